@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Lanewright.Text;
+
+namespace Lanewright.Findings;
+
+/// <summary>Collects findings, each cause once, and gives them back in the order of the plan.</summary>
+public sealed class FindingSink
+{
+    /// <summary>More findings than this of one kind help nobody; the rest are counted.</summary>
+    public const int MostOfOneKind = 1000;
+
+    private readonly List<Finding> findings = [];
+    private readonly HashSet<(string Code, SourceText? Source, int Start, string Message)> seen = [];
+    private readonly Dictionary<string, int> countByCode = new(StringComparer.Ordinal);
+
+    /// <summary>How many errors were collected.</summary>
+    public int ErrorCount { get; private set; }
+
+    /// <summary>Adds a finding unless the same one is there.</summary>
+    public void Add(Finding finding)
+    {
+        if (!seen.Add((finding.Kind.Code, finding.Span.Source, finding.Span.Start, finding.Message))) return;
+        var count = countByCode[finding.Kind.Code] = countByCode.GetValueOrDefault(finding.Kind.Code) + 1;
+        if (finding.Severity == Severity.Error) ErrorCount++;
+        if (count <= MostOfOneKind) findings.Add(finding);
+    }
+
+    /// <summary>Adds a finding with the weight of its kind.</summary>
+    public void Add(FindingKind kind, SourceSpan span, string message) => Add(new Finding(kind, kind.Severity, span, message));
+
+    /// <summary>All findings: by file, place, code and text.</summary>
+    public ImmutableArray<Finding> ToSorted() =>
+        [.. findings
+            .OrderBy(f => f.Span.Path, StringComparer.Ordinal)
+            .ThenBy(f => f.Span.Start)
+            .ThenBy(f => f.Kind.Code, StringComparer.Ordinal)
+            .ThenBy(f => f.Message, StringComparer.Ordinal)];
+}

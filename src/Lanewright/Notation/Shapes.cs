@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Lanewright.Quantities;
+
+namespace Lanewright.Notation;
+
+/// <summary>The single values that any text may hold: names, numbers, quantities with units.</summary>
+public static class Shapes
+{
+    private const string Number = @"[-+]?[0-9]*\.?[0-9]+([eE][-+]?[0-9]+)?";
+
+    /// <summary>Any text that is not empty.</summary>
+    public static ScalarShape Text { get; } = new("a text", t => t.Length > 0) { MayBeNumber = true };
+
+    /// <summary>Yes or no.</summary>
+    public static ScalarShape Switch { get; } =
+        new("yes or no", t => t is "yes" or "no" or "true" or "false" or "on" or "off") { Choices = ["yes", "no"], MayBeSwitch = true };
+
+    /// <summary>A length with its unit.</summary>
+    public static ScalarShape Length { get; } = Quantity("a length such as '2.5 m'", UnitText.Lengths, least: 0);
+
+    /// <summary>A position with its unit, which may be negative.</summary>
+    public static ScalarShape Position { get; } = Quantity("a position such as '2.5 m'", UnitText.Lengths);
+
+    /// <summary>A data rate.</summary>
+    public static ScalarShape Rate { get; } = Quantity("a rate such as '400G'", UnitText.Rates, least: 0);
+
+    /// <summary>A loss in dB, zero or more.</summary>
+    public static ScalarShape Loss { get; } = Quantity("a loss such as '0.35 dB'", UnitText.Ratios, least: 0);
+
+    /// <summary>A reflectance in dB, below zero.</summary>
+    public static ScalarShape Reflectance { get; } = Quantity("a reflectance such as '-45 dB'", UnitText.Ratios, most: 0);
+
+    /// <summary>A fibre attenuation.</summary>
+    public static ScalarShape Attenuation { get; } = Quantity("an attenuation such as '0.35 dB/km'", UnitText.Attenuations, least: 0);
+
+    /// <summary>A power.</summary>
+    public static ScalarShape Power { get; } = Quantity("a power such as '12 W'", UnitText.Powers, least: 0);
+
+    /// <summary>A weight.</summary>
+    public static ScalarShape Mass { get; } = Quantity("a weight such as '18 kg'", UnitText.Masses, least: 0);
+
+    /// <summary>A share from nothing to the whole.</summary>
+    public static ScalarShape Share { get; } = Quantity("a share such as '5 %'", UnitText.Shares, least: 0, most: 1);
+
+    /// <summary>A delay.</summary>
+    public static ScalarShape Delay { get; } = Quantity("a delay such as '800 ns'", UnitText.Delays, least: 0);
+
+    /// <summary>A plain amount of money in the plan's unit.</summary>
+    public static ScalarShape Amount { get; } =
+        new("an amount such as '1250' or '0.4'", t => Numerals.TryReal(t, out var v) && v is >= 0 and < 1e13) { Pattern = $"^{Number}$", MayBeNumber = true };
+
+    /// <summary>A whole number within bounds.</summary>
+    public static ScalarShape Whole(long least, long most) =>
+        new($"a whole number from {least} to {most}", t => Numerals.TryWhole(t, out var v) && v >= least && v <= most)
+        {
+            Pattern = "^[-+]?[0-9]+$",
+            MayBeNumber = true,
+        };
+
+    /// <summary>One of a fixed set of words.</summary>
+    public static ScalarShape OneOf(params ImmutableArray<string> choices) =>
+        new("one of " + string.Join(", ", choices), t => choices.Contains(t)) { Choices = choices };
+
+    /// <summary>A text that another test accepts.</summary>
+    public static ScalarShape Matching(string words, Func<string, bool> accepts, string? pattern = null) =>
+        new(words, accepts) { Pattern = pattern, MayBeNumber = pattern is null };
+
+    private static ScalarShape Quantity(string words, IReadOnlyList<UnitScale> units, double? least = null, double? most = null)
+    {
+        var names = string.Join('|', units.Select(u => u.Name.Replace("/", @"\/", StringComparison.Ordinal)));
+        return new ScalarShape(words, t => UnitText.TryRead(t, units, out var v) && !(v < least) && !(v > most))
+        {
+            Pattern = $"^\\s*{Number}\\s*({names})\\s*$",
+        };
+    }
+}

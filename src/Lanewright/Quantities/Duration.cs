@@ -1,0 +1,49 @@
+namespace Lanewright.Quantities;
+
+/// <summary>A span of time on the wire: a delay or a skew. Stored in nanoseconds. Legal: any finite value. The default is 0 ns.</summary>
+public readonly record struct Duration : IComparable<Duration>
+{
+    private readonly double raw;
+
+    private Duration(double nanoseconds) => raw = Require.Finite(nanoseconds);
+
+    /// <summary>The value in nanoseconds.</summary>
+    public double Nanoseconds => raw;
+
+    /// <summary>Makes the quantity from a number of nanoseconds.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside the legal range.</exception>
+    public static Duration FromNanoseconds(double nanoseconds) => new(nanoseconds);
+
+    /// <summary>The sum.</summary>
+    public static Duration operator +(Duration left, Duration right) => new(left.raw + right.raw);
+
+    /// <summary>The difference.</summary>
+    public static Duration operator -(Duration left, Duration right) => new(left.raw - right.raw);
+
+    /// <summary>The quantity taken a number of times.</summary>
+    public static Duration operator *(Duration left, double times) => new(left.raw * times);
+
+    /// <summary>The value in picoseconds.</summary>
+    public double Picoseconds => raw * 1e3;
+
+    /// <summary>Makes a duration from picoseconds.</summary>
+    public static Duration FromPicoseconds(double picoseconds) => new(picoseconds / 1e3);
+
+    /// <summary>Whether the left value is smaller.</summary>
+    public static bool operator <(Duration left, Duration right) => left.raw < right.raw;
+
+    /// <summary>Whether the left value is larger.</summary>
+    public static bool operator >(Duration left, Duration right) => left.raw > right.raw;
+
+    /// <summary>Whether the left value is smaller or equal.</summary>
+    public static bool operator <=(Duration left, Duration right) => left.raw <= right.raw;
+
+    /// <summary>Whether the left value is larger or equal.</summary>
+    public static bool operator >=(Duration left, Duration right) => left.raw >= right.raw;
+
+    /// <inheritdoc/>
+    public int CompareTo(Duration other) => raw.CompareTo(other.raw);
+
+    /// <summary>The value with its unit, as people write it.</summary>
+    public override string ToString() => Numerals.Unit(raw, "ns");
+}

@@ -1,0 +1,55 @@
+namespace Lanewright.Quantities;
+
+/// <summary>Reads a number that carries its unit in the text, such as <c>2.5 m</c>, <c>400G</c> or <c>-45 dB</c>.</summary>
+public static class UnitText
+{
+    /// <summary>Units of length with their size in metres.</summary>
+    public static IReadOnlyList<UnitScale> Lengths { get; } =
+        [new("m", 1), new("mm", 1e-3), new("cm", 1e-2), new("km", 1e3), new("ft", 0.3048), new("in", 0.0254)];
+
+    /// <summary>Units of data rate with their size in gigabits per second.</summary>
+    public static IReadOnlyList<UnitScale> Rates { get; } =
+        [new("G", 1), new("Gb/s", 1), new("T", 1e3), new("Tb/s", 1e3), new("M", 1e-3), new("Mb/s", 1e-3)];
+
+    /// <summary>Ratios in decibels.</summary>
+    public static IReadOnlyList<UnitScale> Ratios { get; } = [new("dB", 1)];
+
+    /// <summary>Levels in dBm.</summary>
+    public static IReadOnlyList<UnitScale> Levels { get; } = [new("dBm", 1)];
+
+    /// <summary>Fibre attenuation in dB per kilometre.</summary>
+    public static IReadOnlyList<UnitScale> Attenuations { get; } = [new("dB/km", 1), new("dB/m", 1e3)];
+
+    /// <summary>Powers in watts.</summary>
+    public static IReadOnlyList<UnitScale> Powers { get; } = [new("W", 1), new("kW", 1e3), new("mW", 1e-3)];
+
+    /// <summary>Weights in kilograms.</summary>
+    public static IReadOnlyList<UnitScale> Masses { get; } = [new("kg", 1), new("g", 1e-3), new("lb", 0.45359237)];
+
+    /// <summary>Shares: per cent.</summary>
+    public static IReadOnlyList<UnitScale> Shares { get; } = [new("%", 0.01)];
+
+    /// <summary>Delays in nanoseconds.</summary>
+    public static IReadOnlyList<UnitScale> Delays { get; } = [new("ns", 1), new("us", 1e3), new("ps", 1e-3), new("ms", 1e6)];
+
+    /// <summary>Wavelengths in nanometres.</summary>
+    public static IReadOnlyList<UnitScale> Wavelengths { get; } = [new("nm", 1)];
+
+    /// <summary>Splits a text into its number and unit and scales the number; false when either part is not understood.</summary>
+    public static bool TryRead(string text, IReadOnlyList<UnitScale> units, out double value)
+    {
+        value = 0;
+        var trimmed = text.AsSpan().Trim();
+        var split = trimmed.Length;
+        while (split > 0 && !char.IsAsciiDigit(trimmed[split - 1]) && trimmed[split - 1] != '.') split--;
+        var unit = trimmed[split..].Trim();
+        if (!Numerals.TryReal(trimmed[..split].Trim(), out var number)) return false;
+        foreach (var scale in units)
+        {
+            if (!unit.SequenceEqual(scale.Name)) continue;
+            value = number * scale.Factor;
+            return true;
+        }
+        return false;
+    }
+}

@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Notation;
+using Lanewright.Text;
+
+namespace Lanewright.Standards;
+
+/// <summary>One or several tables of rows, grouped by subject in table order.</summary>
+public sealed class FactTable
+{
+    private static readonly MapShape RowShape = new("a row of standards values",
+    [
+        Required("subject", "the thing the value belongs to"),
+        Required("field", "which of its values"),
+        Required("value", "the value"),
+        new("unit", Shapes.Text, "its unit"),
+        Required("document", "the standard or page that sets it"),
+        new("clause", Shapes.Text, "clause or table"),
+        new("edition", Shapes.Text, "edition or year"),
+        Required("mark", "how well it is known"),
+        new("read-in", Shapes.Text, "keys of the texts it was read in"),
+        new("note", Shapes.Text, "what to know beside it"),
+    ]);
+
+    private readonly Dictionary<string, FactSheet> sheets;
+
+    private FactTable(IEnumerable<FactSheet> sheets)
+    {
+        Sheets = [.. sheets];
+        this.sheets = Sheets.ToDictionary(s => s.Subject, StringComparer.Ordinal);
+    }
+
+    /// <summary>The subjects with their rows.</summary>
+    public ImmutableArray<FactSheet> Sheets { get; }
+
+    /// <summary>One subject, or null.</summary>
+    public FactSheet? this[string subject] => sheets.GetValueOrDefault(subject);
+
+    /// <summary>Reads tables; rows of a later table replace those of an earlier one, value by value.</summary>
+    public static FactTable Read(IEnumerable<SourceText> tables, FindingSink findings)
+    {
+        var bySubject = new Dictionary<string, List<Fact>>(StringComparer.Ordinal);
+        var order = new List<string>();
+        foreach (var table in tables)
+        {
+            var seen = new HashSet<(string, string)>();
+            foreach (var row in CsvTree.Read(table, findings))
+            {
+                if (ReadRow(row, findings) is not { } fact) continue;
+                if (!seen.Add((fact.Subject, fact.Field)))
+                    findings.Add(StandardsFindings.ValueRepeated, fact.Span, $"'{fact.Field}' of {fact.Subject} stands twice in this table; keep one row");
+                if (!bySubject.TryGetValue(fact.Subject, out var facts))
+                {
+                    bySubject[fact.Subject] = facts = [];
+                    order.Add(fact.Subject);
+                }
+                facts.Add(fact);
+            }
+        }
+        return new FactTable(order.Select(s => new FactSheet(s, bySubject[s])));
+    }
+
+    private static Fact? ReadRow(MapNode row, FindingSink findings)
+    {
+        var before = findings.ErrorCount;
+        ShapeCheck.Check(row, RowShape, findings);
+        if (findings.ErrorCount > before) return null;
+        if (!Marks.TryRead(row.Text("mark")!, out var mark))
+        {
+            findings.Add(StandardsFindings.SourceMissing, row.SpanOf("mark"),
+                $"'{row.Text("mark")}' is no mark; write seen, derived, memory, weak, common practice or invented");
+            return null;
+        }
+        var source = new Citation(row.Text("document")!, row.Text("clause") ?? "", row.Text("edition") ?? "", mark,
+            row.Text("read-in") ?? "", row.Text("note") ?? "");
+        return new Fact(row.Text("subject")!, row.Text("field")!, row.Text("value")!, row.Text("unit") ?? "", source, row.Span);
+    }
+
+    private static KeyShape Required(string name, string meaning) => new(name, Shapes.Text, meaning) { IsRequired = true };
+}

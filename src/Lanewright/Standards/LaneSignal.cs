@@ -1,0 +1,30 @@
+using Lanewright.Quantities;
+
+namespace Lanewright.Standards;
+
+/// <summary>What one lane carries: two lanes understand each other only when both parts are equal.</summary>
+/// <param name="Baud">Symbols per second.</param>
+/// <param name="Modulation">Bits a symbol.</param>
+public readonly record struct LaneSignal(Baud Baud, Modulation Modulation)
+{
+    /// <summary>Rate and modulation in words.</summary>
+    public override string ToString() => $"{Baud} {Name(Modulation)}";
+
+    /// <summary>The modulation as it is written.</summary>
+    public static string Name(Modulation modulation) => modulation switch
+    {
+        Modulation.Nrz => "NRZ",
+        Modulation.Pam4 => "PAM4",
+        Modulation.Coherent => "coherent",
+        _ => "unknown modulation",
+    };
+
+    /// <summary>Reads a modulation as standards tables write it.</summary>
+    public static Modulation ReadModulation(string word) => word switch
+    {
+        "NRZ" => Modulation.Nrz,
+        "PAM4" => Modulation.Pam4,
+        "" => Modulation.Unknown,
+        _ => Modulation.Coherent,
+    };
+}

@@ -1,0 +1,16 @@
+namespace Lanewright.Text;
+
+/// <summary>The one door to files. The library asks it for a text by name and never touches disk itself.</summary>
+public abstract class PlanFiles
+{
+    /// <summary>The text of a file, or null when there is none or it cannot be read.</summary>
+    public abstract SourceText? Read(string path);
+
+    /// <summary>The name by which a file that another one mentions can be asked for: beside that one unless it is rooted.</summary>
+    public virtual string Beside(string path, string mentioned)
+    {
+        if (mentioned.StartsWith('/')) return mentioned;
+        var folder = path.LastIndexOf('/');
+        return folder < 0 ? mentioned : path[..(folder + 1)] + mentioned;
+    }
+}
