@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Model.Places;
+using Lanewright.Notation;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Turns sites, halls, rows and routes into places.</summary>
+internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, FindingSink findings)
+{
+    private static readonly Length DefaultPathwayHeight = Length.FromMetres(2.6);
+
+    private readonly Dictionary<string, RackType> types = new(StringComparer.Ordinal);
+    private readonly List<Hall> halls = [];
+    private readonly List<Rack> racks = [];
+
+    /// <summary>All places.</summary>
+    public Building Bind()
+    {
+        foreach (var (name, map, _) in tree.Named("racks", "the kind of rack")) types[name] = TypeOf(name, map);
+        types.TryAdd(RackType.DefaultName, TypeOf(RackType.DefaultName, new MapNode(default, [])));
+        foreach (var (site, map, _) in tree.Named("sites", "the site"))
+        {
+            foreach (var (hall, hallMap) in InOrder(map.Map("halls"))) AddHall(site, hall, hallMap);
+        }
+        return new Building([.. halls], [.. racks], Routes());
+    }
+
+    private static IEnumerable<(string Name, MapNode Map)> InOrder(MapNode? names) =>
+        (names?.Entries ?? [])
+            .Where(e => e.Value is MapNode)
+            .Select(e => (e.Key.Value, (MapNode)e.Value))
+            .OrderBy(e => e.Value, NaturalOrder.Instance);
+
+    private RackType TypeOf(string name, MapNode map) => new(
+        name,
+        map.Whole("units") ?? 48,
+        map.Length("width") ?? Length.FromMillimetres(600),
+        map.Length("depth") ?? Length.FromMillimetres(1200),
+        map.Length("front-space") ?? Length.FromMillimetres(150),
+        map.Length("plinth") ?? Length.FromMillimetres(standards.Practice("rack", "plinth").Value));
+
+    private void AddHall(string site, string name, MapNode map)
+    {
+        var exit = map.Map("exit");
+        var hall = new Hall(halls.Count, site, name, map.Length("pathway-height") ?? DefaultPathwayHeight,
+            Position(exit, "x"), Position(exit, "y"), map.Span);
+        halls.Add(hall);
+        foreach (var (row, rowMap) in InOrder(map.Map("rows"))) AddRow(hall, row, rowMap);
+    }
+
+    private void AddRow(Hall hall, string row, MapNode map)
+    {
+        var typeName = map.Text("rack") ?? RackType.DefaultName;
+        var type = Names.Require(types.GetValueOrDefault(typeName), "kind of rack", typeName, types.Keys, map.SpanOf("rack"), findings)
+            ?? types[RackType.DefaultName];
+        var x = Position(map, "x");
+        for (var i = 0; i < (map.Whole("racks") ?? 0); i++)
+            racks.Add(new Rack(racks.Count, hall, row, i + 1, x + (type.Width * (i + 0.5)), Position(map, "y"), type));
+    }
+
+    private ImmutableArray<HallRoute> Routes()
+    {
+        var routes = ImmutableArray.CreateBuilder<HallRoute>();
+        foreach (var map in tree.Items("routes"))
+        {
+            if (HallOf(map, "from") is not { } from || HallOf(map, "to") is not { } to || map.Length("length") is not { } length) continue;
+            routes.Add(new HallRoute(from, to, length, map.Whole("connections"), map.Whole("splices") ?? 0, map.Span));
+        }
+        return routes.ToImmutable();
+    }
+
+    private Hall? HallOf(MapNode map, string key)
+    {
+        if (map.Text(key) is not { } name) return null;
+        var found = halls.Where(h => h.Name == name || h.FullName == name).ToList();
+        if (found.Count > 1)
+        {
+            findings.Add(ModelFindings.NameAmbiguous, map.SpanOf(key), $"several sites have a hall '{name}'; write it as site/hall");
+            return null;
+        }
+        return Names.Require(found.FirstOrDefault(), "hall", name, halls.Select(h => h.Name), map.SpanOf(key), findings);
+    }
+
+    private static Length Position(MapNode? map, string key) =>
+        map?.InUnits(key, UnitText.Lengths) is { } metres ? Length.FromMetres(metres) : default;
+}

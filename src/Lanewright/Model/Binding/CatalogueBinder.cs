@@ -1,0 +1,248 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Model.Catalogues;
+using Lanewright.Notation;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Turns catalogue trees into items. A faulty item is left out, the rest are kept.</summary>
+public sealed class CatalogueBinder
+{
+    private static readonly Lazy<Catalogue> ShippedOnce = new(ReadShipped);
+
+    private readonly StandardsLibrary standards;
+    private readonly FindingSink findings;
+    private readonly Mark priceMark;
+    private readonly DeviceItemBinder devices;
+
+    /// <summary>Binds against standards; prices get the given mark.</summary>
+    public CatalogueBinder(StandardsLibrary standards, Mark priceMark, FindingSink findings)
+    {
+        this.standards = standards;
+        this.findings = findings;
+        this.priceMark = priceMark;
+        devices = new DeviceItemBinder(standards, priceMark, findings);
+    }
+
+    /// <summary>The catalogue that comes with the program.</summary>
+    public static Catalogue Shipped => ShippedOnce.Value;
+
+    /// <summary>Reads one file, YAML or CSV by its name.</summary>
+    public IEnumerable<ICatalogueItem> Read(SourceText source) =>
+        source.Path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) ? ReadTable(source) : ReadTree(source);
+
+    /// <summary>Binds a tree that has been checked against <see cref="CatalogueLanguage.File"/>.</summary>
+    public IEnumerable<ICatalogueItem> Bind(MapNode root)
+    {
+        var items = new List<ICatalogueItem?>();
+        foreach (var (name, map) in Named(root, "devices")) items.Add(devices.Device(name, map));
+        foreach (var (name, map) in Named(root, "cards")) items.Add(devices.Card(name, map));
+        foreach (var (kind, section) in SectionOfKind)
+            foreach (var (name, map) in Named(root, section)) items.Add(Item(kind, name, map));
+        return items.OfType<ICatalogueItem>();
+    }
+
+    private static ImmutableArray<(string Kind, string Section)> SectionOfKind { get; } =
+        [("module", "modules"), ("assembly", "assemblies"), ("cord", "cords"), ("sundry", "sundries")];
+
+    private static Catalogue ReadShipped()
+    {
+        var sink = new FindingSink();
+        var binder = new CatalogueBinder(StandardsLibrary.Shipped, Mark.Invented, sink);
+        return new Catalogue(EmbeddedText.Names("data/catalogue/").SelectMany(name => binder.Read(EmbeddedText.Read(name))));
+    }
+
+    private IEnumerable<ICatalogueItem> ReadTree(SourceText source)
+    {
+        if (YamlTree.Read(source, findings) is not { } root) return [];
+        ShapeCheck.Check(root, CatalogueLanguage.File, findings);
+        return root is MapNode map ? Bind(map) : [];
+    }
+
+    private List<ICatalogueItem> ReadTable(SourceText source)
+    {
+        var items = new List<ICatalogueItem>();
+        foreach (var row in CsvTree.Read(source, findings))
+        {
+            var (kind, shape) = CatalogueLanguage.Tables.FirstOrDefault(t => row.Entries.Length > 0 && t.Kind == row.Entries[0].Key.Value);
+            if (shape is null)
+            {
+                findings.Add(ModelFindings.CatalogueFault, row.Span,
+                    "the first column of a catalogue table is named module, assembly, cord or sundry and holds the model name");
+                return items;
+            }
+            var before = findings.ErrorCount;
+            var rest = row with { Entries = row.Entries[1..] };
+            ShapeCheck.Check(rest, shape, findings);
+            if (findings.ErrorCount > before) continue;
+            if (Item(kind, row.Text(kind)!, rest) is { } item) items.Add(item);
+        }
+        return items;
+    }
+
+    private ICatalogueItem? Item(string kind, string name, MapNode map) => kind switch
+    {
+        "module" => Module(name, map),
+        "assembly" => Assembly(name, map),
+        "cord" => Cord(name, map),
+        _ => Sundry(name, map),
+    };
+
+    private ModuleModel? Module(string name, MapNode map)
+    {
+        if (FormFactorOf(map, "form-factor") is not { } formFactor) return null;
+        var applications = ImmutableArray.CreateBuilder<Application>();
+        foreach (var text in (map.Text("applications") ?? "").Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            if (ReadApplication(text, map) is { } application) applications.Add(application);
+        if (applications.Count == 0) return null;
+        return new ModuleModel
+        {
+            Name = name,
+            Title = map.Text("title") ?? name,
+            FormFactor = formFactor,
+            Applications = applications.ToImmutable(),
+            Power = map.Watts("power") ?? default,
+            PowerClass = map.Whole("power-class") ?? 0,
+            HasOwnFec = map.Switch("fec-in-module") ?? false,
+            Price = Price(map, "price"),
+            PriceMark = priceMark,
+            Span = map.Span,
+        };
+    }
+
+    private Application? ReadApplication(string text, MapNode map)
+    {
+        var arrow = text.IndexOf('>', StringComparison.Ordinal);
+        var words = arrow < 0 ? [] : text[(arrow + 1)..].Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length is not (1 or 2))
+        {
+            findings.Add(ModelFindings.CatalogueFault, map.SpanOf("applications"), $"'{text}' is no application; write 'HOST>MEDIA' or 'HOST>MEDIA x4'");
+            return null;
+        }
+        var instances = 1L;
+        if (words.Length == 2 && !(words[1].StartsWith('x') && Numerals.TryWhole(words[1].AsSpan(1), out instances) && instances is >= 1 and <= 16))
+        {
+            findings.Add(ModelFindings.CatalogueFault, map.SpanOf("applications"), $"'{words[1]}' is no count; write it as 'x4'");
+            return null;
+        }
+        var host = Known(standards.Host(text[..arrow].Trim()), "host interface", text[..arrow].Trim(), standards.HostInterfaces.Select(h => h.Name), map.SpanOf("applications"));
+        var optical = standards.Interface(words[0]);
+        var copper = optical is null ? standards.Copper(words[0]) : null;
+        if (optical is null && copper is null)
+            Known<InterfaceType>(null, "interface type", words[0], standards.InterfaceTypes.Select(t => t.Name), map.SpanOf("applications"));
+        return host is null || (optical is null && copper is null) ? null : new Application(host, optical, copper, (int)instances);
+    }
+
+    private AssemblyModel? Assembly(string name, MapNode map)
+    {
+        if (FormFactorOf(map, "near") is not { } near || FormFactorOf(map, "far") is not { } far) return null;
+        var medium = map.Text("medium") switch { "DAC" => CableMedium.Dac, "AEC" => CableMedium.Aec, _ => CableMedium.Aoc };
+        var type = map.Text("type") is { } t ? Known(standards.Copper(t), "copper type", t, standards.CopperTypes.Select(c => c.Name), map.SpanOf("type")) : null;
+        var nearHost = HostOf(map, "near-interface");
+        var farHost = HostOf(map, "far-interface");
+        if (medium == CableMedium.Dac ? type is null : nearHost is null || farHost is null)
+        {
+            findings.Add(ModelFindings.CatalogueFault, map.Span, $"{name}: a DAC states its type, an AEC or AOC its near-interface and far-interface");
+            return null;
+        }
+        return new AssemblyModel
+        {
+            Name = name,
+            Title = map.Text("title") ?? name,
+            Medium = medium,
+            Near = near,
+            Far = far,
+            Legs = map.Whole("legs") ?? 1,
+            Type = type,
+            NearInterface = nearHost,
+            FarInterface = farHost,
+            Gauge = map.Whole("awg") ?? 0,
+            Lengths = LengthsOf(map),
+            Price = Price(map, "price"),
+            PricePerMetre = Price(map, "price-per-metre"),
+            NearPower = map.Watts("power-near") ?? default,
+            FarPower = map.Watts("power-far") ?? default,
+            Diameter = map.Length("diameter") ?? default,
+            BendRadius = map.Length("bend-radius"),
+            Plug = map.Length("plug") ?? default,
+            PriceMark = priceMark,
+            Span = map.Span,
+        };
+    }
+
+    private CordModel? Cord(string name, MapNode map)
+    {
+        var fibre = map.Text("fibre") ?? "";
+        if (map.Text("near") != "RJ45" && Known(standards.Fibre(fibre), "fibre", fibre, standards.Fibres.Select(f => f.Name), map.SpanOf("fibre")) is null)
+            return null;
+        return new CordModel
+        {
+            Name = name,
+            Title = map.Text("title") ?? name,
+            Fibre = fibre,
+            Near = map.Text("near") ?? "",
+            Far = map.Text("far") ?? "",
+            Legs = map.Whole("legs") ?? 1,
+            PolishNear = map.Text("polish-near") ?? "",
+            PolishFar = map.Text("polish-far") ?? "",
+            Lengths = LengthsOf(map),
+            Step = map.Length("step"),
+            Price = Price(map, "price"),
+            PricePerMetre = Price(map, "price-per-metre"),
+            Diameter = map.Length("diameter") ?? default,
+            PriceMark = priceMark,
+            Span = map.Span,
+        };
+    }
+
+    private SundryModel? Sundry(string name, MapNode map)
+    {
+        var isAttenuator = map.Text("kind") == "attenuator";
+        var loss = map.Decibels("value");
+        if (isAttenuator && loss is null)
+        {
+            findings.Add(ModelFindings.CatalogueFault, map.SpanOf("value"), $"{name}: the value of an attenuator is a loss such as '5 dB'");
+            return null;
+        }
+        return new SundryModel
+        {
+            Name = name,
+            Title = map.Text("title") ?? name,
+            Attenuation = isAttenuator ? loss : null,
+            Adapts = isAttenuator ? "" : map.Text("value") ?? "",
+            Price = Price(map, "price"),
+            PriceMark = priceMark,
+            Span = map.Span,
+        };
+    }
+
+    private HostInterface? HostOf(MapNode map, string key) =>
+        map.Text(key) is { } name ? Known(standards.Host(name), "host interface", name, standards.HostInterfaces.Select(h => h.Name), map.SpanOf(key)) : null;
+
+    private FormFactor? FormFactorOf(MapNode map, string key)
+    {
+        var name = map.Text(key) ?? "";
+        return Known(standards.FormFactor(name), "form factor", name, standards.FormFactors.Select(f => f.Name), map.SpanOf(key));
+    }
+
+    private T? Known<T>(T? found, string what, string name, IEnumerable<string> known, SourceSpan span)
+        where T : class
+    {
+        if (found is null)
+            findings.Add(ModelFindings.NameUnknown, span, $"no {what} is called '{name}'{Spelling.DidYouMean(name, known)}");
+        return found;
+    }
+
+    private static ImmutableArray<Length> LengthsOf(MapNode map) =>
+        CatalogueLanguage.TryReadLengths(map.Text("lengths") ?? "", out var lengths) ? lengths : [];
+
+    private static Money Price(MapNode map, string key) => map.Real(key) is { } amount ? Money.FromUnits(amount) : Money.Zero;
+
+    private static IEnumerable<(string Name, MapNode Map)> Named(MapNode root, string section) =>
+        from entry in root.Map(section)?.Entries ?? []
+        where entry.Value is MapNode
+        select (entry.Key.Value, (MapNode)entry.Value);
+}

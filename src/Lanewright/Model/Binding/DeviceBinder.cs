@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Devices;
+using Lanewright.Model.Places;
+using Lanewright.Notation;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Turns device groups into devices with places and names.</summary>
+internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building building, FindingSink findings)
+{
+    private const int MostDevices = 3_000_000;
+    private const int MostSlots = 64;
+
+    private readonly List<DeviceGroup> groups = [];
+    private readonly List<int> groupOf = [];
+    private readonly List<int> rackOf = [];
+    private readonly List<short> unitOf = [];
+    private readonly List<int> numberInRack = [];
+
+    /// <summary>All devices.</summary>
+    public DeviceTable Bind()
+    {
+        foreach (var (name, map, span) in tree.Named("devices", "the group")) AddGroup(name, map, span);
+        var table = new DeviceTable([.. groups], building.Racks, [.. groupOf], [.. rackOf], [.. unitOf], [.. numberInRack]);
+        RackOccupancy.Check(table, building, findings);
+        CheckNames(table);
+        return table;
+    }
+
+    private void AddGroup(string name, MapNode map, SourceSpan span)
+    {
+        if (map.Text("model") is not { } modelName) return;
+        var model = Names.Require(catalogue.Find<DeviceModel>(modelName), "device model", modelName, catalogue.Names<DeviceModel>(), map.SpanOf("model"), findings);
+        if (model is null) return;
+        var cards = Cards(map, model);
+        var places = new GroupPlacement(building, findings).Place(map, model, span);
+        var count = places.Count;
+        if (groupOf.Count + (long)count > MostDevices)
+        {
+            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {MostDevices} devices");
+            return;
+        }
+        var pattern = map.Text("name") is { } text && NamePattern.TryRead(text, out var read) ? read : NamePattern.Default(name, count);
+        groups.Add(new DeviceGroup
+        {
+            Index = groups.Count,
+            Name = name,
+            Model = model,
+            Cards = cards,
+            Layout = CageLayout.Of(model, cards),
+            First = groupOf.Count,
+            Count = count,
+            Pattern = pattern,
+            IsExisting = map.Switch("existing") ?? false,
+            Span = span,
+        });
+        foreach (var place in places)
+        {
+            groupOf.Add(groups.Count - 1);
+            rackOf.Add(place.Rack);
+            unitOf.Add((short)place.Unit);
+            numberInRack.Add(place.NumberInRack);
+        }
+    }
+
+    private ImmutableArray<CardModel> Cards(MapNode map, DeviceModel model)
+    {
+        var cards = ImmutableArray.CreateBuilder<CardModel>();
+        foreach (var text in map.Texts("cards"))
+        {
+            var words = text.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            var times = 1L;
+            var understood = words.Length is 1 or 2
+                && (words.Length == 1 || (words[1].StartsWith('x') && Numerals.TryWhole(words[1].AsSpan(1), out times) && times is >= 1 and <= MostSlots));
+            if (!understood)
+            {
+                findings.Add(NotationFindings.ValueUnreadable, text.Span, $"'{text.Value}' is no card; write its name, or 'NAME x4' for four alike");
+                continue;
+            }
+            if (Names.Require(catalogue.Find<CardModel>(words[0]), "card", words[0], catalogue.Names<CardModel>(), text.Span, findings) is not { } card) continue;
+            for (var i = 0; i < times; i++) cards.Add(card);
+        }
+        if (cards.Count > model.Slots)
+        {
+            findings.Add(ModelFindings.SlotsExceeded, map.SpanOf("cards"), $"{cards.Count} cards are given and {model.Name} has {model.Slots} slots");
+            return [.. cards.Take(model.Slots)];
+        }
+        return cards.ToImmutable();
+    }
+
+    private void CheckNames(DeviceTable table)
+    {
+        var seen = new HashSet<string>(table.Count, StringComparer.Ordinal);
+        foreach (var group in groups)
+        {
+            for (var i = 0; i < group.Count; i++)
+            {
+                if (seen.Add(table.Name(group.First + i))) continue;
+                findings.Add(ModelFindings.NameTaken, group.Span,
+                    $"two devices are named '{table.Name(group.First + i)}'; give '{group.Name}' a name pattern that tells them apart, such as '{group.Name}-{{n}}'");
+                break;
+            }
+        }
+    }
+}

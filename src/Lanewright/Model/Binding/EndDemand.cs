@@ -1,0 +1,57 @@
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Devices;
+using Lanewright.Model.Links;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>One side of a statement while ports are given out: how cages are split and which of them will do.</summary>
+internal sealed class EndDemand
+{
+    private readonly Dictionary<int, bool[]> suitableByGroup = [];
+
+    /// <summary>Takes a side and the mode its cages run in.</summary>
+    /// <param name="id">A number no other side has.</param>
+    /// <param name="statement">The statement.</param>
+    /// <param name="end">Its side.</param>
+    /// <param name="mode">How each cage is split.</param>
+    /// <param name="isListed">Whether the platforms list that mode; when not, any cage is taken and the link rules say what is wrong.</param>
+    public EndDemand(int id, LinkStatement statement, LinkEnd end, PortMode mode, bool isListed)
+    {
+        Id = id;
+        Statement = statement;
+        End = end;
+        Mode = mode;
+        IsListed = isListed;
+    }
+
+    public int Id { get; }
+
+    public LinkStatement Statement { get; }
+
+    public LinkEnd End { get; }
+
+    public PortMode Mode { get; }
+
+    public bool IsListed { get; }
+
+    /// <summary>Which cages of a group will do.</summary>
+    public bool[] SuitableCages(DeviceGroup group)
+    {
+        if (suitableByGroup.TryGetValue(group.Index, out var suitable)) return suitable;
+        suitable = new bool[group.Layout.Slots.Length];
+        for (var i = 0; i < suitable.Length; i++) suitable[i] = Suits(group.Layout, i);
+        // Better a link on a cage of the wrong kind, which is then judged, than no link and no judgement.
+        if (!suitable.Contains(true) && End.Ports is null) Array.Fill(suitable, true);
+        return suitableByGroup[group.Index] = suitable;
+    }
+
+    private bool Suits(CageLayout layout, int cage)
+    {
+        var model = layout.Slots[cage].Cage;
+        if (End.Ports is { } ports && !ports.Numbers.Contains(cage + 1)) return false;
+        if (End.UsesAdapter) return model.TakesAdapters || End.Ports is not null;
+        if (End.Ports is not null) return true;
+        if (End.Module is { } module && !model.FormFactor.Accepts.Contains(module.FormFactor.Name)) return false;
+        return !IsListed || model.Modes.Contains(Mode);
+    }
+}

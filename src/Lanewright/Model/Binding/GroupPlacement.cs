@@ -1,0 +1,83 @@
+using Lanewright.Findings;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Places;
+using Lanewright.Notation;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Finds the place of every device of a group.</summary>
+internal sealed class GroupPlacement(Building building, FindingSink findings)
+{
+    /// <summary>The places, as many as the group has devices.</summary>
+    public List<DevicePlace> Place(MapNode map, DeviceModel model, SourceSpan span)
+    {
+        var racks = Racks(map);
+        var perRack = map.Whole("per-rack") ?? 1;
+        var count = map.Whole("count") ?? Math.Max(1, racks.Count * perRack);
+        var places = new List<DevicePlace>(Math.Min(count, 1 << 20));
+        if (map["racks"] is null)
+        {
+            for (var i = 0; i < count; i++) places.Add(new DevicePlace(-1, 0, 0));
+            return places;
+        }
+        if (racks.Count == 0) return places;
+        if (count > racks.Count * perRack)
+        {
+            findings.Add(ModelFindings.PlacesDoNotFit, span,
+                $"{count} devices do not fit into {racks.Count} racks with {perRack} in each; name more racks or raise per-rack");
+            count = racks.Count * perRack;
+        }
+        var first = map.Whole("unit") ?? 1;
+        var step = map.Whole("step") ?? Math.Max(1, model.Units);
+        // Rack by rack, so that a group of one a rack keeps the order of its racks.
+        for (var i = 0; i < count; i++)
+        {
+            var inRack = i % perRack;
+            places.Add(new DevicePlace(racks[i / perRack], first + (inRack * step), inRack + 1));
+        }
+        return places;
+    }
+
+    private List<int> Racks(MapNode map)
+    {
+        var racks = new List<int>();
+        foreach (var text in map.Texts("racks")) racks.AddRange(Resolve(text));
+        return racks;
+    }
+
+    private IEnumerable<int> Resolve(ScalarNode text)
+    {
+        var parts = text.Value.Split('/', StringSplitOptions.TrimEntries);
+        var matches = new List<Rack>();
+        var numbers = parts[^1].Split("..", StringSplitOptions.TrimEntries);
+        var hasNumbers = Numerals.TryWhole(numbers[0], out var from) & Numerals.TryWhole(numbers[^1], out var to);
+        var path = hasNumbers ? parts[..^1] : parts;
+        foreach (var rack in building.Racks)
+        {
+            if (Fits(rack, path) && (!hasNumbers || (rack.Number >= from && rack.Number <= to))) matches.Add(rack);
+        }
+        if (matches.Select(r => r.Hall).Distinct().Count() > 1)
+        {
+            findings.Add(ModelFindings.NameAmbiguous, text.Span, $"'{text.Value}' means racks in several halls; write it as site/hall/row/number");
+            return [];
+        }
+        if (matches.Count == 0 || (hasNumbers && matches.Count != to - from + 1))
+        {
+            var rows = building.Racks.Select(r => $"{r.Hall.Name}/{r.Row}").Distinct();
+            var near = matches.Count > 0
+                ? $"; the row has racks 1..{building.Racks.Count(r => r.Hall == matches[0].Hall && r.Row == matches[0].Row)}"
+                : Spelling.DidYouMean(string.Join('/', path), rows);
+            findings.Add(ModelFindings.NameUnknown, text.Span, $"not all racks of '{text.Value}' exist{near}");
+        }
+        return matches.Select(r => r.Index);
+    }
+
+    private static bool Fits(Rack rack, string[] path) => path.Length switch
+    {
+        2 => path[0] == rack.Hall.Name && path[1] == rack.Row,
+        3 => path[0] == rack.Hall.Site && path[1] == rack.Hall.Name && path[2] == rack.Row,
+        _ => false,
+    };
+}

@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Devices;
+using Lanewright.Model.Links;
+using Lanewright.Notation;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Turns link sections into statements with their devices resolved.</summary>
+internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLibrary standards, DeviceTable devices, FindingSink findings)
+{
+    private readonly Lazy<Dictionary<string, int>> deviceByName = new(() => NamesOf(devices));
+
+    /// <summary>The statements that can be used, in natural order of their names.</summary>
+    public ImmutableArray<LinkStatement> Bind()
+    {
+        var statements = ImmutableArray.CreateBuilder<LinkStatement>();
+        foreach (var (name, map, span) in tree.Named("links", "the set of links"))
+            if (Statement(statements.Count, name, map, span) is { } statement) statements.Add(statement);
+        return statements.ToImmutable();
+    }
+
+    private static Dictionary<string, int> NamesOf(DeviceTable devices)
+    {
+        var names = new Dictionary<string, int>(devices.Count, StringComparer.Ordinal);
+        for (var i = 0; i < devices.Count; i++) names.TryAdd(devices.Name(i), i);
+        return names;
+    }
+
+    private LinkStatement? Statement(int index, string name, MapNode map, SourceSpan span)
+    {
+        var from = End(map, "from");
+        var to = End(map, "to");
+        if (from is null || to is null || map.Rate("rate") is not { } rate || rate.BitsPerSecond == 0) return null;
+        var (optical, copper) = TypeOf(map);
+        return new LinkStatement
+        {
+            Index = index,
+            Name = name,
+            From = from,
+            To = to,
+            Rate = rate,
+            Pattern = map.Text("pattern") switch
+            {
+                "each-to-each" => LinkPattern.EachToEach,
+                "striped" => LinkPattern.Striped,
+                "same-rack" => LinkPattern.SameRack,
+                "same-row" => LinkPattern.SameRow,
+                _ => LinkPattern.Paired,
+            },
+            Count = map.Whole("count") ?? 1,
+            Media = [.. map.Texts("medium").Select(t => t.Value)],
+            Type = optical,
+            CopperType = copper,
+            Assembly = Item<AssemblyModel>(map, "assembly", "cable assembly"),
+            Cord = Item<CordModel>(map, "cord", "cord"),
+            Length = map.Length("length"),
+            Connections = map.Whole("connections"),
+            ConnectionLoss = map.Decibels("connection-loss"),
+            Splices = map.Whole("splices"),
+            SpliceLoss = map.Decibels("splice-loss"),
+            Reflectance = map.Decibels("reflectance"),
+            Attenuation = map.InUnits("attenuation", UnitText.Attenuations) is { } a and >= 0 ? Attenuation.FromDecibelsPerKilometre(a) : null,
+            MeasuredLoss = map.Decibels("measured-loss"),
+            Attenuator = map.Decibels("attenuator"),
+            IsExisting = map.Switch("existing") ?? false,
+            LatencyMax = map.InUnits("latency", UnitText.Delays) is { } ns ? Duration.FromNanoseconds(ns) : null,
+            Span = span,
+        };
+    }
+
+    private (InterfaceType? Optical, CopperType? Copper) TypeOf(MapNode map)
+    {
+        if (map.Text("type") is not { } name) return (null, null);
+        if (standards.Interface(name) is { } optical) return (optical, null);
+        var known = standards.InterfaceTypes.Select(t => t.Name).Concat(standards.CopperTypes.Select(t => t.Name));
+        return (null, Names.Require(standards.Copper(name), "interface type", name, known, map.SpanOf("type"), findings));
+    }
+
+    private T? Item<T>(MapNode map, string key, string what)
+        where T : class, ICatalogueItem =>
+        map.Text(key) is { } name
+            ? Names.Require(catalogue.Find<T>(name), what, name, catalogue.Names<T>(), map.SpanOf(key), findings)
+            : null;
+
+    private LinkEnd? End(MapNode map, string key)
+    {
+        var node = map[key];
+        var described = node as MapNode;
+        var names = described is not null ? described.Texts("of") : map.Texts(key);
+        var (chosen, groups) = Devices(names);
+        if (chosen.IsEmpty) return null;
+        var breakout = described?.Text("breakout") is { } text && PortMode.TryRead(text, out var mode) ? mode : default;
+        return new LinkEnd
+        {
+            Devices = chosen,
+            Groups = groups,
+            Ports = described?.Text("ports") is { } ports && PortFilter.TryRead(ports, out var filter) ? filter : null,
+            Ways = breakout.Ways > 0 ? breakout.Ways : null,
+            Module = described is null ? null : Item<ModuleModel>(described, "module", "module"),
+            Fec = described?.Text("fec"),
+            Autonegotiation = described?.Switch("autonegotiation"),
+            UsesAdapter = described?.Switch("adapter") ?? false,
+            Span = node?.Span ?? map.Span,
+        };
+    }
+
+    private (ImmutableArray<int> Devices, ImmutableArray<DeviceGroup> Groups) Devices(ImmutableArray<ScalarNode> names)
+    {
+        var chosen = ImmutableArray.CreateBuilder<int>();
+        var groups = ImmutableArray.CreateBuilder<DeviceGroup>();
+        foreach (var name in names)
+        {
+            var group = devices.Groups.FirstOrDefault(g => g.Name == name.Value);
+            if (group is not null)
+            {
+                for (var i = 0; i < group.Count; i++) chosen.Add(group.First + i);
+            }
+            else if (deviceByName.Value.TryGetValue(name.Value, out var device))
+            {
+                chosen.Add(device);
+                group = devices.Group(device);
+            }
+            else
+            {
+                Names.Require<DeviceGroup>(null, "group or device", name.Value, devices.Groups.Select(g => g.Name), name.Span, findings);
+                continue;
+            }
+            if (!groups.Contains(group)) groups.Add(group);
+        }
+        return (chosen.ToImmutable(), groups.ToImmutable());
+    }
+}

@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Model.Devices;
+using Lanewright.Model.Links;
+using Lanewright.Quantities;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Makes links out of statements: pairs devices and gives out ports.</summary>
+internal sealed class LinkExpander
+{
+    private const long MostLinks = 8_000_000;
+
+    private readonly DeviceTable devices;
+    private readonly FindingSink findings;
+    private readonly PortAllotment allotment;
+    private readonly LinkPairs pairs;
+    private readonly List<int> statementOf = [];
+    private readonly List<int> fromDevice = [];
+    private readonly List<int> toDevice = [];
+    private readonly List<PortPlace> fromPort = [];
+    private readonly List<PortPlace> toPort = [];
+
+    public LinkExpander(DeviceTable devices, FindingSink findings)
+    {
+        this.devices = devices;
+        this.findings = findings;
+        allotment = new PortAllotment(devices, findings);
+        pairs = new LinkPairs(devices);
+    }
+
+    /// <summary>All links of the statements that fit.</summary>
+    public LinkTable Expand(ImmutableArray<LinkStatement> statements)
+    {
+        foreach (var statement in statements)
+        {
+            allotment.Reserve(statement.From, DemandId(statement, isFrom: true));
+            allotment.Reserve(statement.To, DemandId(statement, isFrom: false));
+        }
+        foreach (var statement in statements)
+        {
+            if (!Check(statement)) continue;
+            Expand(statement);
+        }
+        CheckCeilings();
+        return new LinkTable([.. statementOf], [.. fromDevice], [.. fromPort], [.. toDevice], [.. toPort]);
+    }
+
+    private static int DemandId(LinkStatement statement, bool isFrom) => (statement.Index * 2) + (isFrom ? 0 : 1);
+
+    private bool Check(LinkStatement statement)
+    {
+        var from = statement.From.Devices;
+        var to = statement.To.Devices;
+        if (statement.Pattern == LinkPattern.Paired && from.Length != to.Length)
+        {
+            findings.Add(ModelFindings.CountsDiffer, statement.Span,
+                $"paired needs as many devices on both sides: there are {from.Length} and {to.Length}; use striped, or name parts of the groups");
+        }
+        // Same-rack and same-row stay far below the product of both sides; they are counted as they are made.
+        var isBounded = statement.Pattern is LinkPattern.SameRack or LinkPattern.SameRow || statementOf.Count + LinkPairs.CountUpTo(statement) <= MostLinks;
+        if (!isBounded)
+            findings.Add(ModelFindings.PlanOutOfBounds, statement.Span, $"with '{statement.Name}' the plan has more than {MostLinks} links");
+        return isBounded;
+    }
+
+    private void Expand(LinkStatement statement)
+    {
+        var fromLinks = new Dictionary<int, int>();
+        var toLinks = new Dictionary<int, int>();
+        var toItself = false;
+        pairs.ForEach(statement, (a, b) =>
+        {
+            toItself |= a == b;
+            fromLinks[a] = fromLinks.GetValueOrDefault(a) + 1;
+            toLinks[b] = toLinks.GetValueOrDefault(b) + 1;
+        });
+        if (fromLinks.Count == 0)
+        {
+            findings.Add(ModelFindings.PatternEmpty, statement.Span,
+                $"'{statement.Name}' joins nothing: no device of one side stands with one of the other; place both groups in the same racks or rows, or choose another pattern");
+            return;
+        }
+        if (toItself) findings.Add(ModelFindings.LinkToItself, statement.Span, $"'{statement.Name}' links a device to itself; that link is left out");
+        var from = Demand(statement, statement.From, isFrom: true, fromLinks);
+        var to = Demand(statement, statement.To, isFrom: false, toLinks);
+        var shortFrom = new Dictionary<int, int>();
+        var shortTo = new Dictionary<int, int>();
+        pairs.ForEach(statement, (a, b) =>
+        {
+            if (a == b || statementOf.Count >= MostLinks) return;
+            var portA = allotment.Take(a, from);
+            var portB = allotment.Take(b, to);
+            if (portA is null) shortFrom[a] = shortFrom.GetValueOrDefault(a) + 1;
+            if (portB is null) shortTo[b] = shortTo.GetValueOrDefault(b) + 1;
+            if (portA is null || portB is null) return;
+            statementOf.Add(statement.Index);
+            fromDevice.Add(a);
+            toDevice.Add(b);
+            fromPort.Add(portA.Value);
+            toPort.Add(portB.Value);
+        });
+        ReportShort(from, shortFrom, fromLinks);
+        ReportShort(to, shortTo, toLinks);
+    }
+
+    private EndDemand Demand(LinkStatement statement, LinkEnd end, bool isFrom, Dictionary<int, int> links)
+    {
+        var id = DemandId(statement, isFrom);
+        var (mode, isListed) = end.UsesAdapter
+            ? (new Catalogues.PortMode(1, statement.Rate), false)
+            : BreakoutChoice.Of(statement, end, links, (device, m) => allotment.FreeCages(device, m, end, id));
+        var demand = new EndDemand(id, statement, end, mode, isListed);
+        allotment.Begin(demand);
+        return demand;
+    }
+
+    private void ReportShort(EndDemand demand, Dictionary<int, int> missing, Dictionary<int, int> links)
+    {
+        if (missing.Count == 0) return;
+        var worst = missing.OrderByDescending(m => m.Value).ThenBy(m => m.Key).First();
+        var group = devices.Group(worst.Key);
+        var kind = demand.End.Ports is null ? ModelFindings.PortsExhausted : ModelFindings.PortTaken;
+        var others = missing.Count > 1 ? $", and {missing.Count - 1} more devices likewise" : "";
+        var cure = demand.End.Ports is null
+            ? "split cages further, take a larger model, or free ports of other links"
+            : "name other ports, or move the link that holds them";
+        findings.Add(new Finding(kind, Severity.Error, demand.End.Span,
+            $"{devices.Name(worst.Key)} ({group.Model.Name}) needs {links[worst.Key]} ports {demand.Mode} for '{demand.Statement.Name}' and {worst.Value} are missing{others}; {cure}")
+        {
+            Count = missing.Values.Sum(v => (long)v),
+            Subject = devices.Name(worst.Key),
+        });
+    }
+
+    private void CheckCeilings()
+    {
+        foreach (var group in devices.Groups)
+        {
+            foreach (var ceiling in group.Layout.Ceilings)
+            {
+                var worst = 0;
+                var device = -1;
+                for (var i = group.First; i < group.First + group.Count; i++)
+                {
+                    var opened = allotment.Ports(i, ceiling).Opened;
+                    if (opened <= worst) continue;
+                    worst = opened;
+                    device = i;
+                }
+                if (worst <= ceiling.Most) continue;
+                findings.Add(PortFindings.PortCeilingExceeded, group.Span,
+                    $"{devices.Name(device)} has {Numerals.Whole(worst)} logical ports and {group.Model.Name} can have {Numerals.Whole(ceiling.Most)} there; split fewer cages");
+            }
+        }
+    }
+}

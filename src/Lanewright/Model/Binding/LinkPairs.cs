@@ -1,0 +1,98 @@
+using Lanewright.Model.Devices;
+using Lanewright.Model.Links;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Lists the pairs of devices a statement joins, in a fixed order.</summary>
+internal sealed class LinkPairs(DeviceTable devices)
+{
+    /// <summary>Calls for every link with its two devices. Returns how many there were.</summary>
+    public long ForEach(LinkStatement statement, Action<int, int> link)
+    {
+        return statement.Pattern switch
+        {
+            LinkPattern.Paired => Paired(statement, link),
+            LinkPattern.EachToEach => EachToEach(statement, link),
+            LinkPattern.Striped => Striped(statement, link),
+            LinkPattern.SameRack => Together(statement, d => devices.RackIndex(d), link),
+            _ => Together(statement, RowOf, link),
+        };
+    }
+
+    /// <summary>How many links a statement makes, without listing them.</summary>
+    public static long CountUpTo(LinkStatement statement) => statement.Pattern switch
+    {
+        LinkPattern.Paired => (long)Math.Min(statement.From.Devices.Length, statement.To.Devices.Length) * statement.Count,
+        LinkPattern.Striped => (long)statement.From.Devices.Length * statement.Count,
+        _ => (long)statement.From.Devices.Length * statement.To.Devices.Length * statement.Count,
+    };
+
+    private static long Paired(LinkStatement statement, Action<int, int> link)
+    {
+        var pairs = Math.Min(statement.From.Devices.Length, statement.To.Devices.Length);
+        for (var i = 0; i < pairs; i++) Times(statement.Count, statement.From.Devices[i], statement.To.Devices[i], link);
+        return (long)pairs * statement.Count;
+    }
+
+    private static long EachToEach(LinkStatement statement, Action<int, int> link)
+    {
+        var from = statement.From.Devices;
+        var to = statement.To.Devices;
+        var isMesh = from.SequenceEqual(to);
+        var made = 0L;
+        for (var i = 0; i < from.Length; i++)
+        {
+            for (var j = isMesh ? i + 1 : 0; j < to.Length; j++)
+            {
+                Times(statement.Count, from[i], to[j], link);
+                made += statement.Count;
+            }
+        }
+        return made;
+    }
+
+    private static long Striped(LinkStatement statement, Action<int, int> link)
+    {
+        var to = statement.To.Devices;
+        var dealt = 0L;
+        foreach (var device in statement.From.Devices)
+            for (var k = 0; k < statement.Count; k++) link(device, to[(int)(dealt++ % to.Length)]);
+        return dealt;
+    }
+
+    private static long Together(LinkStatement statement, Func<int, int> placeOf, Action<int, int> link)
+    {
+        var byPlace = new Dictionary<int, List<int>>();
+        foreach (var device in statement.To.Devices)
+        {
+            var place = placeOf(device);
+            if (place < 0) continue;
+            if (!byPlace.TryGetValue(place, out var list)) byPlace[place] = list = [];
+            list.Add(device);
+        }
+        var made = 0L;
+        foreach (var device in statement.From.Devices)
+        {
+            if (!byPlace.TryGetValue(placeOf(device), out var partners)) continue;
+            foreach (var partner in partners)
+            {
+                if (partner == device) continue;
+                Times(statement.Count, device, partner, link);
+                made += statement.Count;
+            }
+        }
+        return made;
+    }
+
+    private static void Times(int count, int from, int to, Action<int, int> link)
+    {
+        for (var k = 0; k < count; k++) link(from, to);
+    }
+
+    /// <summary>A row is told by its first rack.</summary>
+    private int RowOf(int device)
+    {
+        if (devices.Rack(device) is not { } rack) return -1;
+        return rack.Index - rack.Number + 1;
+    }
+}

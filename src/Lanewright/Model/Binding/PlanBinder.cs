@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Model.Catalogues;
+using Lanewright.Notation;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Turns plan files into a plan. Every fault is a finding; what is left is bound.</summary>
+public static class PlanBinder
+{
+    /// <summary>The plan, or null when its first file could not be read at all.</summary>
+    public static Plan? Bind(PlanFiles files, string path, FindingSink findings)
+    {
+        var tree = PlanTree.Read(files, path, findings);
+        if (tree.Main is null) return null;
+        var tables = tree.Mentioned("standards");
+        var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
+        var catalogue = CatalogueOf(tree, standards, findings);
+        var building = new BuildingBinder(tree, standards, findings).Bind();
+        var devices = new DeviceBinder(tree, catalogue, building, findings).Bind();
+        var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
+        return new Plan
+        {
+            Name = tree.Text("name") ?? FileName(path),
+            Title = tree.Text("title") ?? tree.Text("name") ?? FileName(path),
+            Revision = tree.Text("revision") ?? "",
+            Date = tree.Text("date") ?? "",
+            Currency = tree.Text("currency") ?? "CU",
+            Standards = standards,
+            Catalogue = catalogue,
+            Policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings),
+            Building = building,
+            Devices = devices,
+            Statements = statements,
+            Links = new LinkExpander(devices, findings).Expand(statements),
+            Stock = StockBinder.Bind(tree, catalogue, findings),
+            Sources = tree.Sources,
+        };
+    }
+
+    private static Catalogue CatalogueOf(PlanTree tree, StandardsLibrary standards, FindingSink findings)
+    {
+        var mentioned = tree.Mentioned("catalogue");
+        if (mentioned.IsEmpty) return CatalogueBinder.Shipped;
+        // A catalogue of the user's own states prices the user stands behind.
+        var binder = new CatalogueBinder(standards, Mark.Seen, findings);
+        return CatalogueBinder.Shipped.With(mentioned.SelectMany(binder.Read));
+    }
+
+    private static string FileName(string path)
+    {
+        var slash = path.LastIndexOf('/');
+        var name = slash < 0 ? path : path[(slash + 1)..];
+        var dot = name.LastIndexOf('.');
+        return dot > 0 ? name[..dot] : name;
+    }
+}

@@ -1,0 +1,187 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Devices;
+using Lanewright.Model.Links;
+using Lanewright.Notation;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>What a plan file may say. Checking, JSON Schema and manual all come from here.</summary>
+public static class PlanLanguage
+{
+    /// <summary>The version of the language this program reads.</summary>
+    public const string Version = "1";
+
+    /// <summary>Media by name: assemblies first, then fibre classes and twisted pair.</summary>
+    public static ImmutableArray<string> Media { get; } = ["DAC", "AEC", "AOC", "OS2", "OS1a", "OS2-indoor-outdoor", "G.652.D", "OM3", "OM4", "OM5", "CAT6A"];
+
+    private static readonly ScalarShape Medium = Shapes.OneOf(Media);
+
+    private static readonly ScalarShape Pattern =
+        Shapes.Matching("a name pattern such as 'leaf-{n:2}'; fields are n, k, rack, row and hall", t => t.Trim().Length > 0 && NamePattern.TryRead(t, out _));
+
+    private static readonly ScalarShape Ports =
+        Shapes.Matching("port numbers such as '1..16, 20'", t => PortFilter.TryRead(t, out _), @"^[0-9., ]+$");
+
+    private static readonly ScalarShape RackPlace =
+        Shapes.Matching("racks such as 'hall/A/1' or 'hall/A/1..12'", t => t.Split('/').Length is >= 2 and <= 4, "^[^/]+(/[^/]+){1,3}$");
+
+    private static readonly ScalarShape HallName = Shapes.Matching("a hall, or site/hall", t => t.Split('/').Length is 1 or 2, "^[^/]+(/[^/]+)?$");
+
+    /// <summary>A kind of rack.</summary>
+    public static MapShape RackType { get; } = new("a kind of rack",
+    [
+        new("units", Shapes.Whole(1, 60), "rack units") { Otherwise = "48" },
+        new("width", Shapes.Length, "outside width; the pitch of a row") { Otherwise = "600 mm" },
+        new("depth", Shapes.Length, "outside depth") { Otherwise = "1200 mm" },
+        new("front-space", Shapes.Length, "from the port face to the closed front door") { Otherwise = "150 mm" },
+        new("plinth", Shapes.Length, "height of the lowest rack unit above the floor") { Otherwise = "100 mm" },
+    ]);
+
+    /// <summary>A row of racks.</summary>
+    public static MapShape Row { get; } = new("a row",
+    [
+        new("racks", Shapes.Whole(1, 999), "how many racks stand in it") { IsRequired = true },
+        new("rack", Shapes.Text, "which kind of rack") { Otherwise = "standard" },
+        new("x", Shapes.Position, "where the row begins, along it") { Otherwise = "0 m" },
+        new("y", Shapes.Position, "where the row stands, across the rows") { Otherwise = "0 m" },
+    ]);
+
+    /// <summary>A point in a hall.</summary>
+    public static MapShape Point { get; } = new("a point in the hall",
+    [
+        new("x", Shapes.Position, "along the rows") { IsRequired = true },
+        new("y", Shapes.Position, "across the rows") { IsRequired = true },
+    ]);
+
+    /// <summary>A hall.</summary>
+    public static MapShape Hall { get; } = new("a hall",
+    [
+        new("rows", new NamesShape("rows", Row), "its rows") { IsRequired = true },
+        new("pathway-height", Shapes.Length, "height of the overhead pathway above the floor") { Otherwise = "2.6 m" },
+        new("exit", Point, "where cables to other halls leave") { Otherwise = "x: 0 m, y: 0 m" },
+    ]);
+
+    /// <summary>A site.</summary>
+    public static MapShape Site { get; } = new("a site", [new("halls", new NamesShape("halls", Hall), "its halls") { IsRequired = true }]);
+
+    /// <summary>A way between halls.</summary>
+    public static MapShape Route { get; } = new("a route between halls",
+    [
+        new("from", HallName, "one hall") { IsRequired = true },
+        new("to", HallName, "the other") { IsRequired = true },
+        new("length", Shapes.Length, "how long the way is, from exit to exit") { IsRequired = true },
+        new("connections", Shapes.Whole(0, 50), "mated pairs on the way") { Otherwise = "policy" },
+        new("splices", Shapes.Whole(0, 500), "splices on the way") { Otherwise = "0" },
+    ]);
+
+    /// <summary>A group of devices.</summary>
+    public static MapShape Group { get; } = new("a group of devices",
+    [
+        new("model", Shapes.Text, "the device model, by its name in the catalogue") { IsRequired = true },
+        new("cards", new ListShape(Shapes.Text), "cards in its slots, in slot order; 'NAME x4' for four alike"),
+        new("count", Shapes.Whole(1, 3_000_000), "how many devices") { Otherwise = "one a rack, or one" },
+        new("racks", new ListShape(RackPlace), "where they stand: 'hall/row/1..12'"),
+        new("per-rack", Shapes.Whole(1, 60), "how many in each rack") { Otherwise = "1" },
+        new("unit", Shapes.Whole(1, 60), "lowest rack unit of the first in a rack") { Otherwise = "1" },
+        new("step", Shapes.Whole(1, 60), "rack units from one to the next in a rack") { Otherwise = "their height" },
+        new("name", Pattern, "how they are named") { Otherwise = "GROUP-{n}" },
+        new("existing", Shapes.Switch, "whether they stand there already and are not bought") { Otherwise = "no" },
+    ]);
+
+    /// <summary>One side of a link statement, written out.</summary>
+    public static MapShape End { get; } = new("one end of a link",
+    [
+        new("of", new ListShape(Shapes.Text), "groups or devices") { IsRequired = true },
+        new("ports", Ports, "port numbers to use") { Otherwise = "the first free ones" },
+        new("breakout", CatalogueLanguage.Mode, "how each cage is split") { Otherwise = "Lanewright decides" },
+        new("module", Shapes.Text, "the module, by its name in the catalogue") { Otherwise = "Lanewright decides" },
+        new("fec", Shapes.OneOf("none", "BASE-R", "RS(528,514)", "RS(544,514)"), "the code set at the port") { Otherwise = "what the link needs" },
+        new("autonegotiation", Shapes.Switch, "whether it runs at the port") { Otherwise = "what the link needs" },
+        new("adapter", Shapes.Switch, "whether the module sits in an adapter") { Otherwise = "no" },
+    ]);
+
+    /// <summary>A set of links.</summary>
+    public static MapShape Link { get; } = new("a set of links",
+    [
+        new("from", new EitherShape(Shapes.Text, End), "one side: a group, a device, or a description") { IsRequired = true },
+        new("to", new EitherShape(Shapes.Text, End), "the other side") { IsRequired = true },
+        new("rate", Shapes.Rate, "rate of each link") { IsRequired = true },
+        new("pattern", Shapes.OneOf("paired", "each-to-each", "striped", "same-rack", "same-row"), "who is linked to whom") { Otherwise = "paired" },
+        new("count", Shapes.Whole(1, 1024), "links of each pair; for striped, of each device of the from side") { Otherwise = "1" },
+        new("medium", new ListShape(Medium), "media allowed") { Otherwise = "any" },
+        new("type", Shapes.Text, "interface type, such as 400GBASE-DR4") { Otherwise = "Lanewright decides" },
+        new("assembly", Shapes.Text, "cable assembly, by its name in the catalogue") { Otherwise = "Lanewright decides" },
+        new("cord", Shapes.Text, "cord, by its name in the catalogue") { Otherwise = "Lanewright decides" },
+        new("length", Shapes.Length, "length of the cable") { Otherwise = "from the geometry" },
+        new("connections", Shapes.Whole(0, 50), "mated pairs in the channel, the plugs in the modules not counted") { Otherwise = "policy" },
+        new("connection-loss", Shapes.Loss, "loss of each mated pair") { Otherwise = "policy" },
+        new("splices", Shapes.Whole(0, 500), "splices in the channel") { Otherwise = "0" },
+        new("splice-loss", Shapes.Loss, "loss of each splice") { Otherwise = "policy" },
+        new("reflectance", Shapes.Reflectance, "reflectance of each connection") { Otherwise = "policy, or by the polish" },
+        new("attenuation", Shapes.Attenuation, "measured fibre attenuation") { Otherwise = "the limit of the fibre class" },
+        new("measured-loss", Shapes.Loss, "measured loss of the whole channel") { Otherwise = "computed" },
+        new("attenuator", Shapes.Loss, "an attenuator in the channel") { Otherwise = "none" },
+        new("existing", Shapes.Switch, "whether the cable lies there already and is not bought") { Otherwise = "no" },
+        new("latency", Shapes.Delay, "longest delay allowed") { Otherwise = "none" },
+    ]);
+
+    /// <summary>Copper lengths by rate.</summary>
+    public static MapShape CopperLimit { get; } = new("a limit of passive copper",
+    [
+        new("rate", Shapes.Rate, "from this rate of the whole assembly") { IsRequired = true },
+        new("length", Shapes.Length, "no longer than this") { IsRequired = true },
+    ]);
+
+    /// <summary>Policy.</summary>
+    public static MapShape Policy { get; } = new("the policy",
+    [
+        new("connection-loss", Shapes.Loss, "loss of a mated pair") { Otherwise = "0.5 dB" },
+        new("connection-grade", Shapes.OneOf("B", "C", "D"), "grade of connectors, for the chance that a link exceeds its limit") { Otherwise = "not judged" },
+        new("splice-loss", Shapes.Loss, "loss of a splice") { Otherwise = "0.1 dB" },
+        new("reflectance", Shapes.Reflectance, "reflectance of every connection") { Otherwise = "by the polish" },
+        new("ageing-margin", Shapes.Loss, "loss kept back for ageing and repair") { Otherwise = "0 dB" },
+        new("least-margin", Shapes.Loss, "a fibre link with less margin is warned of") { Otherwise = "0 dB" },
+        new("connections-in-hall", Shapes.Whole(0, 50), "mated pairs in a channel inside a hall") { Otherwise = "0" },
+        new("connections-between-halls", Shapes.Whole(0, 50), "mated pairs in a channel between halls") { Otherwise = "2" },
+        new("contingency", Shapes.Share, "extra length for detours") { Otherwise = "5 %" },
+        new("service", Shapes.Length, "extra length at each end of a cable that leaves its rack") { Otherwise = "0.5 m when the cable leaves its rack" },
+        new("in-rack", Shapes.Length, "from the port to the side of the rack, at each end") { Otherwise = "0.3 m" },
+        new("prefer", new ListShape(Medium), "media to choose from first, best first") { Otherwise = "the cheapest" },
+        new("forbid", new ListShape(Medium), "media never to choose") { Otherwise = "none" },
+        new("prefer-form-factor", new ListShape(Shapes.Text), "form factors of modules to choose from first"),
+        new("copper-limits", new ListShape(CopperLimit), "how long passive copper may be, by rate") { Otherwise = "3 m from 100G, 2 m from 400G" },
+        new("spares", Shapes.Share, "spare parts to buy on top of what is used") { Otherwise = "0 %" },
+        new("drafts", Shapes.Switch, "whether types may be chosen whose standard is a draft") { Otherwise = "no" },
+    ]);
+
+    /// <summary>One line of stock.</summary>
+    public static MapShape Stock { get; } = new("a line of stock",
+    [
+        new("model", Shapes.Text, "what it is, by its name in the catalogue") { IsRequired = true },
+        new("quantity", Shapes.Whole(0, 10_000_000), "how many") { IsRequired = true },
+        new("length", Shapes.Length, "for a cable, its length"),
+        new("note", Shapes.Text, "a remark"),
+    ]);
+
+    /// <summary>A whole plan file.</summary>
+    public static MapShape File { get; } = new("a plan",
+    [
+        new("lanewright", Shapes.Whole(1, 999), "version of the language: 1") { IsRequired = true },
+        new("name", Shapes.Text, "its name, used in file names and headings") { Otherwise = "the name of the file" },
+        new("title", Shapes.Text, "what it is about"),
+        new("revision", Shapes.Text, "its revision"),
+        new("date", Shapes.Text, "its date; no clock is ever read"),
+        new("currency", Shapes.Text, "the unit of its prices") { Otherwise = "CU" },
+        new("include", new ListShape(Shapes.Text), "further plan files"),
+        new("catalogue", new ListShape(Shapes.Text), "catalogue files, YAML or CSV, that extend or replace the shipped items"),
+        new("standards", new ListShape(Shapes.Text), "tables of standards values that replace shipped rows"),
+        new("stock-files", new ListShape(Shapes.Text), "tables of stock in CSV: model, quantity, length, note"),
+        new("policy", Policy, "what holds for the whole project"),
+        new("racks", new NamesShape("kinds of rack", RackType), "kinds of rack"),
+        new("sites", new NamesShape("sites", Site), "sites, halls and rows"),
+        new("routes", new ListShape(Route), "ways between halls"),
+        new("devices", new NamesShape("groups of devices", Group), "devices"),
+        new("links", new NamesShape("sets of links", Link), "links"),
+        new("stock", new ListShape(Stock), "equipment on hand"),
+    ]);
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Notation;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>The files of a plan, read and held against the language, with their sections put together.</summary>
+internal sealed class PlanTree
+{
+    private const int MostFiles = 200;
+
+    private readonly PlanFiles files;
+    private readonly FindingSink findings;
+    private readonly List<(SourceText Source, MapNode Root)> roots = [];
+    private readonly HashSet<string> visited = new(StringComparer.Ordinal);
+
+    private PlanTree(PlanFiles files, FindingSink findings)
+    {
+        this.files = files;
+        this.findings = findings;
+    }
+
+    /// <summary>The first file's root; null when nothing could be made of it.</summary>
+    public MapNode? Main => roots.Count > 0 ? roots[0].Root : null;
+
+    /// <summary>The files read, in order.</summary>
+    public ImmutableArray<SourceText> Sources => [.. roots.Select(r => r.Source)];
+
+    /// <summary>Reads a plan and what it includes.</summary>
+    public static PlanTree Read(PlanFiles files, string path, FindingSink findings)
+    {
+        var tree = new PlanTree(files, findings);
+        tree.Add(path, default);
+        return tree;
+    }
+
+    /// <summary>A scalar of the first file.</summary>
+    public string? Text(string key) => Main?.Text(key);
+
+    /// <summary>A map section; of several files, the first that has it.</summary>
+    public MapNode? Map(string key) => roots.Select(r => r.Root.Map(key)).FirstOrDefault(m => m is not null);
+
+    /// <summary>The entries of a section of all files, in natural order of their names; a name given twice is reported.</summary>
+    public ImmutableArray<(string Name, MapNode Map, SourceSpan NameSpan)> Named(string key, string what)
+    {
+        var named = new Dictionary<string, (string Name, MapNode Map, SourceSpan NameSpan)>(StringComparer.Ordinal);
+        foreach (var (_, root) in roots)
+        {
+            foreach (var entry in root.Map(key)?.Entries ?? [])
+            {
+                if (entry.Value is not MapNode map) continue;
+                if (!named.TryAdd(entry.Key.Value, (entry.Key.Value, map, entry.Key.Span)))
+                    findings.Add(ModelFindings.NameTaken, entry.Key.Span, $"{what} '{entry.Key.Value}' is described twice; keep one of the two");
+            }
+        }
+        return [.. named.Values.OrderBy(n => n.Name, NaturalOrder.Instance)];
+    }
+
+    /// <summary>The members of a list section of all files.</summary>
+    public ImmutableArray<MapNode> Items(string key) =>
+        [.. roots.SelectMany(r => r.Root[key] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] })];
+
+    /// <summary>The files a list of names mentions, read; a missing one is reported.</summary>
+    public ImmutableArray<SourceText> Mentioned(string key)
+    {
+        var read = ImmutableArray.CreateBuilder<SourceText>();
+        foreach (var (source, root) in roots)
+        {
+            foreach (var name in root.Texts(key))
+            {
+                if (files.Read(files.Beside(source.Path, name.Value)) is { } text) read.Add(text);
+                else findings.Add(NotationFindings.FileUnreadable, name.Span, $"the file '{name.Value}' cannot be read; it is looked for beside {source.Path}");
+            }
+        }
+        return read.ToImmutable();
+    }
+
+    private void Add(string path, SourceSpan mentionedAt)
+    {
+        if (!visited.Add(path)) return;
+        if (visited.Count > MostFiles)
+        {
+            findings.Add(NotationFindings.TextOutOfBounds, mentionedAt, $"a plan has at most {MostFiles} files");
+            return;
+        }
+        if (files.Read(path) is not { } source)
+        {
+            findings.Add(NotationFindings.FileUnreadable, mentionedAt, $"the file '{path}' cannot be read");
+            return;
+        }
+        if (YamlTree.Read(source, findings) is not { } node)
+        {
+            if (findings.ErrorCount == 0)
+                findings.Add(NotationFindings.WrongKind, source.Span(0, 0), "the file is empty; 'lanewright new' writes a plan to start from");
+            return;
+        }
+        ShapeCheck.Check(node, PlanLanguage.File, findings);
+        if (node is not MapNode root) return;
+        CheckVersion(root);
+        roots.Add((source, root));
+        foreach (var name in root.Texts("include")) Add(files.Beside(path, name.Value), name.Span);
+    }
+
+    private void CheckVersion(MapNode root)
+    {
+        if (root.Text("lanewright") is { } version && version != PlanLanguage.Version)
+            findings.Add(ModelFindings.VersionUnknown, root.SpanOf("lanewright"), $"this program reads version {PlanLanguage.Version} of the language, the file is in version {version}");
+    }
+}

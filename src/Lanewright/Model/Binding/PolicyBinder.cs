@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Lanewright.Findings;
+using Lanewright.Notation;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>Turns the policy section, or its absence, into a policy.</summary>
+public static class PolicyBinder
+{
+    /// <summary>The policy of a plan that states none.</summary>
+    public static Policy Default(StandardsLibrary standards) => Bind(new MapNode(default, []), standards, new FindingSink());
+
+    /// <summary>The policy a section states, with the trade's habits where it is silent.</summary>
+    public static Policy Bind(MapNode map, StandardsLibrary standards, FindingSink findings) => new()
+    {
+        ConnectionLoss = Stated(map.Decibels("connection-loss"), standards.Practice("loss", "connection")),
+        ConnectionGrade = map.Text("connection-grade") ?? "",
+        SpliceLoss = Stated(map.Decibels("splice-loss"), standards.Practice("loss", "splice")),
+        Reflectance = map.Decibels("reflectance") is { } r ? new Known<Decibels>(r, Citation.OfPlan) : null,
+        AgeingMargin = map.Decibels("ageing-margin") ?? default,
+        LeastMargin = map.Decibels("least-margin") ?? default,
+        ConnectionsInHall = map.Whole("connections-in-hall") ?? 0,
+        ConnectionsBetweenHalls = map.Whole("connections-between-halls") ?? 2,
+        Contingency = map.Share("contingency") ?? Share.FromPercent(standards.Practice("length", "contingency").Value),
+        Service = map.Length("service") ?? Length.FromMetres(standards.Practice("length", "service").Value),
+        InRack = map.Length("in-rack") ?? Length.FromMetres(standards.Practice("length", "in-rack").Value),
+        PreferredMedia = [.. map.Texts("prefer").Select(t => t.Value)],
+        ForbiddenMedia = [.. map.Texts("forbid").Select(t => t.Value)],
+        PreferredFormFactors = FormFactors(map, standards, findings),
+        CopperLimits = CopperLimits(map, standards),
+        Spares = map.Share("spares") ?? default,
+        AllowsDrafts = map.Switch("drafts") ?? false,
+    };
+
+    private static Known<Decibels> Stated(Decibels? stated, Known<double> habit) =>
+        stated is { } loss ? new Known<Decibels>(loss, Citation.OfPlan) : habit.As(Decibels.From);
+
+    private static ImmutableArray<string> FormFactors(MapNode map, StandardsLibrary standards, FindingSink findings)
+    {
+        var names = ImmutableArray.CreateBuilder<string>();
+        foreach (var text in map.Texts("prefer-form-factor"))
+        {
+            if (Names.Require(standards.FormFactor(text.Value), "form factor", text.Value, standards.FormFactors.Select(f => f.Name), text.Span, findings) is not null)
+                names.Add(text.Value);
+        }
+        return names.ToImmutable();
+    }
+
+    private static ImmutableArray<CopperLimit> CopperLimits(MapNode map, StandardsLibrary standards)
+    {
+        var stated = map["copper-limits"] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] };
+        var limits = stated
+            .Where(m => m.Rate("rate") is not null && m.Length("length") is not null)
+            .Select(m => new CopperLimit(m.Rate("rate")!.Value, m.Length("length")!.Value, Citation.OfPlan))
+            .ToList();
+        if (limits.Count == 0)
+        {
+            foreach (var gigabits in PracticedRates)
+            {
+                var most = standards.Practice($"copper-{gigabits}G", "length-max");
+                limits.Add(new CopperLimit(BitRate.FromGigabits(gigabits), Length.FromMetres(most.Value), most.Source));
+            }
+        }
+        return [.. limits.OrderBy(l => l.Rate)];
+    }
+
+    private static ImmutableArray<int> PracticedRates { get; } = [100, 400];
+}

@@ -1,0 +1,23 @@
+namespace Lanewright.Model.Catalogues;
+
+/// <summary>A cord that modules plug on to: fibre, or twisted pair.</summary>
+public sealed record CordModel : CableItem
+{
+    /// <summary>The class of fibre, or the category of twisted pair.</summary>
+    public required string Fibre { get; init; }
+
+    /// <summary>Connector of the end with all positions.</summary>
+    public required string Near { get; init; }
+
+    /// <summary>Connector of each leg.</summary>
+    public required string Far { get; init; }
+
+    /// <summary>Polish of the near end; empty where there is none.</summary>
+    public string PolishNear { get; init; } = "";
+
+    /// <summary>Polish of each leg's end; empty where there is none.</summary>
+    public string PolishFar { get; init; } = "";
+
+    /// <summary>Whether it is twisted pair.</summary>
+    public bool IsTwistedPair => Near == "RJ45";
+}

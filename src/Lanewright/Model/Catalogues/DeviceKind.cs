@@ -1,0 +1,14 @@
+namespace Lanewright.Model.Catalogues;
+
+/// <summary>What a device is for.</summary>
+public enum DeviceKind
+{
+    /// <summary>A switch of fixed form.</summary>
+    Switch,
+
+    /// <summary>A switch that takes cards.</summary>
+    Chassis,
+
+    /// <summary>Anything at the edge: a server, a storage node, an instrument.</summary>
+    Host,
+}

@@ -1,0 +1,18 @@
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Places;
+
+/// <summary>A room with racks.</summary>
+/// <param name="Index">Its number in the plan.</param>
+/// <param name="Site">The site it belongs to.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="PathwayHeight">Height of the overhead pathway above the floor.</param>
+/// <param name="ExitX">Where cables to other halls leave, along the rows.</param>
+/// <param name="ExitY">Where cables to other halls leave, across the rows.</param>
+/// <param name="Span">Where the plan says so.</param>
+public sealed record Hall(int Index, string Site, string Name, Length PathwayHeight, Length ExitX, Length ExitY, SourceSpan Span)
+{
+    /// <summary>Site and hall, as plans may write it.</summary>
+    public string FullName => Site + "/" + Name;
+}

@@ -1,0 +1,13 @@
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Model.Places;
+
+/// <summary>A way for cables from one hall's exit to another's.</summary>
+/// <param name="From">One hall.</param>
+/// <param name="To">The other.</param>
+/// <param name="Length">How long the way is.</param>
+/// <param name="Connections">Mated pairs on the way; null when the policy decides.</param>
+/// <param name="Splices">Splices on the way.</param>
+/// <param name="Span">Where the plan says so.</param>
+public sealed record HallRoute(Hall From, Hall To, Length Length, int? Connections, int Splices, SourceSpan Span);

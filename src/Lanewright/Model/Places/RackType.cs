@@ -1,0 +1,16 @@
+using Lanewright.Quantities;
+
+namespace Lanewright.Model.Places;
+
+/// <summary>A kind of rack.</summary>
+/// <param name="Name">Its name in the plan.</param>
+/// <param name="Units">Rack units, counted from the bottom.</param>
+/// <param name="Width">Outside width, and so the pitch of a row.</param>
+/// <param name="Depth">Outside depth.</param>
+/// <param name="FrontSpace">From the port face to the closed front door: where plugs stick out and cables bend.</param>
+/// <param name="Plinth">Height of the lowest rack unit above the floor.</param>
+public sealed record RackType(string Name, int Units, Length Width, Length Depth, Length FrontSpace, Length Plinth)
+{
+    /// <summary>The name of the rack that holds when a plan describes none.</summary>
+    public const string DefaultName = "standard";
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Devices;
+using Lanewright.Model.Links;
+using Lanewright.Model.Places;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Model;
+
+/// <summary>A plan with all names resolved and all groups expanded.</summary>
+public sealed record Plan
+{
+    /// <summary>Its name, used in file names and headings.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it is about, in words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Its revision; empty when not stated.</summary>
+    public required string Revision { get; init; }
+
+    /// <summary>Its date; empty when not stated. No clock is ever read.</summary>
+    public required string Date { get; init; }
+
+    /// <summary>The unit its prices are in.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>The limits it is judged by.</summary>
+    public required StandardsLibrary Standards { get; init; }
+
+    /// <summary>What can be bought.</summary>
+    public required Catalogue Catalogue { get; init; }
+
+    /// <summary>What holds for the whole project.</summary>
+    public required Policy Policy { get; init; }
+
+    /// <summary>Where things stand.</summary>
+    public required Building Building { get; init; }
+
+    /// <summary>The devices.</summary>
+    public required DeviceTable Devices { get; init; }
+
+    /// <summary>What the plan says of links, in natural order of the statements' names.</summary>
+    public required ImmutableArray<LinkStatement> Statements { get; init; }
+
+    /// <summary>The links.</summary>
+    public required LinkTable Links { get; init; }
+
+    /// <summary>Equipment on hand.</summary>
+    public required ImmutableArray<StockItem> Stock { get; init; }
+
+    /// <summary>The files it was read from, in the order they were read.</summary>
+    public required ImmutableArray<SourceText> Sources { get; init; }
+}

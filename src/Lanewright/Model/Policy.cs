@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+
+namespace Lanewright.Model;
+
+/// <summary>What holds for the whole project unless a link says otherwise.</summary>
+public sealed record Policy
+{
+    /// <summary>Loss of a mated pair.</summary>
+    public required Known<Decibels> ConnectionLoss { get; init; }
+
+    /// <summary>Grade of connectors, for the chance that a link exceeds its limit; empty when not stated.</summary>
+    public string ConnectionGrade { get; init; } = "";
+
+    /// <summary>Loss of a splice.</summary>
+    public required Known<Decibels> SpliceLoss { get; init; }
+
+    /// <summary>Reflectance of every connection; null when the polish decides.</summary>
+    public Known<Decibels>? Reflectance { get; init; }
+
+    /// <summary>Loss kept back for ageing and repair on every fibre link.</summary>
+    public required Decibels AgeingMargin { get; init; }
+
+    /// <summary>A fibre link with less margin than this is warned of.</summary>
+    public required Decibels LeastMargin { get; init; }
+
+    /// <summary>Mated pairs in a channel inside a hall.</summary>
+    public int ConnectionsInHall { get; init; }
+
+    /// <summary>Mated pairs in a channel between halls.</summary>
+    public int ConnectionsBetweenHalls { get; init; } = 2;
+
+    /// <summary>Extra length on the way for detours.</summary>
+    public required Share Contingency { get; init; }
+
+    /// <summary>Extra length at each end to work with.</summary>
+    public required Length Service { get; init; }
+
+    /// <summary>From the port to the side of the rack, at each end.</summary>
+    public required Length InRack { get; init; }
+
+    /// <summary>Media to choose from first, best first.</summary>
+    public ImmutableArray<string> PreferredMedia { get; init; } = [];
+
+    /// <summary>Media never to choose.</summary>
+    public ImmutableArray<string> ForbiddenMedia { get; init; } = [];
+
+    /// <summary>Form factors of modules to choose from first.</summary>
+    public ImmutableArray<string> PreferredFormFactors { get; init; } = [];
+
+    /// <summary>How long passive copper may be, by rate.</summary>
+    public ImmutableArray<CopperLimit> CopperLimits { get; init; } = [];
+
+    /// <summary>Spare parts to buy on top of what is used.</summary>
+    public required Share Spares { get; init; }
+
+    /// <summary>Whether Lanewright may choose types whose standard is a draft.</summary>
+    public bool AllowsDrafts { get; init; }
+}
