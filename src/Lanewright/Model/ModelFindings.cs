@@ -50,11 +50,8 @@ public static class ModelFindings
     /// <summary>A device linked to itself.</summary>
     public static FindingKind LinkToItself { get; } = new("LW1306", "LinkToItself", Severity.Error);
 
-    /// <summary>Neither a length nor a place to measure one from.</summary>
-    public static FindingKind LengthUnknown { get; } = new("LW1401", "LengthUnknown", Severity.Error);
-
-    /// <summary>Two halls with no route between them.</summary>
-    public static FindingKind RouteMissing { get; } = new("LW1402", "RouteMissing", Severity.Error);
+    /// <summary>A split whose ports have another rate than the links.</summary>
+    public static FindingKind BreakoutContradicts { get; } = new("LW1310", "BreakoutContradicts", Severity.Error);
 
     /// <summary>A catalogue item that does not hang together.</summary>
     public static FindingKind CatalogueFault { get; } = new("LW1501", "CatalogueFault", Severity.Error);
@@ -63,7 +60,7 @@ public static class ModelFindings
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         NameUnknown, NameTaken, NameAmbiguous, VersionUnknown, PlanOutOfBounds, RackUnitTaken, RackUnitOutside, SlotsExceeded,
-        PlacesDoNotFit, CountsDiffer, PortsExhausted, PortTaken, PortUnknown, PatternEmpty, LinkToItself, LengthUnknown, RouteMissing,
+        PlacesDoNotFit, CountsDiffer, PortsExhausted, PortTaken, PortUnknown, PatternEmpty, LinkToItself, BreakoutContradicts,
         CatalogueFault,
     ];
 }

@@ -36,6 +36,8 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         var from = End(map, "from");
         var to = End(map, "to");
         if (from is null || to is null || map.Rate("rate") is not { } rate || rate.BitsPerSecond == 0) return null;
+        CheckBreakout(map.Map("from"), rate);
+        CheckBreakout(map.Map("to"), rate);
         var (optical, copper) = TypeOf(map);
         return new LinkStatement
         {
@@ -71,6 +73,12 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             LatencyMax = map.InUnits("latency", UnitText.Delays) is { } ns ? Duration.FromNanoseconds(ns) : null,
             Span = span,
         };
+    }
+
+    private void CheckBreakout(MapNode? end, BitRate rate)
+    {
+        if (end?.Text("breakout") is { } text && PortMode.TryRead(text, out var mode) && mode.Rate != rate)
+            findings.Add(ModelFindings.BreakoutContradicts, end.SpanOf("breakout"), $"the links run at {rate} and the cage is split into ports of {mode.Rate}; write '{mode.Ways}x{rate}' or change the rate");
     }
 
     private (InterfaceType? Optical, CopperType? Copper) TypeOf(MapNode map)

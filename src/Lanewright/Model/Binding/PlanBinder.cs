@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Notation;

@@ -1,0 +1,53 @@
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Cabling;
+
+/// <summary>Plug and bend of a cable against the space between port and closed door.</summary>
+public static class BendSpace
+{
+    /// <summary>Wire this thick or thicker, over four lanes or more, is what installers call thick copper.</summary>
+    private const int ThickGauge = 26;
+
+    private const int ThickLanes = 4;
+
+    /// <summary>The comparisons of an assembly at one end.</summary>
+    public static IEnumerable<Check> OfAssembly(StandardsLibrary standards, AssemblyModel cable, RackType rack, string side)
+    {
+        var radius = cable.BendRadius is { } stated
+            ? new Known<Length>(stated, new Citation("assembly data sheet", "", "", cable.PriceMark == Mark.Seen ? Mark.Seen : Mark.CommonPractice))
+            : Rule(standards, cable);
+        yield return Check.AtLeast(CheckNames.BendSpace, rack.FrontSpace.Millimetres,
+            radius.As(r => (r + cable.Plug).Millimetres), "mm") with { End = side };
+        if (cable.Medium != CableMedium.Dac || cable.Gauge > ThickGauge || cable.Type is not { } type || type.Lanes * cable.Legs < ThickLanes) yield break;
+        var wide = standards.Practice("bend-twinax", "thick-radius");
+        yield return Check.AtLeast(CheckNames.ThickCopperBend, rack.FrontSpace.Millimetres, wide.As(r => r + cable.Plug.Millimetres), "mm")
+            with { End = side, IsAdvice = true };
+    }
+
+    /// <summary>The comparison of a cord at one end.</summary>
+    public static Check OfCord(StandardsLibrary standards, CordModel cord, RackType rack, string side)
+    {
+        var plug = standards.Practice("plug", cord.IsTwistedPair ? "pair" : "fibre");
+        var radius = cord.IsTwistedPair ? Times(standards.Practice("bend-pair", "installed"), cord.Diameter) : CordRadius(standards, cord);
+        return Check.AtLeast(CheckNames.BendSpace, rack.FrontSpace.Millimetres, radius.As(r => r.Millimetres + plug.Value), "mm", plug.Source.Mark)
+            with { End = side };
+    }
+
+    private static Known<Length> CordRadius(StandardsLibrary standards, CordModel cord)
+    {
+        var byDiameter = Times(standards.Practice("bend-fibre", "installed"), cord.Diameter);
+        var least = standards.Practice("bend-fibre", "cord").As(Length.FromMillimetres);
+        return byDiameter.Value > least.Value ? byDiameter : least;
+    }
+
+    private static Known<Length> Rule(StandardsLibrary standards, AssemblyModel cable) => cable.Medium == CableMedium.Aoc
+        ? standards.Practice("bend-active-optical", "radius").As(Length.FromMillimetres)
+        : Times(standards.Practice("bend-twinax", "single"), cable.Diameter);
+
+    private static Known<Length> Times(Known<double> times, Length diameter) => times.As(t => diameter * t);
+}

@@ -1,0 +1,37 @@
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Cabling;
+
+/// <summary>All lengths any cable of a catalogue can have. Two needs between the same two of them order the same cables, so links
+/// are told apart by grid place and not by millimetres.</summary>
+public sealed class LengthGrid
+{
+    private readonly double[] stocked;
+    private readonly double step;
+
+    /// <summary>Takes the lengths of a catalogue.</summary>
+    public LengthGrid(Catalogue catalogue)
+    {
+        var cables = catalogue.Assemblies.Cast<CableItem>().Concat(catalogue.Cords).ToList();
+        step = cables.Select(c => c.Step).Where(s => s is { Metres: > 0 }).Select(s => s!.Value.Metres).DefaultIfEmpty(1).Min();
+        var lengths = cables.SelectMany(c => c.Lengths).Select(l => l.Metres).ToList();
+        var longest = lengths.DefaultIfEmpty(0).Max();
+        // Cables made to order have lengths of their own between the stocked ones of others.
+        for (var made = step; made <= longest; made += step) lengths.Add(made);
+        stocked = [.. lengths.Distinct().Order()];
+    }
+
+    /// <summary>The place of a need: the first length not below it.</summary>
+    public int PlaceOf(Length needed)
+    {
+        var found = Array.BinarySearch(stocked, needed.Metres);
+        if (found >= 0) return found;
+        if (~found < stocked.Length) return ~found;
+        return stocked.Length + (int)Math.Ceiling((needed.Metres / step) - 1e-9);
+    }
+
+    /// <summary>The length of a place.</summary>
+    public Length LengthOf(int place) =>
+        Length.FromMetres(place < stocked.Length ? stocked[place] : (place - stocked.Length) * step);
+}

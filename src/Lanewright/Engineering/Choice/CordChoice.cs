@@ -1,0 +1,10 @@
+using Lanewright.Model.Catalogues;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>The cord or cords between two modules.</summary>
+/// <param name="Cord">The cord; null when the catalogue has none that fits.</param>
+/// <param name="FarCord">A second one, where two fan-outs meet.</param>
+/// <param name="ExtraConnections">Mated pairs this adds to the channel.</param>
+/// <param name="LinksPerCable">Links one cord carries.</param>
+internal sealed record CordChoice(CordModel? Cord, CordModel? FarCord, int ExtraConnections, int LinksPerCable);

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Links;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>Ways to make a link with two modules and a cord between them.</summary>
+internal sealed class FibreFinder(FinderContext context)
+{
+    /// <summary>Fibre considered where the plan names none.</summary>
+    private static readonly ImmutableArray<string> UsualFibres = ["OM4", "OS2"];
+
+    private readonly FibreJudge judge = new(context);
+
+    /// <summary>All pairs of modules that could join the ends; named modules are judged even when they do not fit.</summary>
+    public IEnumerable<Solution> Find(LinkClass link)
+    {
+        var statement = link.Statement;
+        if (statement.Assembly is not null || statement.CopperType is not null) yield break;
+        var fromEnds = Ends(link, link.From, statement.From, "from");
+        var toEnds = Ends(link, link.To, statement.To, "to");
+        foreach (var from in fromEnds)
+        {
+            foreach (var to in toEnds)
+            {
+                var areNamed = statement.From.Module is not null && statement.To.Module is not null;
+                var media = MediaMatch.Of(from.Application.Optical!, to.Application.Optical!);
+                if (!areNamed && Checks.Verdict(media) == Verdict.Fail) continue;
+                foreach (var fibre in Fibres(statement, from.Application.Optical!))
+                    if (judge.Judge(link, from, to, media, fibre) is { } solution) yield return solution;
+            }
+        }
+    }
+
+    private List<ModuleEnd> Ends(LinkClass link, EndSpec spec, LinkEnd end, string side)
+    {
+        var use = FinderContext.UseOf(spec, end, link.Statement.Rate);
+        var ends = new List<ModuleEnd>();
+        foreach (var module in context.Catalogue.Modules)
+        {
+            if (end.Module is not null && module != end.Module) continue;
+            if (end.Module is null && !Fits(use, module)) continue;
+            foreach (var application in Applications(link, module, spec.Ways, end.Module is not null))
+            {
+                var checks = HostSideChecks.OfModule(use, module, application, side);
+                if (spec.Ways > 1) checks = [.. checks, SharedFibre(module, spec.Ways, side)];
+                var candidate = new ModuleEnd(module, application, use, checks);
+                if (end.Module is not null || candidate.Works || IsTypeNamed(link)) ends.Add(candidate);
+            }
+        }
+        return ends;
+    }
+
+    private static bool IsTypeNamed(LinkClass link) => link.Statement.Type is not null;
+
+    private static bool Fits(EndUse use, ModuleModel module) => use.UsesAdapter
+        ? use.Cage.FormFactor.AcceptsByAdapter.Contains(module.FormFactor.Name)
+        : use.Cage.FormFactor.Accepts.Contains(module.FormFactor.Name);
+
+    /// <summary>Applications of the right rate, and of the type the statement names: that of the port, or that of the whole cage.</summary>
+    private static List<Application> Applications(LinkClass link, ModuleModel module, int ways, bool isNamed)
+    {
+        var optical = module.Applications.Where(a => a.Optical is not null).ToList();
+        var usable = optical.Where(a => a.Rate == link.Statement.Rate && (ways == 1 ? a.Instances == 1 : a.Instances >= ways)).ToList();
+        if (link.Statement.Type is { } type)
+        {
+            var isOfPort = type.Rate == link.Statement.Rate;
+            usable = isOfPort
+                ? [.. usable.Where(a => a.MediaName == type.Name)]
+                : ways > 1 && optical.Any(a => a.MediaName == type.Name) ? usable : [.. usable.Where(_ => ways == 1)];
+        }
+        // A named module is judged by what it has, and the comparisons say what is missing.
+        if (usable.Count == 0 && isNamed && optical.Count > 0) return [optical[0]];
+        return usable;
+    }
+
+    private static Check SharedFibre(ModuleModel module, int ways, string side)
+    {
+        var whole = module.Applications[0].Optical!;
+        var openings = ModuleOpening.Of(module).Count;
+        var shares = whole.WavelengthsPerFibre > 1 && openings < ways;
+        return Check.Of(CheckNames.SharedFibre, !shares, whole.Definition,
+            shares ? $"{whole.Name} sends {whole.WavelengthsPerFibre} wavelengths on one fibre; they cannot be taken apart into {ways} ports" : "") with { End = side };
+    }
+
+    private IEnumerable<Fibre> Fibres(LinkStatement statement, InterfaceType type)
+    {
+        var names = statement.Cord is { } cord ? [cord.Fibre] : statement.Media.IsEmpty ? UsualFibres : statement.Media;
+        foreach (var name in names)
+            if (context.Standards.Fibre(name) is { } fibre && fibre.Kind == type.FibreKind) yield return fibre;
+        // A cord of the wrong glass is judged, not passed over.
+        if (statement.Cord is { } named && context.Standards.Fibre(named.Fibre) is { } other && other.Kind != type.FibreKind) yield return other;
+    }
+}

@@ -1,0 +1,201 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>Puts a cord between two modules and holds the whole against every limit.</summary>
+internal sealed class FibreJudge(FinderContext context)
+{
+    private static readonly Citation StockList = new("catalogue", "", "", Mark.Seen);
+
+    private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Seen);
+
+    /// <summary>The link as a solution with its comparisons; null when its length cannot be told.</summary>
+    public Solution? Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
+    {
+        if (link.Needed is not { } needed) return null;
+        var cords = Cords(link, from, to, fibre);
+        var length = cords.Cord is { } cord ? FinderContext.LengthFor(link, cord) ?? needed : needed;
+        var channel = ChannelOf(link, fibre, length, cords.ExtraConnections);
+        var solution = Judge(link, from, to, media, cords, channel);
+        return WithAttenuator(link, from, to, media, cords, solution) ?? solution;
+    }
+
+    private Channel ChannelOf(LinkClass link, Fibre fibre, Length length, int extraConnections)
+    {
+        var statement = link.Statement;
+        var policy = context.Policy;
+        var usual = link.Route is { } route ? route.Connections ?? policy.ConnectionsBetweenHalls : policy.ConnectionsInHall;
+        return new Channel
+        {
+            Fibre = fibre,
+            Length = length,
+            Connections = (statement.Connections ?? usual) + extraConnections,
+            ConnectionLoss = Stated(statement.ConnectionLoss, policy.ConnectionLoss),
+            Splices = statement.Splices ?? link.Route?.Splices ?? 0,
+            SpliceLoss = Stated(statement.SpliceLoss, policy.SpliceLoss),
+            Reflectance = statement.Reflectance is { } r ? new Known<Decibels>(r, Citation.OfPlan) : policy.Reflectance,
+            Attenuation = statement.Attenuation is { } a ? new Known<Attenuation>(a, Citation.OfPlan) : null,
+            MeasuredLoss = statement.MeasuredLoss,
+            Attenuator = statement.Attenuator ?? default,
+            AgeingMargin = policy.AgeingMargin,
+        };
+    }
+
+    private static Known<Decibels> Stated(Decibels? stated, Known<Decibels> usual) =>
+        stated is { } value ? new Known<Decibels>(value, Citation.OfPlan) : usual;
+
+    private CordChoice Cords(LinkClass link, ModuleEnd from, ModuleEnd to, Fibre fibre)
+    {
+        if (link.Statement.Cord is { } named) return new CordChoice(named, null, 0, PerCable(link, named.Legs));
+        var all = context.Catalogue.Cords;
+        var (near, far) = link.Shape == FanShape.ToEnd ? (to.Opening, from.Opening) : (from.Opening, to.Opening);
+        // A module of several whole links has an opening for each, and each its own cord.
+        if (link.Shape is FanShape.Single || near.Count > 1)
+            return new CordChoice(CordMatch.Find(all, fibre.Name, near, far, 1), null, 0, 1);
+        if (link.Shape == FanShape.Straight)
+            return new CordChoice(CordMatch.Find(all, fibre.Name, near, far, 1), null, 0, link.From.Ways);
+        if (link.Shape != FanShape.BothEnds)
+            return new CordChoice(CordMatch.Find(all, fibre.Name, near, far, link.Legs), null, 0, link.Legs);
+        return FanOutAtBothEnds(link, from, to, fibre);
+    }
+
+    /// <summary>Two fan-outs whose duplex legs meet in couplers: one more mated pair in the channel.</summary>
+    private CordChoice FanOutAtBothEnds(LinkClass link, ModuleEnd from, ModuleEnd to, Fibre fibre)
+    {
+        var leg = new ModuleOpening("LC-duplex", "PC", 1);
+        var near = CordMatch.Find(context.Catalogue.Cords, fibre.Name, from.Opening, leg, link.From.Ways);
+        var far = CordMatch.Find(context.Catalogue.Cords, fibre.Name, to.Opening, leg, link.To.Ways);
+        return near is null || far is null ? new CordChoice(null, null, 0, 1) : new CordChoice(near, far, 1, link.From.Ways);
+    }
+
+    private static int PerCable(LinkClass link, int legs) => legs > 1 ? legs : link.Shape == FanShape.Straight ? link.From.Ways : 1;
+
+    private Solution Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Channel channel)
+    {
+        var fec = FecChecks.OfOptics(from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), from.Application.Optical!);
+        var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, from.Application.Optical!.Fec);
+        var isDraft = from.Application.Optical!.IsDraft || to.Application.Optical!.IsDraft;
+        var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null;
+        var checks = ImmutableArray.CreateBuilder<Check>();
+        checks.AddRange(from.Checks);
+        checks.AddRange(to.Checks);
+        checks.AddRange(media);
+        checks.AddRange(fec.All);
+        checks.AddRange(StartupChecks.WithoutNegotiation(from.Use, to.Use));
+        checks.AddRange(CordChecks(link, from, to, cords, channel.Fibre));
+        checks.AddRange(FibreLinkChecks.Of(context.Standards, channel, from.Application.Optical, to.Application.Optical!));
+        checks.AddRange(Bends(link, cords.Cord));
+        checks.AddRange(context.Common(link, channel.Fibre.Name, isDraft, isNamed, channel.Length, latency));
+        var cable = cords.Cord ?? Missing(channel.Fibre);
+        return new Solution
+        {
+            Name = NameOf(from, to, cable, channel),
+            Medium = CableMedium.Fibre,
+            MediumName = channel.Fibre.Name,
+            TypeName = TypeNames(from.Application, to.Application),
+            FromModule = from.Module,
+            FromApplication = from.Application,
+            ToModule = to.Module,
+            ToApplication = to.Application,
+            Cable = cable,
+            FarCord = cords.FarCord,
+            Length = channel.Length,
+            Channel = channel,
+            Loss = ChannelLoss.Of(channel, from.Application.Optical),
+            Checks = checks.ToImmutable(),
+            Parts = FinderContext.WithoutExisting(link.Statement, Parts(link, from, to, cords, channel)),
+            FromFec = fec.FromPort,
+            ToFec = fec.ToPort,
+            Latency = latency,
+            LinksPerCable = cords.LinksPerCable,
+            Power = Watts.From((from.Module.Power.Value / link.From.Ways) + (to.Module.Power.Value / link.To.Ways)),
+        };
+    }
+
+    private static string NameOf(ModuleEnd from, ModuleEnd to, CordModel cable, Channel channel)
+    {
+        var modules = from.Module == to.Module ? "2 x " + from.Module.Name : from.Module.Name + " + " + to.Module.Name;
+        return $"{modules}, {cable.Name} {channel.Length}";
+    }
+
+    private static string TypeNames(Application from, Application to) =>
+        from.MediaName == to.MediaName ? from.MediaName : from.MediaName + " / " + to.MediaName;
+
+    private static CordModel Missing(Fibre fibre) => new()
+    {
+        Name = "no cord",
+        Title = "no cord in the catalogue",
+        Fibre = fibre.Name,
+        Near = "",
+        Far = "",
+        Lengths = [],
+    };
+
+    private static IEnumerable<PartUse> Parts(LinkClass link, ModuleEnd from, ModuleEnd to, CordChoice cords, Channel channel)
+    {
+        yield return new PartUse(from.Module, null, link.From.Ways);
+        yield return new PartUse(to.Module, null, link.To.Ways);
+        if (cords.Cord is { } cord) yield return new PartUse(cord, channel.Length, cords.LinksPerCable);
+        if (cords.FarCord is { } far) yield return new PartUse(far, channel.Length, link.To.Ways);
+    }
+
+    private static IEnumerable<Check> CordChecks(LinkClass link, ModuleEnd from, ModuleEnd to, CordChoice cords, Fibre fibre)
+    {
+        var (near, far) = link.Shape == FanShape.ToEnd ? (to.Opening, from.Opening) : (from.Opening, to.Opening);
+        if (cords.Cord is not { } cord)
+        {
+            var name = link.Shape == FanShape.BothEnds ? CheckNames.FanOut : CheckNames.Connector;
+            yield return Check.Of(name, false, StockList, $"no {fibre.Name} cord in the catalogue joins {near.Connector} {near.Polish} and {link.Legs} x {far.Connector} {far.Polish}".Replace("  ", " ", StringComparison.Ordinal));
+            yield break;
+        }
+        if (fibre.Kind != from.Application.Optical!.FibreKind)
+            yield return Check.Of(CheckNames.FibreKind, false, from.Application.Optical.Definition, $"{cord.Name} is {fibre.Name} and {from.Application.MediaName} does not run on it");
+        if (cords.FarCord is not null)
+        {
+            yield return Check.Of(CheckNames.Connector, true, StockList);
+            yield break;
+        }
+        var fits = CordMatch.ConnectorsFit(cord, near, far);
+        yield return Check.Of(CheckNames.Connector, fits, StockList,
+            fits ? "" : $"{cord.Name} ends in {cord.Near} and {cord.Far}; the modules show {near.Connector} and {far.Connector}");
+        if (!fits) yield break;
+        var polished = CordMatch.Fits(cord, near, far);
+        yield return Check.Of(CheckNames.Polish, polished, Polishing,
+            polished ? "" : $"{cord.Name} is polished {cord.PolishNear} and {cord.PolishFar}; the modules are {near.Polish} and {far.Polish}: angled and flat ends must never mate");
+    }
+
+    private IEnumerable<Check> Bends(LinkClass link, CordModel? cord)
+    {
+        if (cord is null) yield break;
+        if (link.FromRack is { } from) yield return BendSpace.OfCord(context.Standards, cord, from, "from");
+        if (link.ToRack is { } to && to != link.FromRack) yield return BendSpace.OfCord(context.Standards, cord, to, "to");
+    }
+
+    /// <summary>An overloaded receiver behind a duplex connector is cured by the smallest attenuator that suffices.</summary>
+    private Solution? WithAttenuator(
+        LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Solution solution)
+    {
+        var overload = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.Overload && c.Verdict == Verdict.Fail);
+        if (overload?.Margin is not { } margin || link.Statement.Attenuator is not null || solution.Channel is not { } channel) return null;
+        if (from.Opening.Connector != "LC-duplex" || to.Opening.Connector != "LC-duplex") return null;
+        var part = context.Catalogue.Sundries
+            .Where(s => s.Attenuation is { } a && a.Value >= -margin)
+            .OrderBy(s => s.Attenuation!.Value)
+            .FirstOrDefault();
+        if (part?.Attenuation is not { } loss) return null;
+        var cured = Judge(link, from, to, media, cords, channel with { Attenuator = loss });
+        var receivers = overload.End.Length == 0 ? 2 : 1;
+        return cured with
+        {
+            Name = cured.Name + ", " + part.Name,
+            Attenuator = part,
+            Parts = [.. cured.Parts, new PartUse(part, null, 1, receivers)],
+        };
+    }
+}

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
+using Lanewright.Model;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Links;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>What every search for ways to make a link needs: the limits, the catalogue and the policy.</summary>
+/// <param name="Standards">The limits.</param>
+/// <param name="Catalogue">What can be bought.</param>
+/// <param name="Policy">What holds for the project.</param>
+public sealed record FinderContext(StandardsLibrary Standards, Catalogue Catalogue, Policy Policy)
+{
+    private static readonly Citation OwnPolicy = new("policy of the plan", "", "", Mark.Seen);
+
+    /// <summary>One end of a class as the comparisons want it.</summary>
+    public static EndUse UseOf(EndSpec spec, LinkEnd end, BitRate rate) => new()
+    {
+        Cage = spec.Cage,
+        Mode = new PortMode(spec.Ways, rate),
+        PowerLimit = spec.PowerLimit,
+        UsesAdapter = end.UsesAdapter,
+        FixedFec = end.Fec,
+        FixedAutonegotiation = end.Autonegotiation,
+    };
+
+    /// <summary>Comparisons that any medium goes through.</summary>
+    public IEnumerable<Check> Common(LinkClass link, string medium, bool isDraft, bool isNamed, Length length, Known<Duration> latency)
+    {
+        if (Policy.ForbiddenMedia.Contains(medium))
+            yield return Check.Of(CheckNames.Forbidden, false, OwnPolicy, $"the policy forbids {medium}");
+        if (isDraft)
+        {
+            yield return isNamed || Policy.AllowsDrafts
+                ? Check.If(CheckNames.Draft, OwnPolicy, "the type's standard was a draft when its values were taken")
+                : Check.Of(CheckNames.Draft, false, OwnPolicy, "the type's standard was a draft when its values were taken, and the policy does not allow drafts");
+        }
+        if (link.Way is { } way)
+            yield return Check.AtLeast(CheckNames.FixedLength, length.Metres, new Known<double>(way.Metres, OwnPolicy with { Document = "geometry of the plan" }), "m");
+        if (link.Statement.LatencyMax is { } most)
+            yield return Check.AtMost(CheckNames.Latency, Math.Round(latency.Value.Nanoseconds, 4), new Known<double>(most.Nanoseconds, Citation.OfPlan), "ns", latency.Source.Mark);
+    }
+
+    /// <summary>Whether a plan name of a medium is allowed by the statement.</summary>
+    public static bool Allows(LinkStatement statement, string medium) => statement.Media.IsEmpty || statement.Media.Contains(medium);
+
+    /// <summary>The length to put in: what the statement fixes, else what can be ordered; null when nothing can.</summary>
+    public static Length? LengthFor(LinkClass link, CableItem cable)
+    {
+        if (link.Needed is not { } needed) return null;
+        // A fixed length of fibre is a plant that is as long as it is; a fixed length of an assembly is one to be ordered.
+        return link.Statement.Length is not null && cable is CordModel ? needed : cable.OrderedFor(needed);
+    }
+
+    /// <summary>Parts without the cable where it lies there already.</summary>
+    public static ImmutableArray<PartUse> WithoutExisting(LinkStatement statement, IEnumerable<PartUse> parts) =>
+        [.. parts.Where(p => !statement.IsExisting || p.Item is not CableItem)];
+}

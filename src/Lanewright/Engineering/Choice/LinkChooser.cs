@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
+using Lanewright.Model;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>Chooses how each class of links is made. Classes whose links share a split cage are chosen together, so that one cage
+/// gets one module; what is in stock is used first.</summary>
+public sealed class LinkChooser
+{
+    private readonly Plan plan;
+    private readonly LinkClasses classes;
+    private readonly SolutionFinder finder;
+    private readonly Ranking ranking;
+    private readonly StockLedger stock;
+
+    private LinkChooser(Plan plan, LinkClasses classes)
+    {
+        this.plan = plan;
+        this.classes = classes;
+        finder = new SolutionFinder(new FinderContext(plan.Standards, plan.Catalogue, plan.Policy));
+        ranking = new Ranking(plan.Policy);
+        stock = new StockLedger(plan.Stock);
+    }
+
+    /// <summary>A choice for each class, in the order of the classes.</summary>
+    public static ImmutableArray<ClassChoice> Choose(Plan plan, LinkClasses classes)
+    {
+        var chooser = new LinkChooser(plan, classes);
+        var choices = new ClassChoice[classes.All.Length];
+        foreach (var together in ClassesTogether.Of(plan, classes)) chooser.ChooseTogether(together, choices);
+        return [.. choices];
+    }
+
+    private void ChooseTogether(ImmutableArray<int> together, ClassChoice[] choices)
+    {
+        var candidates = together.Select(i => (Class: classes.All[i], All: finder.All(classes.All[i]))).ToList();
+        var shared = together.Length > 1 ? SharedPart(candidates) : null;
+        foreach (var (link, all) in candidates)
+        {
+            var usable = shared is null ? all : all.Where(s => KeyOf(link, s) == shared);
+            choices[link.Index] = ChooseOne(link, [.. usable], all);
+        }
+    }
+
+    /// <summary>The part in the shared cage that serves all classes at the least total price; null when none does.</summary>
+    private string? SharedPart(List<(LinkClass Class, ImmutableArray<Solution> All)> candidates)
+    {
+        string? best = null;
+        var bestCost = (Verdict.Fail, decimal.MaxValue);
+        var keys = candidates[0].All.Select(s => KeyOf(candidates[0].Class, s)).Distinct().Order(StringComparer.Ordinal);
+        foreach (var key in keys)
+        {
+            var cost = (Verdict.Pass, 0m);
+            foreach (var (link, all) in candidates)
+            {
+                var first = ranking.Order(all.Where(s => KeyOf(link, s) == key), stock.Has).FirstOrDefault();
+                if (first is null)
+                {
+                    cost = (Verdict.Fail, decimal.MaxValue);
+                    break;
+                }
+                var worse = first.Verdict > cost.Item1 ? first.Verdict : cost.Item1;
+                cost = (worse, cost.Item2 + (first.PriceWith(stock.Has) * link.Count));
+            }
+            if (cost.CompareTo(bestCost) >= 0) continue;
+            best = key;
+            bestCost = cost;
+        }
+        return best;
+    }
+
+    /// <summary>What sits in the split cage: its module with the cord that fans out of it, or the assembly.</summary>
+    private static string KeyOf(LinkClass link, Solution solution)
+    {
+        var module = link.Shape == FanShape.ToEnd ? solution.ToModule : solution.FromModule;
+        return module is null ? solution.Cable.Name : module.Name + "/" + solution.Cable.Name;
+    }
+
+    private ClassChoice ChooseOne(LinkClass link, ImmutableArray<Solution> usable, ImmutableArray<Solution> all)
+    {
+        var shares = ImmutableArray.CreateBuilder<ChosenShare>();
+        var left = link.Count;
+        ImmutableArray<Solution> ordered = [];
+        while (left > 0)
+        {
+            ordered = ranking.Order(usable, stock.Has);
+            if (ordered.IsEmpty) break;
+            var best = ordered[0];
+            var links = Math.Min(left, Math.Max(1, stock.LinksServed(best)));
+            stock.Take(best, links);
+            if (shares.Count > 0 && shares[^1].Solution == best) shares[^1] = shares[^1] with { Links = shares[^1].Links + links };
+            else shares.Add(new ChosenShare(best, links));
+            left -= links;
+        }
+        return new ClassChoice(link, ranking.Order(all, _ => false), shares.ToImmutable());
+    }
+}

@@ -1,0 +1,51 @@
+using Lanewright.Model.Links;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>Links alike.</summary>
+public sealed record LinkClass
+{
+    /// <summary>Its number.</summary>
+    public required int Index { get; init; }
+
+    /// <summary>The statement the links come from.</summary>
+    public required LinkStatement Statement { get; init; }
+
+    /// <summary>Kind of first end.</summary>
+    public required EndSpec From { get; init; }
+
+    /// <summary>Kind of second end.</summary>
+    public required EndSpec To { get; init; }
+
+    /// <summary>Length the cable must at least have; null when it cannot be told.</summary>
+    public required Length? Needed { get; init; }
+
+    /// <summary>Length the way needs, where the statement fixes another; null when not known.</summary>
+    public Length? Way { get; init; }
+
+    /// <summary>The route between halls; null inside one hall.</summary>
+    public HallRoute? Route { get; init; }
+
+    /// <summary>Kind of rack at the first end; null without one.</summary>
+    public RackType? FromRack { get; init; }
+
+    /// <summary>Kind of rack at the second end.</summary>
+    public RackType? ToRack { get; init; }
+
+    /// <summary>How the cages are split.</summary>
+    public FanShape Shape { get; init; }
+
+    /// <summary>How many links there are of it.</summary>
+    public int Count { get; init; }
+
+    /// <summary>Its first link, to name as an example.</summary>
+    public int FirstLink { get; init; }
+
+    /// <summary>Legs of the cable that joins the ends.</summary>
+    public int Legs => Shape switch { FanShape.FromEnd => From.Ways, FanShape.ToEnd => To.Ways, _ => 1 };
+
+    /// <summary>Links one cable carries.</summary>
+    public int LinksPerCable => Shape == FanShape.Straight ? From.Ways : Legs;
+}

@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Cabling;
+using Lanewright.Model;
+using Lanewright.Model.Links;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>Sorts all links of a plan into classes, and links that share a split cage into bundles.</summary>
+public sealed class LinkClasses
+{
+    private readonly Plan plan;
+    private readonly LengthGrid grid;
+    private readonly RouteLength route;
+    private readonly Dictionary<LinkClassKey, int> classByKey = [];
+    private readonly List<LinkClassKey> keys = [];
+    private readonly List<int> counts = [];
+    private readonly List<int> firsts = [];
+    private readonly List<EndSpec> ends = [];
+    private readonly Dictionary<(Model.Catalogues.CageModel Cage, int Ways, Watts? Limit), short> endByContent = [];
+    private readonly Dictionary<(int Group, PortPlace Port), short> endByPort = [];
+    private readonly ImmutableArray<Model.Places.RackType> rackTypes;
+
+    private LinkClasses(Plan plan)
+    {
+        this.plan = plan;
+        grid = new LengthGrid(plan.Catalogue);
+        route = new RouteLength(plan);
+        rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
+        Bundles = CageBundles.Of(plan);
+        ClassOf = new int[plan.Links.Count];
+        UnmeasuredLinks = [];
+    }
+
+    /// <summary>The classes, in the order of their first links.</summary>
+    public ImmutableArray<LinkClass> All { get; private set; } = [];
+
+    /// <summary>Class of each link.</summary>
+    public int[] ClassOf { get; }
+
+    /// <summary>Links that share split cages.</summary>
+    public CageBundles Bundles { get; }
+
+    /// <summary>One link of each statement whose length cannot be told, by statement.</summary>
+    public SortedDictionary<int, int> UnmeasuredLinks { get; }
+
+    /// <summary>Classes of a plan.</summary>
+    public static LinkClasses Of(Plan plan)
+    {
+        var classes = new LinkClasses(plan);
+        classes.Sort();
+        return classes;
+    }
+
+    private void Sort()
+    {
+        var needed = new double[plan.Links.Count];
+        for (var link = 0; link < needed.Length; link++) needed[link] = Needed(link);
+        Bundles.RaiseToLongest(needed);
+        for (var link = 0; link < needed.Length; link++)
+        {
+            var key = KeyOf(link, needed[link]);
+            if (!classByKey.TryGetValue(key, out var index))
+            {
+                index = keys.Count;
+                classByKey.Add(key, index);
+                keys.Add(key);
+                counts.Add(0);
+                firsts.Add(link);
+            }
+            counts[index]++;
+            ClassOf[link] = index;
+        }
+        All = [.. keys.Select((key, index) => ClassFor(key, index))];
+    }
+
+    /// <summary>Metres the way of a link needs; not a number when it cannot be told.</summary>
+    private double Needed(int link)
+    {
+        var length = route.Between(plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+        var statement = plan.Links.Statement(link);
+        if (length is null && plan.Statements[statement].Length is null) UnmeasuredLinks.TryAdd(statement, link);
+        return length?.Metres ?? double.NaN;
+    }
+
+    private LinkClassKey KeyOf(int link, double metres)
+    {
+        var links = plan.Links;
+        var from = links.FromDevice(link);
+        var to = links.ToDevice(link);
+        var statement = links.Statement(link);
+        var place = double.IsNaN(metres) ? -1 : grid.PlaceOf(Length.FromMetres(metres));
+        var isFixed = plan.Statements[statement].Length is not null;
+        var rackFrom = plan.Devices.Rack(from);
+        var rackTo = plan.Devices.Rack(to);
+        var routeIndex = rackFrom is null || rackTo is null || rackFrom.Hall == rackTo.Hall
+            ? -1
+            : plan.Building.Routes.IndexOf(plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall)!);
+        return new LinkClassKey(
+            statement,
+            EndOf(from, links.FromPort(link)),
+            EndOf(to, links.ToPort(link)),
+            isFixed ? -1 : place,
+            isFixed ? place : -1,
+            (short)routeIndex,
+            (short)(rackFrom is null ? -1 : rackTypes.IndexOf(rackFrom.Type)),
+            (short)(rackTo is null ? -1 : rackTypes.IndexOf(rackTo.Type)),
+            Bundles.ShapeOf(link));
+    }
+
+    private short EndOf(int device, PortPlace port)
+    {
+        var group = plan.Devices.Group(device);
+        var kind = (group.Index, port with { Part = 0 });
+        if (endByPort.TryGetValue(kind, out var index)) return index;
+        var slot = group.Layout.Slots[port.Cage];
+        var limit = slot.Cage.LimitOf(group.Layout.NumberInBank(port.Cage));
+        var content = (slot.Cage, (int)port.Ways, limit);
+        if (!endByContent.TryGetValue(content, out index))
+        {
+            index = checked((short)ends.Count);
+            ends.Add(new EndSpec(index, slot.Cage, port.Ways, limit));
+            endByContent.Add(content, index);
+        }
+        endByPort.Add(kind, index);
+        return index;
+    }
+
+    private LinkClass ClassFor(LinkClassKey key, int index)
+    {
+        var statement = plan.Statements[key.Statement];
+        var way = key.NeededPlace >= 0 ? grid.LengthOf(key.NeededPlace) : (Length?)null;
+        return new LinkClass
+        {
+            Index = index,
+            Statement = statement,
+            From = ends[key.From],
+            To = ends[key.To],
+            Needed = statement.Length ?? (key.Place < 0 ? null : grid.LengthOf(key.Place)),
+            Way = way,
+            Route = key.Route < 0 ? null : plan.Building.Routes[key.Route],
+            FromRack = key.FromRack < 0 ? null : rackTypes[key.FromRack],
+            ToRack = key.ToRack < 0 ? null : rackTypes[key.ToRack],
+            Shape = key.Shape,
+            Count = counts[index],
+            FirstLink = firsts[index],
+        };
+    }
+}

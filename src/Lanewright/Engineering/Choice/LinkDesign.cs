@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using Lanewright.Model;
+using Lanewright.Model.Catalogues;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>How every link of a plan is made: its class, its share of the class, and the cable it runs in.</summary>
+public sealed class LinkDesign
+{
+    private readonly Plan plan;
+    private readonly int[] classOf;
+    private readonly byte[] shareOf;
+    private readonly int[] cableOf;
+
+    private LinkDesign(Plan plan, LinkClasses classes, ImmutableArray<ClassChoice> choices)
+    {
+        this.plan = plan;
+        classOf = classes.ClassOf;
+        Choices = choices;
+        UnmeasuredLinks = classes.UnmeasuredLinks;
+        shareOf = Shares(choices);
+        cableOf = new int[plan.Links.Count];
+        Cables = LayCables(classes.Bundles);
+    }
+
+    /// <summary>The choice for each class.</summary>
+    public ImmutableArray<ClassChoice> Choices { get; }
+
+    /// <summary>The cables, in the order of their first links.</summary>
+    public ImmutableArray<CableRun> Cables { get; }
+
+    /// <summary>One link of each statement whose length cannot be told, by statement.</summary>
+    public SortedDictionary<int, int> UnmeasuredLinks { get; }
+
+    /// <summary>Designs all links of a plan.</summary>
+    public static LinkDesign Of(Plan plan)
+    {
+        var classes = LinkClasses.Of(plan);
+        return new LinkDesign(plan, classes, LinkChooser.Choose(plan, classes));
+    }
+
+    /// <summary>Class of a link.</summary>
+    public int ClassOf(int link) => classOf[link];
+
+    /// <summary>Which share of its class a link belongs to.</summary>
+    public int ShareOf(int link) => shareOf[link];
+
+    /// <summary>How a link is made; null when no way was found.</summary>
+    public Solution? SolutionOf(int link)
+    {
+        var choice = Choices[classOf[link]];
+        return choice.Shares.IsEmpty ? null : choice.Shares[shareOf[link]].Solution;
+    }
+
+    /// <summary>Number of the cable of a link, from 0; -1 when no way was found.</summary>
+    public int CableOf(int link) => cableOf[link];
+
+    /// <summary>The modules of the plan: one for each cage that has one, counted by model.</summary>
+    public IEnumerable<(ModuleModel Module, long Count)> ModulesInCages()
+    {
+        var counts = new Dictionary<ModuleModel, long>(ReferenceEqualityComparer.Instance);
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            if (SolutionOf(link) is not { } solution) continue;
+            // The first part of a split cage stands for its module.
+            if (solution.FromModule is { } a && plan.Links.FromPort(link).Part == 0) counts[a] = counts.GetValueOrDefault(a) + 1;
+            if (solution.ToModule is { } b && plan.Links.ToPort(link).Part == 0) counts[b] = counts.GetValueOrDefault(b) + 1;
+        }
+        return counts.Select(c => (c.Key, c.Value));
+    }
+
+    /// <summary>How many cables and links each way of making links has, by statement.</summary>
+    public IEnumerable<(Solution Solution, int Statement, long Cables, long Links)> CablesBySolution()
+    {
+        var counts = new SortedDictionary<(int Class, int Share), (long Cables, long Links)>();
+        foreach (var cable in Cables)
+        {
+            var key = (classOf[cable.FirstLink], (int)shareOf[cable.FirstLink]);
+            var (cables, links) = counts.GetValueOrDefault(key);
+            counts[key] = (cables + 1, links + cable.Links);
+        }
+        return counts.Select(c => (Choices[c.Key.Class].Shares[c.Key.Share].Solution, Choices[c.Key.Class].Class.Statement.Index, c.Value.Cables, c.Value.Links));
+    }
+
+    /// <summary>Links of a class take its shares in their own order.</summary>
+    private byte[] Shares(ImmutableArray<ClassChoice> choices)
+    {
+        var shares = new byte[classOf.Length];
+        var taken = new int[choices.Length];
+        var current = new byte[choices.Length];
+        for (var link = 0; link < classOf.Length; link++)
+        {
+            var index = classOf[link];
+            var all = choices[index].Shares;
+            if (all.Length < 2) continue;
+            if (taken[index] == all[current[index]].Links && current[index] < all.Length - 1)
+            {
+                current[index]++;
+                taken[index] = 0;
+            }
+            shares[link] = current[index];
+            taken[index]++;
+        }
+        return shares;
+    }
+
+    /// <summary>A fan-out is one cable for its bundle; everything else is a cable a link.</summary>
+    private ImmutableArray<CableRun> LayCables(CageBundles bundles)
+    {
+        var runs = ImmutableArray.CreateBuilder<CableRun>(plan.Links.Count);
+        var cableOfBundle = new Dictionary<(int Bundle, string Cable), int>();
+        for (var link = 0; link < cableOf.Length; link++)
+        {
+            cableOf[link] = -1;
+            if (SolutionOf(link) is not { } solution) continue;
+            var bundle = bundles.BundleOf(link);
+            if (bundle >= 0 && solution.LinksPerCable > 1)
+            {
+                var key = (bundle, solution.Cable.Name);
+                if (cableOfBundle.TryGetValue(key, out var cable))
+                {
+                    cableOf[link] = cable;
+                    runs[cable] = runs[cable] with { Links = runs[cable].Links + 1 };
+                    continue;
+                }
+                cableOfBundle[key] = runs.Count;
+            }
+            cableOf[link] = runs.Count;
+            runs.Add(new CableRun(link, 1));
+        }
+        return runs.ToImmutable();
+    }
+}

@@ -1,0 +1,18 @@
+using Lanewright.Model.Catalogues;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>What a module shows to the cord.</summary>
+/// <param name="Connector">The connector of each opening.</param>
+/// <param name="Polish">Its polish; empty when not known.</param>
+/// <param name="Count">Openings: two for a module of two duplex links.</param>
+public sealed record ModuleOpening(string Connector, string Polish, int Count)
+{
+    /// <summary>The opening of a module: that of the type it runs as a whole; a module of several whole links has one for each.</summary>
+    public static ModuleOpening Of(ModuleModel module)
+    {
+        var whole = module.Applications.FirstOrDefault(a => a.Instances == 1) ?? module.Applications[0];
+        if (whole.Copper is not null) return new ModuleOpening("RJ45", "", 1);
+        return new ModuleOpening(whole.Optical!.Connector, whole.Optical.Polish, whole.Instances);
+    }
+}

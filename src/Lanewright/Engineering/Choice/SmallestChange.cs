@@ -1,0 +1,59 @@
+using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Choice;
+
+/// <summary>Where no way passes: the smallest change that would make one pass.</summary>
+public static class SmallestChange
+{
+    /// <summary>A sentence, or null when no single change is enough.</summary>
+    public static string? Of(ClassChoice choice)
+    {
+        // Candidates are in order: those that fail by one comparison and by little come first.
+        var near = choice.Candidates
+            .Where(s => Ranking.Failures(s) == 1 && s.Verdict == Verdict.Fail)
+            .OrderBy(s => Weight(Failing(s)))
+            .ThenBy(Ranking.Shortfall)
+            .ThenBy(s => s.Price)
+            .ThenBy(s => s.Name, StringComparer.Ordinal)
+            .FirstOrDefault();
+        return near is null ? null : $"{Cure(Failing(near), near)}; then {near.Name} would do";
+    }
+
+    private static Check Failing(Solution solution) => solution.Checks.First(c => c.Verdict == Verdict.Fail && !c.IsAdvice);
+
+    /// <summary>A word in the policy is changed more easily than a length, a length more easily than a platform.</summary>
+    private static int Weight(Check check) => check.Name switch
+    {
+        CheckNames.Forbidden or CheckNames.Draft or CheckNames.CopperPractice => 0,
+        CheckNames.HostFec or CheckNames.Autonegotiation or CheckNames.Training => 1,
+        CheckNames.ChannelLoss or CheckNames.PowerBudget or CheckNames.Reflectance or CheckNames.ReturnLoss => 2,
+        CheckNames.Reach or CheckNames.CopperLoss or CheckNames.FixedLength or CheckNames.MinimumLength or CheckNames.Latency => 3,
+        CheckNames.BendSpace or CheckNames.Overload => 4,
+        _ => 5,
+    };
+
+    private static string Cure(Check check, Solution solution)
+    {
+        var gap = check.Margin is { } margin ? Numerals.Unit(Math.Abs(margin), check.Unit) : "";
+        var limit = check.Limit is { } l ? Numerals.Unit(l, check.Unit) : "";
+        return check.Name switch
+        {
+            CheckNames.Forbidden => $"allow {solution.MediumName} in the policy",
+            CheckNames.Draft => "allow drafts in the policy",
+            CheckNames.CopperPractice => $"raise the project's own copper limit by {gap}",
+            CheckNames.ChannelLoss or CheckNames.PowerBudget => $"take {gap} out of the channel",
+            CheckNames.Reflectance => $"use connections that reflect at most {limit}",
+            CheckNames.ReturnLoss => $"raise the return loss of the channel by {gap}",
+            CheckNames.Reach => $"shorten the way by {gap}, to {limit}",
+            CheckNames.CopperLoss => $"take {gap} of loss out of the assembly: shorter or thicker",
+            CheckNames.FixedLength => $"make the cable {gap} longer",
+            CheckNames.MinimumLength => $"make the link {gap} longer",
+            CheckNames.Latency => $"allow {gap} more delay",
+            CheckNames.BendSpace => $"give {gap} more space between ports and door",
+            CheckNames.Overload => $"put {gap} of attenuation before the receiver",
+            CheckNames.ModulePower => $"raise the power limit of the cage by {gap}",
+            _ => $"change this: {(check.Note.Length > 0 ? check.Note : check.Name)}",
+        };
+    }
+}

@@ -1,0 +1,26 @@
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Cost;
+
+/// <summary>One line of the parts list.</summary>
+/// <param name="Item">What it is.</param>
+/// <param name="Length">For a cable, its length.</param>
+/// <param name="Needed">How many the plan uses.</param>
+/// <param name="Existing">How many of them stand there already.</param>
+/// <param name="FromStock">How many come from stock.</param>
+/// <param name="Spares">How many are bought on top.</param>
+/// <param name="UnitPrice">Price of one.</param>
+/// <param name="UnitPower">Most power of one.</param>
+public sealed record PartLine(
+    ICatalogueItem Item, Length? Length, long Needed, long Existing, long FromStock, long Spares, Money UnitPrice, Watts UnitPower)
+{
+    /// <summary>How many are to be bought.</summary>
+    public long ToBuy => Needed - Existing - FromStock + Spares;
+
+    /// <summary>What buying them costs.</summary>
+    public Money Total => UnitPrice * ToBuy;
+
+    /// <summary>Power of all in use.</summary>
+    public Watts Power => UnitPower * Needed;
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Model;
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Cost;
+
+/// <summary>Counts what a plan uses, what is there, and what has to be bought.</summary>
+public sealed class PartsTally
+{
+    private readonly Plan plan;
+    // Names are unique in a catalogue and far cheaper to compare than whole items.
+    private readonly Dictionary<(string Name, Length? Length), Count> counts = [];
+
+    private PartsTally(Plan plan)
+    {
+        this.plan = plan;
+    }
+
+    /// <summary>The parts list: devices, cards, modules, cables, small parts; each in natural order of names, then by length.</summary>
+    public static ImmutableArray<PartLine> Of(Plan plan, LinkDesign design)
+    {
+        var tally = new PartsTally(plan);
+        tally.CountDevices();
+        tally.CountModules(design);
+        tally.CountCables(design);
+        return tally.Lines();
+    }
+
+    private void CountDevices()
+    {
+        foreach (var group in plan.Devices.Groups)
+        {
+            var existing = group.IsExisting ? group.Count : 0;
+            Add(group.Model, null, group.Count, existing);
+            foreach (var card in group.Cards) Add(card, null, group.Count, existing);
+        }
+    }
+
+    /// <summary>One module a cage, however many links share it.</summary>
+    private void CountModules(LinkDesign design)
+    {
+        foreach (var (module, count) in design.ModulesInCages()) Add(module, null, count, 0);
+    }
+
+    private void CountCables(LinkDesign design)
+    {
+        foreach (var (solution, statement, cables, links) in design.CablesBySolution())
+        {
+            var existing = plan.Statements[statement].IsExisting ? cables : 0;
+            Add(solution.Cable, solution.Length, cables, existing);
+            if (solution.FarCord is { } far) Add(far, solution.Length, cables, existing);
+            if (solution.Attenuator is { } attenuator)
+                Add(attenuator, null, links * solution.Parts.Where(p => ReferenceEquals(p.Item, attenuator)).Sum(p => p.Quantity), 0);
+        }
+    }
+
+    private void Add(ICatalogueItem item, Length? length, long needed, long existing)
+    {
+        var before = counts.GetValueOrDefault((item.Name, length)) ?? new Count(item, 0, 0);
+        counts[(item.Name, length)] = new Count(item, before.Needed + needed, before.Existing + existing);
+    }
+
+    private ImmutableArray<PartLine> Lines()
+    {
+        var stock = plan.Stock.GroupBy(s => (s.Item.Name, s.Length)).ToDictionary(g => g.Key, g => g.Sum(s => s.Quantity));
+        var lines = counts.Select(c => Line(c.Value, c.Key.Length, stock.GetValueOrDefault(c.Key)));
+        return [.. lines.OrderBy(l => KindRank(l.Item)).ThenBy(l => l.Item.Name, NaturalOrder.Instance).ThenBy(l => l.Length ?? default)];
+    }
+
+    private PartLine Line(Count count, Length? length, long inStock)
+    {
+        var item = count.Item;
+        var inUse = count.Needed - count.Existing;
+        var spares = IsSpared(item) ? (long)Math.Ceiling((inUse * plan.Policy.Spares.Value) - 1e-9) : 0;
+        var price = item is CableItem cable && length is { } metres ? cable.PriceOf(metres) : item.Price;
+        return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse, inStock), spares, price, PowerOf(item));
+    }
+
+    /// <summary>Spares are kept of what is handled and plugged, not of whole devices.</summary>
+    private static bool IsSpared(ICatalogueItem item) => item is ModuleModel or CableItem or SundryModel;
+
+    private static Watts PowerOf(ICatalogueItem item) => item switch
+    {
+        DeviceModel device => device.Maximum,
+        CardModel card => card.Maximum,
+        ModuleModel module => module.Power,
+        AssemblyModel assembly => assembly.NearPower + (assembly.FarPower * assembly.Legs),
+        _ => default,
+    };
+
+    private static int KindRank(ICatalogueItem item) => item switch
+    {
+        DeviceModel => 0,
+        CardModel => 1,
+        ModuleModel => 2,
+        AssemblyModel => 3,
+        CordModel => 4,
+        _ => 5,
+    };
+
+    private sealed record Count(ICatalogueItem Item, long Needed, long Existing);
+}

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Links;
+
+/// <summary>Insertion loss of a channel for the lanes of an interface type: the most a lane can suffer and the least.</summary>
+/// <param name="Maximum">Loss of the worst lane, everything at its limit.</param>
+/// <param name="Minimum">Loss of the best lane over good fibre and connections without loss: the case that overloads a receiver.</param>
+/// <param name="WorstWavelength">Where the worst lane lies.</param>
+/// <param name="Parts">What the maximum is made of.</param>
+/// <param name="Mark">The weakest mark of the values used.</param>
+public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength WorstWavelength, ImmutableArray<LossPart> Parts, Mark Mark)
+{
+    /// <summary>The loss, or null when the fibre's attenuation is not known at a wavelength of the type.</summary>
+    public static ChannelLoss? Of(Channel channel, InterfaceType type)
+    {
+        if (type.Lanes.IsEmpty) return null;
+        Known<Attenuation>? worst = null;
+        var at = type.Lanes[0].Shortest;
+        foreach (var edge in type.Lanes.SelectMany(lane => new[] { lane.Shortest, lane.Longest }))
+        {
+            if (AttenuationAt(channel, type, edge) is not { } attenuation) return null;
+            if (worst is { } known && attenuation.Value <= known.Value) continue;
+            worst = attenuation;
+            at = edge;
+        }
+        return Sum(channel, type, worst!.Value, at);
+    }
+
+    private static ChannelLoss Sum(Channel channel, InterfaceType type, Known<Attenuation> attenuation, Wavelength at)
+    {
+        var fibre = attenuation.Value * channel.Length;
+        var connections = channel.ConnectionLoss.Value * channel.Connections;
+        var splices = channel.SpliceLoss.Value * channel.Splices;
+        var parts = ImmutableArray.CreateBuilder<LossPart>();
+        var mark = Mark.Seen;
+        Decibels passive;
+        if (channel.MeasuredLoss is { } measured)
+        {
+            passive = measured;
+            parts.Add(new LossPart("measured", measured));
+        }
+        else
+        {
+            passive = fibre + connections + splices;
+            parts.Add(new LossPart("fibre", fibre));
+            mark = attenuation.Source.Mark;
+            if (channel.Connections > 0)
+            {
+                parts.Add(new LossPart("connections", connections));
+                mark = Marks.Weaker(mark, channel.ConnectionLoss.Source.Mark);
+            }
+            if (channel.Splices > 0)
+            {
+                parts.Add(new LossPart("splices", splices));
+                mark = Marks.Weaker(mark, channel.SpliceLoss.Source.Mark);
+            }
+        }
+        if (channel.Attenuator > default(Decibels)) parts.Add(new LossPart("attenuator", channel.Attenuator));
+        if (channel.AgeingMargin > default(Decibels)) parts.Add(new LossPart("ageing", channel.AgeingMargin));
+        var least = channel.MeasuredLoss ?? (LowAttenuation(channel, type) * channel.Length);
+        return new ChannelLoss(passive + channel.Attenuator + channel.AgeingMargin, least + channel.Attenuator, at, parts.ToImmutable(), mark);
+    }
+
+    private static Known<Attenuation>? AttenuationAt(Channel channel, InterfaceType type, Wavelength wavelength)
+    {
+        if (channel.Attenuation is { } measured) return Scaled(measured, channel.AttenuationAt, wavelength);
+        if (channel.Fibre.Kind == FibreKind.MultiMode && type.FibreAttenuation is { } ofType) return ofType;
+        return channel.Fibre.AttenuationAt(wavelength);
+    }
+
+    /// <summary>Rayleigh scattering falls with the fourth power of the wavelength; good from 1260 to 1340 nm only.</summary>
+    private static Known<Attenuation> Scaled(Known<Attenuation> measured, Wavelength? at, Wavelength wavelength)
+    {
+        if (at is not { } reference) return measured;
+        var ratio = Math.Pow(reference.Nanometres / wavelength.Nanometres, 4);
+        return measured.As(a => Attenuation.FromDecibelsPerKilometre(a.DecibelsPerKilometre * ratio));
+    }
+
+    private static Attenuation LowAttenuation(Channel channel, InterfaceType type)
+    {
+        if (channel.Attenuation is { } measured) return measured.Value;
+        var centre = type.Lanes[^1].Centre.Nanometres;
+        var field = channel.Fibre.Kind == FibreKind.MultiMode ? "attenuation-low-850"
+            : centre < CentreOfSingleModeWindows ? "attenuation-low-1310" : "attenuation-low-1550";
+        return Attenuation.FromDecibelsPerKilometre(channel.Fibre.Sheet.Real(field)?.Value ?? 0);
+    }
+
+    /// <summary>Between the O band and the C band.</summary>
+    private const double CentreOfSingleModeWindows = 1450;
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Links;
+
+/// <summary>Whether both ends can run one code, and what each port must be set to.</summary>
+public sealed record FecChecks(ImmutableArray<Check> All, string FromPort, string ToPort)
+{
+    private static readonly Citation Practice = new("operators' practice for 25.78125 GBd lanes", "", "", Mark.CommonPractice);
+
+    /// <summary>Codes of an optical pair.</summary>
+    public static FecChecks OfOptics(EndUse from, FecSide fromSide, EndUse to, FecSide toSide, InterfaceType type)
+    {
+        var wire = Wire(fromSide, toSide, type);
+        var common = fromSide.OnWire == toSide.OnWire ? null : CommonCode(fromSide, toSide, type);
+        var fromPort = common ?? fromSide.AtPort;
+        var toPort = common ?? toSide.AtPort;
+        return new FecChecks([wire, .. Port(from, fromPort, type, "from"), .. Port(to, toPort, type, "to")],
+            from.FixedFec ?? fromPort, to.FixedFec ?? toPort);
+    }
+
+    /// <summary>Codes of a cable that both ports drive alike.</summary>
+    public static FecChecks OfCable(EndUse from, EndUse to, string code, Citation source) =>
+        new([.. PortOf(from, code, source, "from"), .. PortOf(to, code, source, "to")], from.FixedFec ?? code, to.FixedFec ?? code);
+
+    private static Check Wire(FecSide from, FecSide to, InterfaceType type)
+    {
+        var source = type.Sheet["fec"]?.Source ?? type.Definition;
+        if (from.OnWire == to.OnWire) return Check.Of(CheckNames.WireFec, true, source);
+        if (CommonCode(from, to, type) is { } code)
+            return Check.If(CheckNames.WireFec, Practice, $"one type asks for {from.OnWire} and the other for {to.OnWire}: set both ports to {code}");
+        return Check.Of(CheckNames.WireFec, false, source, $"one end puts {from.OnWire} on the wire, the other {to.OnWire}, and no port setting changes that");
+    }
+
+    /// <summary>NRZ lanes keep their symbol rate with and without a code, so two hosts can agree; modules cannot.</summary>
+    private static string? CommonCode(FecSide from, FecSide to, InterfaceType type)
+    {
+        if (from.InModule || to.InModule || type.Signal.Modulation != Modulation.Nrz) return null;
+        return from.OnWire == FecSide.None ? to.OnWire : from.OnWire;
+    }
+
+    private static IEnumerable<Check> Port(EndUse end, string needed, InterfaceType type, string side) =>
+        PortOf(end, needed, type.Sheet["fec"]?.Source ?? type.Definition, side);
+
+    private static IEnumerable<Check> PortOf(EndUse end, string needed, Citation source, string side)
+    {
+        if (!end.Cage.Fec.IsEmpty && !end.Cage.Fec.Contains(needed))
+        {
+            yield return Check.Of(CheckNames.HostFec, false, source, $"the port must run {needed} and its silicon has {string.Join(", ", end.Cage.Fec)}") with { End = side };
+            yield break;
+        }
+        if (end.FixedFec is { } set && set != needed)
+        {
+            yield return Check.Of(CheckNames.HostFec, false, source, $"the port is set to {set} and the link needs {needed}") with { End = side };
+            yield break;
+        }
+        yield return Check.Of(CheckNames.HostFec, true, source) with { End = side };
+    }
+}

@@ -1,0 +1,29 @@
+using Lanewright.Model.Catalogues;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Links;
+
+/// <summary>Which code one optical end puts on the wire, and who makes it.</summary>
+/// <param name="OnWire">The code on the fibre.</param>
+/// <param name="AtPort">The code the port itself must set.</param>
+/// <param name="InModule">Whether the module makes the code of the wire.</param>
+public sealed record FecSide(string OnWire, string AtPort, bool InModule)
+{
+    /// <summary>No code.</summary>
+    public const string None = "none";
+
+    /// <summary>The code of a module's application. A module with a code of its own wants none from the host: the trap of
+    /// single-wavelength modules behind four NRZ lanes.</summary>
+    public static FecSide Of(InterfaceType type, HostInterface host, bool moduleHasOwn)
+    {
+        if (moduleHasOwn) return new FecSide(type.Fec, None, InModule: true);
+        return new FecSide(type.Fec, host.Fec == HostInterface.FecOfMedia ? type.Fec : BaseOf(host.Fec, type.Fec), InModule: type.Fec.Contains('+'));
+    }
+
+    /// <summary>The side of a module's application.</summary>
+    public static FecSide Of(ModuleModel module, Application application) =>
+        Of(application.Optical!, application.Host, module.HasOwnFec);
+
+    /// <summary>An inner code is the module's; the port sets the outer one.</summary>
+    private static string BaseOf(string host, string type) => type == None ? None : host;
+}

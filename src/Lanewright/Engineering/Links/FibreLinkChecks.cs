@@ -1,0 +1,219 @@
+using System.Collections.Immutable;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Links;
+
+/// <summary>Holds a channel against the limits of the interface types at its two ends, in both directions.</summary>
+public sealed class FibreLinkChecks
+{
+    private readonly StandardsLibrary standards;
+    private readonly Channel channel;
+    private readonly InterfaceType from;
+    private readonly InterfaceType to;
+    private readonly ChannelLoss? loss;
+
+    private FibreLinkChecks(StandardsLibrary standards, Channel channel, InterfaceType from, InterfaceType to)
+    {
+        this.standards = standards;
+        this.channel = channel;
+        this.from = from;
+        this.to = to;
+        loss = WorseLoss();
+    }
+
+    private bool IsSameType => from.Name == to.Name;
+
+    /// <summary>All comparisons that apply, in their order.</summary>
+    public static ImmutableArray<Check> Of(StandardsLibrary standards, Channel channel, InterfaceType from, InterfaceType to)
+    {
+        var link = new FibreLinkChecks(standards, channel, from, to);
+        var checks = ImmutableArray.CreateBuilder<Check>();
+        checks.Add(link.Loss());
+        if (!link.IsSameType) checks.Add(link.Worse(link.Budget));
+        checks.Add(link.Reach());
+        checks.AddRange(link.MinimumLength());
+        if (channel.Fibre.Kind == FibreKind.SingleMode)
+        {
+            checks.Add(link.Worse(link.DispersionPositive));
+            checks.Add(link.Worse(link.DispersionNegative));
+            checks.Add(link.Worse(link.Dgd));
+        }
+        checks.Add(link.Worse(link.Overload));
+        checks.AddRange(link.Damage());
+        checks.AddRange(new ReflectionChecks(standards, channel, from, to).All());
+        return checks.ToImmutable();
+    }
+
+    /// <summary>Runs a comparison for both directions and keeps the worse; equal types need one.</summary>
+    private Check Worse(Func<InterfaceType, InterfaceType, Check> compare)
+    {
+        var forth = compare(from, to);
+        if (IsSameType) return forth;
+        var back = compare(to, from);
+        if (back.Verdict != forth.Verdict) return back.Verdict > forth.Verdict ? back with { End = "from" } : forth with { End = "to" };
+        return (back.Margin ?? 0) < (forth.Margin ?? 0) ? back with { End = "from" } : forth with { End = "to" };
+    }
+
+    private ChannelLoss? WorseLoss()
+    {
+        var forth = ChannelLoss.Of(channel, from);
+        var back = IsSameType ? forth : ChannelLoss.Of(channel, to);
+        if (forth is null || back is null) return null;
+        return back.Maximum > forth.Maximum ? back : forth;
+    }
+
+    private Check Loss()
+    {
+        if (loss is null) return Check.Unknown(CheckNames.ChannelLoss, $"the attenuation of {channel.Fibre.Name} is not known at the wavelengths of {from.Name}");
+        var limit = Smaller(LossLimit(from), LossLimit(to));
+        var check = Check.AtMost(CheckNames.ChannelLoss, loss.Maximum.Value, limit?.As(l => l.Value), "dB", loss.Mark);
+        return check with { Note = string.Join(", ", loss.Parts.Select(p => $"{p.What} {p.Loss}")) + $" at {loss.WorstWavelength}" };
+    }
+
+    /// <summary>Past the plain reach only the limit of an engineered link is left.</summary>
+    private Known<Decibels>? LossLimit(InterfaceType type) =>
+        IsEngineered(type) ? type.LossMaxEngineered ?? type.LossMax(channel.Fibre) : type.LossMax(channel.Fibre);
+
+    private bool IsEngineered(InterfaceType type) =>
+        channel.Fibre.Kind == FibreKind.SingleMode
+        && type.ReachEngineered is { } engineered
+        && type.Reach(channel.Fibre) is { } plain
+        && channel.Length > plain.Value
+        && channel.Length <= engineered.Value;
+
+    private static Known<Decibels>? Smaller(Known<Decibels>? left, Known<Decibels>? right)
+    {
+        if (left is not { } l || right is not { } r) return null;
+        return r.Value < l.Value ? r : l;
+    }
+
+    /// <summary>What the transmitter of one type and the receiver of the other allow between them, by the algebra of their budgets.</summary>
+    private Check Budget(InterfaceType tx, InterfaceType rx)
+    {
+        var value = ChannelLoss.Of(channel, tx)?.Maximum.Value;
+        if (AllowedLoss(tx, rx) is not { } allowed)
+            return Check.Unknown(CheckNames.PowerBudget, $"launch of {tx.Name} or sensitivity of {rx.Name} is not known");
+        return Check.AtMost(CheckNames.PowerBudget, value, allowed, "dB", loss?.Mark ?? Mark.Weak) with
+        {
+            Note = $"{tx.Name} into {rx.Name}",
+        };
+    }
+
+    private static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx)
+    {
+        if (tx.TxOmaMinusPenaltyMin is not { } launch || rx.Penalties is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
+        var allowance = penalties.Value - largestPenalty.Value;
+        var weakest = Marks.Weaker(launch.Source.Mark, penalties.Source.Mark);
+        double allowed;
+        if (rx.Signal.Modulation == Modulation.Pam4)
+        {
+            if (rx.RxStressedSensitivity is not { } stressed) return null;
+            allowed = launch.Value.Dbm + (largestPenalty.Value.Value - stressed.Value.Dbm) - allowance.Value;
+            weakest = Marks.Weaker(weakest, stressed.Source.Mark);
+        }
+        else
+        {
+            if (rx.RxSensitivity is not { } sensitivity) return null;
+            allowed = (launch.Value - sensitivity.Value).Value - allowance.Value;
+            weakest = Marks.Weaker(weakest, sensitivity.Source.Mark);
+        }
+        return new Known<double>(allowed, launch.Source with { Mark = Marks.Weaker(weakest, Mark.Derived) });
+    }
+
+    private Check Reach()
+    {
+        var limit = Shorter(ReachLimit(from), ReachLimit(to));
+        var check = Check.AtMost(CheckNames.Reach, channel.Length.Metres, limit?.As(l => l.Metres), "m");
+        if (limit is null) return check with { Note = $"no reach is known over {channel.Fibre.Name}" };
+        if (!IsEngineered(from) && !IsEngineered(to)) return check;
+        return check with
+        {
+            IsConditional = true,
+            Note = "engineered link: it may be this long only if the measured channel loss stays inside the limit",
+        };
+    }
+
+    private Known<Length>? ReachLimit(InterfaceType type) => IsEngineered(type) ? type.ReachEngineered : type.Reach(channel.Fibre);
+
+    private static Known<Length>? Shorter(Known<Length>? left, Known<Length>? right)
+    {
+        if (left is not { } l || right is not { } r) return null;
+        return r.Value < l.Value ? r : l;
+    }
+
+    private IEnumerable<Check> MinimumLength()
+    {
+        var limit = from.LengthMin is { } a && to.LengthMin is { } b ? (b.Value > a.Value ? b : a) : from.LengthMin ?? to.LengthMin;
+        if (limit is not { } least) yield break;
+        yield return Check.AtLeast(CheckNames.MinimumLength, channel.Length.Metres, least.As(l => l.Metres), "m");
+    }
+
+    private Check DispersionPositive(InterfaceType tx, InterfaceType rx)
+    {
+        var value = tx.Lanes.IsEmpty ? null : FibreDispersion.Largest(channel.Fibre, tx.Lanes[^1].Longest, channel.Length);
+        var limit = tx.DispersionMax;
+        return Check.AtMost(CheckNames.DispersionPositive, Printed(value), limit?.As(l => l.PicosecondsPerNanometre), "ps/nm", value?.Source.Mark ?? Mark.Weak)
+            with { Note = limit is null ? $"no dispersion limit of {tx.Name} is known" : "" };
+    }
+
+    private Check DispersionNegative(InterfaceType tx, InterfaceType rx)
+    {
+        var value = tx.Lanes.IsEmpty ? null : FibreDispersion.Smallest(channel.Fibre, tx.Lanes[0].Shortest, channel.Length);
+        var limit = tx.DispersionMin;
+        return Check.AtLeast(CheckNames.DispersionNegative, Printed(value), limit?.As(l => l.PicosecondsPerNanometre), "ps/nm", value?.Source.Mark ?? Mark.Weak)
+            with { Note = limit is null ? $"no dispersion limit of {tx.Name} is known" : "" };
+    }
+
+    /// <summary>The limits are printed with two decimals; the value is held against them at the same precision.</summary>
+    private static double? Printed(Known<Dispersion>? value) =>
+        value is { } known ? Math.Round(known.Value.PicosecondsPerNanometre, 2, MidpointRounding.ToZero) : null;
+
+    private Check Dgd(InterfaceType tx, InterfaceType rx)
+    {
+        var mean = channel.Fibre.Sheet.Real("pmd-max");
+        var factor = standards.Practice("dgd", "max-to-mean");
+        double? value = mean is { } pmd ? pmd.Value * Math.Sqrt(channel.Length.Kilometres) * factor.Value : null;
+        var mark = Marks.Weaker(mean?.Source.Mark ?? Mark.Weak, factor.Source.Mark);
+        if (rx.DgdMax is { } limit) return Check.AtMost(CheckNames.Dgd, value, limit.As(l => l.Picoseconds), "ps", mark);
+        return DgdBySymbol(rx, value, mark);
+    }
+
+    /// <summary>Without a stated limit: a delay that is a small part of a symbol needs none.</summary>
+    private Check DgdBySymbol(InterfaceType rx, double? value, Mark mark)
+    {
+        var share = standards.Practice("dgd", "symbol-share");
+        if (rx.Baud is not { } baud || value is null) return Check.Unknown(CheckNames.Dgd, $"no limit of {rx.Name} is known");
+        var harmless = 1e12 / baud.Value.SymbolsPerSecond * share.Value / 100;
+        var check = Check.AtMost(CheckNames.Dgd, value, new Known<double>(harmless, share.Source), "ps", mark);
+        return check.Verdict == Verdict.Pass ? check : Check.Unknown(CheckNames.Dgd, $"no limit of {rx.Name} is known, and the delay is no longer negligible", share.Source);
+    }
+
+    private Check Overload(InterfaceType tx, InterfaceType rx)
+    {
+        var highest = Highest(tx);
+        var check = Check.AtMost(CheckNames.Overload, highest?.Value.Dbm, rx.RxAverageMax?.As(l => l.Dbm), "dBm", highest?.Source.Mark ?? Mark.Weak);
+        if (check.Verdict == Verdict.Unproven) return check with { Note = $"launch of {tx.Name} or overload of {rx.Name} is not known" };
+        return check.Verdict == Verdict.Fail
+            ? check with { Note = $"{tx.Name} into {rx.Name}: {Numerals.Unit(-check.Margin!.Value, "dB")} of attenuation at the receiver cures it" }
+            : check;
+    }
+
+    private Known<PowerLevel>? Highest(InterfaceType tx)
+    {
+        var least = ChannelLoss.Of(channel, tx)?.Minimum ?? default;
+        return tx.TxAverageMax?.As(level => level - least);
+    }
+
+    /// <summary>A receiver that is not overloaded is not damaged either.</summary>
+    private IEnumerable<Check> Damage()
+    {
+        var check = Worse((tx, rx) =>
+        {
+            var highest = Highest(tx);
+            return Check.AtMost(CheckNames.Damage, highest?.Value.Dbm, rx.RxDamage?.As(l => l.Dbm), "dBm", highest?.Source.Mark ?? Mark.Weak);
+        });
+        if (check.Limit is not null) yield return check;
+    }
+}

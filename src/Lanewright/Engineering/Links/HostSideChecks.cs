@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Links;
+
+/// <summary>Holds a module, or the end of a cable, against the cage it goes into.</summary>
+public static class HostSideChecks
+{
+    private static readonly Citation Platform = new("port list of the platform", "", "", Mark.Seen);
+
+    /// <summary>The comparisons of one end with a module.</summary>
+    public static ImmutableArray<Check> OfModule(EndUse end, ModuleModel module, Application application, string side)
+    {
+        var checks = ImmutableArray.CreateBuilder<Check>();
+        checks.AddRange(Fit(end, module.FormFactor));
+        checks.AddRange(Power(end, module.Power));
+        checks.AddRange(HighPower(end, module));
+        checks.Add(PortMode(end));
+        checks.Add(Lanes(end, application.Host.Name, application.Host.Lanes, application.Host.Signal, application.Host.Definition, application.Instances));
+        return [.. checks.Select(c => c with { End = side })];
+    }
+
+    /// <summary>The comparisons of one end with the end of an assembly.</summary>
+    /// <param name="end">The cage.</param>
+    /// <param name="formFactor">Body of the cable's end.</param>
+    /// <param name="power">What that end draws.</param>
+    /// <param name="lanes">What the port must run.</param>
+    /// <param name="side">Which end it is.</param>
+    public static ImmutableArray<Check> OfAssembly(EndUse end, FormFactor formFactor, Watts power, ElectricalLanes lanes, string side)
+    {
+        var checks = ImmutableArray.CreateBuilder<Check>();
+        checks.AddRange(Fit(end, formFactor));
+        checks.AddRange(Power(end, power));
+        checks.Add(PortMode(end));
+        checks.Add(Lanes(end, lanes.Name, lanes.Count, lanes.Signal, lanes.Definition, end.Mode.Ways));
+        return [.. checks.Select(c => c with { End = side })];
+    }
+
+    /// <summary>Whether a body goes into a cage, with an adapter if one is planned.</summary>
+    public static IEnumerable<Check> Fit(EndUse end, FormFactor module)
+    {
+        var cage = end.Cage.FormFactor;
+        if (end.UsesAdapter)
+        {
+            var adapts = cage.AcceptsByAdapter.Contains(module.Name);
+            yield return Check.Of(CheckNames.ModuleFit, adapts, cage.Definition,
+                adapts ? "" : $"no adapter takes {Article(module.Name)} into {Article(cage.Name)} cage");
+            yield return Check.Of(CheckNames.Adapter, end.Cage.TakesAdapters, Platform,
+                end.Cage.TakesAdapters ? "" : "the platform does not know modules in adapters: it would read the wrong memory map");
+            yield break;
+        }
+        if (cage.Accepts.Contains(module.Name))
+        {
+            yield return Check.Of(CheckNames.ModuleFit, true, cage.Definition);
+            yield break;
+        }
+        var hint = cage.AcceptsByAdapter.Contains(module.Name) ? "; an adapter would take it" : "";
+        yield return Check.Of(CheckNames.ModuleFit, false, cage.Definition, $"{Article(module.Name, upper: true)} module does not go into {Article(cage.Name)} cage{hint}");
+    }
+
+    private static IEnumerable<Check> Power(EndUse end, Watts power)
+    {
+        if (end.PowerLimit is { } limit)
+            yield return Check.AtMost(CheckNames.ModulePower, power.Value, new Known<double>(limit.Value, Platform), "W");
+    }
+
+    /// <summary>Modules above what every cage gives from the start stay dark until the platform raises them.</summary>
+    private static IEnumerable<Check> HighPower(EndUse end, ModuleModel module)
+    {
+        var lowest = module.FormFactor.PowerOfClass(LowPowerClass(module.FormFactor));
+        if (lowest is not { } limit || module.Power <= limit.Value) yield break;
+        yield return Check.Of(CheckNames.HighPower, end.Cage.EnablesHighPower, limit.Source,
+            end.Cage.EnablesHighPower ? "" : $"{module.Power} is above the {limit.Value} a module starts with, and this platform does not raise it: no light, no link");
+    }
+
+    /// <summary>Four-lane modules start with class 4, all others with class 1.</summary>
+    private static int LowPowerClass(FormFactor formFactor) =>
+        formFactor.Lanes == 4 && formFactor.PowerOfClass(4) is not null ? 4 : 1;
+
+    private static Check PortMode(EndUse end)
+    {
+        if (end.UsesAdapter) return Check.Of(CheckNames.PortMode, true, Platform);
+        var listed = end.Cage.Modes.Contains(end.Mode);
+        var list = string.Join(", ", end.Cage.Modes);
+        return Check.Of(CheckNames.PortMode, listed, Platform, listed ? "" : $"the platform does not list {end.Mode} for this cage; it lists {list}");
+    }
+
+    private static Check Lanes(EndUse end, string name, int lanes, LaneSignal signal, Citation source, int instances)
+    {
+        var ways = end.Mode.Ways;
+        var available = end.UsesAdapter ? 1 : end.Cage.Lanes;
+        if (instances < ways)
+            return Check.Of(CheckNames.HostInterface, false, source, $"the module runs {name} {instances} times and the port is split {ways} ways");
+        if (lanes * ways > available)
+            return Check.Of(CheckNames.HostInterface, false, source, $"{ways} x {name} need {lanes * ways} lanes and the cage has {available}");
+        if (!end.Cage.Signals.Contains(signal))
+            return Check.Of(CheckNames.HostInterface, false, source, $"{name} needs lanes of {signal}; the cage runs {string.Join(", ", end.Cage.LaneRates)}");
+        return Check.Of(CheckNames.HostInterface, true, source);
+    }
+
+    private static string Article(string name, bool upper = false) =>
+        (name[0] is 'S' or 'O' or 'R' ? (upper ? "An " : "an ") : (upper ? "A " : "a ")) + name;
+}

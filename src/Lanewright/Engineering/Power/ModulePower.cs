@@ -1,0 +1,53 @@
+using Lanewright.Engineering.Choice;
+using Lanewright.Model;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Devices;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Power;
+
+/// <summary>Power that modules and cable ends draw from each device.</summary>
+public sealed class ModulePower
+{
+    private readonly double[] watts;
+
+    private ModulePower(int devices)
+    {
+        watts = new double[devices];
+    }
+
+    /// <summary>What the modules of a device draw together.</summary>
+    public Watts Of(int device) => Watts.From(watts[device]);
+
+    /// <summary>The power of a whole design.</summary>
+    public static ModulePower Of(Plan plan, LinkDesign design)
+    {
+        var power = new ModulePower(plan.Devices.Count);
+        var links = plan.Links;
+        for (var link = 0; link < links.Count; link++)
+        {
+            if (design.SolutionOf(link) is not { } solution) continue;
+            var (from, to) = EndsOf(design, link, solution);
+            // The first part of a split cage stands for what sits in it.
+            if (links.FromPort(link).Part == 0) power.watts[links.FromDevice(link)] += from;
+            if (links.ToPort(link).Part == 0) power.watts[links.ToDevice(link)] += to;
+        }
+        return power;
+    }
+
+    /// <summary>The device of a group that gives its modules the most.</summary>
+    public (int Device, Watts Power) MostIn(DeviceGroup group)
+    {
+        var device = group.First;
+        for (var i = group.First; i < group.First + group.Count; i++)
+            if (watts[i] > watts[device]) device = i;
+        return (device, Watts.From(watts[device]));
+    }
+
+    private static (double From, double To) EndsOf(LinkDesign design, int link, Solution solution)
+    {
+        if (solution.Cable is not AssemblyModel cable) return (solution.FromModule?.Power.Value ?? 0, solution.ToModule?.Power.Value ?? 0);
+        var isTurned = design.Choices[design.ClassOf(link)].Class.Shape == FanShape.ToEnd;
+        return isTurned ? (cable.FarPower.Value, cable.NearPower.Value) : (cable.NearPower.Value, cable.FarPower.Value);
+    }
+}

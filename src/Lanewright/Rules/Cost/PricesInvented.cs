@@ -1,0 +1,21 @@
+using Lanewright.Findings;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Rules.Cost;
+
+/// <summary>A total that rests on placeholder prices.</summary>
+internal sealed class PricesInvented() : Rule("LW2802", nameof(PricesInvented), Severity.Advice)
+{
+    /// <inheritdoc/>
+    public override void Judge(Judgement judgement)
+    {
+        var bought = judgement.Parts.Where(p => p.ToBuy > 0).ToList();
+        var invented = bought.Where(p => p.Item.PriceMark == Mark.Invented).ToList();
+        if (invented.Count == 0 || judgement.Plan.Sources.IsEmpty) return;
+        var total = Money.Zero;
+        foreach (var part in invented) total += part.Total;
+        judgement.Add(this, judgement.Plan.Sources[0].Span(0, 0),
+            $"{invented.Count} of {bought.Count} lines of the parts list, {Numerals.Grouped(total.Units)} {judgement.Plan.Currency}, carry placeholder prices of the shipped catalogue; put quoted prices into a catalogue of your own", count: invented.Count);
+    }
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Cost;
+using Lanewright.Engineering.Links;
+using Lanewright.Findings;
+using Lanewright.Model;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Rules;
+
+/// <summary>What rules judge, and where they put what they find.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Design">How its links are made.</param>
+/// <param name="Parts">What it needs.</param>
+/// <param name="Findings">Where findings go.</param>
+public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, FindingSink Findings)
+{
+    /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
+    /// open and none passes, the class is left to the rule that says so.</summary>
+    public IEnumerable<(ClassChoice Choice, Solution Solution)> Judged()
+    {
+        foreach (var choice in Design.Choices)
+        {
+            if (choice.Chosen is null || (choice.Verdict == Verdict.Fail && !choice.IsNamed)) continue;
+            foreach (var share in choice.Shares) yield return (choice, share.Solution);
+        }
+    }
+
+    /// <summary>Adds a finding about a class of links.</summary>
+    public void Add(Rule rule, ClassChoice choice, string message, Check? check = null)
+    {
+        var example = ExampleOf(choice.Class);
+        Findings.Add(new Finding(rule.Kind, rule.Kind.Severity, choice.Class.Statement.Span, $"{example}: {message}")
+        {
+            Subject = choice.Class.Statement.Name,
+            Count = choice.Class.Count,
+            Evidence = check is null ? null : new Evidence(check.Name, check.Value, check.Limit, check.Unit, check.Source),
+        });
+    }
+
+    /// <summary>Adds a finding about the plan or a place in it.</summary>
+    public void Add(Rule rule, SourceSpan span, string message, string subject = "", long count = 1) =>
+        Findings.Add(new Finding(rule.Kind, rule.Kind.Severity, span, message) { Subject = subject, Count = count });
+
+    /// <summary>A link of the class by its ends, and how many more there are.</summary>
+    public string ExampleOf(LinkClass link)
+    {
+        var from = PortName(Plan.Links.FromDevice(link.FirstLink), Plan.Links.FromPort(link.FirstLink).Cage);
+        var to = PortName(Plan.Links.ToDevice(link.FirstLink), Plan.Links.ToPort(link.FirstLink).Cage);
+        var more = link.Count > 1 ? $" and {Numerals.Whole(link.Count - 1)} more" : "";
+        return $"{from} to {to}{more}";
+    }
+
+    private string PortName(int device, int cage) =>
+        Plan.Devices.Name(device) + ":" + Plan.Devices.Group(device).Layout.Slots[cage].Label;
+}

@@ -1,0 +1,17 @@
+using Lanewright.Findings;
+
+namespace Lanewright.Rules.Links;
+
+/// <summary>A link that works only with the attenuator Lanewright put into it.</summary>
+internal sealed class AttenuatorAdded() : Rule("LW2416", nameof(AttenuatorAdded), Severity.Warning)
+{
+    /// <inheritdoc/>
+    public override void Judge(Judgement judgement)
+    {
+        foreach (var (choice, solution) in judgement.Judged())
+        {
+            if (solution.Attenuator is not { } part) continue;
+            judgement.Add(this, choice, $"the receiver would get too much light; {part.Title} ({part.Name}) is in the parts list and has to be fitted before the link is lit");
+        }
+    }
+}

@@ -1,0 +1,21 @@
+using Lanewright.Engineering.Links;
+using Lanewright.Findings;
+
+namespace Lanewright.Rules.Links;
+
+/// <summary>A fibre link inside its limit, with less in hand than the policy wants.</summary>
+internal sealed class LossMarginThin() : Rule("LW2414", nameof(LossMarginThin), Severity.Warning)
+{
+    /// <inheritdoc/>
+    public override void Judge(Judgement judgement)
+    {
+        var wanted = judgement.Plan.Policy.LeastMargin.Value;
+        foreach (var (choice, solution) in judgement.Judged())
+        {
+            var loss = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
+            if (loss?.Margin is not { } margin || margin < 0 || margin >= wanted) continue;
+            judgement.Add(this, choice,
+                $"{Quantities.Numerals.Unit(margin, "dB")} of loss margin are left and the policy wants {judgement.Plan.Policy.LeastMargin}; clean and measure, or choose a type with a larger budget", loss);
+        }
+    }
+}

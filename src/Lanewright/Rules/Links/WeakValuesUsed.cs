@@ -1,0 +1,22 @@
+using Lanewright.Findings;
+using Lanewright.Text;
+
+namespace Lanewright.Rules.Links;
+
+/// <summary>Verdicts that rest on values nobody has checked against the document.</summary>
+internal sealed class WeakValuesUsed() : Rule("LW2704", nameof(WeakValuesUsed), Severity.Advice)
+{
+    /// <inheritdoc/>
+    public override void Judge(Judgement judgement)
+    {
+        var weak = new SortedDictionary<string, long>(StringComparer.Ordinal);
+        foreach (var (choice, solution) in judgement.Judged())
+        {
+            if (solution.Mark != Mark.Weak) continue;
+            weak[solution.TypeName] = weak.GetValueOrDefault(solution.TypeName) + choice.Class.Count;
+        }
+        if (weak.Count == 0 || judgement.Plan.Sources.IsEmpty) return;
+        var types = string.Join(", ", weak.Select(w => $"{w.Key} ({w.Value} links)"));
+        judgement.Add(this, judgement.Plan.Sources[0].Span(0, 0), $"verdicts on {types} rest on weakly known values; 'lanewright standards' shows which, and the document should be checked before money is spent", count: weak.Values.Sum());
+    }
+}

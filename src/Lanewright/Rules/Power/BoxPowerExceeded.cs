@@ -1,0 +1,21 @@
+using Lanewright.Engineering.Power;
+
+namespace Lanewright.Rules.Power;
+
+/// <summary>Modules that together draw more than their device can spare.</summary>
+internal sealed class BoxPowerExceeded() : Rule("LW2105", nameof(BoxPowerExceeded))
+{
+    /// <inheritdoc/>
+    public override void Judge(Judgement judgement)
+    {
+        var power = ModulePower.Of(judgement.Plan, judgement.Design);
+        foreach (var group in judgement.Plan.Devices.Groups)
+        {
+            if (group.Model.ModuleBudget is not { } budget) continue;
+            var (device, watts) = power.MostIn(group);
+            if (watts <= budget) continue;
+            judgement.Add(this, group.Span,
+                $"the modules of {judgement.Plan.Devices.Name(device)} draw {watts} and {group.Model.Name} can spare {budget}; use copper or cooler modules on some ports, or populate fewer", group.Name, group.Count);
+        }
+    }
+}
