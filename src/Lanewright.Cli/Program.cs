@@ -1,16 +1,15 @@
-using Lanewright;
+using System.CommandLine;
 using Lanewright.Cli;
-using Lanewright.Cli.Printing;
-using Spectre.Console;
+using Lanewright.Cli.Commands;
 
-var c = Compilation.Of(new DiskFiles(), DiskFiles.PlanPath(args[0]));
-AnsiConsole.Profile.Width = 400;
-FindingPrinter.Print(AnsiConsole.Console, c.Findings);
-if (c.Design is { } d)
-    foreach (var ch in d.Choices)
-    {
-        Console.WriteLine($"class {ch.Class.Index} {ch.Class.Statement.Name} x{ch.Class.Count} {ch.Class.Shape} needed {ch.Class.Needed} -> {ch.Chosen?.Name} {ch.Chosen?.Verdict} {ch.Chosen?.Mark} {ch.Chosen?.Price} {ch.Chosen?.Power}");
-        foreach (var s in ch.Candidates.Take(6)) Console.WriteLine($"    {s.Name}: {s.Verdict} {s.Price} {Lanewright.Engineering.Choice.LostBy.Reason(s, ch.Chosen, "CU")}");
-    }
-foreach (var p in c.Parts) Console.WriteLine($"{p.Item.Name} {p.Length} need {p.Needed} stock {p.FromStock} buy {p.ToBuy} {p.Total}");
-return 0;
+var root = new RootCommand("Lanewright turns a plan of sites, racks, devices and links into a proven, priced and cabled network.");
+root.Subcommands.Add(BuildCommand.Create());
+root.Subcommands.Add(CheckCommand.Create());
+root.Subcommands.Add(WhyCommand.Create());
+root.Subcommands.Add(LinkCommand.Create());
+root.Subcommands.Add(MateCommand.Create());
+root.Subcommands.Add(ExplainCommand.Create());
+root.Subcommands.Add(StandardsCommand.Create());
+root.Subcommands.Add(SchemaCommand.Create());
+root.Subcommands.Add(NewCommand.Create());
+return CommandRunner.Run(root, args);

@@ -104,6 +104,11 @@ public sealed class StandardsLibrary
     /// <summary>The module codes of SFF-8024, CMIS and their kin: read only when asked for, being long.</summary>
     public static FactTable LoadModuleCodes() => FactTable.Read([EmbeddedText.Read(Folder + "module-codes.csv")], new FindingSink());
 
+    /// <summary>The texts that values were read in, by key.</summary>
+    public static IReadOnlyDictionary<string, string> LoadDocuments() =>
+        Notation.CsvTree.Read(EmbeddedText.Read(Folder + "documents.csv"), new FindingSink())
+            .ToDictionary(row => row.Text("key") ?? "", row => row.Text("what") ?? "", StringComparer.Ordinal);
+
     /// <summary>An optical interface type by name, or null.</summary>
     public InterfaceType? Interface(string name) => interfaceByName.GetValueOrDefault(name);
 

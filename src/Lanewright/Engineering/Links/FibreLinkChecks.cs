@@ -168,7 +168,7 @@ public sealed class FibreLinkChecks
 
     /// <summary>The limits are printed with two decimals; the value is held against them at the same precision.</summary>
     private static double? Printed(Known<Dispersion>? value) =>
-        value is { } known ? Math.Round(known.Value.PicosecondsPerNanometre, 2, MidpointRounding.ToZero) : null;
+        value is { } known ? Math.Round(known.Value.PicosecondsPerNanometre, 2) : null;
 
     private Check Dgd(InterfaceType tx, InterfaceType rx)
     {

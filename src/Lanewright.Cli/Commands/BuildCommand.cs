@@ -1,0 +1,49 @@
+using System.CommandLine;
+using Lanewright.Cli.Printing;
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Json;
+using Lanewright.Quantities;
+
+namespace Lanewright.Cli.Commands;
+
+/// <summary><c>build</c>: judge a plan and write the documents to build from.</summary>
+internal static class BuildCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create()
+    {
+        var plan = CommonOptions.Plan();
+        var json = CommonOptions.Json();
+        var output = new Option<string>("--out") { Description = "folder for the documents; made if it does not exist", Required = true };
+        var command = new Command("build", "judge a plan and write its documents") { plan, output, json };
+        command.SetAction(parsed => Run(parsed.GetValue(plan)!, parsed.GetValue(output)!, parsed.GetValue(json)));
+        return command;
+    }
+
+    private static int Run(string plan, string folder, bool asJson)
+    {
+        var compilation = CommonOptions.Compile(plan);
+        var written = Screen.WithProgress(step => DocumentFolder.Write(folder, DeliverySet.Of(compilation), step));
+        if (asJson)
+        {
+            Screen.Document(stream => SummaryJson.Write(compilation, written, stream));
+        }
+        else
+        {
+            FindingPrinter.Print(Screen.Lines, compilation.Findings);
+            Print(compilation, folder, written);
+        }
+        return compilation.HasErrors ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+    }
+
+    private static void Print(Compilation compilation, string folder, IReadOnlyList<string> written)
+    {
+        if (compilation.Plan is { } plan)
+        {
+            var summary = PlanSummary.Of(compilation);
+            Screen.Line($"{plan.Title}: {Numerals.Grouped(summary.Devices)} devices, {Numerals.Grouped(summary.Links)} links in {summary.Classes} classes, {Numerals.Grouped(summary.Cables)} cables");
+            Screen.Line($"to buy {Numerals.Grouped(summary.Price.Units)} {plan.Currency}, at most {Numerals.Grouped((decimal)summary.Power.Value)} W; links: {summary.Passing} pass, {summary.Unproven} unproven, {summary.Failing} fail");
+        }
+        Screen.Line($"{written.Count} documents in {folder}: {string.Join(", ", written.Where(w => !w.Contains('/')))}{(written.Any(w => w.Contains('/')) ? ", drawings/" : "")}");
+    }
+}

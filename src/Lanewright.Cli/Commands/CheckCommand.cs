@@ -1,0 +1,25 @@
+using System.CommandLine;
+using Lanewright.Cli.Printing;
+using Lanewright.Deliverables.Json;
+
+namespace Lanewright.Cli.Commands;
+
+/// <summary><c>check</c>: what is wrong with a plan.</summary>
+internal static class CheckCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create()
+    {
+        var plan = CommonOptions.Plan();
+        var json = CommonOptions.Json();
+        var command = new Command("check", "judge a plan and print the findings") { plan, json };
+        command.SetAction(parsed =>
+        {
+            var compilation = CommonOptions.Compile(parsed.GetValue(plan)!);
+            if (parsed.GetValue(json)) Screen.Document(stream => FindingsJson.Write(compilation, stream));
+            else FindingPrinter.Print(Screen.Lines, compilation.Findings);
+            return compilation.HasErrors ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+        });
+        return command;
+    }
+}

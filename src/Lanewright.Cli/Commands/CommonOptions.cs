@@ -1,0 +1,22 @@
+using System.CommandLine;
+
+namespace Lanewright.Cli.Commands;
+
+/// <summary>Arguments and options that several commands have.</summary>
+internal static class CommonOptions
+{
+    /// <summary>Print JSON instead of a table.</summary>
+    public static Option<bool> Json() => new("--json") { Description = "print JSON for programs" };
+
+    /// <summary>The plan.</summary>
+    public static Argument<string> Plan() => new("PLAN") { Description = "the plan file, or a folder that holds plan.yaml" };
+
+    /// <summary>Compiles the plan a person named; fails the command when its file cannot be read.</summary>
+    public static Compilation Compile(string named)
+    {
+        var path = DiskFiles.PlanPath(named);
+        var files = new DiskFiles();
+        if (files.Read(path) is null) throw new UsageFault($"the plan '{path}' cannot be read: it does not exist, is too large or is no UTF-8 text");
+        return Printing.Screen.WithProgress(step => Compilation.Of(files, path, step));
+    }
+}

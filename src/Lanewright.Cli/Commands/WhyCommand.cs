@@ -1,0 +1,89 @@
+using System.CommandLine;
+using System.Text.Json;
+using Lanewright.Cli.Printing;
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Json;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Links;
+using Lanewright.Text;
+
+namespace Lanewright.Cli.Commands;
+
+/// <summary><c>why</c>: what a link of a plan could be made of, and why each other way lost.</summary>
+internal static class WhyCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create()
+    {
+        var plan = CommonOptions.Plan();
+        var link = new Argument<string>("LINK") { Description = "a set of links by name, a link (L000001) or a class (K001)" };
+        var json = CommonOptions.Json();
+        var command = new Command("why", "show every way a link could be made and why each lost") { plan, link, json };
+        command.SetAction(parsed => Run(CommonOptions.Compile(parsed.GetValue(plan)!), parsed.GetValue(link)!, parsed.GetValue(json)));
+        return command;
+    }
+
+    private static int Run(Compilation compilation, string name, bool asJson)
+    {
+        var choices = Named(compilation, name);
+        if (choices.Count == 0)
+        {
+            var known = compilation.Plan?.Statements.Select(s => s.Name) ?? [];
+            throw new UsageFault($"the plan has no set, link or class '{name}'{Spelling.DidYouMean(name, known)}");
+        }
+        if (asJson) Screen.Document(stream => Write(compilation, choices, stream));
+        else foreach (var choice in choices) Print(compilation, choice);
+        return ExitCodes.NoErrors;
+    }
+
+    private static List<ClassChoice> Named(Compilation compilation, string name)
+    {
+        if (compilation.Design is not { } design || compilation.Plan is not { } plan) return [];
+        for (var link = 0; link < plan.Links.Count; link++)
+            if (Identifiers.Link(link) == name) return [design.Choices[design.ClassOf(link)]];
+        return [.. design.Choices.Where(c => c.Class.Statement.Name == name || Identifiers.Class(c.Class.Index, 0) == name)];
+    }
+
+    private static void Print(Compilation compilation, ClassChoice choice)
+    {
+        var plan = compilation.Plan!;
+        Screen.Line($"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.Statement.Name}': {choice.Class.Count} links at {choice.Class.Statement.Rate}, {choice.Class.Needed?.ToString() ?? "unknown"} or longer");
+        Screen.Print(
+            ["", "way", "medium", "verdict", plan.Currency + " a link", "W a link", "lost by"],
+            choice.Candidates.Select(s => (IReadOnlyList<string>)
+            [
+                s.Name == choice.Chosen?.Name ? "taken" : "", s.Name, s.MediumName, Checks.Word(s.Verdict), s.Price.ToString(), s.Power.Value.ToString("0.##"),
+                LostBy.Reason(s, choice.Chosen, plan.Currency),
+            ]));
+        if (choice.Verdict == Verdict.Fail && SmallestChange.Of(choice) is { } change) Screen.Line("smallest change: " + change);
+    }
+
+    private static void Write(Compilation compilation, List<ClassChoice> choices, Stream stream) => JsonText.Write(stream, writer =>
+    {
+        writer.WriteStartObject();
+        writer.WriteStartArray("classes");
+        foreach (var choice in choices) Write(writer, compilation, choice);
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    });
+
+    private static void Write(Utf8JsonWriter writer, Compilation compilation, ClassChoice choice)
+    {
+        writer.WriteStartObject();
+        writer.WriteString("class", Identifiers.Class(choice.Class.Index, 0));
+        writer.WriteString("set", choice.Class.Statement.Name);
+        writer.WriteNumber("count", choice.Class.Count);
+        writer.WriteString("chosen", choice.Chosen?.Name ?? "");
+        writer.WriteString("smallestChange", choice.Verdict == Verdict.Fail ? SmallestChange.Of(choice) ?? "" : "");
+        writer.WriteStartArray("candidates");
+        foreach (var candidate in choice.Candidates)
+        {
+            writer.WriteStartObject();
+            SolutionJson.WriteKeys(writer, candidate);
+            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Chosen, compilation.Plan!.Currency));
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    }
+}

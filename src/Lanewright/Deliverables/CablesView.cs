@@ -1,0 +1,52 @@
+using Lanewright.Deliverables.Tables;
+using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Choice;
+using Lanewright.Model;
+
+namespace Lanewright.Deliverables;
+
+/// <summary>The cable schedule: a row a cable, and for a fan-out a row a leg.</summary>
+public static class CablesView
+{
+    /// <summary>The table.</summary>
+    public static TableView Of(Compilation compilation) => new("cables",
+    [
+        new("cable", 10), new("leg", 5, ColumnKind.Whole), new("link", 10), new("set", 22), new("medium", 8), new("part", 26), new("type", 20),
+        new("from-device", 22), new("from-rack", 18), new("from-unit", 9, ColumnKind.Whole), new("from-port", 9),
+        new("to-device", 22), new("to-rack", 18), new("to-unit", 9, ColumnKind.Whole), new("to-port", 9),
+        new("route-m", 9, ColumnKind.Real), new("ordered-m", 10, ColumnKind.Real), new("from-label", 40), new("to-label", 40), new("existing", 8),
+    ], () => Rows(compilation.Plan!, compilation.Design!));
+
+    private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design)
+    {
+        var labels = new PlaceLabels(plan);
+        var route = new RouteLength(plan);
+        var legsSeen = new int[design.Cables.Length];
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            if (design.SolutionOf(link) is not { } solution) continue;
+            var cable = design.CableOf(link);
+            yield return Row(plan, labels, route, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
+        }
+    }
+
+    private static Cell[] Row(Plan plan, PlaceLabels labels, RouteLength route, Solution solution, int link, int cable, int leg, int legs)
+    {
+        var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+        var (fromPort, toPort) = (plan.Links.FromPort(link), plan.Links.ToPort(link));
+        var (here, there) = (labels.Place(from, fromPort), labels.Place(to, toPort));
+        var way = route.Between(from, to);
+        return
+        [
+            Identifiers.Cable(cable), legs > 1 ? leg : Cell.Empty, Identifiers.Link(link), plan.Statements[plan.Links.Statement(link)].Name,
+            solution.MediumName, solution.Cable.Name, solution.TypeName,
+            plan.Devices.Name(from), plan.Devices.Rack(from)?.Name, Unit(plan, from), labels.Port(from, fromPort),
+            plan.Devices.Name(to), plan.Devices.Rack(to)?.Name, Unit(plan, to), labels.Port(to, toPort),
+            way is { } metres ? Math.Round(metres.Metres, 2) : Cell.Empty, solution.Length.Metres,
+            PlaceLabels.CableEnd(here, there), PlaceLabels.CableEnd(there, here),
+            plan.Statements[plan.Links.Statement(link)].IsExisting ? "yes" : "",
+        ];
+    }
+
+    private static Cell Unit(Plan plan, int device) => plan.Devices.Unit(device) > 0 ? plan.Devices.Unit(device) : Cell.Empty;
+}

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Lanewright.Deliverables.Json;
+using Lanewright.Deliverables.Tables;
+
+namespace Lanewright.Deliverables;
+
+/// <summary>All documents of a compilation.</summary>
+public static class DeliverySet
+{
+    /// <summary>The documents, each independent of the others.</summary>
+    public static ImmutableArray<Deliverable> Of(Compilation compilation)
+    {
+        var set = ImmutableArray.CreateBuilder<Deliverable>();
+        set.Add(new Deliverable("findings.json", stream => FindingsJson.Write(compilation, stream)));
+        if (compilation.Design is null) return set.ToImmutable();
+        set.Add(Csv(PartsView.Of(compilation)));
+        set.Add(Csv(PortsView.Of(compilation)));
+        set.Add(Csv(CablesView.Of(compilation)));
+        set.Add(new Deliverable("links.json", stream => LinksJson.Write(compilation, stream)));
+        return set.ToImmutable();
+    }
+
+    private static Deliverable Csv(TableView table) => new(table.Name + ".csv", stream => CsvWriter.Write(table, stream));
+}

@@ -1,0 +1,19 @@
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables;
+
+/// <summary>Names of links, cables and classes in documents. They depend on names in the plan, never on the order of its text.</summary>
+public static class Identifiers
+{
+    private const int Digits = 6;
+
+    /// <summary>A link.</summary>
+    public static string Link(int link) => "L" + Numerals.Padded(link + 1, Digits);
+
+    /// <summary>A cable; empty for none.</summary>
+    public static string Cable(int cable) => cable < 0 ? "" : "C" + Numerals.Padded(cable + 1, Digits);
+
+    /// <summary>A class of links and the share of it.</summary>
+    public static string Class(int index, int share) =>
+        "K" + Numerals.Padded(index + 1, 3) + (share > 0 ? ((char)('a' + share)).ToString() : "");
+}

@@ -1,0 +1,36 @@
+using Lanewright.Findings;
+
+namespace Lanewright.Deliverables.Json;
+
+/// <summary>What a build came to, as JSON.</summary>
+public static class SummaryJson
+{
+    /// <summary>Writes the headline numbers and the names of the documents.</summary>
+    public static void Write(Compilation compilation, IReadOnlyList<string> documents, Stream stream) => JsonText.Write(stream, writer =>
+    {
+        writer.WriteStartObject();
+        writer.WriteNumber("errors", compilation.Findings.Count(f => f.Severity == Severity.Error));
+        writer.WriteNumber("warnings", compilation.Findings.Count(f => f.Severity == Severity.Warning));
+        writer.WriteNumber("advice", compilation.Findings.Count(f => f.Severity == Severity.Advice));
+        if (compilation.Plan is { } plan)
+        {
+            var summary = PlanSummary.Of(compilation);
+            writer.WriteString("plan", plan.Name);
+            writer.WriteString("currency", plan.Currency);
+            writer.WriteNumber("devices", summary.Devices);
+            writer.WriteNumber("links", summary.Links);
+            writer.WriteNumber("classes", summary.Classes);
+            writer.WriteNumber("cables", summary.Cables);
+            writer.Number("price", (double)summary.Price.Units);
+            writer.Number("watts", summary.Power.Value);
+            writer.WriteNumber("linksPassing", summary.Passing);
+            writer.WriteNumber("linksUnproven", summary.Unproven);
+            writer.WriteNumber("linksFailing", summary.Failing);
+            writer.Number("expectedLossExceedances", summary.ExpectedExceedances);
+        }
+        writer.WriteStartArray("documents");
+        foreach (var document in documents) writer.WriteStringValue(document);
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    });
+}

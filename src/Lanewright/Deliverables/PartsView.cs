@@ -1,0 +1,42 @@
+using Lanewright.Deliverables.Tables;
+using Lanewright.Model.Catalogues;
+using Lanewright.Text;
+
+namespace Lanewright.Deliverables;
+
+/// <summary>The parts list.</summary>
+public static class PartsView
+{
+    /// <summary>The table.</summary>
+    public static TableView Of(Compilation compilation) => new("parts",
+    [
+        new("model", 26), new("title", 52), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("needed", 9, ColumnKind.Whole),
+        new("existing", 9, ColumnKind.Whole), new("from-stock", 10, ColumnKind.Whole), new("spares", 8, ColumnKind.Whole),
+        new("to-buy", 9, ColumnKind.Whole), new("unit-price", 12, ColumnKind.Money), new("total-price", 15, ColumnKind.Money),
+        new("unit-watts", 10, ColumnKind.Real), new("total-watts", 12, ColumnKind.Real), new("price-mark", 11),
+    ], () => Rows(compilation));
+
+    /// <summary>A kind of catalogue item in one word.</summary>
+    public static string KindOf(ICatalogueItem item) => item switch
+    {
+        DeviceModel device => device.Kind switch { DeviceKind.Host => "host", DeviceKind.Chassis => "chassis", _ => "switch" },
+        CardModel => "card",
+        ModuleModel => "module",
+        AssemblyModel assembly => assembly.Medium switch { CableMedium.Dac => "DAC", CableMedium.Aec => "AEC", _ => "AOC" },
+        CordModel => "cord",
+        _ => "sundry",
+    };
+
+    private static IEnumerable<Cell[]> Rows(Compilation compilation)
+    {
+        foreach (var part in compilation.Parts)
+        {
+            yield return
+            [
+                part.Item.Name, part.Item.Title, KindOf(part.Item), part.Length is { } length ? length.Metres : Cell.Empty,
+                part.Needed, part.Existing, part.FromStock, part.Spares, part.ToBuy,
+                part.UnitPrice.Units, part.Total.Units, part.UnitPower.Value, part.Power.Value, Marks.Name(part.Item.PriceMark),
+            ];
+        }
+    }
+}

@@ -1,0 +1,46 @@
+using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables;
+
+/// <summary>The headline numbers of a plan.</summary>
+/// <param name="Devices">Devices.</param>
+/// <param name="Links">Links.</param>
+/// <param name="Classes">Classes of links.</param>
+/// <param name="Cables">Cables to lay.</param>
+/// <param name="Price">What buying costs.</param>
+/// <param name="Power">Most power of everything.</param>
+/// <param name="Passing">Links that pass.</param>
+/// <param name="Unproven">Links that cannot be proved.</param>
+/// <param name="Failing">Links that fail.</param>
+/// <param name="ExpectedExceedances">Links expected to exceed their loss limit by the statistics of their connectors; null when no grade is stated.</param>
+public sealed record PlanSummary(
+    long Devices, long Links, int Classes, long Cables, Money Price, Watts Power, long Passing, long Unproven, long Failing, double? ExpectedExceedances)
+{
+    /// <summary>The summary of a compilation with a plan.</summary>
+    public static PlanSummary Of(Compilation compilation)
+    {
+        var plan = compilation.Plan!;
+        var design = compilation.Design!;
+        var byVerdict = new long[3];
+        double? expected = null;
+        foreach (var choice in design.Choices)
+        {
+            if (choice.Shares.IsEmpty) byVerdict[(int)Verdict.Fail] += choice.Class.Count;
+            foreach (var share in choice.Shares)
+            {
+                byVerdict[(int)share.Solution.Verdict] += share.Links;
+                if (LossExceedance.Of(plan.Policy, plan.Standards, share.Solution) is { } chance) expected = (expected ?? 0) + (chance * share.Links);
+            }
+        }
+        var price = Money.Zero;
+        var watts = 0.0;
+        foreach (var part in compilation.Parts)
+        {
+            price += part.Total;
+            watts += part.Power.Value;
+        }
+        return new PlanSummary(plan.Devices.Count, plan.Links.Count, design.Choices.Length, design.Cables.Length, price, Watts.From(watts),
+            byVerdict[0], byVerdict[1], byVerdict[2], expected);
+    }
+}

@@ -1,0 +1,208 @@
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Links;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Mating;
+
+/// <summary>Holds two ends together: mechanics, electrical lanes, light, codes and, if the way is known, the way.</summary>
+public sealed class Mating
+{
+    private readonly StandardsLibrary standards;
+    private readonly PortDescription left;
+    private readonly PortDescription right;
+    private readonly MatingWay way;
+    private readonly List<string> conditions = [];
+    private readonly List<MatingReason> reasons = [];
+
+    private Mating(StandardsLibrary standards, PortDescription left, PortDescription right, MatingWay way)
+    {
+        this.standards = standards;
+        this.left = left;
+        this.right = right;
+        this.way = way;
+    }
+
+    /// <summary>The answer for two ends, over a way if one is given.</summary>
+    public static MatingAnswer Of(StandardsLibrary standards, PortDescription left, PortDescription right, MatingWay way)
+    {
+        var mating = new Mating(standards, left, right, way);
+        mating.Judge();
+        return new MatingAnswer([.. mating.conditions.Distinct()], [.. mating.reasons.Distinct()]);
+    }
+
+    private void Judge()
+    {
+        var (leftWays, rightWays) = Ways();
+        var rate = leftWays > 1 ? right.Rate : rightWays > 1 ? left.Rate : Smaller(left.Rate, right.Rate);
+        var leftFit = EndFit.Of(standards, left, rate, leftWays);
+        var rightFit = EndFit.Of(standards, right, rate, rightWays);
+        foreach (var fit in new[] { leftFit, rightFit })
+        {
+            conditions.AddRange(fit.Conditions);
+            reasons.AddRange(fit.Reasons);
+        }
+        if (left.Copper is not null || right.Copper is not null) Copper(leftWays, rightWays);
+        else Light(leftWays, rightWays, leftFit, rightFit);
+    }
+
+    /// <summary>How each end is split so that both run ports of one rate.</summary>
+    private (int Left, int Right) Ways()
+    {
+        if (left.Rate > right.Rate && right.Rate.BitsPerSecond > 0 && left.Rate.BitsPerSecond % right.Rate.BitsPerSecond == 0)
+            return ((int)(left.Rate.BitsPerSecond / right.Rate.BitsPerSecond), 1);
+        if (right.Rate > left.Rate && left.Rate.BitsPerSecond > 0 && right.Rate.BitsPerSecond % left.Rate.BitsPerSecond == 0)
+            return (1, (int)(right.Rate.BitsPerSecond / left.Rate.BitsPerSecond));
+        return (1, 1);
+    }
+
+    private void Copper(int leftWays, int rightWays)
+    {
+        if (left.Copper is not { } a || right.Copper is not { } b)
+        {
+            reasons.Add(new MatingReason(CheckNames.FibreKind, $"{left.TypeName} and {right.TypeName}: copper at one end, light at the other"));
+            return;
+        }
+        if (a.IsTwistedPair != b.IsTwistedPair)
+            reasons.Add(new MatingReason(CheckNames.FibreKind, $"{a.Name} and {b.Name} run on different cable"));
+        if (a.Lanes * rightWays != b.Lanes * leftWays)
+            reasons.Add(new MatingReason(CheckNames.MediaLanes, $"{a.Name} has {a.Lanes} lanes, {b.Name} has {b.Lanes}"));
+        if (a.Signal.Baud != b.Signal.Baud)
+            reasons.Add(new MatingReason(CheckNames.LaneBaud, $"{a.Name} runs {a.Signal.Baud} a lane, {b.Name} {b.Signal.Baud}"));
+        if (a.Signal.Modulation != b.Signal.Modulation)
+            reasons.Add(new MatingReason(CheckNames.LaneModulation, $"{a.Name} is {LaneSignal.Name(a.Signal.Modulation)}, {b.Name} {LaneSignal.Name(b.Signal.Modulation)}"));
+        Breakout(leftWays, rightWays);
+        Longest(a.Reach, b.Reach);
+        if (a.Name != b.Name && a.Fec != b.Fec && a.Signal.Modulation == Modulation.Nrz) conditions.Add("both ports must be set to a code that both have");
+    }
+
+    private void Light(int leftWays, int rightWays, EndFit leftFit, EndFit rightFit)
+    {
+        var a = left.Optical!;
+        var b = right.Optical!;
+        if (leftWays > 1) Split(a, b, leftWays);
+        else if (rightWays > 1) Split(b, a, rightWays);
+        foreach (var check in MediaMatch.Of(a, b).Where(c => c.Verdict == Verdict.Fail && !IsAboutSplit(c, leftWays, rightWays)))
+            reasons.Add(new MatingReason(check.Name, check.Note));
+        Codes(a, b, leftFit, rightFit);
+        if (a.IsDraft || b.IsDraft) conditions.Add("the standard of one type was a draft when its values were taken; check the published text");
+        if (way.Fibre is { } fibre && fibre.Kind != a.FibreKind)
+            reasons.Add(new MatingReason(CheckNames.FibreKind, $"{a.Name} does not run on {fibre.Name}"));
+        if (reasons.Count > 0) return;
+        Breakout(leftWays, rightWays);
+        if (leftWays > 1 || rightWays > 1) FanOut(a, b, Math.Max(leftWays, rightWays));
+        Reach(a, b);
+        Levels(a, b);
+    }
+
+    /// <summary>Lanes of a split end are compared as split.</summary>
+    private static bool IsAboutSplit(Check check, int leftWays, int rightWays) =>
+        (leftWays > 1 || rightWays > 1) && check.Name == CheckNames.MediaLanes;
+
+    private void Split(InterfaceType wide, InterfaceType narrow, int ways)
+    {
+        var fibres = LaneSplit.Fibres(wide, narrow, ways);
+        if (fibres.Verdict == Verdict.Fail)
+        {
+            reasons.Add(new MatingReason(fibres.Name, fibres.Note));
+            return;
+        }
+        var lanes = LaneSplit.Lanes(wide, narrow, ways);
+        if (lanes.Verdict == Verdict.Fail) reasons.Add(new MatingReason(lanes.Name, lanes.Note));
+    }
+
+    private void Codes(InterfaceType a, InterfaceType b, EndFit leftFit, EndFit rightFit)
+    {
+        if (a.Fec == b.Fec) return;
+        var bothNrz = a.Signal.Modulation == Modulation.Nrz && b.Signal.Modulation == Modulation.Nrz;
+        if (bothNrz && !leftFit.HasOwnFec && !rightFit.HasOwnFec)
+        {
+            var code = a.Fec == FecSide.None ? b.Fec : a.Fec;
+            conditions.Add($"{a.Name} asks for {a.Fec} and {b.Name} for {b.Fec}: set both ports to {code}, outside one of the two standards");
+            return;
+        }
+        reasons.Add(new MatingReason(CheckNames.WireFec, $"{a.Name} puts {a.Fec} on the wire, {b.Name} {b.Fec}"));
+    }
+
+    private void Breakout(int leftWays, int rightWays)
+    {
+        if (leftWays > 1) conditions.Add($"the {left.TypeName} end runs as breakout {leftWays}x{right.Rate}, if its platform and module list that");
+        if (rightWays > 1) conditions.Add($"the {right.TypeName} end runs as breakout {rightWays}x{left.Rate}, if its platform and module list that");
+    }
+
+    private void FanOut(InterfaceType a, InterfaceType b, int ways)
+    {
+        var wide = a.Rate > b.Rate ? a : b;
+        var narrow = a.Rate > b.Rate ? b : a;
+        if (wide.FibrePairs > 1 && wide.Connector != narrow.Connector)
+            conditions.Add($"a fan-out from {wide.Connector} {wide.Polish} to {ways} x {narrow.Connector} {narrow.Polish}, lane by lane in order".Replace("  ", " ", StringComparison.Ordinal));
+    }
+
+    private void Reach(InterfaceType a, InterfaceType b)
+    {
+        var fibre = way.Fibre ?? standards.Fibres.First(f => f.Kind == a.FibreKind && (f.Name is "OS2" or "OM4"));
+        var (shortest, other) = (Known(a, fibre), Known(b, fibre));
+        if (way.Length is { } length)
+        {
+            OverWay(a, b, fibre, length);
+            return;
+        }
+        if (a.Name == b.Name) return;
+        Longest(shortest, other);
+    }
+
+    private static Known<Length>? Known(InterfaceType type, Fibre fibre) => type.Reach(fibre);
+
+    /// <summary>Unequal reaches: the link takes the shorter one.</summary>
+    private void Longest(Known<Length>? one, Known<Length>? other)
+    {
+        if (one is not { } a || other is not { } b)
+        {
+            conditions.Add("the reach of one end is not known");
+            return;
+        }
+        if (a.Value != b.Value) conditions.Add($"no longer than {(a.Value < b.Value ? a.Value : b.Value)}, the reach of the shorter type");
+        else if (left.Rate != right.Rate) conditions.Add($"no longer than {a.Value}");
+        if (way.Length is { } length && length > (a.Value < b.Value ? a.Value : b.Value))
+            reasons.Add(new MatingReason(CheckNames.Reach, $"{length} is longer than both types reach"));
+    }
+
+    private void OverWay(InterfaceType a, InterfaceType b, Fibre fibre, Length length)
+    {
+        var none = new Known<Decibels>(default, Text.Citation.OfPlan);
+        var channel = new Channel { Fibre = fibre, Length = length, ConnectionLoss = none, SpliceLoss = none };
+        foreach (var check in FibreLinkChecks.Of(standards, channel, a, b))
+        {
+            if (check.Name is CheckNames.Overload or CheckNames.Damage || check.IsAdvice) continue;
+            if (check.Verdict == Verdict.Fail) reasons.Add(new MatingReason(check.Name, Choice.LostBy.Describe(check)));
+            else if (check.IsConditional) conditions.Add(check.Note);
+        }
+    }
+
+    /// <summary>Too much light on short fibre, both ways.</summary>
+    private void Levels(InterfaceType a, InterfaceType b)
+    {
+        foreach (var (tx, rx) in new[] { (a, b), (b, a) })
+        {
+            if (tx.TxAverageMax is not { } launch || rx.RxAverageMax is not { } most)
+            {
+                if (a.Name != b.Name) conditions.Add($"the levels of {(tx.TxAverageMax is null ? tx.Name : rx.Name)} are not known: check that no receiver is overloaded");
+                continue;
+            }
+            var fibre = way.Fibre ?? standards.Fibres.First(f => f.Kind == tx.FibreKind);
+            var least = LeastLoss(fibre, tx);
+            var excess = (launch.Value - least - most.Value).Value;
+            if (excess > 1e-9)
+                conditions.Add($"at least {Numerals.Unit(Math.Round((launch.Value - most.Value).Value, 4), "dB")} of loss between the {tx.Name} transmitter and the {rx.Name} receiver: an attenuator on short fibre");
+        }
+    }
+
+    private Decibels LeastLoss(Fibre fibre, InterfaceType type)
+    {
+        if (way.Length is not { } length) return default;
+        var none = new Known<Decibels>(default, Text.Citation.OfPlan);
+        return ChannelLoss.Of(new Channel { Fibre = fibre, Length = length, ConnectionLoss = none, SpliceLoss = none }, type)?.Minimum ?? default;
+    }
+
+    private static BitRate Smaller(BitRate a, BitRate b) => a < b ? a : b;
+}

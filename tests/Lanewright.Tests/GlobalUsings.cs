@@ -1,0 +1,2 @@
+global using Lanewright.Tests.Support;
+global using Xunit;
