@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Notation;
+using Lanewright.Quantities;
 using Lanewright.Text;
 
 namespace Lanewright.Standards;
@@ -73,7 +74,14 @@ public sealed class FactTable
         }
         var source = new Citation(row.Text("document")!, row.Text("clause") ?? "", row.Text("edition") ?? "", mark,
             row.Text("read-in") ?? "", row.Text("note") ?? "");
-        return new Fact(row.Text("subject")!, row.Text("field")!, row.Text("value")!, row.Text("unit") ?? "", source, row.Span);
+        var unit = row.Text("unit") ?? "";
+        // Wavelengths are windows; every other value with a unit is one number.
+        if (unit.Length > 0 && unit != "nm" && !Numerals.TryReal(row.Text("value"), out _))
+        {
+            findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("value"), $"'{row.Text("value")}' is no number; a value in {unit} is written as a plain number");
+            return null;
+        }
+        return new Fact(row.Text("subject")!, row.Text("field")!, row.Text("value")!, unit, source, row.Span);
     }
 
     private static KeyShape Required(string name, string meaning) => new(name, Shapes.Text, meaning) { IsRequired = true };
