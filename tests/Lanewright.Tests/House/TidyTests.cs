@@ -121,6 +121,7 @@ public sealed partial class TidyTests
         ("PartsTally.cs", 1e-9), // rounding of the last places
         ("PartsTally.cs", 5), // rank in a sort order
         ("RouteLength.cs", 2.0), // half of a height
+        ("FibreLinkChecks.cs", 0.1), // the step printed limits are rounded to
         ("CopperChecks.cs", 0.01), // two tabled frequencies are the same
         ("BendSpace.cs", 26), // the gauge from which installers call copper thick
         ("SmallestChange.cs", 5), // rank in a sort order
