@@ -42,13 +42,13 @@ internal static class WhyCommand
         if (judged.Design is not { } design || judged.Plan is not { } plan) return [];
         for (var link = 0; link < plan.Links.Count; link++)
             if (Identifiers.Link(link) == name) return [design.Choices[design.ClassOf(link)]];
-        return [.. design.Choices.Where(c => c.Class.Statement.Name == name || Identifiers.Class(c.Class.Index, 0) == name)];
+        return [.. design.Choices.Where(c => c.Class.Statements.Any(s => s.Name == name) || Identifiers.Class(c.Class.Index, 0) == name)];
     }
 
     private static void Print(JudgedPlan judged, ClassChoice choice)
     {
         var plan = judged.Plan!;
-        Screen.Line($"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.Statement.Name}': {choice.Class.Count} links at {choice.Class.Statement.Rate}, {choice.Class.Needed?.ToString() ?? "unknown"} or longer");
+        Screen.Line($"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.SetNames}': {choice.Class.Count} links at {choice.Class.Statement.Rate}, {choice.Class.Needed?.ToString() ?? "unknown"} or longer");
         Screen.Print(
             ["", "way", "medium", "verdict", plan.Currency + " a link", "W a link", "lost by"],
             choice.Candidates.Select(s => (IReadOnlyList<string>)
@@ -72,7 +72,7 @@ internal static class WhyCommand
     {
         writer.WriteStartObject();
         writer.WriteString("class", Identifiers.Class(choice.Class.Index, 0));
-        writer.WriteString("set", choice.Class.Statement.Name);
+        writer.WriteString("set", choice.Class.SetNames);
         writer.WriteNumber("count", choice.Class.Count);
         writer.WriteString("chosen", choice.Chosen?.Name ?? "");
         writer.WriteString("smallestChange", choice.Verdict == Verdict.Fail ? SmallestChange.Of(choice) ?? "" : "");

@@ -26,13 +26,13 @@ public static class LinksView
                 var loss = solution.Checks.FirstOrDefault(c => c.Name is CheckNames.ChannelLoss or CheckNames.CopperLoss);
                 yield return
                 [
-                    Identifiers.Class(choice.Class.Index, share), choice.Class.Statement.Name, choice.Shares[share].Links, choice.Class.Statement.Rate.ToString(),
+                    Identifiers.Class(choice.Class.Index, share), choice.Class.SetNames, choice.Shares[share].Links, choice.Class.Statement.Rate.ToString(),
                     solution.MediumName, solution.TypeName, solution.Name, solution.Length.Metres, Checks.Word(solution.Verdict), Marks.Name(solution.Mark),
                     Number(loss?.Value), Number(loss?.Limit), Number(loss?.Margin), Math.Round(solution.Latency.Value.Nanoseconds, 1),
                     solution.Price.Units, solution.Power.Value,
                 ];
             }
-            if (choice.Shares.IsEmpty) yield return Unmade(choice.Class.Index, choice.Class.Statement.Name, choice.Class.Count, choice.Class.Statement.Rate.ToString());
+            if (choice.Shares.IsEmpty) yield return Unmade(choice.Class.Index, choice.Class.SetNames, choice.Class.Count, choice.Class.Statement.Rate.ToString());
         }
     }
 

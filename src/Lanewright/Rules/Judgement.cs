@@ -16,6 +16,9 @@ namespace Lanewright.Rules;
 /// <param name="Findings">Where findings go.</param>
 public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, FindingSink Findings)
 {
+    /// <summary>Other sets of links named with a finding.</summary>
+    private const int MostRelated = 5;
+
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>
     public IEnumerable<(ClassChoice Choice, Solution Solution)> Judged()
@@ -33,8 +36,9 @@ public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<Part
         var example = ExampleOf(choice.Class);
         Findings.Add(new Finding(rule.Kind, rule.Kind.Severity, choice.Class.Statement.Span, $"{example}: {message}")
         {
-            Subject = choice.Class.Statement.Name,
+            Subject = choice.Class.SetNames,
             Count = choice.Class.Count,
+            Related = [.. choice.Class.Statements.Skip(1).Take(MostRelated).Select(s => new RelatedPlace(s.Span, $"'{s.Name}' has links alike"))],
             Evidence = check is null ? null : new Evidence(check.Name, check.Value, check.Limit, check.Unit, check.Source),
         });
     }

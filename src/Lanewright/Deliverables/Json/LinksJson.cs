@@ -35,7 +35,7 @@ public static class LinksJson
         {
             writer.WriteStartObject();
             writer.WriteString("class", Identifiers.Class(choice.Class.Index, share));
-            writer.WriteString("set", choice.Class.Statement.Name);
+            writer.WriteString("set", choice.Class.SetNames);
             writer.WriteString("rate", choice.Class.Statement.Rate.ToString());
             if (choice.Shares.IsEmpty)
             {
