@@ -40,5 +40,5 @@ public readonly record struct Baud : IComparable<Baud>
     public int CompareTo(Baud other) => raw.CompareTo(other.raw);
 
     /// <summary>The value with its unit, as people write it.</summary>
-    public override string ToString() => Numerals.Plain(raw / 1e9) + " GBd";
+    public override string ToString() => Numerals.Exact(raw / 1e9) + " GBd";
 }

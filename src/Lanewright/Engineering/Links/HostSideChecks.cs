@@ -58,7 +58,7 @@ public static class HostSideChecks
             yield break;
         }
         var hint = cage.AcceptsByAdapter.Contains(module.Name) ? "; an adapter would take it" : "";
-        yield return Check.Of(CheckNames.ModuleFit, false, cage.Definition, $"{Article(module.Name, upper: true)} module does not go into {Article(cage.Name)} cage{hint}");
+        yield return Check.Of(CheckNames.ModuleFit, false, cage.Definition, $"{Article(module.Name)} module does not go into {Article(cage.Name)} cage{hint}");
     }
 
     private static IEnumerable<Check> Power(EndUse end, Watts power)
@@ -101,6 +101,6 @@ public static class HostSideChecks
         return Check.Of(CheckNames.HostInterface, true, source);
     }
 
-    private static string Article(string name, bool upper = false) =>
-        (name[0] is 'S' or 'O' or 'R' ? (upper ? "An " : "an ") : (upper ? "A " : "a ")) + name;
+    /// <summary>The name with its article, by the sound of its first letter.</summary>
+    private static string Article(string name) => (name[0] is 'S' or 'O' or 'R' ? "an " : "a ") + name;
 }
