@@ -89,9 +89,10 @@ internal sealed class PlanTree
             findings.Add(NotationFindings.FileUnreadable, mentionedAt, $"the file '{path}' cannot be read");
             return;
         }
+        var before = findings.ErrorCount;
         if (YamlTree.Read(source, findings) is not { } node)
         {
-            if (findings.ErrorCount == 0)
+            if (findings.ErrorCount == before)
                 findings.Add(NotationFindings.WrongKind, source.Span(0, 0), "the file is empty; 'lanewright new' writes a plan to start from");
             return;
         }
