@@ -63,7 +63,8 @@ public static class ShapeCheck
             var all = near.Length > 0 ? "" : "; known keys are " + string.Join(", ", shape.Keys.Select(k => k.Name));
             findings.Add(NotationFindings.KeyUnknown, entry.Key.Span, $"'{Shortened(entry.Key.Value)}' is not a key of {shape.Title}{near}{all}");
         }
-        foreach (var key in shape.Keys.Where(k => k.IsRequired && map[k.Name] is null))
+        // An empty list says no more than a key left out.
+        foreach (var key in shape.Keys.Where(k => k.IsRequired && map[k.Name] is null or ListNode { Items.IsEmpty: true }))
             findings.Add(NotationFindings.KeyMissing, Head(map), $"'{key.Name}' is missing from {shape.Title}: {key.Meaning}");
     }
 
