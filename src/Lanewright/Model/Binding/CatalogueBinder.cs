@@ -58,8 +58,7 @@ public sealed class CatalogueBinder
     private IEnumerable<ICatalogueItem> ReadTree(SourceText source)
     {
         if (YamlTree.Read(source, findings) is not { } root) return [];
-        ShapeCheck.Check(root, CatalogueLanguage.File, findings);
-        return root is MapNode map ? Bind(map) : [];
+        return ShapeCheck.Check(root, CatalogueLanguage.File, findings) is MapNode map ? Bind(map) : [];
     }
 
     private List<ICatalogueItem> ReadTable(SourceText source)

@@ -96,8 +96,7 @@ internal sealed class PlanTree
                 findings.Add(NotationFindings.WrongKind, source.Span(0, 0), "the file is empty; 'lanewright new' writes a plan to start from");
             return;
         }
-        ShapeCheck.Check(node, PlanLanguage.File, findings);
-        if (node is not MapNode root) return;
+        if (ShapeCheck.Check(node, PlanLanguage.File, findings) is not MapNode root) return;
         CheckVersion(root);
         roots.Add((source, root));
         foreach (var name in root.Texts("include")) Add(files.Beside(path, name.Value), name.Span);
