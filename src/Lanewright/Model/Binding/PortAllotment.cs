@@ -70,7 +70,7 @@ internal sealed class PortAllotment
             var model = group.Layout.Slots[cage].Cage;
             if (!model.Modes.Contains(mode) || ways[offset[device] + cage] != 0) continue;
             if (end.Ports is { } ports ? !ports.Numbers.Contains(cage + 1) : IsReservedByOther(group, cage, demand)) continue;
-            if (model.NeighbourLost.Contains(mode) && group.Layout.NumberInBank(cage) % 2 == 0) continue;
+            if (model.NeighbourLost.Contains(mode) && !(IsOdd(group, cage) && IsNeighbourFree(device, group, cage, demand))) continue;
             free++;
         }
         return free;
@@ -93,6 +93,22 @@ internal sealed class PortAllotment
             var at = offset[device] + cage;
             if (ways[at] == 0 && CanOpen(device, group, cage, demand)) Open(device, group, cage, demand);
             if (demandOf[at] == demand.Id && used[at] < ways[at]) return new PortPlace((short)cage, used[at]++, ways[at]);
+        }
+        return null;
+    }
+
+    /// <summary>Whether a side has been told already why it gets no port.</summary>
+    public bool IsExplained(EndDemand demand) => reported.Contains((demand.Id, PortFindings.NeighbourPortLost.Code));
+
+    /// <summary>The first cage a side names that another side holds, with the number of that side; null when none is held.</summary>
+    public (string Label, int Holder)? Held(int device, EndDemand demand)
+    {
+        var slots = devices.Group(device).Layout.Slots;
+        foreach (var number in demand.End.Ports?.Numbers ?? [])
+        {
+            if (number > slots.Length) break;
+            var at = offset[device] + number - 1;
+            if (ways[at] is not (0 or Lost) && demandOf[at] != demand.Id) return (slots[number - 1].Label, demandOf[at]);
         }
         return null;
     }
@@ -123,14 +139,23 @@ internal sealed class PortAllotment
                 $"port {group.Layout.Slots[cage].Label} of {devices.Name(device)} shares one rate with its block of {model.RateGroup}, and port {group.Layout.Slots[other].Label} runs at another rate");
         }
         if (!model.NeighbourLost.Contains(demand.Mode)) return true;
-        var next = cage + 1;
-        var isOdd = group.Layout.NumberInBank(cage) % 2 == 1;
-        var nextIsFree = next - group.Layout.Slots[cage].BankStart >= group.Layout.Slots[cage].BankCount || ways[offset[device] + next] == 0;
-        if (isOdd && nextIsFree) return true;
+        var isOdd = IsOdd(group, cage);
+        if (isOdd && IsNeighbourFree(device, group, cage, demand.Id)) return true;
         if (isNamed)
             Report(PortFindings.NeighbourPortLost, demand,
-                $"{demand.Mode} on port {group.Layout.Slots[cage].Label} of {devices.Name(device)} costs the next port, and only odd ports can take it");
+                $"{demand.Mode} on port {group.Layout.Slots[cage].Label} of {devices.Name(device)} costs the next port, and "
+                + (isOdd ? "other links hold or name that one; split another port, or move those links" : "only odd ports can be split so; name an odd port"));
         return false;
+    }
+
+    private static bool IsOdd(DeviceGroup group, int cage) => group.Layout.NumberInBank(cage) % 2 == 1;
+
+    /// <summary>Whether the next cage of the row is neither in use nor kept for another side; the last of a row has none to lose.</summary>
+    private bool IsNeighbourFree(int device, DeviceGroup group, int cage, int demand)
+    {
+        var slot = group.Layout.Slots[cage];
+        return cage + 1 >= slot.BankStart + slot.BankCount
+            || (ways[offset[device] + cage + 1] == 0 && !IsReservedByOther(group, cage + 1, demand));
     }
 
     private void Open(int device, DeviceGroup group, int cage, EndDemand demand)
