@@ -59,8 +59,7 @@ internal sealed class LinkExpander
             findings.Add(ModelFindings.CountsDiffer, statement.Span,
                 $"paired needs as many devices on both sides: there are {from.Length} and {to.Length}; use striped, or name parts of the groups");
         }
-        // Same-rack and same-row stay far below the product of both sides; they are counted as they are made.
-        var isBounded = statement.Pattern is LinkPattern.SameRack or LinkPattern.SameRow || statementOf.Count + LinkPairs.CountUpTo(statement) <= MostLinks;
+        var isBounded = statementOf.Count + pairs.CountUpTo(statement) <= MostLinks;
         if (!isBounded)
             findings.Add(ModelFindings.PlanOutOfBounds, statement.Span, $"with '{statement.Name}' the plan has more than {MostLinks} links");
         return isBounded;
@@ -73,26 +72,33 @@ internal sealed class LinkExpander
         var toItself = false;
         pairs.ForEach(statement, (a, b) =>
         {
-            toItself |= a == b;
+            if (a == b)
+            {
+                toItself = true;
+                return;
+            }
             fromLinks[a] = fromLinks.GetValueOrDefault(a) + 1;
             toLinks[b] = toLinks.GetValueOrDefault(b) + 1;
         });
+        if (toItself)
+            findings.Add(ModelFindings.LinkToItself, statement.Span,
+                $"'{statement.Name}' links a device to itself, which is left out; name two devices, or write the same group on both sides with each-to-each for a mesh");
         if (fromLinks.Count == 0)
         {
+            if (toItself) return;
             findings.Add(ModelFindings.PatternEmpty, statement.Span,
                 $"'{statement.Name}' joins nothing: " + (statement.Pattern is LinkPattern.SameRack or LinkPattern.SameRow
                     ? "no device of one side stands with one of the other; place both groups in the same racks or rows, or choose another pattern"
                     : "both sides are the same single device; name two devices"));
             return;
         }
-        if (toItself) findings.Add(ModelFindings.LinkToItself, statement.Span, $"'{statement.Name}' links a device to itself; that link is left out");
         var from = Demand(statement, statement.From, isFrom: true, fromLinks);
         var to = Demand(statement, statement.To, isFrom: false, toLinks);
         var shortFrom = new Dictionary<int, int>();
         var shortTo = new Dictionary<int, int>();
         pairs.ForEach(statement, (a, b) =>
         {
-            if (a == b || statementOf.Count >= MostLinks) return;
+            if (a == b) return;
             var portA = allotment.Take(a, from);
             var portB = allotment.Take(b, to);
             if (portA is null) shortFrom[a] = shortFrom.GetValueOrDefault(a) + 1;
