@@ -136,7 +136,7 @@ internal sealed class PortAllotment
         {
             if (!isNamed) return false;
             Report(PortFindings.PortRatesMixed, demand,
-                $"port {group.Layout.Slots[cage].Label} of {devices.Name(device)} shares one rate with its block of {model.RateGroup}, and port {group.Layout.Slots[other].Label} runs at another rate");
+                $"port {group.Layout.Slots[cage].Label} of {devices.Name(device)} shares one rate with its block of {model.RateGroup}, and port {group.Layout.Slots[other].Label} runs at another rate; name a port of another block");
         }
         if (!model.NeighbourLost.Contains(demand.Mode)) return true;
         var isOdd = IsOdd(group, cage);
