@@ -73,4 +73,18 @@ public sealed class PlanFaultTests
             links: { up: { from: a, to: b, rate: 1G, pattern: same-row } }
             """,
             "LW1105");
+
+    [Fact]
+    public void GroupOfAnUnknownModel_IsReportedOnceAndNotAgainByItsLinks() =>
+        Assert.Single(Expect.Codes(
+            """
+            lanewright: 1
+            devices: { a: { model: fixed-32x40X }, b: { model: fixed-32x40 } }
+            links: { up: { from: a, to: b, rate: 40G, length: 2 m } }
+            """,
+            "LW1101").Findings, f => f.Kind.Code == "LW1101");
+
+    [Fact]
+    public void SplitOfAnotherRate_IsNotJudgedFurther() =>
+        Expect.Codes(TwoSwitches + "links: { up: { from: a, to: { of: b, breakout: 4x100G }, rate: 400G, length: 2 m } }", "LW1310");
 }

@@ -57,6 +57,9 @@ internal sealed class PlanTree
         return [.. named.Values.OrderBy(n => n.Name, NaturalOrder.Instance)];
     }
 
+    /// <summary>Whether any file has an entry of a name in a section, sound or not.</summary>
+    public bool Describes(string key, string name) => roots.Any(r => r.Root.Map(key)?[name] is not null);
+
     /// <summary>The members of a list section of all files.</summary>
     public ImmutableArray<MapNode> Items(string key) =>
         [.. roots.SelectMany(r => r.Root[key] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] })];
