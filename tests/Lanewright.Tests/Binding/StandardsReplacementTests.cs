@@ -16,17 +16,19 @@ public sealed class StandardsReplacementTests
     public void Row_IsReadOrReported(string file, string row, params string[] codes) =>
         Expect.Codes($"lanewright: 1\nstandards: {file}\n# file: {file}\nsubject,field,value,unit,document,mark\n{row}\n", codes);
 
-    [Fact]
-    public void ReplacedReach_IsTheOneInUse()
-    {
-        var plan = PlanBlock.Compile(
-            """
+    [Theory]
+    [InlineData(100)]
+    [InlineData(50, "LW2403")]
+    public void ReplacedReach_DecidesAboutShippedModules(int reach, params string[] codes) =>
+        Expect.Codes(
+            $$"""
             lanewright: 1
             standards: my-interface-types.csv
+            devices: { a: { model: fixed-32x400 }, b: { model: fixed-32x400 } }
+            links: { up: { from: a, to: b, rate: 400G, type: 400GBASE-DR4, length: 100 m } }
             # file: my-interface-types.csv
             subject,field,value,unit,document,mark
-            400GBASE-DR4,reach-os2,400,m,house rule,common practice
-            """).Plan!;
-        Assert.Equal("400", plan.Standards.Interface("400GBASE-DR4")!.Sheet.Word("reach-os2"));
-    }
+            400GBASE-DR4,reach-os2,{{reach}},m,house rule,common practice
+            """,
+            codes);
 }
