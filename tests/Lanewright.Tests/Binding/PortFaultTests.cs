@@ -55,4 +55,29 @@ public sealed class PortFaultTests
     [Fact]
     public void LinkToItself_AsksForNoPorts() =>
         Expect.Codes(Spine + "  up: { from: a, to: a, rate: 40G, count: 100, length: 2 m }", "LW1306");
+
+    [Fact]
+    public void PortsNamedOnOneDevice_StayFreeOnItsSisters() =>
+        Expect.Clean(
+            """
+            lanewright: 1
+            devices: { a: { model: fixed-32x400, count: 2 }, b: { model: fixed-32x400, count: 2 } }
+            links:
+              x: { from: { of: a-1, ports: "1..16" }, to: b-1, rate: 400G, count: 16, length: 2 m }
+              y: { from: a-2, to: b-2, rate: 400G, count: 32, length: 2 m }
+            """);
+
+    [Fact]
+    public void PortsNamedOnADevice_AreKeptFromTheLinksOfItsGroup()
+    {
+        var plan = Expect.Clean(
+            """
+            lanewright: 1
+            devices: { a: { model: fixed-32x400, count: 2 }, b: { model: fixed-32x400, count: 2 } }
+            links:
+              x: { from: a, to: b, rate: 400G, length: 2 m }
+              y: { from: { of: a-1, ports: 1 }, to: b-2, rate: 400G, length: 2 m }
+            """).Plan!;
+        Assert.Equal([1, 0, 0], Enumerable.Range(0, plan.Links.Count).Select(link => (int)plan.Links.FromPort(link).Cage));
+    }
 }

@@ -18,7 +18,7 @@ internal sealed class PortAllotment
     private readonly int[] demandOf;
     private readonly int[] cursor;
     private readonly int[] cursorOf;
-    private readonly Dictionary<(int Group, int Cage), List<int>> reserved = [];
+    private readonly Dictionary<(int Group, int Cage), List<(int Demand, HashSet<int>? Devices)>> reserved = [];
     private readonly Dictionary<int, Quantities.BitRate> rateOfDemand = [];
     private readonly HashSet<(int Demand, string Code)> reported = [];
 
@@ -46,6 +46,8 @@ internal sealed class PortAllotment
         if (end.Ports is not { } ports) return;
         foreach (var group in end.Groups)
         {
+            var named = end.Devices.Where(d => devices.Group(d).Index == group.Index).ToHashSet();
+            var entry = (Demand: demand, Devices: named.Count == group.Count ? null : named);
             foreach (var number in ports.Numbers)
             {
                 if (number > group.Layout.Slots.Length)
@@ -54,8 +56,8 @@ internal sealed class PortAllotment
                     break;
                 }
                 var key = (group.Index, number - 1);
-                if (!reserved.TryGetValue(key, out var demands)) reserved[key] = demands = [];
-                if (!demands.Contains(demand)) demands.Add(demand);
+                if (!reserved.TryGetValue(key, out var entries)) reserved[key] = entries = [];
+                entries.Add(entry);
             }
         }
     }
@@ -69,7 +71,7 @@ internal sealed class PortAllotment
         {
             var model = group.Layout.Slots[cage].Cage;
             if (!model.Modes.Contains(mode) || ways[offset[device] + cage] != 0) continue;
-            if (end.Ports is { } ports ? !ports.Numbers.Contains(cage + 1) : IsReservedByOther(group, cage, demand)) continue;
+            if (end.Ports is { } ports ? !ports.Numbers.Contains(cage + 1) : IsReservedByOther(device, group, cage, demand)) continue;
             if (model.NeighbourLost.Contains(mode) && !(IsOdd(group, cage) && IsNeighbourFree(device, group, cage, demand))) continue;
             free++;
         }
@@ -131,7 +133,7 @@ internal sealed class PortAllotment
     {
         var isNamed = demand.End.Ports is not null;
         var model = group.Layout.Slots[cage].Cage;
-        if (!isNamed && IsReservedByOther(group, cage, demand.Id)) return false;
+        if (!isNamed && IsReservedByOther(device, group, cage, demand.Id)) return false;
         if (RateClash(device, group, cage, demand) is { } other)
         {
             if (!isNamed) return false;
@@ -155,7 +157,7 @@ internal sealed class PortAllotment
     {
         var slot = group.Layout.Slots[cage];
         return cage + 1 >= slot.BankStart + slot.BankCount
-            || (ways[offset[device] + cage + 1] == 0 && !IsReservedByOther(group, cage + 1, demand));
+            || (ways[offset[device] + cage + 1] == 0 && !IsReservedByOther(device, group, cage + 1, demand));
     }
 
     private void Open(int device, DeviceGroup group, int cage, EndDemand demand)
@@ -181,8 +183,19 @@ internal sealed class PortAllotment
         return null;
     }
 
-    private bool IsReservedByOther(DeviceGroup group, int cage, int demand) =>
-        reserved.TryGetValue((group.Index, cage), out var demands) && !demands.Contains(demand);
+    /// <summary>Whether sides have named a cage of this very device, and this side is none of them.</summary>
+    private bool IsReservedByOther(int device, DeviceGroup group, int cage, int demand)
+    {
+        if (!reserved.TryGetValue((group.Index, cage), out var entries)) return false;
+        var isNamed = false;
+        foreach (var entry in entries)
+        {
+            if (entry.Devices?.Contains(device) == false) continue;
+            if (entry.Demand == demand) return false;
+            isNamed = true;
+        }
+        return isNamed;
+    }
 
     private void Report(FindingKind kind, EndDemand demand, string message)
     {
