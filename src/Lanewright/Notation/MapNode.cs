@@ -5,7 +5,7 @@ using Lanewright.Text;
 namespace Lanewright.Notation;
 
 /// <summary>A set of keys with values. Values that do not read as what is asked for come back as null:
-/// the shape check has reported them already.</summary>
+/// the shape check has reported and emptied them already.</summary>
 /// <param name="Span">Where it stands.</param>
 /// <param name="Entries">Its keys in the order of the file.</param>
 public sealed record MapNode(SourceSpan Span, ImmutableArray<MapEntry> Entries) : Node(Span)
@@ -40,7 +40,7 @@ public sealed record MapNode(SourceSpan Span, ImmutableArray<MapEntry> Entries) 
     public ImmutableArray<ScalarNode> Texts(string key) => this[key] switch
     {
         ScalarNode { IsEmpty: false } scalar => [scalar],
-        ListNode list => [.. list.Items.OfType<ScalarNode>()],
+        ListNode list => [.. list.Items.OfType<ScalarNode>().Where(s => !s.IsEmpty)],
         _ => [],
     };
 

@@ -26,7 +26,7 @@ public static class NotationFindings
     /// <summary>A value that does not read as what is wanted.</summary>
     public static FindingKind ValueUnreadable { get; } = new("LW0107", "ValueUnreadable", Severity.Error);
 
-    /// <summary>A file that is mentioned cannot be read.</summary>
+    /// <summary>A file that is mentioned cannot be read or put to use.</summary>
     public static FindingKind FileUnreadable { get; } = new("LW0108", "FileUnreadable", Severity.Error);
 
     /// <summary>A row of a table has more or fewer cells than its header.</summary>

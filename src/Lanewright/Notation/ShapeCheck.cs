@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Text;
 
@@ -6,90 +7,96 @@ namespace Lanewright.Notation;
 /// <summary>Holds a tree against its shape and reports every difference.</summary>
 public static class ShapeCheck
 {
-    /// <summary>Checks a node; findings tell what does not fit.</summary>
-    public static void Check(Node node, Shape shape, FindingSink findings)
+    /// <summary>Checks a node; findings tell what does not fit. What comes back is the node with every single value emptied that
+    /// does not read, so that nobody computes with it.</summary>
+    public static Node Check(Node node, Shape shape, FindingSink findings) => shape switch
     {
-        switch (shape)
-        {
-            case ScalarShape scalar:
-                CheckScalar(node, scalar, findings);
-                break;
-            case MapShape map:
-                CheckMap(node, map, findings);
-                break;
-            case NamesShape names:
-                CheckNames(node, names, findings);
-                break;
-            case ListShape list:
-                CheckList(node, list, findings);
-                break;
-            case EitherShape either:
-                Check(node, node is MapNode ? either.Long : either.Short, findings);
-                break;
-            default:
-                throw new InvalidOperationException("a shape nobody checks: " + shape.GetType().Name);
-        }
-    }
+        ScalarShape scalar => CheckScalar(node, scalar, findings),
+        MapShape map => CheckMap(node, map, findings),
+        NamesShape names => CheckNames(node, names, findings),
+        ListShape list => CheckList(node, list, findings),
+        EitherShape either => Check(node, node is MapNode ? either.Long : either.Short, findings),
+        _ => throw new InvalidOperationException("a shape nobody checks: " + shape.GetType().Name),
+    };
 
-    private static void CheckScalar(Node node, ScalarShape shape, FindingSink findings)
+    private static Node CheckScalar(Node node, ScalarShape shape, FindingSink findings)
     {
         if (node is not ScalarNode scalar)
         {
             findings.Add(NotationFindings.WrongKind, Head(node), $"{node.Kind} stands here; write {shape.Expected}");
-            return;
+            return node;
         }
-        if (!scalar.IsEmpty && shape.Accepts(scalar.Value)) return;
+        if (!scalar.IsEmpty && shape.Accepts(scalar.Value)) return scalar;
         var near = shape.Choices.IsEmpty ? "" : Spelling.DidYouMean(scalar.Value, shape.Choices);
         var what = scalar.IsEmpty ? "nothing is written here" : $"'{Shortened(scalar.Value)}' does not read as a value here";
         findings.Add(NotationFindings.ValueUnreadable, scalar.Span, $"{what}; write {shape.Expected}{near}");
+        return new ScalarNode(scalar.Span, "", IsEmpty: true);
     }
 
-    private static void CheckMap(Node node, MapShape shape, FindingSink findings)
+    private static Node CheckMap(Node node, MapShape shape, FindingSink findings)
     {
         if (node is not MapNode map)
         {
             findings.Add(NotationFindings.WrongKind, Head(node), $"{node.Kind} stands here; write {shape.Expected}");
-            return;
+            return node;
         }
+        var values = ImmutableArray.CreateBuilder<Node>(map.Entries.Length);
         foreach (var entry in map.Entries)
         {
             var key = shape.Keys.FirstOrDefault(k => k.Name == entry.Key.Value);
-            if (key is not null)
-            {
-                Check(entry.Value, key.Value, findings);
-                continue;
-            }
+            values.Add(key is null ? entry.Value : Check(entry.Value, key.Value, findings));
+            if (key is not null) continue;
             var near = Spelling.DidYouMean(entry.Key.Value, shape.Keys.Select(k => k.Name));
             var all = near.Length > 0 ? "" : "; known keys are " + string.Join(", ", shape.Keys.Select(k => k.Name));
             findings.Add(NotationFindings.KeyUnknown, entry.Key.Span, $"'{Shortened(entry.Key.Value)}' is not a key of {shape.Title}{near}{all}");
         }
-        foreach (var key in shape.Keys.Where(k => k.IsRequired && map[k.Name] is null))
+        // An empty list says no more than a key left out.
+        foreach (var key in shape.Keys.Where(k => k.IsRequired && map[k.Name] is null or ListNode { Items.IsEmpty: true }))
             findings.Add(NotationFindings.KeyMissing, Head(map), $"'{key.Name}' is missing from {shape.Title}: {key.Meaning}");
+        return WithValues(map, values);
     }
 
-    private static void CheckNames(Node node, NamesShape shape, FindingSink findings)
+    private static Node CheckNames(Node node, NamesShape shape, FindingSink findings)
     {
         if (node is not MapNode map)
         {
             findings.Add(NotationFindings.WrongKind, Head(node), $"{node.Kind} stands here; write {shape.Expected}");
-            return;
+            return node;
         }
+        var values = ImmutableArray.CreateBuilder<Node>(map.Entries.Length);
         foreach (var entry in map.Entries)
         {
             if (entry.Key.Value.Trim().Length == 0)
                 findings.Add(NotationFindings.ValueUnreadable, entry.Key.Span, $"a name of {shape.Title} is not empty");
-            Check(entry.Value, shape.Entry, findings);
+            values.Add(Check(entry.Value, shape.Entry, findings));
         }
+        return WithValues(map, values);
     }
 
-    private static void CheckList(Node node, ListShape shape, FindingSink findings)
+    private static Node CheckList(Node node, ListShape shape, FindingSink findings)
     {
-        if (node is not ListNode list)
+        if (node is not ListNode list) return Check(node, shape.Item, findings);
+        var isChanged = false;
+        var items = ImmutableArray.CreateBuilder<Node>(list.Items.Length);
+        foreach (var item in list.Items)
         {
-            Check(node, shape.Item, findings);
-            return;
+            items.Add(Check(item, shape.Item, findings));
+            isChanged |= !ReferenceEquals(items[^1], item);
         }
-        foreach (var item in list.Items) Check(item, shape.Item, findings);
+        return isChanged ? list with { Items = items.MoveToImmutable() } : list;
+    }
+
+    /// <summary>The map itself when no value changed: a plan of a million values is not copied.</summary>
+    private static MapNode WithValues(MapNode map, ImmutableArray<Node>.Builder values)
+    {
+        ImmutableArray<MapEntry>.Builder? changed = null;
+        for (var i = 0; i < values.Count; i++)
+        {
+            if (ReferenceEquals(values[i], map.Entries[i].Value)) continue;
+            changed ??= map.Entries.ToBuilder();
+            changed[i] = changed[i] with { Value = values[i] };
+        }
+        return changed is null ? map : map with { Entries = changed.ToImmutable() };
     }
 
     /// <summary>The first line of a long thing is enough to find it.</summary>

@@ -21,8 +21,8 @@ public static class Shapes
     /// <summary>A position with its unit, which may be negative.</summary>
     public static ScalarShape Position { get; } = Quantity("a position such as '2.5 m'", UnitText.Lengths);
 
-    /// <summary>A data rate.</summary>
-    public static ScalarShape Rate { get; } = Quantity("a rate such as '400G'", UnitText.Rates, least: 0);
+    /// <summary>A data rate above nothing.</summary>
+    public static ScalarShape Rate { get; } = Quantity("a rate such as '400G'", UnitText.Rates, least: 1e-9);
 
     /// <summary>A loss in dB, zero or more.</summary>
     public static ScalarShape Loss { get; } = Quantity("a loss such as '0.35 dB'", UnitText.Ratios, least: 0);

@@ -27,7 +27,7 @@ public static class YamlTree
             }
             catch (YamlException fault)
             {
-                var line = (int)Math.Clamp(fault.Start.Line, 1, source.LineCount);
+                var line = LineOf(source, fault);
                 if (line <= lastLine) return null;
                 lastLine = line;
                 Report(source, fault, line, findings);
@@ -42,9 +42,22 @@ public static class YamlTree
         return null;
     }
 
+    /// <summary>The parser reports a tab in the indentation where the map begins that holds it; people look for the tab itself.</summary>
+    private static int LineOf(SourceText source, YamlException fault)
+    {
+        var first = (int)Math.Clamp(fault.Start.Line, 1, source.LineCount);
+        if (!fault.Message.Contains("tab as indentation", StringComparison.Ordinal)) return first;
+        for (var line = first; line <= source.LineCount; line++)
+        {
+            var text = source.Line(line);
+            if (text[..^text.TrimStart().Length].Contains('\t')) return line;
+        }
+        return first;
+    }
+
     private static void Report(SourceText source, YamlException fault, int line, FindingSink findings)
     {
-        var column = (int)Math.Max(1, fault.Start.Column);
+        var column = line == fault.Start.Line ? (int)Math.Max(1, fault.Start.Column) : 1;
         var start = Math.Min(source.StartOfLine(line) + column - 1, source.Content.Length);
         var reason = fault.InnerException?.Message ?? fault.Message;
         var tab = source.Line(line).Contains('\t') ? " (the line holds a tab; indent with spaces)" : "";

@@ -11,6 +11,7 @@ internal sealed class YamlTreeBuilder
 {
     private readonly SourceText source;
     private readonly FindingSink findings;
+    private readonly Scanner scanner;
     private readonly Parser parser;
     private readonly Dictionary<string, (Node Node, int Values)> anchors = new(StringComparer.Ordinal);
     private int values;
@@ -19,10 +20,27 @@ internal sealed class YamlTreeBuilder
     {
         this.source = source;
         this.findings = findings;
-        parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
+        scanner = new Scanner(new StringReader(text), skipComments: true);
+        parser = new Parser(scanner);
     }
 
+    /// <summary>The tree, or null when the text holds none.</summary>
+    /// <exception cref="YamlException">The text is not well-formed.</exception>
     public Node? Build()
+    {
+        try
+        {
+            return BuildTree();
+        }
+        catch (InvalidOperationException)
+        {
+            // The scanner gives up in this way on some texts, such as a map in braces that is never closed.
+            var at = scanner.CurrentPosition;
+            throw new YamlException(at, at, "a bracket or brace that was opened above is not closed, or a comma is missing");
+        }
+    }
+
+    private Node? BuildTree()
     {
         parser.Consume<StreamStart>();
         if (!parser.Accept<DocumentStart>(out _)) return null;

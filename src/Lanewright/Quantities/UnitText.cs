@@ -3,6 +3,9 @@ namespace Lanewright.Quantities;
 /// <summary>Reads a number that carries its unit in the text, such as <c>2.5 m</c>, <c>400G</c> or <c>-45 dB</c>.</summary>
 public static class UnitText
 {
+    /// <summary>A quantity beyond this, in metres, gigabits per second, watts and so on, is no quantity of a network.</summary>
+    public const double Largest = 1e9;
+
     /// <summary>Units of length with their size in metres.</summary>
     public static IReadOnlyList<UnitScale> Lengths { get; } =
         [new("m", 1), new("mm", 1e-3), new("cm", 1e-2), new("km", 1e3), new("ft", 0.3048), new("in", 0.0254)];
@@ -35,7 +38,7 @@ public static class UnitText
     /// <summary>Wavelengths in nanometres.</summary>
     public static IReadOnlyList<UnitScale> Wavelengths { get; } = [new("nm", 1)];
 
-    /// <summary>Splits a text into its number and unit and scales the number; false when either part is not understood.</summary>
+    /// <summary>Splits a text into its number and unit and scales the number; false when either part is not understood or the whole is beyond <see cref="Largest"/>.</summary>
     public static bool TryRead(string text, IReadOnlyList<UnitScale> units, out double value)
     {
         value = 0;
@@ -48,7 +51,7 @@ public static class UnitText
         {
             if (!unit.SequenceEqual(scale.Name)) continue;
             value = number * scale.Factor;
-            return true;
+            return Math.Abs(value) <= Largest;
         }
         return false;
     }

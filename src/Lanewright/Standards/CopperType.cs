@@ -58,5 +58,5 @@ public sealed class CopperType
     public bool HasAutonegotiation => Sheet.Word("autonegotiation") is not ("none" or "");
 
     /// <summary>Where the type is defined.</summary>
-    public Citation Definition => Sheet["rate"]!.Source;
+    public Citation Definition => Sheet.SourceOf("rate");
 }

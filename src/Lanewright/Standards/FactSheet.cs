@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Quantities;
+using Lanewright.Text;
 
 namespace Lanewright.Standards;
 
@@ -30,6 +31,9 @@ public sealed class FactSheet
 
     /// <summary>A row, or null.</summary>
     public Fact? this[string field] => byField.GetValueOrDefault(field);
+
+    /// <summary>Who sets a value; where the subject has no such row, who set its first one.</summary>
+    public Citation SourceOf(string field) => (this[field] ?? Facts[0]).Source;
 
     /// <summary>A value as text, or an empty text.</summary>
     public string Word(string field) => byField.TryGetValue(field, out var fact) ? fact.Value : "";

@@ -15,10 +15,10 @@ public sealed class FactTable
         Required("field", "which of its values"),
         Required("value", "the value"),
         new("unit", Shapes.Text, "its unit"),
-        Required("document", "the standard or page that sets it"),
+        new("document", Shapes.Text, "the standard or page that sets it"),
         new("clause", Shapes.Text, "clause or table"),
         new("edition", Shapes.Text, "edition or year"),
-        Required("mark", "how well it is known"),
+        new("mark", Shapes.Text, "how well it is known"),
         new("read-in", Shapes.Text, "keys of the texts it was read in"),
         new("note", Shapes.Text, "what to know beside it"),
     ]);
@@ -42,12 +42,17 @@ public sealed class FactTable
     {
         var bySubject = new Dictionary<string, List<Fact>>(StringComparer.Ordinal);
         var order = new List<string>();
+        FieldUnits? units = null;
         foreach (var table in tables)
         {
+            var isReplacement = units is not null;
+            units ??= new FieldUnits();
             var seen = new HashSet<(string, string)>();
             foreach (var row in CsvTree.Read(table, findings))
             {
                 if (ReadRow(row, findings) is not { } fact) continue;
+                if (!isReplacement) units.Learn(fact);
+                else if (!units.Check(fact, row, findings)) continue;
                 if (!seen.Add((fact.Subject, fact.Field)))
                     findings.Add(StandardsFindings.ValueRepeated, fact.Span, $"'{fact.Field}' of {fact.Subject} stands twice in this table; keep one row");
                 if (!bySubject.TryGetValue(fact.Subject, out var facts))
@@ -66,13 +71,18 @@ public sealed class FactTable
         var before = findings.ErrorCount;
         ShapeCheck.Check(row, RowShape, findings);
         if (findings.ErrorCount > before) return null;
-        if (!Marks.TryRead(row.Text("mark")!, out var mark))
+        if (row.Text("document") is not { } document)
         {
-            findings.Add(StandardsFindings.SourceMissing, row.SpanOf("mark"),
-                $"'{row.Text("mark")}' is no mark; write seen, derived, memory, weak, common practice or invented");
+            findings.Add(StandardsFindings.SourceMissing, row.Span, "this row names no document; write who sets the value, be it a house rule");
             return null;
         }
-        var source = new Citation(row.Text("document")!, row.Text("clause") ?? "", row.Text("edition") ?? "", mark,
+        if (!Marks.TryRead(row.Text("mark") ?? "", out var mark))
+        {
+            findings.Add(StandardsFindings.SourceMissing, row.SpanOf("mark"),
+                (row.Text("mark") is { } text ? $"'{text}' is no mark" : "this row has no mark") + "; write seen, derived, memory, weak, common practice or invented");
+            return null;
+        }
+        var source = new Citation(document, row.Text("clause") ?? "", row.Text("edition") ?? "", mark,
             row.Text("read-in") ?? "", row.Text("note") ?? "");
         var unit = row.Text("unit") ?? "";
         // Wavelengths are windows; every other value with a unit is one number.

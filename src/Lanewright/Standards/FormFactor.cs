@@ -36,7 +36,7 @@ public sealed class FormFactor
     public ImmutableArray<string> AcceptsByAdapter { get; }
 
     /// <summary>Where the mechanical fit is defined.</summary>
-    public Citation Definition => Sheet["accepts"]!.Source;
+    public Citation Definition => Sheet.SourceOf("accepts");
 
     /// <summary>The most a module of a power class draws, or null when the table does not say.</summary>
     public Known<Watts>? PowerOfClass(int powerClass) =>

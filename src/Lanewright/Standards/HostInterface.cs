@@ -38,5 +38,5 @@ public sealed class HostInterface
     public string Fec { get; }
 
     /// <summary>Where it is defined.</summary>
-    public Citation Definition => Sheet["lanes"]!.Source;
+    public Citation Definition => Sheet.SourceOf("lanes");
 }

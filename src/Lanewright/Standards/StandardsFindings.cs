@@ -11,7 +11,7 @@ public static class StandardsFindings
     /// <summary>The same value of the same thing twice in one table.</summary>
     public static FindingKind ValueRepeated { get; } = new("LW0202", "ValueRepeated", Severity.Error);
 
-    /// <summary>A value that is not a number where one is needed.</summary>
+    /// <summary>A value that is not a number where one is needed, or in another unit than its field.</summary>
     public static FindingKind LimitUnreadable { get; } = new("LW0203", "LimitUnreadable", Severity.Error);
 
     /// <summary>All of them.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Findings;
+using Lanewright.Notation;
 using Lanewright.Quantities;
 using Lanewright.Text;
 
@@ -92,6 +93,9 @@ public sealed class StandardsLibrary
     public static StandardsLibrary Load(IEnumerable<SourceText> replacements, FindingSink findings)
     {
         var others = replacements.ToList();
+        foreach (var stray in others.Where(o => !Tables.Any(t => IsFor(o, t))))
+            findings.Add(NotationFindings.FileUnreadable, stray.Span(0, 0),
+                $"it replaces no table: the name of a file of standards values ends in {string.Join(", ", Tables.Select(t => t + ".csv"))}");
         var tables = new Dictionary<string, FactTable>(StringComparer.Ordinal);
         foreach (var name in Tables)
         {
@@ -106,7 +110,7 @@ public sealed class StandardsLibrary
 
     /// <summary>The texts that values were read in, by key.</summary>
     public static IReadOnlyDictionary<string, string> LoadDocuments() =>
-        Notation.CsvTree.Read(EmbeddedText.Read(Folder + "documents.csv"), new FindingSink())
+        CsvTree.Read(EmbeddedText.Read(Folder + "documents.csv"), new FindingSink())
             .ToDictionary(row => row.Text("key") ?? "", row => row.Text("what") ?? "", StringComparer.Ordinal);
 
     /// <summary>An optical interface type by name, or null.</summary>
@@ -190,7 +194,7 @@ public sealed class StandardsLibrary
             if (!Numerals.TryWhole(shape[0], out var ways) || !UnitText.TryRead(shape[1], UnitText.Rates, out var rate)) continue;
             if (Signal(sheet.Word("signal")) is not { } signal) continue;
             var mode = new CageMode((int)ways, BitRate.FromGigabits(rate), sheet.Whole("lanes-per-port", 1), signal,
-                sheet.Word("possible") != "no", sheet.Word("condition"), sheet["possible"]!.Source);
+                sheet.Word("possible") != "no", sheet.Word("condition"), sheet.SourceOf("possible"));
             modes[parts[0]] = modes.GetValueOrDefault(parts[0], []).Add(mode);
         }
         return modes;

@@ -35,9 +35,10 @@ public sealed class ModulePower
         return power;
     }
 
-    /// <summary>The device of a group that gives its modules the most.</summary>
+    /// <summary>The device of a group that gives its modules the most; none, and no power, of a group whose places could not be found.</summary>
     public (int Device, Watts Power) MostIn(DeviceGroup group)
     {
+        if (group.Count == 0) return (-1, default);
         var device = group.First;
         for (var i = group.First; i < group.First + group.Count; i++)
             if (watts[i] > watts[device]) device = i;

@@ -86,7 +86,7 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
         }
         if (cards.Count > model.Slots)
         {
-            findings.Add(ModelFindings.SlotsExceeded, map.SpanOf("cards"), $"{cards.Count} cards are given and {model.Name} has {model.Slots} slots");
+            findings.Add(ModelFindings.SlotsExceeded, map.SpanOf("cards"), $"{cards.Count} {(cards.Count == 1 ? "card is" : "cards are")} given and {model.Name} has {(model.Slots == 0 ? "no slot" : model.Slots + " slots")}; take cards out, or a model with more slots");
             return [.. cards.Take(model.Slots)];
         }
         return cards.ToImmutable();
@@ -95,14 +95,24 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
     private void CheckNames(DeviceTable table)
     {
         var seen = new HashSet<string>(table.Count, StringComparer.Ordinal);
+        var groupNames = groups.Select(g => g.Name).ToHashSet(StringComparer.Ordinal);
         foreach (var group in groups)
         {
-            for (var i = 0; i < group.Count; i++)
+            var isTaken = false;
+            var isAmbiguous = false;
+            for (var i = 0; i < group.Count && !(isTaken && isAmbiguous); i++)
             {
-                if (seen.Add(table.Name(group.First + i))) continue;
-                findings.Add(ModelFindings.NameTaken, group.Span,
-                    $"two devices are named '{table.Name(group.First + i)}'; give '{group.Name}' a name pattern that tells them apart, such as '{group.Name}-{{n}}'");
-                break;
+                var name = table.Name(group.First + i);
+                if (!seen.Add(name) && !isTaken)
+                {
+                    isTaken = true;
+                    findings.Add(ModelFindings.NameTaken, group.Span,
+                        $"two devices are named '{name}'; give '{group.Name}' a name pattern that tells them apart, such as '{group.Name}-{{n}}'");
+                }
+                if (isAmbiguous || name == group.Name || !groupNames.Contains(name)) continue;
+                isAmbiguous = true;
+                findings.Add(ModelFindings.NameAmbiguous, group.Span,
+                    $"'{name}' is a device of '{group.Name}' and a group of its own, and a link could mean either; rename one of the two");
             }
         }
     }

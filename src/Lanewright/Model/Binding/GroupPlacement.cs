@@ -22,7 +22,12 @@ internal sealed class GroupPlacement(Building building, FindingSink findings)
             for (var i = 0; i < count; i++) places.Add(new DevicePlace(-1, 0, 0));
             return places;
         }
-        if (racks.Count == 0) return places;
+        if (racks.Count == 0)
+        {
+            if (map["racks"] is ListNode { Items.IsEmpty: true })
+                findings.Add(ModelFindings.PlacesDoNotFit, map.SpanOf("racks"), "no rack is named; name racks, or leave 'racks' out for devices without a place");
+            return places;
+        }
         if (count > racks.Count * perRack)
         {
             findings.Add(ModelFindings.PlacesDoNotFit, span,
@@ -50,14 +55,13 @@ internal sealed class GroupPlacement(Building building, FindingSink findings)
     private IEnumerable<int> Resolve(ScalarNode text)
     {
         var parts = text.Value.Split('/', StringSplitOptions.TrimEntries);
-        var matches = new List<Rack>();
         var numbers = parts[^1].Split("..", StringSplitOptions.TrimEntries);
-        var hasNumbers = Numerals.TryWhole(numbers[0], out var from) & Numerals.TryWhole(numbers[^1], out var to);
+        // A row may be named by a number: 'hall/1' is then the whole row.
+        var hasNumbers = (Numerals.TryWhole(numbers[0], out var from) & Numerals.TryWhole(numbers[^1], out var to))
+            && numbers.Length <= 2
+            && !building.Racks.Any(r => Fits(r, parts));
         var path = hasNumbers ? parts[..^1] : parts;
-        foreach (var rack in building.Racks)
-        {
-            if (Fits(rack, path) && (!hasNumbers || (rack.Number >= from && rack.Number <= to))) matches.Add(rack);
-        }
+        var matches = building.Racks.Where(r => Fits(r, path) && (!hasNumbers || (r.Number >= from && r.Number <= to))).ToList();
         if (matches.Select(r => r.Hall).Distinct().Count() > 1)
         {
             findings.Add(ModelFindings.NameAmbiguous, text.Span, $"'{text.Value}' means racks in several halls; write it as site/hall/row/number");

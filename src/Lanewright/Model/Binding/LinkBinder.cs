@@ -36,8 +36,8 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         var from = End(map, "from");
         var to = End(map, "to");
         if (from is null || to is null || map.Rate("rate") is not { } rate || rate.BitsPerSecond == 0) return null;
-        CheckBreakout(map.Map("from"), rate);
-        CheckBreakout(map.Map("to"), rate);
+        // Between two rates nobody can tell which ports are meant, so nothing is judged until one of them is taken back.
+        if (IsBreakoutContradicted(map.Map("from"), rate) | IsBreakoutContradicted(map.Map("to"), rate)) return null;
         var (optical, copper) = TypeOf(map);
         return new LinkStatement
         {
@@ -75,10 +75,12 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         };
     }
 
-    private void CheckBreakout(MapNode? end, BitRate rate)
+    private bool IsBreakoutContradicted(MapNode? end, BitRate rate)
     {
-        if (end?.Text("breakout") is { } text && PortMode.TryRead(text, out var mode) && mode.Rate != rate)
-            findings.Add(ModelFindings.BreakoutContradicts, end.SpanOf("breakout"), $"the links run at {rate} and the cage is split into ports of {mode.Rate}; write '{mode.Ways}x{rate}' or change the rate");
+        if (end?.Text("breakout") is not { } text || !PortMode.TryRead(text, out var mode) || mode.Rate == rate) return false;
+        findings.Add(ModelFindings.BreakoutContradicts, end.SpanOf("breakout"),
+            $"the links run at {rate} and the cage is split into ports of {mode.Rate}; set the rate to {mode.Rate}, or write a split into ports of {rate}");
+        return true;
     }
 
     private (InterfaceType? Optical, CopperType? Copper) TypeOf(MapNode map)
@@ -135,6 +137,8 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             }
             else
             {
+                // A group that is described and could not be made has been reported where it stands.
+                if (tree.Describes("devices", name.Value)) continue;
                 Names.Require<DeviceGroup>(null, "group or device", name.Value, devices.Groups.Select(g => g.Name), name.Span, findings);
                 continue;
             }

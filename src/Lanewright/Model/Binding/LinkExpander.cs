@@ -15,6 +15,7 @@ internal sealed class LinkExpander
     private readonly FindingSink findings;
     private readonly PortAllotment allotment;
     private readonly LinkPairs pairs;
+    private readonly Dictionary<int, string> nameOf = [];
     private readonly List<int> statementOf = [];
     private readonly List<int> fromDevice = [];
     private readonly List<int> toDevice = [];
@@ -39,6 +40,7 @@ internal sealed class LinkExpander
         }
         foreach (var statement in statements)
         {
+            nameOf[DemandId(statement, isFrom: true)] = nameOf[DemandId(statement, isFrom: false)] = statement.Name;
             if (!Check(statement)) continue;
             Expand(statement);
         }
@@ -57,8 +59,7 @@ internal sealed class LinkExpander
             findings.Add(ModelFindings.CountsDiffer, statement.Span,
                 $"paired needs as many devices on both sides: there are {from.Length} and {to.Length}; use striped, or name parts of the groups");
         }
-        // Same-rack and same-row stay far below the product of both sides; they are counted as they are made.
-        var isBounded = statement.Pattern is LinkPattern.SameRack or LinkPattern.SameRow || statementOf.Count + LinkPairs.CountUpTo(statement) <= MostLinks;
+        var isBounded = statementOf.Count + pairs.CountUpTo(statement) <= MostLinks;
         if (!isBounded)
             findings.Add(ModelFindings.PlanOutOfBounds, statement.Span, $"with '{statement.Name}' the plan has more than {MostLinks} links");
         return isBounded;
@@ -71,24 +72,33 @@ internal sealed class LinkExpander
         var toItself = false;
         pairs.ForEach(statement, (a, b) =>
         {
-            toItself |= a == b;
+            if (a == b)
+            {
+                toItself = true;
+                return;
+            }
             fromLinks[a] = fromLinks.GetValueOrDefault(a) + 1;
             toLinks[b] = toLinks.GetValueOrDefault(b) + 1;
         });
+        if (toItself)
+            findings.Add(ModelFindings.LinkToItself, statement.Span,
+                $"'{statement.Name}' links a device to itself, which is left out; name two devices, or write the same group on both sides with each-to-each for a mesh");
         if (fromLinks.Count == 0)
         {
+            if (toItself) return;
             findings.Add(ModelFindings.PatternEmpty, statement.Span,
-                $"'{statement.Name}' joins nothing: no device of one side stands with one of the other; place both groups in the same racks or rows, or choose another pattern");
+                $"'{statement.Name}' joins nothing: " + (statement.Pattern is LinkPattern.SameRack or LinkPattern.SameRow
+                    ? "no device of one side stands with one of the other; place both groups in the same racks or rows, or choose another pattern"
+                    : "both sides are the same single device; name two devices"));
             return;
         }
-        if (toItself) findings.Add(ModelFindings.LinkToItself, statement.Span, $"'{statement.Name}' links a device to itself; that link is left out");
         var from = Demand(statement, statement.From, statement.To, isFrom: true, fromLinks);
         var to = Demand(statement, statement.To, statement.From, isFrom: false, toLinks);
         var shortFrom = new Dictionary<int, int>();
         var shortTo = new Dictionary<int, int>();
         pairs.ForEach(statement, (a, b) =>
         {
-            if (a == b || statementOf.Count >= MostLinks) return;
+            if (a == b) return;
             var portA = allotment.Take(a, from);
             var portB = allotment.Take(b, to);
             if (portA is null) shortFrom[a] = shortFrom.GetValueOrDefault(a) + 1;
@@ -121,16 +131,19 @@ internal sealed class LinkExpander
 
     private void ReportShort(EndDemand demand, Dictionary<int, int> missing, Dictionary<int, int> links)
     {
-        if (missing.Count == 0) return;
+        if (missing.Count == 0 || allotment.IsExplained(demand)) return;
         var worst = missing.OrderByDescending(m => m.Value).ThenBy(m => m.Key).First();
         var group = devices.Group(worst.Key);
-        var kind = demand.End.Ports is null ? ModelFindings.PortsExhausted : ModelFindings.PortTaken;
+        // A port that does not exist has been reported where it is named.
+        if (demand.End.Ports is { } ports && ports.Numbers[^1] > group.Layout.Slots.Length) return;
+        var held = allotment.Held(worst.Key, demand);
         var others = missing.Count > 1 ? $", and {missing.Count - 1} more devices likewise" : "";
-        var cure = demand.End.Ports is null
-            ? "split cages further, take a larger model, or free ports of other links"
-            : "name other ports, or move the link that holds them";
-        findings.Add(new Finding(kind, Severity.Error, demand.End.Span,
-            $"{devices.Name(worst.Key)} ({group.Model.Name}) needs {links[worst.Key]} ports {demand.Mode} for '{demand.Statement.Name}' and {worst.Value} are missing{others}; {cure}")
+        var cure = held is { } h ? $"port {h.Label} is held by '{nameOf[h.Holder]}'; name other ports, or move that link"
+            : demand.End.Ports is null ? "split cages further, take a larger model, or free ports of other links"
+            : "name more ports, or split them further";
+        var needs = links[worst.Key] == 1 ? "a port" : $"{links[worst.Key]} ports";
+        findings.Add(new Finding(held is null ? ModelFindings.PortsExhausted : ModelFindings.PortTaken, Severity.Error, demand.End.Span,
+            $"{devices.Name(worst.Key)} ({group.Model.Name}) needs {needs} {demand.Mode} for '{demand.Statement.Name}' and {(worst.Value == 1 ? "one is" : worst.Value + " are")} missing{others}; {cure}")
         {
             Count = missing.Values.Sum(v => (long)v),
             Subject = devices.Name(worst.Key),

@@ -19,11 +19,13 @@ internal sealed class LinkPairs(DeviceTable devices)
         };
     }
 
-    /// <summary>How many links a statement makes, without listing them.</summary>
-    public static long CountUpTo(LinkStatement statement) => statement.Pattern switch
+    /// <summary>How many links a statement makes at most, without listing them.</summary>
+    public long CountUpTo(LinkStatement statement) => statement.Pattern switch
     {
         LinkPattern.Paired => (long)Math.Min(statement.From.Devices.Length, statement.To.Devices.Length) * statement.Count,
         LinkPattern.Striped => (long)statement.From.Devices.Length * statement.Count,
+        LinkPattern.SameRack => CountTogether(statement, d => devices.RackIndex(d)),
+        LinkPattern.SameRow => CountTogether(statement, RowOf),
         _ => (long)statement.From.Devices.Length * statement.To.Devices.Length * statement.Count,
     };
 
@@ -82,6 +84,12 @@ internal sealed class LinkPairs(DeviceTable devices)
             }
         }
         return made;
+    }
+
+    private static long CountTogether(LinkStatement statement, Func<int, int> placeOf)
+    {
+        var partners = statement.To.Devices.Select(placeOf).Where(p => p >= 0).CountBy(p => p).ToDictionary();
+        return statement.From.Devices.Sum(d => (long)partners.GetValueOrDefault(placeOf(d))) * statement.Count;
     }
 
     private static void Times(int count, int from, int to, Action<int, int> link)

@@ -57,6 +57,9 @@ internal sealed class PlanTree
         return [.. named.Values.OrderBy(n => n.Name, NaturalOrder.Instance)];
     }
 
+    /// <summary>Whether any file has an entry of a name in a section, sound or not.</summary>
+    public bool Describes(string key, string name) => roots.Any(r => r.Root.Map(key)?[name] is not null);
+
     /// <summary>The members of a list section of all files.</summary>
     public ImmutableArray<MapNode> Items(string key) =>
         [.. roots.SelectMany(r => r.Root[key] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] })];
@@ -89,14 +92,14 @@ internal sealed class PlanTree
             findings.Add(NotationFindings.FileUnreadable, mentionedAt, $"the file '{path}' cannot be read");
             return;
         }
+        var before = findings.ErrorCount;
         if (YamlTree.Read(source, findings) is not { } node)
         {
-            if (findings.ErrorCount == 0)
+            if (findings.ErrorCount == before)
                 findings.Add(NotationFindings.WrongKind, source.Span(0, 0), "the file is empty; 'lanewright new' writes a plan to start from");
             return;
         }
-        ShapeCheck.Check(node, PlanLanguage.File, findings);
-        if (node is not MapNode root) return;
+        if (ShapeCheck.Check(node, PlanLanguage.File, findings) is not MapNode root) return;
         CheckVersion(root);
         roots.Add((source, root));
         foreach (var name in root.Texts("include")) Add(files.Beside(path, name.Value), name.Span);

@@ -18,7 +18,7 @@ internal sealed class PortAllotment
     private readonly int[] demandOf;
     private readonly int[] cursor;
     private readonly int[] cursorOf;
-    private readonly Dictionary<(int Group, int Cage), List<int>> reserved = [];
+    private readonly Dictionary<(int Group, int Cage), List<(int Demand, HashSet<int>? Devices)>> reserved = [];
     private readonly Dictionary<int, Quantities.BitRate> rateOfDemand = [];
     private readonly HashSet<(int Demand, string Code)> reported = [];
 
@@ -46,6 +46,8 @@ internal sealed class PortAllotment
         if (end.Ports is not { } ports) return;
         foreach (var group in end.Groups)
         {
+            var named = end.Devices.Where(d => devices.Group(d).Index == group.Index).ToHashSet();
+            var entry = (Demand: demand, Devices: named.Count == group.Count ? null : named);
             foreach (var number in ports.Numbers)
             {
                 if (number > group.Layout.Slots.Length)
@@ -54,8 +56,8 @@ internal sealed class PortAllotment
                     break;
                 }
                 var key = (group.Index, number - 1);
-                if (!reserved.TryGetValue(key, out var demands)) reserved[key] = demands = [];
-                if (!demands.Contains(demand)) demands.Add(demand);
+                if (!reserved.TryGetValue(key, out var entries)) reserved[key] = entries = [];
+                entries.Add(entry);
             }
         }
     }
@@ -69,8 +71,8 @@ internal sealed class PortAllotment
         {
             var model = group.Layout.Slots[cage].Cage;
             if (!model.Modes.Contains(mode) || ways[offset[device] + cage] != 0) continue;
-            if (end.Ports is { } ports ? !ports.Numbers.Contains(cage + 1) : IsReservedByOther(group, cage, demand)) continue;
-            if (model.NeighbourLost.Contains(mode) && group.Layout.NumberInBank(cage) % 2 == 0) continue;
+            if (end.Ports is { } ports ? !ports.Numbers.Contains(cage + 1) : IsReservedByOther(device, group, cage, demand)) continue;
+            if (model.NeighbourLost.Contains(mode) && !(IsOdd(group, cage) && IsNeighbourFree(device, group, cage, demand))) continue;
             free++;
         }
         return free;
@@ -97,6 +99,22 @@ internal sealed class PortAllotment
         return null;
     }
 
+    /// <summary>Whether a side has been told already why it gets no port.</summary>
+    public bool IsExplained(EndDemand demand) => reported.Contains((demand.Id, PortFindings.NeighbourPortLost.Code));
+
+    /// <summary>The first cage a side names that another side holds, with the number of that side; null when none is held.</summary>
+    public (string Label, int Holder)? Held(int device, EndDemand demand)
+    {
+        var slots = devices.Group(device).Layout.Slots;
+        foreach (var number in demand.End.Ports?.Numbers ?? [])
+        {
+            if (number > slots.Length) break;
+            var at = offset[device] + number - 1;
+            if (ways[at] is not (0 or Lost) && demandOf[at] != demand.Id) return (slots[number - 1].Label, demandOf[at]);
+        }
+        return null;
+    }
+
     /// <summary>Parts in use and parts opened, over a stretch of a device's cages.</summary>
     public (int Used, int Opened) Ports(int device, PortCeiling stretch)
     {
@@ -115,22 +133,31 @@ internal sealed class PortAllotment
     {
         var isNamed = demand.End.Ports is not null;
         var model = group.Layout.Slots[cage].Cage;
-        if (!isNamed && IsReservedByOther(group, cage, demand.Id)) return false;
+        if (!isNamed && IsReservedByOther(device, group, cage, demand.Id)) return false;
         if (RateClash(device, group, cage, demand) is { } other)
         {
             if (!isNamed) return false;
             Report(PortFindings.PortRatesMixed, demand,
-                $"port {group.Layout.Slots[cage].Label} of {devices.Name(device)} shares one rate with its block of {model.RateGroup}, and port {group.Layout.Slots[other].Label} runs at another rate");
+                $"port {group.Layout.Slots[cage].Label} of {devices.Name(device)} shares one rate with its block of {model.RateGroup}, and port {group.Layout.Slots[other].Label} runs at another rate; name a port of another block");
         }
         if (!model.NeighbourLost.Contains(demand.Mode)) return true;
-        var next = cage + 1;
-        var isOdd = group.Layout.NumberInBank(cage) % 2 == 1;
-        var nextIsFree = next - group.Layout.Slots[cage].BankStart >= group.Layout.Slots[cage].BankCount || ways[offset[device] + next] == 0;
-        if (isOdd && nextIsFree) return true;
+        var isOdd = IsOdd(group, cage);
+        if (isOdd && IsNeighbourFree(device, group, cage, demand.Id)) return true;
         if (isNamed)
             Report(PortFindings.NeighbourPortLost, demand,
-                $"{demand.Mode} on port {group.Layout.Slots[cage].Label} of {devices.Name(device)} costs the next port, and only odd ports can take it");
+                $"{demand.Mode} on port {group.Layout.Slots[cage].Label} of {devices.Name(device)} costs the next port, and "
+                + (isOdd ? "other links hold or name that one; split another port, or move those links" : "only odd ports can be split so; name an odd port"));
         return false;
+    }
+
+    private static bool IsOdd(DeviceGroup group, int cage) => group.Layout.NumberInBank(cage) % 2 == 1;
+
+    /// <summary>Whether the next cage of the row is neither in use nor kept for another side; the last of a row has none to lose.</summary>
+    private bool IsNeighbourFree(int device, DeviceGroup group, int cage, int demand)
+    {
+        var slot = group.Layout.Slots[cage];
+        return cage + 1 >= slot.BankStart + slot.BankCount
+            || (ways[offset[device] + cage + 1] == 0 && !IsReservedByOther(device, group, cage + 1, demand));
     }
 
     private void Open(int device, DeviceGroup group, int cage, EndDemand demand)
@@ -156,8 +183,19 @@ internal sealed class PortAllotment
         return null;
     }
 
-    private bool IsReservedByOther(DeviceGroup group, int cage, int demand) =>
-        reserved.TryGetValue((group.Index, cage), out var demands) && !demands.Contains(demand);
+    /// <summary>Whether sides have named a cage of this very device, and this side is none of them.</summary>
+    private bool IsReservedByOther(int device, DeviceGroup group, int cage, int demand)
+    {
+        if (!reserved.TryGetValue((group.Index, cage), out var entries)) return false;
+        var isNamed = false;
+        foreach (var entry in entries)
+        {
+            if (entry.Devices?.Contains(device) == false) continue;
+            if (entry.Demand == demand) return false;
+            isNamed = true;
+        }
+        return isNamed;
+    }
 
     private void Report(FindingKind kind, EndDemand demand, string message)
     {

@@ -16,8 +16,7 @@ internal static class StockBinder
         {
             foreach (var row in CsvTree.Read(table, findings))
             {
-                ShapeCheck.Check(row, PlanLanguage.Stock, findings);
-                lines.Add(row);
+                if (ShapeCheck.Check(row, PlanLanguage.Stock, findings) is MapNode line) lines.Add(line);
             }
         }
         var stock = new List<StockItem>();

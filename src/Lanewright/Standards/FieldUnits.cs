@@ -1,0 +1,32 @@
+using Lanewright.Findings;
+using Lanewright.Notation;
+
+namespace Lanewright.Standards;
+
+/// <summary>The units the shipped rows of a table are kept in: a replacement in another unit would be read a thousand times too large or small.</summary>
+internal sealed class FieldUnits
+{
+    private readonly Dictionary<(string Subject, string Field), string> ofValue = [];
+    private readonly Dictionary<string, HashSet<string>> ofField = new(StringComparer.Ordinal);
+
+    /// <summary>Takes note of a shipped row.</summary>
+    public void Learn(Fact fact)
+    {
+        ofValue[(fact.Subject, fact.Field)] = fact.Unit;
+        if (!ofField.TryGetValue(fact.Field, out var units)) ofField[fact.Field] = units = new(StringComparer.Ordinal);
+        units.Add(fact.Unit);
+    }
+
+    /// <summary>Whether a row has the unit of the row it replaces, or of the same field elsewhere; a row that has not is reported.</summary>
+    public bool Check(Fact fact, MapNode row, FindingSink findings)
+    {
+        if (ofValue.TryGetValue((fact.Subject, fact.Field), out var own) ? own == fact.Unit : !ofField.TryGetValue(fact.Field, out var units) || units.Contains(fact.Unit))
+            return true;
+        var kept = own ?? string.Join(" or ", ofField[fact.Field].Order(StringComparer.Ordinal));
+        findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("unit"),
+            $"'{fact.Field}' of {fact.Subject} is given {In(fact.Unit)} and is kept {In(kept)}; write it {In(kept)}");
+        return false;
+    }
+
+    private static string In(string unit) => unit.Length == 0 ? "without a unit" : "in " + unit;
+}
