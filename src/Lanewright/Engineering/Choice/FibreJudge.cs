@@ -20,10 +20,18 @@ internal sealed class FibreJudge(FinderContext context)
     {
         if (link.Needed is not { } needed) return null;
         var cords = Cords(link, from, to, fibre);
-        var length = cords.Cord is { } cord ? FinderContext.LengthFor(link, cord) ?? needed : needed;
+        var length = cords.Cord is { } cord ? FinderContext.LengthFor(link, cord, ShortestLink(from, to)) ?? needed : needed;
         var channel = ChannelOf(link, fibre, length, cords.ExtraConnections);
         var solution = Judge(link, from, to, media, cords, channel);
         return WithAttenuator(link, from, to, media, cords, solution) ?? solution;
+    }
+
+    /// <summary>A cord may be longer than its way, so none is ordered that is too short for the types at its ends.</summary>
+    private static Length ShortestLink(ModuleEnd from, ModuleEnd to)
+    {
+        var near = from.Application.Optical!.LengthMin?.Value ?? default;
+        var far = to.Application.Optical!.LengthMin?.Value ?? default;
+        return far > near ? far : near;
     }
 
     private Channel ChannelOf(LinkClass link, Fibre fibre, Length length, int extraConnections)
