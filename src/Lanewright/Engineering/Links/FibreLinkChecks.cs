@@ -131,7 +131,7 @@ public sealed class FibreLinkChecks
         var limit = Shorter(ReachLimit(from), ReachLimit(to));
         var check = Check.AtMost(CheckNames.Reach, channel.Length.Metres, limit?.As(l => l.Metres), "m");
         if (limit is null) return check with { Note = $"no reach is known over {channel.Fibre.Name}" };
-        if (!IsEngineered(from) && !IsEngineered(to)) return check;
+        if (check.Verdict != Verdict.Pass || (!IsEngineered(from) && !IsEngineered(to))) return check;
         return check with
         {
             IsConditional = true,
