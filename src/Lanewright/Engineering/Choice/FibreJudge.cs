@@ -198,12 +198,14 @@ internal sealed class FibreJudge(FinderContext context)
             .FirstOrDefault();
         if (part?.Attenuation is not { } loss) return null;
         var cured = Judge(link, from, to, media, cords, channel with { Attenuator = loss });
-        var receivers = overload.End.Length == 0 ? 2 : 1;
+        // The worse direction decides how strong it is; the other may need one as well.
+        var (atFrom, atTo) = FibreLinkChecks.Overloaded(context.Standards, channel, from.Application.Optical!, to.Application.Optical!);
         return cured with
         {
             Name = cured.Name + ", " + part.Name,
             Attenuator = part,
-            Parts = [.. cured.Parts, new PartUse(part, null, 1, receivers)],
+            AttenuatorEnd = atFrom && atTo ? "" : atFrom ? "from" : "to",
+            Parts = [.. cured.Parts, new PartUse(part, null, 1, atFrom && atTo ? 2 : 1)],
         };
     }
 }

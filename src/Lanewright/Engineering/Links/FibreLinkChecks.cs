@@ -46,6 +46,13 @@ public sealed class FibreLinkChecks
         return checks.ToImmutable();
     }
 
+    /// <summary>Which receivers get too much light.</summary>
+    public static (bool From, bool To) Overloaded(StandardsLibrary standards, Channel channel, InterfaceType from, InterfaceType to)
+    {
+        var link = new FibreLinkChecks(standards, channel, from, to);
+        return (link.Overload(to, from).Verdict == Verdict.Fail, link.Overload(from, to).Verdict == Verdict.Fail);
+    }
+
     /// <summary>Runs a comparison for both directions and keeps the worse; equal types need one.</summary>
     private Check Worse(Func<InterfaceType, InterfaceType, Check> compare)
     {
