@@ -68,7 +68,7 @@ internal sealed class AssemblyFinder(FinderContext context)
         checks.AddRange(fec.All);
         var negotiates = cable.Type is { } type && StartupChecks.Runs(from, to, type.HasAutonegotiation);
         checks.AddRange(cable.Type is { } copper
-            ? StartupChecks.OnCopper(from, to, copper.HasAutonegotiation, copper.NeedsTraining)
+            ? StartupChecks.OnCopper(from, to, copper)
             : StartupChecks.WithoutNegotiation(from, to));
         if (ordered is null && cable.Type is not null) checks.Add(Longest(cable, needed));
         checks.AddRange(Bends(link, cable));
