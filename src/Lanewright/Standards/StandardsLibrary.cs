@@ -153,6 +153,9 @@ public sealed class StandardsLibrary
     /// <summary>A grade of connectors by its letter, or null.</summary>
     public ConnectorGrade? Grade(string name) => Grades.FirstOrDefault(g => g.Name == name);
 
+    /// <summary>Whether a replacement belongs to a table at all.</summary>
+    public static bool IsForATable(SourceText replacement) => Tables.Any(t => IsFor(replacement, t));
+
     /// <summary>A replacement belongs to the table whose name its file name ends in, so <c>my-fibres.csv</c> replaces fibres.</summary>
     private static bool IsFor(SourceText replacement, string table) =>
         replacement.Path.EndsWith(table + ".csv", StringComparison.Ordinal);

@@ -15,6 +15,8 @@ public static class PlanBinder
         var tree = PlanTree.Read(files, path, findings);
         if (tree.Main is null) return null;
         var tables = tree.Mentioned("standards");
+        foreach (var table in tables.Where(t => !StandardsLibrary.IsForATable(t)))
+            findings.Add(ModelFindings.NameUnknown, table.Span(0, 0), "no table of standards values has the name this file ends in; a file that replaces rows of fibres.csv is called 'my-fibres.csv' or the like");
         var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
         var catalogue = CatalogueOf(tree, standards, findings);
         var building = new BuildingBinder(tree, standards, findings).Bind();

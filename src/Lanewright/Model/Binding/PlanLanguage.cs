@@ -174,7 +174,7 @@ public static class PlanLanguage
         new("currency", Shapes.Text, "the unit of its prices") { Otherwise = "CU" },
         new("include", new ListShape(Shapes.Text), "further plan files"),
         new("catalogue", new ListShape(Shapes.Text), "catalogue files, YAML or CSV, that extend or replace the shipped items"),
-        new("standards", new ListShape(Shapes.Text), "tables of standards values that replace shipped rows"),
+        new("standards", new ListShape(Shapes.Text), "tables of standards values that replace shipped rows; a file is named like its table, as my-fibres.csv"),
         new("stock-files", new ListShape(Shapes.Text), "tables of stock in CSV: model, quantity, length, note"),
         new("policy", Policy, "what holds for the whole project"),
         new("racks", new NamesShape("kinds of rack", RackType), "kinds of rack"),
