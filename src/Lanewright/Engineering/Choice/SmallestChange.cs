@@ -35,7 +35,7 @@ public static class SmallestChange
 
     private static string Cure(Check check, Solution solution)
     {
-        var gap = check.Margin is { } margin ? Numerals.Unit(Math.Abs(margin), check.Unit) : "";
+        var gap = check.Margin is { } margin ? Numerals.Unit(Math.Abs(margin), check.MarginUnit) : "";
         var limit = check.Limit is { } l ? Numerals.Unit(l, check.Unit) : "";
         return check.Name switch
         {
