@@ -44,10 +44,11 @@ public static class PlanBinder
     private static Catalogue CatalogueOf(PlanTree tree, StandardsLibrary standards, FindingSink findings)
     {
         var mentioned = tree.Mentioned("catalogue");
-        if (mentioned.IsEmpty) return CatalogueBinder.Shipped;
+        var shipped = CatalogueBinder.ShippedFor(standards);
+        if (mentioned.IsEmpty) return shipped;
         // A catalogue of the user's own states prices the user stands behind.
         var binder = new CatalogueBinder(standards, Mark.Seen, findings);
-        return CatalogueBinder.Shipped.With(mentioned.SelectMany(binder.Read));
+        return shipped.With(mentioned.SelectMany(binder.Read));
     }
 
     private static string FileName(string path)
