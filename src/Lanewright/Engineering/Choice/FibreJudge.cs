@@ -29,8 +29,8 @@ internal sealed class FibreJudge(FinderContext context)
     /// <summary>A cord may be longer than its way, so none is ordered that is too short for the types at its ends.</summary>
     private static Length ShortestLink(ModuleEnd from, ModuleEnd to)
     {
-        var near = from.Application.Optical!.LengthMin?.Value ?? default;
-        var far = to.Application.Optical!.LengthMin?.Value ?? default;
+        var near = from.Application.Optical?.LengthMin?.Value ?? default;
+        var far = to.Application.Optical?.LengthMin?.Value ?? default;
         return far > near ? far : near;
     }
 
@@ -191,6 +191,7 @@ internal sealed class FibreJudge(FinderContext context)
     {
         var overload = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.Overload && c.Verdict == Verdict.Fail);
         if (overload?.Margin is not { } margin || link.Statement.Attenuator is not null || solution.Channel is not { } channel) return null;
+        if (from.Application.Optical is not { } fromType || to.Application.Optical is not { } toType) return null;
         if (from.Opening.Connector != "LC-duplex" || to.Opening.Connector != "LC-duplex") return null;
         var part = context.Catalogue.Sundries
             .Where(s => s.Attenuation is { } a && a.Value >= -margin)
@@ -199,7 +200,7 @@ internal sealed class FibreJudge(FinderContext context)
         if (part?.Attenuation is not { } loss) return null;
         var cured = Judge(link, from, to, media, cords, channel with { Attenuator = loss });
         // The worse direction decides how strong it is; the other may need one as well.
-        var (atFrom, atTo) = FibreLinkChecks.Overloaded(context.Standards, channel, from.Application.Optical!, to.Application.Optical!);
+        var (atFrom, atTo) = FibreLinkChecks.Overloaded(context.Standards, channel, fromType, toType);
         return cured with
         {
             Name = cured.Name + ", " + part.Name,

@@ -76,7 +76,11 @@ public sealed class FibreLinkChecks
         if (loss is null) return Check.Unknown(CheckNames.ChannelLoss, $"the attenuation of {channel.Fibre.Name} is not known at the wavelengths of {from.Name}");
         var limit = Smaller(LossLimit(from), LossLimit(to));
         var check = Check.AtMost(CheckNames.ChannelLoss, loss.Maximum.Value, limit?.As(l => l.Value), "dB", loss.Mark);
-        if (limit is null) return check with { Note = $"no loss limit of {(LossLimit(from) is null ? from : to).Name} is known over {channel.Fibre.Name}" };
+        if (limit is null)
+        {
+            var silent = LossLimit(from) is null ? from : to;
+            return check with { Note = $"no loss limit of {silent.Name} is known over {channel.Fibre.Name}" };
+        }
         check = check with { Note = string.Join(", ", loss.Parts.Select(p => $"{p.What} {p.Loss}")) + $" at {loss.WorstWavelength}" };
         return channel.Fibre.Kind == FibreKind.MultiMode ? check.WithLimitRoundedTo(PrintedStep) : check;
     }

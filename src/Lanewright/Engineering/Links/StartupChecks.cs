@@ -31,7 +31,8 @@ public static class StartupChecks
         foreach (var (end, side) in Sides(from, to))
         {
             if (end.FixedAutonegotiation == true)
-                yield return Check.Of(CheckNames.Autonegotiation, false, type.Definition, $"{type.Name} has no auto-negotiation, and it is switched on") with { End = side };
+                yield return Check.Of(CheckNames.Autonegotiation, false, type.Definition,
+                    $"{type.Name} has no auto-negotiation, and it is switched on") with { End = side };
         }
     }
 
@@ -46,7 +47,8 @@ public static class StartupChecks
         foreach (var (end, side) in Sides(from, to))
         {
             if (end.FixedAutonegotiation == true && !end.Cage.HasAutonegotiation)
-                yield return Check.Of(CheckNames.Autonegotiation, false, clause, "the port has no auto-negotiation, and it is switched on") with { End = side };
+                yield return Check.Of(CheckNames.Autonegotiation, false, clause,
+                    "the port has no auto-negotiation, and it is switched on") with { End = side };
         }
         if (!type.NeedsTraining) yield break;
         yield return Check.Of(CheckNames.Training, fromOn && toOn, clause,

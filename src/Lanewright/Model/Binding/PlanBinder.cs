@@ -16,7 +16,8 @@ public static class PlanBinder
         if (tree.Main is null) return null;
         var tables = tree.Mentioned("standards");
         foreach (var table in tables.Where(t => !StandardsLibrary.IsForATable(t)))
-            findings.Add(ModelFindings.NameUnknown, table.Span(0, 0), "no table of standards values has the name this file ends in; a file that replaces rows of fibres.csv is called 'my-fibres.csv' or the like");
+            findings.Add(ModelFindings.NameUnknown, table.Span(0, 0),
+                "no table of standards values has the name this file ends in; rows of fibres.csv are replaced by a 'my-fibres.csv'");
         var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
         var catalogue = CatalogueOf(tree, standards, findings);
         var building = new BuildingBinder(tree, standards, findings).Bind();

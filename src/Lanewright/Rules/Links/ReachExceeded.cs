@@ -10,5 +10,6 @@ internal sealed class ReachExceeded() : CheckRule("LW2403", nameof(ReachExceeded
     protected override string Message(Solution solution, Check check) =>
         check.Note.Length > 0
             ? $"the link is {Value(check)} long and {check.Note}; shorten it or take a cable that is made longer"
-            : $"the link is {Value(check)} long and {solution.TypeName} reaches {Limit(check)} over {solution.MediumName}; shorten it or take a type that reaches further";
+            : $"the link is {Value(check)} long and {solution.TypeName} reaches {Limit(check)} over {solution.MediumName}; "
+                + "shorten it or take a type that reaches further";
 }
