@@ -70,7 +70,8 @@ internal sealed class AssemblyFinder(FinderContext context)
         checks.AddRange(cable.Type is { } copper
             ? StartupChecks.OnCopper(from, to, copper)
             : StartupChecks.WithoutNegotiation(from, to));
-        if (ordered is null && cable.Type is not null) checks.Add(Longest(cable, needed));
+        // Where the type itself does not reach, no cable would be made that long.
+        if (ordered is null && cable.Type is { } passive && !(passive.Reach?.Value < needed)) checks.Add(Longest(cable, needed));
         checks.AddRange(Bends(link, cable));
         var latency = Latency(cable, length, code);
         checks.AddRange(context.Common(link, MediumName(cable.Medium), cable.Type?.IsDraft == true, isNamed || statement.CopperType is not null, length, latency));
