@@ -15,7 +15,7 @@ internal static class ChecksPrinter
             c.Name + (c.End.Length > 0 ? $" ({c.End})" : ""),
             Number(c.Value, c.Unit),
             Number(c.Limit, c.Unit),
-            Number(c.Margin, c.Unit),
+            Number(c.Margin, c.MarginUnit),
             Checks.Word(c.Verdict) + (c.IsConditional ? ", if" : c.IsAdvice ? " (advice)" : ""),
             c.Source?.ToString() ?? "",
             Marks.Name(c.Mark),

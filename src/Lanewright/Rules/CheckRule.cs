@@ -56,7 +56,7 @@ public abstract class CheckRule : Rule
     protected static string Limit(Check check) => check.Limit is { } l ? Numerals.Unit(l, check.Unit) : "an unknown limit";
 
     /// <summary>How far outside the limit the value is.</summary>
-    protected static string Gap(Check check) => check.Margin is { } m ? Numerals.Unit(Math.Abs(m), check.Unit) : "an unknown amount";
+    protected static string Gap(Check check) => check.Margin is { } m ? Numerals.Unit(Math.Abs(m), check.MarginUnit) : "an unknown amount";
 
     /// <summary>Which end, in words; empty when both.</summary>
     protected static string AtEnd(Check check) => check.End switch { "from" => " at the first end", "to" => " at the second end", _ => "" };

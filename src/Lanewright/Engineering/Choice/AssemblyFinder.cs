@@ -68,9 +68,10 @@ internal sealed class AssemblyFinder(FinderContext context)
         checks.AddRange(fec.All);
         var negotiates = cable.Type is { } type && StartupChecks.Runs(from, to, type.HasAutonegotiation);
         checks.AddRange(cable.Type is { } copper
-            ? StartupChecks.OnCopper(from, to, copper.HasAutonegotiation, copper.NeedsTraining)
+            ? StartupChecks.OnCopper(from, to, copper)
             : StartupChecks.WithoutNegotiation(from, to));
-        if (ordered is null) checks.Add(Check.AtMost(CheckNames.Reach, needed.Metres, new Known<double>(cable.Lengths[^1].Metres, StockList), "m"));
+        // Where the type itself does not reach, no cable would be made that long.
+        if (ordered is null && cable.Type is { } passive && !(passive.Reach?.Value < needed)) checks.Add(Longest(cable, needed));
         checks.AddRange(Bends(link, cable));
         var latency = Latency(cable, length, code);
         checks.AddRange(context.Common(link, MediumName(cable.Medium), cable.Type?.IsDraft == true, isNamed || statement.CopperType is not null, length, latency));
@@ -122,8 +123,15 @@ internal sealed class AssemblyFinder(FinderContext context)
         }
         var stated = cable.NearInterface!.Fec;
         var code = stated == HostInterface.FecOfMedia ? StrongestNrz(from, to) : stated;
-        var most = Check.AtMost(CheckNames.Reach, length.Metres, new Known<double>(cable.Lengths[^1].Metres, StockList), "m");
-        return ([most], code);
+        return ([Longest(cable, length)], code);
+    }
+
+    /// <summary>A length against the longest the catalogue holds; of an active cable nothing else is known.</summary>
+    private static Check Longest(AssemblyModel cable, Length length)
+    {
+        var most = cable.Lengths[^1];
+        var check = Check.AtMost(CheckNames.Reach, length.Metres, new Known<double>(most.Metres, StockList), "m");
+        return check.Verdict == Verdict.Fail ? check with { Note = $"the catalogue has {cable.Name} up to {most}" } : check;
     }
 
     /// <summary>The weakest code both ports have that is not weaker than the one needed.</summary>

@@ -20,10 +20,18 @@ internal sealed class FibreJudge(FinderContext context)
     {
         if (link.Needed is not { } needed) return null;
         var cords = Cords(link, from, to, fibre);
-        var length = cords.Cord is { } cord ? FinderContext.LengthFor(link, cord) ?? needed : needed;
+        var length = cords.Cord is { } cord ? FinderContext.LengthFor(link, cord, ShortestLink(from, to)) ?? needed : needed;
         var channel = ChannelOf(link, fibre, length, cords.ExtraConnections);
         var solution = Judge(link, from, to, media, cords, channel);
         return WithAttenuator(link, from, to, media, cords, solution) ?? solution;
+    }
+
+    /// <summary>A cord may be longer than its way, so none is ordered that is too short for the types at its ends.</summary>
+    private static Length ShortestLink(ModuleEnd from, ModuleEnd to)
+    {
+        var near = from.Application.Optical?.LengthMin?.Value ?? default;
+        var far = to.Application.Optical?.LengthMin?.Value ?? default;
+        return far > near ? far : near;
     }
 
     private Channel ChannelOf(LinkClass link, Fibre fibre, Length length, int extraConnections)
@@ -183,6 +191,7 @@ internal sealed class FibreJudge(FinderContext context)
     {
         var overload = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.Overload && c.Verdict == Verdict.Fail);
         if (overload?.Margin is not { } margin || link.Statement.Attenuator is not null || solution.Channel is not { } channel) return null;
+        if (from.Application.Optical is not { } fromType || to.Application.Optical is not { } toType) return null;
         if (from.Opening.Connector != "LC-duplex" || to.Opening.Connector != "LC-duplex") return null;
         var part = context.Catalogue.Sundries
             .Where(s => s.Attenuation is { } a && a.Value >= -margin)
@@ -190,12 +199,14 @@ internal sealed class FibreJudge(FinderContext context)
             .FirstOrDefault();
         if (part?.Attenuation is not { } loss) return null;
         var cured = Judge(link, from, to, media, cords, channel with { Attenuator = loss });
-        var receivers = overload.End.Length == 0 ? 2 : 1;
+        // The worse direction decides how strong it is; the other may need one as well.
+        var (atFrom, atTo) = FibreLinkChecks.Overloaded(context.Standards, channel, fromType, toType);
         return cured with
         {
             Name = cured.Name + ", " + part.Name,
             Attenuator = part,
-            Parts = [.. cured.Parts, new PartUse(part, null, 1, receivers)],
+            AttenuatorEnd = atFrom && atTo ? "" : atFrom ? "from" : "to",
+            Parts = [.. cured.Parts, new PartUse(part, null, 1, atFrom && atTo ? 2 : 1)],
         };
     }
 }

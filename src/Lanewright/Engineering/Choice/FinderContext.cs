@@ -49,11 +49,15 @@ public sealed record FinderContext(StandardsLibrary Standards, Catalogue Catalog
     public static bool Allows(LinkStatement statement, string medium) => statement.Media.IsEmpty || statement.Media.Contains(medium);
 
     /// <summary>The length to put in: what the statement fixes, else what can be ordered; null when nothing can.</summary>
-    public static Length? LengthFor(LinkClass link, CableItem cable)
+    /// <param name="link">The links.</param>
+    /// <param name="cable">The cable.</param>
+    /// <param name="least">The shortest link the type at its ends allows.</param>
+    public static Length? LengthFor(LinkClass link, CableItem cable, Length least = default)
     {
         if (link.Needed is not { } needed) return null;
         // A fixed length of fibre is a plant that is as long as it is; a fixed length of an assembly is one to be ordered.
-        return link.Statement.Length is not null && cable is CordModel ? needed : cable.OrderedFor(needed);
+        if (link.Statement.Length is not null && cable is CordModel) return needed;
+        return cable.OrderedFor(least > needed ? least : needed);
     }
 
     /// <summary>Parts without the cable where it lies there already.</summary>

@@ -5,10 +5,15 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="From">Kind of first end.</param>
 /// <param name="To">Kind of second end.</param>
 /// <param name="Place">Grid place of the length; -1 when the statement fixes it.</param>
-/// <param name="NeededPlace">Grid place of the way, for a fixed length; -1 when it is not known.</param>
+/// <param name="NeededPlace">Grid place of the way, for a fixed length; -1 when it is not known; <see cref="AsLongAsStated"/> when
+/// the way fits the stated length and its grid place does not.</param>
 /// <param name="Route">Index of the route between halls, -1 inside one hall.</param>
 /// <param name="FromRack">Kind of rack at the first end, -1 without one.</param>
 /// <param name="ToRack">Kind of rack at the second end.</param>
 /// <param name="Shape">How the cages are split.</param>
 internal readonly record struct LinkClassKey(
-    int Kind, short From, short To, int Place, int NeededPlace, short Route, short FromRack, short ToRack, FanShape Shape);
+    int Kind, short From, short To, int Place, int NeededPlace, short Route, short FromRack, short ToRack, FanShape Shape)
+{
+    /// <summary>The way fits the stated length; the length of the grid it would be rounded up to does not.</summary>
+    public const int AsLongAsStated = -2;
+}

@@ -95,7 +95,7 @@ public sealed class LinkClasses
         var to = links.ToDevice(link);
         var statement = links.Statement(link);
         var place = double.IsNaN(metres) ? -1 : grid.PlaceOf(Length.FromMetres(metres));
-        var isFixed = plan.Statements[statement].Length is not null;
+        var stated = plan.Statements[statement].Length;
         var rackFrom = plan.Devices.Rack(from);
         var rackTo = plan.Devices.Rack(to);
         var routeIndex = rackFrom is null || rackTo is null || rackFrom.Hall == rackTo.Hall
@@ -105,13 +105,17 @@ public sealed class LinkClasses
             kindOf[statement],
             EndOf(from, links.FromPort(link)),
             EndOf(to, links.ToPort(link)),
-            isFixed ? -1 : place,
-            isFixed ? place : -1,
+            stated is null ? place : -1,
+            stated is { } length ? WayPlace(metres, place, length) : -1,
             (short)routeIndex,
             (short)(rackFrom is null ? -1 : rackTypes.IndexOf(rackFrom.Type)),
             (short)(rackTo is null ? -1 : rackTypes.IndexOf(rackTo.Type)),
             Bundles.ShapeOf(link));
     }
+
+    /// <summary>A way between two lengths of the grid is rounded up, but a cable that is as long as the way is long enough.</summary>
+    private int WayPlace(double metres, int place, Length stated) =>
+        place >= 0 && metres <= stated.Metres && grid.LengthOf(place) > stated ? LinkClassKey.AsLongAsStated : place;
 
     private short EndOf(int device, PortPlace port)
     {
@@ -135,7 +139,9 @@ public sealed class LinkClasses
     {
         var sets = statements[index].Select(s => plan.Statements[s]).ToImmutableArray();
         var statement = sets[0];
-        var way = key.NeededPlace >= 0 ? grid.LengthOf(key.NeededPlace) : (Length?)null;
+        var way = key.NeededPlace == LinkClassKey.AsLongAsStated ? statement.Length
+            : key.NeededPlace >= 0 ? grid.LengthOf(key.NeededPlace)
+            : null;
         return new LinkClass
         {
             Index = index,

@@ -23,6 +23,7 @@ public static class LostBy
     public static string Describe(Check check)
     {
         if (check.Margin is not { } margin) return $"{check.Name}: {check.Note}";
-        return $"{check.Name}: {Numerals.Unit(check.Value!.Value, check.Unit)} against {Numerals.Unit(check.Limit!.Value, check.Unit)}, {Numerals.Unit(Math.Abs(margin), check.Unit)} outside";
+        return $"{check.Name}: {Numerals.Unit(check.Value!.Value, check.Unit)} against {Numerals.Unit(check.Limit!.Value, check.Unit)}, "
+            + $"{Numerals.Unit(Math.Abs(margin), check.MarginUnit)} outside";
     }
 }

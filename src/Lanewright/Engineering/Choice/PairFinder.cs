@@ -49,7 +49,7 @@ internal sealed class PairFinder(FinderContext context)
         checks.AddRange(EndChecks(from, fromModule, type, "from"));
         checks.AddRange(EndChecks(to, toModule, type, "to"));
         checks.Add(Check.AtMost(CheckNames.Reach, length.Metres, type.Reach?.As(l => l.Metres), "m"));
-        checks.AddRange(StartupChecks.OnCopper(from, to, type.HasAutonegotiation, type.NeedsTraining));
+        checks.AddRange(StartupChecks.OnCopper(from, to, type));
         if (link.FromRack is { } rack) checks.Add(BendSpace.OfCord(context.Standards, cord, rack, "from"));
         if (link.ToRack is { } other && other != link.FromRack) checks.Add(BendSpace.OfCord(context.Standards, cord, other, "to"));
         checks.AddRange(context.Common(link, Medium, isDraft: false, isNamed: true, length, latency));

@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Choice;
@@ -11,14 +12,25 @@ public static class SmallestChange
     {
         // Candidates are in order: those that fail by one comparison and by little come first.
         var near = choice.Candidates
-            .Where(s => Ranking.Failures(s) == 1 && s.Verdict == Verdict.Fail)
+            .Where(s => Ranking.Failures(s) == 1 && s.Verdict == Verdict.Fail && IsEnough(Failing(s), s))
             .OrderBy(s => Weight(Failing(s)))
             .ThenBy(Ranking.Shortfall)
             .ThenBy(s => s.Price)
             .ThenBy(s => s.Name, StringComparer.Ordinal)
             .FirstOrDefault();
-        return near is null ? null : $"{Cure(Failing(near), near)}; then {near.Name} would do";
+        return near is null ? null : $"{Cure(Failing(near), near)}; then {WithoutLength(near)} would do";
     }
+
+    /// <summary>A cable that is too short for its way can be ordered longer only as far as it is made and as far as it reaches.</summary>
+    private static bool IsEnough(Check failing, Solution solution)
+    {
+        if (failing.Name != CheckNames.FixedLength || failing.Limit is not { } way) return true;
+        return (solution.Cable is not AssemblyModel || solution.Cable.OrderedFor(Length.FromMetres(way)) is not null)
+            && solution.Checks.All(c => c.Name != CheckNames.Reach || c.Limit is not { } most || most >= way);
+    }
+
+    /// <summary>The change may be one of the length, so the length judged is left out of the name.</summary>
+    private static string WithoutLength(Solution solution) => solution.Name.Replace($" {solution.Length}", "", StringComparison.Ordinal);
 
     private static Check Failing(Solution solution) => solution.Checks.First(c => c.Verdict == Verdict.Fail && !c.IsAdvice);
 
@@ -35,7 +47,7 @@ public static class SmallestChange
 
     private static string Cure(Check check, Solution solution)
     {
-        var gap = check.Margin is { } margin ? Numerals.Unit(Math.Abs(margin), check.Unit) : "";
+        var gap = check.Margin is { } margin ? Numerals.Unit(Math.Abs(margin), check.MarginUnit) : "";
         var limit = check.Limit is { } l ? Numerals.Unit(l, check.Unit) : "";
         return check.Name switch
         {

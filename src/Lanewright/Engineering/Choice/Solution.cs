@@ -40,8 +40,11 @@ public sealed record Solution
     /// <summary>Length to order.</summary>
     public required Length Length { get; init; }
 
-    /// <summary>Attenuator at each receiver, where one is needed.</summary>
+    /// <summary>Attenuator that has to stand before a receiver; null where none is needed.</summary>
     public SundryModel? Attenuator { get; init; }
+
+    /// <summary>Which receiver it stands before: that of the end <c>from</c>, of the end <c>to</c>, or empty for both.</summary>
+    public string AttenuatorEnd { get; init; } = "";
 
     /// <summary>The channel, for fibre.</summary>
     public Channel? Channel { get; init; }

@@ -30,6 +30,9 @@ public sealed record Check
     /// <summary>How far inside the limit the value is; negative outside; null when either is missing.</summary>
     public double? Margin { get; private init; }
 
+    /// <summary>The unit of the distance: between two power levels it is a ratio, in decibels.</summary>
+    public string MarginUnit => Unit == "dBm" ? "dB" : Unit;
+
     /// <summary>What it comes to.</summary>
     public Verdict Verdict { get; private init; }
 

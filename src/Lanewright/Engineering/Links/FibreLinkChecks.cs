@@ -46,6 +46,13 @@ public sealed class FibreLinkChecks
         return checks.ToImmutable();
     }
 
+    /// <summary>Which receivers get too much light.</summary>
+    public static (bool From, bool To) Overloaded(StandardsLibrary standards, Channel channel, InterfaceType from, InterfaceType to)
+    {
+        var link = new FibreLinkChecks(standards, channel, from, to);
+        return (link.Overload(to, from).Verdict == Verdict.Fail, link.Overload(from, to).Verdict == Verdict.Fail);
+    }
+
     /// <summary>Runs a comparison for both directions and keeps the worse; equal types need one.</summary>
     private Check Worse(Func<InterfaceType, InterfaceType, Check> compare)
     {
@@ -69,6 +76,11 @@ public sealed class FibreLinkChecks
         if (loss is null) return Check.Unknown(CheckNames.ChannelLoss, $"the attenuation of {channel.Fibre.Name} is not known at the wavelengths of {from.Name}");
         var limit = Smaller(LossLimit(from), LossLimit(to));
         var check = Check.AtMost(CheckNames.ChannelLoss, loss.Maximum.Value, limit?.As(l => l.Value), "dB", loss.Mark);
+        if (limit is null)
+        {
+            var silent = LossLimit(from) is null ? from : to;
+            return check with { Note = $"no loss limit of {silent.Name} is known over {channel.Fibre.Name}" };
+        }
         check = check with { Note = string.Join(", ", loss.Parts.Select(p => $"{p.What} {p.Loss}")) + $" at {loss.WorstWavelength}" };
         return channel.Fibre.Kind == FibreKind.MultiMode ? check.WithLimitRoundedTo(PrintedStep) : check;
     }
@@ -131,7 +143,7 @@ public sealed class FibreLinkChecks
         var limit = Shorter(ReachLimit(from), ReachLimit(to));
         var check = Check.AtMost(CheckNames.Reach, channel.Length.Metres, limit?.As(l => l.Metres), "m");
         if (limit is null) return check with { Note = $"no reach is known over {channel.Fibre.Name}" };
-        if (!IsEngineered(from) && !IsEngineered(to)) return check;
+        if (check.Verdict != Verdict.Pass || (!IsEngineered(from) && !IsEngineered(to))) return check;
         return check with
         {
             IsConditional = true,

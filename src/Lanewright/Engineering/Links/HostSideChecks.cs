@@ -102,5 +102,5 @@ public static class HostSideChecks
     }
 
     /// <summary>The name with its article, by the sound of its first letter.</summary>
-    private static string Article(string name) => (name[0] is 'S' or 'O' or 'R' ? "an " : "a ") + name;
+    public static string Article(string name) => (name[0] is 'S' or 'O' or 'R' ? "an " : "a ") + name;
 }

@@ -1,3 +1,4 @@
+using Lanewright.Standards;
 using Lanewright.Text;
 
 namespace Lanewright.Engineering.Links;
@@ -14,29 +15,43 @@ public static class StartupChecks
         {
             var isOff = end.FixedAutonegotiation != true;
             yield return Check.Of(CheckNames.Autonegotiation, isOff, Clause73,
-                isOff ? "" : "auto-negotiation is switched on, and optical and active ends do not negotiate") with { End = side };
+                isOff ? "" : "optical and active ends do not negotiate, and auto-negotiation is switched on") with { End = side };
         }
     }
 
     /// <summary>Ports on passive copper.</summary>
     /// <param name="from">One end.</param>
     /// <param name="to">The other.</param>
-    /// <param name="exists">Whether the type has auto-negotiation at all.</param>
-    /// <param name="needsTraining">Whether the type trains.</param>
-    public static IEnumerable<Check> OnCopper(EndUse from, EndUse to, bool exists, bool needsTraining)
+    /// <param name="type">What they run.</param>
+    public static IEnumerable<Check> OnCopper(EndUse from, EndUse to, CopperType type) =>
+        type.HasAutonegotiation ? Negotiated(from, to, type) : NeverNegotiated(from, to, type);
+
+    private static IEnumerable<Check> NeverNegotiated(EndUse from, EndUse to, CopperType type)
     {
-        if (!exists) yield break;
+        foreach (var (end, side) in Sides(from, to))
+        {
+            if (end.FixedAutonegotiation == true)
+                yield return Check.Of(CheckNames.Autonegotiation, false, type.Definition,
+                    $"{type.Name} has no auto-negotiation, and it is switched on") with { End = side };
+        }
+    }
+
+    private static IEnumerable<Check> Negotiated(EndUse from, EndUse to, CopperType type)
+    {
+        // The value of the field is the clause that describes it: 73 for twinax, 28 for twisted pair.
+        var clause = new Citation("IEEE 802.3", type.Sheet.Word("autonegotiation"), "", Mark.Memory);
         var fromOn = from.FixedAutonegotiation ?? (from.Cage.HasAutonegotiation && (to.FixedAutonegotiation ?? to.Cage.HasAutonegotiation));
         var toOn = to.FixedAutonegotiation ?? (to.Cage.HasAutonegotiation && fromOn);
-        yield return Check.Of(CheckNames.Autonegotiation, fromOn == toOn, Clause73,
+        yield return Check.Of(CheckNames.Autonegotiation, fromOn == toOn, clause,
             fromOn == toOn ? "" : "auto-negotiation runs at one end and not at the other; switch it on at both or off at both");
         foreach (var (end, side) in Sides(from, to))
         {
             if (end.FixedAutonegotiation == true && !end.Cage.HasAutonegotiation)
-                yield return Check.Of(CheckNames.Autonegotiation, false, Clause73, "auto-negotiation is switched on and the port has none") with { End = side };
+                yield return Check.Of(CheckNames.Autonegotiation, false, clause,
+                    "the port has no auto-negotiation, and it is switched on") with { End = side };
         }
-        if (!needsTraining) yield break;
-        yield return Check.Of(CheckNames.Training, fromOn && toOn, Clause73,
+        if (!type.NeedsTraining) yield break;
+        yield return Check.Of(CheckNames.Training, fromOn && toOn, clause,
             fromOn && toOn ? "" : "copper at this lane rate trains, and training is part of auto-negotiation: it has to run at both ends");
     }
 

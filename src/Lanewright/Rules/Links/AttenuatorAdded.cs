@@ -1,3 +1,4 @@
+using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Links;
 using Lanewright.Findings;
 
@@ -12,7 +13,16 @@ internal sealed class AttenuatorAdded() : Rule("LW2416", nameof(AttenuatorAdded)
         foreach (var (choice, solution) in judgement.Judged())
         {
             if (solution.Attenuator is not { } part || solution.Verdict == Verdict.Fail) continue;
-            judgement.Add(this, choice, $"the receiver would get too much light; {part.Title} ({part.Name}) is in the parts list and has to be fitted before the link is lit");
+            judgement.Add(this, choice,
+                $"{Receiver(solution)} would get too much light; {part.Title} ({part.Name}) is in the parts list and has to be "
+                + "fitted there before the link is lit");
         }
     }
+
+    private static string Receiver(Solution solution) => solution.AttenuatorEnd switch
+    {
+        "from" => "the receiver at the first end",
+        "to" => "the receiver at the second end",
+        _ => "the receiver at each end",
+    };
 }

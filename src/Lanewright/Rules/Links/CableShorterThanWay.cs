@@ -8,5 +8,5 @@ internal sealed class CableShorterThanWay() : CheckRule("LW2603", nameof(CableSh
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the cable is {Value(check)} long and its way needs {Limit(check)}; order it longer or move the ends";
+        $"the cable is {Value(check)} long and its way needs one of {Limit(check)}; order it longer or move the ends";
 }

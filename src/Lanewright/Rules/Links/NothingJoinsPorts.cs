@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Links;
 
 namespace Lanewright.Rules.Links;
 
@@ -16,7 +17,8 @@ internal sealed class NothingJoinsPorts() : Rule("LW2703", nameof(NothingJoinsPo
     }
 
     private static string Port(EndSpec end, ClassChoice choice) =>
-        $"a {end.Cage.FormFactor.Name} cage of {end.Cage.LanesText}" + (end.Ways > 1 ? $" split {end.Ways}x{choice.Class.Statement.Rate}" : "")
+        $"{HostSideChecks.Article(end.Cage.FormFactor.Name)} cage of {end.Cage.LanesText}"
+        + (end.Ways > 1 ? $" split {end.Ways}x{choice.Class.Statement.Rate}" : "")
         + (Lists(end, choice) ? "" : $" (whose platform lists only {string.Join(", ", end.Cage.Modes)})");
 
     private static bool Lists(EndSpec end, ClassChoice choice) =>

@@ -8,5 +8,8 @@ internal sealed class ReachExceeded() : CheckRule("LW2403", nameof(ReachExceeded
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the link is {Value(check)} long and {solution.TypeName} reaches {Limit(check)} over {solution.MediumName}; shorten it or take a type that reaches further";
+        check.Note.Length > 0
+            ? $"the link is {Value(check)} long and {check.Note}; shorten it or take a cable that is made longer"
+            : $"the link is {Value(check)} long and {solution.TypeName} reaches {Limit(check)} over {solution.MediumName}; "
+                + "shorten it or take a type that reaches further";
 }

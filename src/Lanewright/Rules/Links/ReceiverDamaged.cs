@@ -8,5 +8,6 @@ internal sealed class ReceiverDamaged() : CheckRule("LW2410", nameof(ReceiverDam
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the receiver may get {Value(check)} and is damaged above {Limit(check)}; never connect these without {Gap(check)} of attenuation";
+        $"the receiver may get {Value(check)} and is damaged above {Limit(check)}; "
+        + $"never light this link without at least {Gap(check)} more attenuation before the receiver";
 }
