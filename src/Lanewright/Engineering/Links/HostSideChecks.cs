@@ -58,7 +58,7 @@ public static class HostSideChecks
             yield break;
         }
         var hint = cage.AcceptsByAdapter.Contains(module.Name) ? "; an adapter would take it" : "";
-        yield return Check.Of(CheckNames.ModuleFit, false, cage.Definition, $"{Article(module.Name, upper: true)} module does not go into {Article(cage.Name)} cage{hint}");
+        yield return Check.Of(CheckNames.ModuleFit, false, cage.Definition, $"{Article(module.Name)} module does not go into {Article(cage.Name)} cage{hint}");
     }
 
     private static IEnumerable<Check> Power(EndUse end, Watts power)
@@ -93,7 +93,7 @@ public static class HostSideChecks
         var ways = end.Mode.Ways;
         var available = end.UsesAdapter ? 1 : end.Cage.Lanes;
         if (instances < ways)
-            return Check.Of(CheckNames.HostInterface, false, source, $"the module runs {name} {instances} times and the port is split {ways} ways");
+            return Check.Of(CheckNames.HostInterface, false, source, $"the module runs {name} {(instances == 1 ? "once" : $"{instances} times")} and the port is split {ways} ways");
         if (lanes * ways > available)
             return Check.Of(CheckNames.HostInterface, false, source, $"{ways} x {name} need {lanes * ways} lanes and the cage has {available}");
         if (!end.Cage.Signals.Contains(signal))
@@ -101,6 +101,5 @@ public static class HostSideChecks
         return Check.Of(CheckNames.HostInterface, true, source);
     }
 
-    private static string Article(string name, bool upper = false) =>
-        (name[0] is 'S' or 'O' or 'R' ? (upper ? "An " : "an ") : (upper ? "A " : "a ")) + name;
+    private static string Article(string name) => (name[0] is 'S' or 'O' or 'R' ? "an " : "a ") + name;
 }
