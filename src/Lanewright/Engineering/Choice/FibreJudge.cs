@@ -78,7 +78,7 @@ internal sealed class FibreJudge(FinderContext context)
 
     private Solution Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Channel channel)
     {
-        var fec = FecChecks.OfOptics(from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), from.Application.Optical!);
+        var fec = FecChecks.OfOptics(from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), from.Application.Optical!, to.Application.Optical!);
         var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, from.Application.Optical!.Fec);
         var isDraft = from.Application.Optical!.IsDraft || to.Application.Optical!.IsDraft;
         var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null;
