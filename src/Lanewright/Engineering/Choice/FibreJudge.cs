@@ -81,7 +81,7 @@ internal sealed class FibreJudge(FinderContext context)
         var fec = FecChecks.OfOptics(from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), from.Application.Optical!, to.Application.Optical!);
         var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, from.Application.Optical!.Fec);
         var isDraft = from.Application.Optical!.IsDraft || to.Application.Optical!.IsDraft;
-        var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null;
+        var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null || link.Statement.To.Module is not null;
         var checks = ImmutableArray.CreateBuilder<Check>();
         checks.AddRange(from.Checks);
         checks.AddRange(to.Checks);
