@@ -11,6 +11,9 @@ namespace Lanewright.Engineering.Choice;
 /// <summary>Puts a cord between two modules and holds the whole against every limit.</summary>
 internal sealed class FibreJudge(FinderContext context)
 {
+    /// <summary>Connector of the legs where two fan-outs meet.</summary>
+    private const string Coupled = "LC-duplex";
+
     private static readonly Citation StockList = new("catalogue", "", "", Mark.Seen);
 
     private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Seen);
@@ -68,7 +71,7 @@ internal sealed class FibreJudge(FinderContext context)
     /// <summary>Two fan-outs whose duplex legs meet in couplers: one more mated pair in the channel.</summary>
     private CordChoice FanOutAtBothEnds(LinkClass link, ModuleEnd from, ModuleEnd to, Fibre fibre)
     {
-        var leg = new ModuleOpening("LC-duplex", "PC", 1);
+        var leg = new ModuleOpening(Coupled, "PC", 1);
         var near = CordMatch.Find(context.Catalogue.Cords, fibre.Name, from.Opening, leg, link.From.Ways);
         var far = CordMatch.Find(context.Catalogue.Cords, fibre.Name, to.Opening, leg, link.To.Ways);
         return near is null || far is null ? new CordChoice(null, null, 0, 1) : new CordChoice(near, far, 1, link.From.Ways);
@@ -150,8 +153,11 @@ internal sealed class FibreJudge(FinderContext context)
         var (near, far) = link.Shape == FanShape.ToEnd ? (to.Opening, from.Opening) : (from.Opening, to.Opening);
         if (cords.Cord is not { } cord)
         {
-            var name = link.Shape == FanShape.BothEnds ? CheckNames.FanOut : CheckNames.Connector;
-            yield return Check.Of(name, false, StockList, $"no {fibre.Name} cord in the catalogue joins {near.Connector} {near.Polish} and {link.Legs} x {far.Connector} {far.Polish}".Replace("  ", " ", StringComparison.Ordinal));
+            var isMixed = link.Shape == FanShape.BothEnds;
+            var missing = isMixed
+                ? $"both cages are split and their parts are mixed, and the catalogue lacks {fibre.Name} fan-outs from {FanOuts(link, near, far)}"
+                : $"no {fibre.Name} cord in the catalogue joins {near.Connector} {near.Polish} and {link.Legs} x {far.Connector} {far.Polish}";
+            yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, StockList, missing.Replace("  ", " ", StringComparison.Ordinal));
             yield break;
         }
         if (fibre.Kind != from.Application.Optical!.FibreKind)
@@ -161,6 +167,7 @@ internal sealed class FibreJudge(FinderContext context)
             yield return Check.Of(CheckNames.Connector, true, StockList);
             yield break;
         }
+        if (link.Statement.Cord is not null) yield return Legs(link, cord, near);
         var fits = CordMatch.ConnectorsFit(cord, near, far);
         yield return Check.Of(CheckNames.Connector, fits, StockList,
             fits ? "" : $"{cord.Name} ends in {cord.Near} and {cord.Far}; the modules show {near.Connector} and {far.Connector}");
@@ -169,6 +176,24 @@ internal sealed class FibreJudge(FinderContext context)
         yield return Check.Of(CheckNames.Polish, polished, Polishing,
             polished ? "" : $"{cord.Name} is polished {cord.PolishNear} and {cord.PolishFar}; the modules are {near.Polish} and {far.Polish}: angled and flat ends must never mate");
     }
+
+    /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for each.</summary>
+    private static Check Legs(LinkClass link, CordModel cord, ModuleOpening near)
+    {
+        if (link.Shape == FanShape.BothEnds)
+            return Check.Of(CheckNames.FanOut, false, StockList, "both cages are split and their parts are mixed: no one cord is made for that");
+        var legs = near.Count > 1 ? 1 : link.Legs;
+        return Check.Of(CheckNames.FanOut, cord.Legs == legs, StockList,
+            cord.Legs == legs ? "" : $"{cord.Name} has {Count(cord.Legs)} and the link needs {Count(legs)}");
+    }
+
+    private static string FanOuts(LinkClass link, ModuleOpening near, ModuleOpening far) => string.Join(" or ", new[]
+    {
+        $"{near.Connector} {near.Polish} to {link.From.Ways} x {Coupled}",
+        $"{far.Connector} {far.Polish} to {link.To.Ways} x {Coupled}",
+    }.Distinct());
+
+    private static string Count(int legs) => legs == 1 ? "1 leg" : $"{legs} legs";
 
     private IEnumerable<Check> Bends(LinkClass link, CordModel? cord)
     {
