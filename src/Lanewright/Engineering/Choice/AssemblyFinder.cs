@@ -73,6 +73,7 @@ internal sealed class AssemblyFinder(FinderContext context)
         if (ordered is null) checks.Add(Check.AtMost(CheckNames.Reach, needed.Metres, new Known<double>(cable.Lengths[^1].Metres, StockList), "m"));
         checks.AddRange(Bends(link, cable));
         var latency = Latency(cable, length, code);
+        var adapters = context.Adapters((from, nearIsFrom ? cable.Near : cable.Far), (to, nearIsFrom ? cable.Far : cable.Near));
         checks.AddRange(context.Common(link, MediumName(cable.Medium), cable.Type?.IsDraft == true, isNamed || statement.CopperType is not null, length, latency));
         return new Solution
         {
@@ -81,9 +82,10 @@ internal sealed class AssemblyFinder(FinderContext context)
             MediumName = MediumName(cable.Medium),
             TypeName = cable.Type?.Name ?? cable.NearInterface!.Name,
             Cable = cable,
+            Adapters = adapters,
             Length = length,
             Checks = checks.ToImmutable(),
-            Parts = FinderContext.WithoutExisting(statement, [new PartUse(cable, length, link.LinksPerCable)]),
+            Parts = FinderContext.WithoutExisting(statement, [new PartUse(cable, length, link.LinksPerCable), .. adapters.Select(a => new PartUse(a, null, 1))]),
             FromFec = fec.FromPort,
             ToFec = fec.ToPort,
             Autonegotiates = negotiates,

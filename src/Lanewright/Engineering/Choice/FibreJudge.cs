@@ -96,6 +96,7 @@ internal sealed class FibreJudge(FinderContext context)
         checks.AddRange(Bends(link, cords.Cord));
         checks.AddRange(context.Common(link, channel.Fibre.Name, isDraft, isNamed, channel.Length, latency));
         var cable = cords.Cord ?? Missing(channel.Fibre);
+        var adapters = context.Adapters((from.Use, from.Module.FormFactor), (to.Use, to.Module.FormFactor));
         return new Solution
         {
             Name = NameOf(from, to, cable, channel),
@@ -108,11 +109,12 @@ internal sealed class FibreJudge(FinderContext context)
             ToApplication = to.Application,
             Cable = cable,
             FarCord = cords.FarCord,
+            Adapters = adapters,
             Length = channel.Length,
             Channel = channel,
             Loss = ChannelLoss.Of(channel, from.Application.Optical),
             Checks = checks.ToImmutable(),
-            Parts = FinderContext.WithoutExisting(link.Statement, Parts(link, from, to, cords, channel)),
+            Parts = FinderContext.WithoutExisting(link.Statement, [.. Parts(link, from, to, cords, channel), .. adapters.Select(a => new PartUse(a, null, 1))]),
             FromFec = fec.FromPort,
             ToFec = fec.ToPort,
             Latency = latency,

@@ -52,6 +52,7 @@ public sealed class PartsTally
             var existing = plan.Statements[statement].IsExisting ? cables : 0;
             Add(solution.Cable, solution.Length, cables, existing);
             if (solution.FarCord is { } far) Add(far, solution.Length, cables, existing);
+            foreach (var adapter in solution.Adapters) Add(adapter, null, links, 0);
             if (solution.Attenuator is { } attenuator)
                 Add(attenuator, null, links * solution.Parts.Where(p => ReferenceEquals(p.Item, attenuator)).Sum(p => p.Quantity), 0);
         }
