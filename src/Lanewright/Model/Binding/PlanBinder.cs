@@ -41,11 +41,12 @@ public static class PlanBinder
 
     private static Catalogue CatalogueOf(PlanTree tree, StandardsLibrary standards, FindingSink findings)
     {
+        var shipped = CatalogueBinder.ShippedUnder(standards, findings);
         var mentioned = tree.Mentioned("catalogue");
-        if (mentioned.IsEmpty) return CatalogueBinder.Shipped;
+        if (mentioned.IsEmpty) return shipped;
         // A catalogue of the user's own states prices the user stands behind.
         var binder = new CatalogueBinder(standards, Mark.Seen, findings);
-        return CatalogueBinder.Shipped.With(mentioned.SelectMany(binder.Read));
+        return shipped.With(mentioned.SelectMany(binder.Read));
     }
 
     private static string FileName(string path)
