@@ -16,7 +16,7 @@ internal sealed class FibreJudge(FinderContext context)
 
     private static readonly Citation StockList = new("catalogue", "", "", Mark.Seen);
 
-    private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Seen);
+    private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Memory);
 
     /// <summary>The link as a solution with its comparisons; null when its length cannot be told.</summary>
     public Solution? Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
