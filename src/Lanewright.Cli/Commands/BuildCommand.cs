@@ -3,6 +3,7 @@ using Lanewright.Cli.Printing;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
 using Lanewright.Quantities;
+using Lanewright.Rules;
 
 namespace Lanewright.Cli.Commands;
 
@@ -22,25 +23,25 @@ internal static class BuildCommand
 
     private static int Run(string plan, string folder, bool asJson)
     {
-        var compilation = CommonOptions.Compile(plan);
-        var written = Screen.WithProgress(step => DocumentFolder.Write(folder, DeliverySet.Of(compilation), step));
+        var judged = CommonOptions.Compile(plan);
+        var written = Screen.WithProgress(step => DocumentFolder.Write(folder, DeliverySet.Of(judged), step));
         if (asJson)
         {
-            Screen.Document(stream => SummaryJson.Write(compilation, written, stream));
+            Screen.Document(stream => SummaryJson.Write(judged, written, stream));
         }
         else
         {
-            FindingPrinter.Print(Screen.Lines, compilation.Findings);
-            Print(compilation, folder, written);
+            FindingPrinter.Print(Screen.Lines, judged.Findings);
+            Print(judged, folder, written);
         }
-        return compilation.HasErrors ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+        return judged.HasErrors ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
-    private static void Print(Compilation compilation, string folder, IReadOnlyList<string> written)
+    private static void Print(JudgedPlan judged, string folder, IReadOnlyList<string> written)
     {
-        if (compilation.Plan is { } plan)
+        if (judged.Plan is { } plan)
         {
-            var summary = PlanSummary.Of(compilation);
+            var summary = PlanSummary.Of(judged);
             Screen.Line($"{plan.Title}: {Numerals.Grouped(summary.Devices)} devices, {Numerals.Grouped(summary.Links)} links in {summary.Classes} classes, {Numerals.Grouped(summary.Cables)} cables");
             Screen.Line($"to buy {Numerals.Grouped(summary.Price.Units)} {plan.Currency}, at most {Numerals.Grouped((decimal)summary.Power.Value)} W; links: {summary.Passing} pass, {summary.Unproven} unproven, {summary.Failing} fail");
         }

@@ -15,10 +15,10 @@ internal static class CheckCommand
         var command = new Command("check", "judge a plan and print the findings") { plan, json };
         command.SetAction(parsed =>
         {
-            var compilation = CommonOptions.Compile(parsed.GetValue(plan)!);
-            if (parsed.GetValue(json)) Screen.Document(stream => FindingsJson.Write(compilation, stream));
-            else FindingPrinter.Print(Screen.Lines, compilation.Findings);
-            return compilation.HasErrors ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+            var judged = CommonOptions.Compile(parsed.GetValue(plan)!);
+            if (parsed.GetValue(json)) Screen.Document(stream => FindingsJson.Write(judged, stream));
+            else FindingPrinter.Print(Screen.Lines, judged.Findings);
+            return judged.HasErrors ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
         });
         return command;
     }

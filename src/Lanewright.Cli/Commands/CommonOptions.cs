@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Lanewright.Rules;
 
 namespace Lanewright.Cli.Commands;
 
@@ -12,7 +13,7 @@ internal static class CommonOptions
     public static Argument<string> Plan() => new("PLAN") { Description = "the plan file, or a folder that holds plan.yaml" };
 
     /// <summary>Compiles the plan a person named; fails the command when its file cannot be read.</summary>
-    public static Compilation Compile(string named)
+    public static JudgedPlan Compile(string named)
     {
         var path = DiskFiles.PlanPath(named);
         var files = new DiskFiles();

@@ -5,6 +5,7 @@ using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Links;
+using Lanewright.Rules;
 using Lanewright.Text;
 
 namespace Lanewright.Cli.Commands;
@@ -23,31 +24,31 @@ internal static class WhyCommand
         return command;
     }
 
-    private static int Run(Compilation compilation, string name, bool asJson)
+    private static int Run(JudgedPlan judged, string name, bool asJson)
     {
-        var choices = Named(compilation, name);
+        var choices = Named(judged, name);
         if (choices.Count == 0)
         {
-            var known = compilation.Plan?.Statements.Select(s => s.Name) ?? [];
+            var known = judged.Plan?.Statements.Select(s => s.Name) ?? [];
             throw new UsageFault($"the plan has no set, link or class '{name}'{Spelling.DidYouMean(name, known)}");
         }
-        if (asJson) Screen.Document(stream => Write(compilation, choices, stream));
-        else foreach (var choice in choices) Print(compilation, choice);
+        if (asJson) Screen.Document(stream => Write(judged, choices, stream));
+        else foreach (var choice in choices) Print(judged, choice);
         return ExitCodes.NoErrors;
     }
 
-    private static List<ClassChoice> Named(Compilation compilation, string name)
+    private static List<ClassChoice> Named(JudgedPlan judged, string name)
     {
-        if (compilation.Design is not { } design || compilation.Plan is not { } plan) return [];
+        if (judged.Design is not { } design || judged.Plan is not { } plan) return [];
         for (var link = 0; link < plan.Links.Count; link++)
             if (Identifiers.Link(link) == name) return [design.Choices[design.ClassOf(link)]];
-        return [.. design.Choices.Where(c => c.Class.Statement.Name == name || Identifiers.Class(c.Class.Index, 0) == name)];
+        return [.. design.Choices.Where(c => c.Class.Statements.Any(s => s.Name == name) || Identifiers.Class(c.Class.Index, 0) == name)];
     }
 
-    private static void Print(Compilation compilation, ClassChoice choice)
+    private static void Print(JudgedPlan judged, ClassChoice choice)
     {
-        var plan = compilation.Plan!;
-        Screen.Line($"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.Statement.Name}': {choice.Class.Count} links at {choice.Class.Statement.Rate}, {choice.Class.Needed?.ToString() ?? "unknown"} or longer");
+        var plan = judged.Plan!;
+        Screen.Line($"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.SetNames}': {choice.Class.Count} links at {choice.Class.Statement.Rate}, {choice.Class.Needed?.ToString() ?? "unknown"} or longer");
         Screen.Print(
             ["", "way", "medium", "verdict", plan.Currency + " a link", "W a link", "lost by"],
             choice.Candidates.Select(s => (IReadOnlyList<string>)
@@ -58,20 +59,20 @@ internal static class WhyCommand
         if (choice.Verdict == Verdict.Fail && SmallestChange.Of(choice) is { } change) Screen.Line("smallest change: " + change);
     }
 
-    private static void Write(Compilation compilation, List<ClassChoice> choices, Stream stream) => JsonText.Write(stream, writer =>
+    private static void Write(JudgedPlan judged, List<ClassChoice> choices, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
         writer.WriteStartArray("classes");
-        foreach (var choice in choices) Write(writer, compilation, choice);
+        foreach (var choice in choices) Write(writer, judged, choice);
         writer.WriteEndArray();
         writer.WriteEndObject();
     });
 
-    private static void Write(Utf8JsonWriter writer, Compilation compilation, ClassChoice choice)
+    private static void Write(Utf8JsonWriter writer, JudgedPlan judged, ClassChoice choice)
     {
         writer.WriteStartObject();
         writer.WriteString("class", Identifiers.Class(choice.Class.Index, 0));
-        writer.WriteString("set", choice.Class.Statement.Name);
+        writer.WriteString("set", choice.Class.SetNames);
         writer.WriteNumber("count", choice.Class.Count);
         writer.WriteString("chosen", choice.Chosen?.Name ?? "");
         writer.WriteString("smallestChange", choice.Verdict == Verdict.Fail ? SmallestChange.Of(choice) ?? "" : "");
@@ -80,7 +81,7 @@ internal static class WhyCommand
         {
             writer.WriteStartObject();
             SolutionJson.WriteKeys(writer, candidate);
-            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Chosen, compilation.Plan!.Currency));
+            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Chosen, judged.Plan!.Currency));
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

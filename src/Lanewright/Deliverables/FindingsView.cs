@@ -1,5 +1,6 @@
 using Lanewright.Deliverables.Tables;
 using Lanewright.Findings;
+using Lanewright.Rules;
 
 namespace Lanewright.Deliverables;
 
@@ -7,11 +8,11 @@ namespace Lanewright.Deliverables;
 public static class FindingsView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(Compilation compilation) => new("findings",
+    public static TableView Of(JudgedPlan judged) => new("findings",
     [
         new("severity", 10), new("code", 9), new("name", 26), new("file", 20), new("line", 6, ColumnKind.Whole), new("column", 7, ColumnKind.Whole),
         new("links", 8, ColumnKind.Whole), new("message", 110), new("evidence", 70),
-    ], () => Rows(compilation));
+    ], () => Rows(judged));
 
     /// <summary>A severity in one word.</summary>
     public static string Word(Severity severity) => severity switch
@@ -21,9 +22,9 @@ public static class FindingsView
         _ => "advice",
     };
 
-    private static IEnumerable<Cell[]> Rows(Compilation compilation)
+    private static IEnumerable<Cell[]> Rows(JudgedPlan judged)
     {
-        foreach (var finding in compilation.Findings)
+        foreach (var finding in judged.Findings)
         {
             var at = finding.Span.Source is null ? default : finding.Span.Position;
             yield return

@@ -1,5 +1,6 @@
 using Lanewright.Deliverables.Tables;
 using Lanewright.Model.Catalogues;
+using Lanewright.Rules;
 using Lanewright.Text;
 
 namespace Lanewright.Deliverables;
@@ -8,13 +9,13 @@ namespace Lanewright.Deliverables;
 public static class PartsView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(Compilation compilation) => new("parts",
+    public static TableView Of(JudgedPlan judged) => new("parts",
     [
         new("model", 26), new("title", 52), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("needed", 9, ColumnKind.Whole),
         new("existing", 9, ColumnKind.Whole), new("from-stock", 10, ColumnKind.Whole), new("spares", 8, ColumnKind.Whole),
         new("to-buy", 9, ColumnKind.Whole), new("unit-price", 12, ColumnKind.Money), new("total-price", 15, ColumnKind.Money),
         new("unit-watts", 10, ColumnKind.Real), new("total-watts", 12, ColumnKind.Real), new("price-mark", 11),
-    ], () => Rows(compilation));
+    ], () => Rows(judged));
 
     /// <summary>A kind of catalogue item in one word.</summary>
     public static string KindOf(ICatalogueItem item) => item switch
@@ -27,9 +28,9 @@ public static class PartsView
         _ => "sundry",
     };
 
-    private static IEnumerable<Cell[]> Rows(Compilation compilation)
+    private static IEnumerable<Cell[]> Rows(JudgedPlan judged)
     {
-        foreach (var part in compilation.Parts)
+        foreach (var part in judged.Parts)
         {
             yield return
             [

@@ -1,5 +1,6 @@
 using Lanewright.Engineering.Links;
 using Lanewright.Quantities;
+using Lanewright.Rules;
 
 namespace Lanewright.Deliverables;
 
@@ -17,11 +18,11 @@ namespace Lanewright.Deliverables;
 public sealed record PlanSummary(
     long Devices, long Links, int Classes, long Cables, Money Price, Watts Power, long Passing, long Unproven, long Failing, double? ExpectedExceedances)
 {
-    /// <summary>The summary of a compilation with a plan.</summary>
-    public static PlanSummary Of(Compilation compilation)
+    /// <summary>The summary of a judged with a plan.</summary>
+    public static PlanSummary Of(JudgedPlan judged)
     {
-        var plan = compilation.Plan!;
-        var design = compilation.Design!;
+        var plan = judged.Plan!;
+        var design = judged.Design!;
         var byVerdict = new long[3];
         double? expected = null;
         foreach (var choice in design.Choices)
@@ -35,7 +36,7 @@ public sealed record PlanSummary(
         }
         var price = Money.Zero;
         var watts = 0.0;
-        foreach (var part in compilation.Parts)
+        foreach (var part in judged.Parts)
         {
             price += part.Total;
             watts += part.Power.Value;

@@ -4,6 +4,7 @@ using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Links;
 using Lanewright.Quantities;
+using Lanewright.Rules;
 
 namespace Lanewright.Deliverables;
 
@@ -11,12 +12,12 @@ namespace Lanewright.Deliverables;
 public static class PortsView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(Compilation compilation) => new("ports",
+    public static TableView Of(JudgedPlan judged) => new("ports",
     [
         new("device", 22), new("group", 16), new("model", 20), new("rack", 18), new("unit", 6, ColumnKind.Whole), new("port", 8),
         new("breakout", 10), new("rate", 8), new("lanes", 8), new("far-device", 22), new("far-port", 9), new("module", 22),
         new("medium", 8), new("cable", 10), new("link", 10), new("fec", 14), new("autonegotiation", 15), new("set", 22),
-    ], () => Rows(compilation.Plan!, compilation.Design!));
+    ], () => Rows(judged.Plan!, judged.Design!));
 
     private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design)
     {

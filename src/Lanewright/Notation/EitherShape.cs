@@ -1,9 +1,9 @@
 namespace Lanewright.Notation;
 
-/// <summary>Either a single value, or a map that says more.</summary>
-/// <param name="Short">The single value.</param>
+/// <summary>Either something short, or a map that says more.</summary>
+/// <param name="Short">The short form: a value or a list of values.</param>
 /// <param name="Long">The map.</param>
-public sealed record EitherShape(ScalarShape Short, MapShape Long) : Shape
+public sealed record EitherShape(Shape Short, MapShape Long) : Shape
 {
     /// <inheritdoc/>
     public override string Expected => $"{Short.Expected}, or {Long.Expected}";

@@ -30,7 +30,7 @@ public static class Shapes
     /// <summary>A reflectance in dB, below zero.</summary>
     public static ScalarShape Reflectance { get; } = Quantity("a reflectance such as '-45 dB'", UnitText.Ratios, most: 0);
 
-    /// <summary>A fibre attenuation.</summary>
+    /// <summary>A loss per length.</summary>
     public static ScalarShape Attenuation { get; } = Quantity("an attenuation such as '0.35 dB/km'", UnitText.Attenuations, least: 0);
 
     /// <summary>A power.</summary>

@@ -39,6 +39,6 @@ public readonly record struct Baud : IComparable<Baud>
     /// <inheritdoc/>
     public int CompareTo(Baud other) => raw.CompareTo(other.raw);
 
-    /// <summary>The value with its unit, as people write it: 25.78125 GBd has all its decimals.</summary>
+    /// <summary>The value with its unit, as people write it.</summary>
     public override string ToString() => Numerals.Exact(raw / 1e9) + " GBd";
 }

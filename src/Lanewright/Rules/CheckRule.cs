@@ -21,18 +21,33 @@ public abstract class CheckRule : Rule
     /// <inheritdoc/>
     public sealed override void Judge(Judgement judgement)
     {
-        foreach (var (choice, solution) in judgement.Judged())
+        var spoken =
+            from judged in judgement.Judged()
+            let check = Worst(judged.Solution)
+            where check is not null
+            select (judged.Choice, judged.Solution, Check: check);
+        // One set of links may fail in several classes, by a little here and by more there: the worst stands for all of them.
+        foreach (var set in spoken.GroupBy(s => s.Choice.Class.Statement.Index))
         {
-            foreach (var check in solution.Checks)
-                if (check.Name == CheckName && Speaks(check)) judgement.Add(this, choice, Message(solution, check), check);
+            var worst = set.OrderBy(s => Margin(s.Check)).ThenBy(s => s.Choice.Class.Index).First();
+            var links = set.DistinctBy(s => s.Choice.Class.Index).Sum(s => (long)s.Choice.Class.Count);
+            judgement.Add(this, worst.Choice, Message(worst.Solution, worst.Check), worst.Check, links);
         }
     }
+
+    /// <summary>Both ends may say the same, and two sources may set the same limit: the worst of them speaks.</summary>
+    private Check? Worst(Solution solution) => SameCause.Spoken(solution.Checks)
+        .Where(c => c.Name == CheckName && Speaks(c, solution))
+        .OrderBy(Margin)
+        .FirstOrDefault();
+
+    private static double Margin(Check check) => check.Margin ?? double.NegativeInfinity;
 
     /// <summary>What is wrong and what to do.</summary>
     protected abstract string Message(Solution solution, Check check);
 
     /// <summary>Whether the comparison is one to speak about.</summary>
-    protected virtual bool Speaks(Check check) => check.Verdict == Verdict.Fail;
+    protected virtual bool Speaks(Check check, Solution solution) => check.Verdict == Verdict.Fail;
 
     /// <summary>A value of the comparison with its unit.</summary>
     protected static string Value(Check check) => check.Value is { } v ? Numerals.Unit(v, check.Unit) : "an unknown value";

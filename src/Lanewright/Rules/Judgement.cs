@@ -16,6 +16,9 @@ namespace Lanewright.Rules;
 /// <param name="Findings">Where findings go.</param>
 public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, FindingSink Findings)
 {
+    /// <summary>Other sets of links named with a finding.</summary>
+    private const int MostRelated = 5;
+
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>
     public IEnumerable<(ClassChoice Choice, Solution Solution)> Judged()
@@ -27,14 +30,15 @@ public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<Part
         }
     }
 
-    /// <summary>Adds a finding about a class of links.</summary>
-    public void Add(Rule rule, ClassChoice choice, string message, Check? check = null)
+    /// <summary>Adds a finding about a class of links, or about several of which it is the worst.</summary>
+    public void Add(Rule rule, ClassChoice choice, string message, Check? check = null, long? links = null)
     {
-        var example = ExampleOf(choice.Class);
+        var example = ExampleOf(choice.Class, links ?? choice.Class.Count);
         Findings.Add(new Finding(rule.Kind, rule.Kind.Severity, choice.Class.Statement.Span, $"{example}: {message}")
         {
-            Subject = choice.Class.Statement.Name,
-            Count = choice.Class.Count,
+            Subject = choice.Class.SetNames,
+            Count = links ?? choice.Class.Count,
+            Related = [.. choice.Class.Statements.Skip(1).Take(MostRelated).Select(s => new RelatedPlace(s.Span, $"'{s.Name}' has links alike"))],
             Evidence = check is null ? null : new Evidence(check.Name, check.Value, check.Limit, check.Unit, check.Source),
         });
     }
@@ -44,11 +48,11 @@ public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<Part
         Findings.Add(new Finding(rule.Kind, rule.Kind.Severity, span, message) { Subject = subject, Count = count });
 
     /// <summary>A link of the class by its ends, and how many more there are.</summary>
-    public string ExampleOf(LinkClass link)
+    private string ExampleOf(LinkClass link, long count)
     {
         var from = PortName(Plan.Links.FromDevice(link.FirstLink), Plan.Links.FromPort(link.FirstLink).Cage);
         var to = PortName(Plan.Links.ToDevice(link.FirstLink), Plan.Links.ToPort(link.FirstLink).Cage);
-        var more = link.Count > 1 ? $" and {Numerals.Whole(link.Count - 1)} more" : "";
+        var more = count > 1 ? $" and {Numerals.Whole(count - 1)} more" : "";
         return $"{from} to {to}{more}";
     }
 

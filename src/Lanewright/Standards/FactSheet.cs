@@ -8,6 +8,9 @@ public sealed class FactSheet
 {
     private readonly Dictionary<string, Fact> byField;
 
+    // Limits are asked for once a link; their texts are read once a table.
+    private readonly Dictionary<string, Known<double>> numbers = new(StringComparer.Ordinal);
+
     /// <summary>Takes the rows of a subject in table order; a later row of the same field replaces an earlier one.</summary>
     public FactSheet(string subject, IEnumerable<Fact> facts)
     {
@@ -15,6 +18,8 @@ public sealed class FactSheet
         byField = new(StringComparer.Ordinal);
         foreach (var fact in facts) byField[fact.Field] = fact;
         Facts = [.. byField.Values];
+        foreach (var fact in Facts)
+            if (Numerals.TryReal(fact.Value, out var value)) numbers[fact.Field] = new Known<double>(value, fact.Source);
     }
 
     /// <summary>The thing.</summary>
@@ -34,7 +39,7 @@ public sealed class FactSheet
 
     /// <summary>A value as a number with its source, or null when there is none or it is no number.</summary>
     public Known<double>? Real(string field) =>
-        byField.TryGetValue(field, out var fact) && Numerals.TryReal(fact.Value, out var value) ? new(value, fact.Source) : null;
+        numbers.TryGetValue(field, out var known) ? known : null;
 
     /// <summary>A value as a whole number, or a stand-in when there is none.</summary>
     public int Whole(string field, int otherwise = 0) =>

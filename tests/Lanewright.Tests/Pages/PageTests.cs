@@ -33,8 +33,8 @@ public sealed class PageTests
         Assert.NotEmpty(examples);
         foreach (var example in examples)
         {
-            var compilation = PlanBlock.Compile(example);
-            Assert.True(compilation.Findings.Any(f => f.Kind.Code == page.Kind.Code), $"{name}: the example does not raise it:\n{example}\n{Expect.Text(compilation)}");
+            var judged = PlanBlock.Compile(example);
+            Assert.True(judged.Findings.Any(f => f.Kind.Code == page.Kind.Code), $"{name}: the example does not raise it:\n{example}\n{Expect.Text(judged)}");
         }
     }
 
@@ -47,10 +47,10 @@ public sealed class PageTests
         Assert.NotEmpty(cures);
         foreach (var cure in cures)
         {
-            var compilation = PlanBlock.Compile(cure);
+            var judged = PlanBlock.Compile(cure);
             Assert.True(
-                compilation.Findings.All(f => f.Kind.Code != page.Kind.Code && f.Severity != Severity.Error),
-                $"{name}: the cure is not clean:\n{cure}\n{Expect.Text(compilation)}");
+                judged.Findings.All(f => f.Kind.Code != page.Kind.Code && f.Severity != Severity.Error),
+                $"{name}: the cure is not clean:\n{cure}\n{Expect.Text(judged)}");
         }
     }
 

@@ -1,4 +1,5 @@
 using Lanewright.Findings;
+using Lanewright.Rules;
 
 namespace Lanewright.Tests.Support;
 
@@ -6,18 +7,18 @@ namespace Lanewright.Tests.Support;
 internal static class Expect
 {
     /// <summary>The plan raises exactly these error and warning codes, each at least once, and no other error or warning.</summary>
-    public static Compilation Codes(string plan, params string[] codes)
+    public static JudgedPlan Codes(string plan, params string[] codes)
     {
-        var compilation = PlanBlock.Compile(plan);
-        var raised = compilation.Findings.Where(f => f.Severity != Severity.Advice).Select(f => f.Kind.Code).Distinct().Order().ToArray();
-        Assert.True(codes.Order().SequenceEqual(raised), $"expected [{string.Join(' ', codes.Order())}], got:\n{Text(compilation)}");
-        return compilation;
+        var judged = PlanBlock.Compile(plan);
+        var raised = judged.Findings.Where(f => f.Severity != Severity.Advice).Select(f => f.Kind.Code).Distinct().Order().ToArray();
+        Assert.True(codes.Order().SequenceEqual(raised), $"expected [{string.Join(' ', codes.Order())}], got:\n{Text(judged)}");
+        return judged;
     }
 
     /// <summary>The plan raises no error and no warning.</summary>
-    public static Compilation Clean(string plan) => Codes(plan);
+    public static JudgedPlan Clean(string plan) => Codes(plan);
 
     /// <summary>All findings as lines.</summary>
-    public static string Text(Compilation compilation) => string.Join('\n', compilation.Findings.Select(f =>
+    public static string Text(JudgedPlan judged) => string.Join('\n', judged.Findings.Select(f =>
         $"{f.Span.Position.Line}:{f.Span.Position.Column} {f.Severity} {f.Kind.Code} {f.Kind.Name}: {f.Message}"));
 }

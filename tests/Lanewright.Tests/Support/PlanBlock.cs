@@ -1,3 +1,4 @@
+using Lanewright.Rules;
 using Lanewright.Text;
 
 namespace Lanewright.Tests.Support;
@@ -35,5 +36,5 @@ internal static class PlanBlock
     }
 
     /// <summary>Compiles a block.</summary>
-    public static Compilation Compile(string block) => Compilation.Of(Files(block), Main);
+    public static JudgedPlan Compile(string block) => Compilation.Of(Files(block), Main);
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Lanewright.Findings;
+using Lanewright.Rules;
 using Lanewright.Text;
 
 namespace Lanewright.Deliverables.Json;
@@ -7,17 +8,17 @@ namespace Lanewright.Deliverables.Json;
 /// <summary>Findings as JSON.</summary>
 public static class FindingsJson
 {
-    /// <summary>Writes all findings of a compilation with their counts.</summary>
-    public static void Write(Compilation compilation, Stream stream) => JsonText.Write(stream, writer =>
+    /// <summary>Writes all findings of a judged with their counts.</summary>
+    public static void Write(JudgedPlan judged, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
-        writer.WriteString("plan", compilation.Plan?.Name ?? "");
-        writer.WriteString("revision", compilation.Plan?.Revision ?? "");
-        writer.WriteNumber("errors", compilation.Findings.Count(f => f.Severity == Severity.Error));
-        writer.WriteNumber("warnings", compilation.Findings.Count(f => f.Severity == Severity.Warning));
-        writer.WriteNumber("advice", compilation.Findings.Count(f => f.Severity == Severity.Advice));
+        writer.WriteString("plan", judged.Plan?.Name ?? "");
+        writer.WriteString("revision", judged.Plan?.Revision ?? "");
+        writer.WriteNumber("errors", judged.Findings.Count(f => f.Severity == Severity.Error));
+        writer.WriteNumber("warnings", judged.Findings.Count(f => f.Severity == Severity.Warning));
+        writer.WriteNumber("advice", judged.Findings.Count(f => f.Severity == Severity.Advice));
         writer.WriteStartArray("findings");
-        foreach (var finding in compilation.Findings) Write(writer, finding);
+        foreach (var finding in judged.Findings) Write(writer, finding);
         writer.WriteEndArray();
         writer.WriteEndObject();
     });

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Links;
 using Lanewright.Model;
+using Lanewright.Rules;
 
 namespace Lanewright.Deliverables.Json;
 
@@ -9,10 +10,10 @@ namespace Lanewright.Deliverables.Json;
 public static class LinksJson
 {
     /// <summary>Writes classes and links.</summary>
-    public static void Write(Compilation compilation, Stream stream)
+    public static void Write(JudgedPlan judged, Stream stream)
     {
-        var plan = compilation.Plan!;
-        var design = compilation.Design!;
+        var plan = judged.Plan!;
+        var design = judged.Design!;
         JsonText.Write(stream, writer =>
         {
             writer.WriteStartObject();
@@ -34,7 +35,7 @@ public static class LinksJson
         {
             writer.WriteStartObject();
             writer.WriteString("class", Identifiers.Class(choice.Class.Index, share));
-            writer.WriteString("set", choice.Class.Statement.Name);
+            writer.WriteString("set", choice.Class.SetNames);
             writer.WriteString("rate", choice.Class.Statement.Rate.ToString());
             if (choice.Shares.IsEmpty)
             {

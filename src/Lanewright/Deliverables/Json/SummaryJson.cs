@@ -1,4 +1,5 @@
 using Lanewright.Findings;
+using Lanewright.Rules;
 
 namespace Lanewright.Deliverables.Json;
 
@@ -6,15 +7,15 @@ namespace Lanewright.Deliverables.Json;
 public static class SummaryJson
 {
     /// <summary>Writes the headline numbers and the names of the documents.</summary>
-    public static void Write(Compilation compilation, IReadOnlyList<string> documents, Stream stream) => JsonText.Write(stream, writer =>
+    public static void Write(JudgedPlan judged, IReadOnlyList<string> documents, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
-        writer.WriteNumber("errors", compilation.Findings.Count(f => f.Severity == Severity.Error));
-        writer.WriteNumber("warnings", compilation.Findings.Count(f => f.Severity == Severity.Warning));
-        writer.WriteNumber("advice", compilation.Findings.Count(f => f.Severity == Severity.Advice));
-        if (compilation.Plan is { } plan)
+        writer.WriteNumber("errors", judged.Findings.Count(f => f.Severity == Severity.Error));
+        writer.WriteNumber("warnings", judged.Findings.Count(f => f.Severity == Severity.Warning));
+        writer.WriteNumber("advice", judged.Findings.Count(f => f.Severity == Severity.Advice));
+        if (judged.Plan is { } plan)
         {
-            var summary = PlanSummary.Of(compilation);
+            var summary = PlanSummary.Of(judged);
             writer.WriteString("plan", plan.Name);
             writer.WriteString("currency", plan.Currency);
             writer.WriteNumber("devices", summary.Devices);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
@@ -10,8 +11,14 @@ public sealed record LinkClass
     /// <summary>Its number.</summary>
     public required int Index { get; init; }
 
-    /// <summary>The statement the links come from.</summary>
+    /// <summary>The statement the links come from; where several ask for the same, the first of them.</summary>
     public required LinkStatement Statement { get; init; }
+
+    /// <summary>All statements with links of the class, in order.</summary>
+    public ImmutableArray<LinkStatement> Statements { get; init; } = [];
+
+    /// <summary>The names of those statements; when there are many, the first and how many more.</summary>
+    public string SetNames => Statements.Length > 1 ? $"{Statement.Name} and {Statements.Length - 1} more" : Statement.Name;
 
     /// <summary>Kind of first end.</summary>
     public required EndSpec From { get; init; }

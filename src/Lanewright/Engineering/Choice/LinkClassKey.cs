@@ -1,7 +1,7 @@
 namespace Lanewright.Engineering.Choice;
 
 /// <summary>What tells links apart for a judgement. Links with equal keys are judged once.</summary>
-/// <param name="Statement">The statement they come from.</param>
+/// <param name="Kind">The first statement that asks for the same.</param>
 /// <param name="From">Kind of first end.</param>
 /// <param name="To">Kind of second end.</param>
 /// <param name="Place">Grid place of the length; -1 when the statement fixes it.</param>
@@ -11,4 +11,4 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="ToRack">Kind of rack at the second end.</param>
 /// <param name="Shape">How the cages are split.</param>
 internal readonly record struct LinkClassKey(
-    int Statement, short From, short To, int Place, int NeededPlace, short Route, short FromRack, short ToRack, FanShape Shape);
+    int Kind, short From, short To, int Place, int NeededPlace, short Route, short FromRack, short ToRack, FanShape Shape);

@@ -16,6 +16,8 @@ public sealed class LinkClasses
     private readonly List<LinkClassKey> keys = [];
     private readonly List<int> counts = [];
     private readonly List<int> firsts = [];
+    private readonly List<SortedSet<int>> statements = [];
+    private readonly int[] kindOf;
     private readonly List<EndSpec> ends = [];
     private readonly Dictionary<(Model.Catalogues.CageModel Cage, int Ways, Watts? Limit), short> endByContent = [];
     private readonly Dictionary<(int Group, PortPlace Port), short> endByPort = [];
@@ -27,6 +29,7 @@ public sealed class LinkClasses
         grid = new LengthGrid(plan.Catalogue);
         route = new RouteLength(plan);
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
+        kindOf = StatementKinds.FirstAlike(plan.Statements);
         Bundles = CageBundles.Of(plan);
         ClassOf = new int[plan.Links.Count];
         UnmeasuredLinks = [];
@@ -67,7 +70,9 @@ public sealed class LinkClasses
                 keys.Add(key);
                 counts.Add(0);
                 firsts.Add(link);
+                statements.Add([]);
             }
+            statements[index].Add(plan.Links.Statement(link));
             counts[index]++;
             ClassOf[link] = index;
         }
@@ -97,7 +102,7 @@ public sealed class LinkClasses
             ? -1
             : plan.Building.Routes.IndexOf(plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall)!);
         return new LinkClassKey(
-            statement,
+            kindOf[statement],
             EndOf(from, links.FromPort(link)),
             EndOf(to, links.ToPort(link)),
             isFixed ? -1 : place,
@@ -128,12 +133,14 @@ public sealed class LinkClasses
 
     private LinkClass ClassFor(LinkClassKey key, int index)
     {
-        var statement = plan.Statements[key.Statement];
+        var sets = statements[index].Select(s => plan.Statements[s]).ToImmutableArray();
+        var statement = sets[0];
         var way = key.NeededPlace >= 0 ? grid.LengthOf(key.NeededPlace) : (Length?)null;
         return new LinkClass
         {
             Index = index,
             Statement = statement,
+            Statements = sets,
             From = ends[key.From],
             To = ends[key.To],
             Needed = statement.Length ?? (key.Place < 0 ? null : grid.LengthOf(key.Place)),

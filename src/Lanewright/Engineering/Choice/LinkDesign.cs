@@ -69,17 +69,20 @@ public sealed class LinkDesign
         return counts.Select(c => (c.Key, c.Value));
     }
 
-    /// <summary>How many cables and links each way of making links has, by statement.</summary>
+    /// <summary>How many cables and links each way of making links has, with a statement it serves.</summary>
     public IEnumerable<(Solution Solution, int Statement, long Cables, long Links)> CablesBySolution()
     {
-        var counts = new SortedDictionary<(int Class, int Share), (long Cables, long Links)>();
+        var counts = Choices.Select(c => new (long Cables, long Links)[c.Shares.Length]).ToArray();
         foreach (var cable in Cables)
         {
-            var key = (classOf[cable.FirstLink], (int)shareOf[cable.FirstLink]);
-            var (cables, links) = counts.GetValueOrDefault(key);
-            counts[key] = (cables + 1, links + cable.Links);
+            ref var count = ref counts[classOf[cable.FirstLink]][shareOf[cable.FirstLink]];
+            count = (count.Cables + 1, count.Links + cable.Links);
         }
-        return counts.Select(c => (Choices[c.Key.Class].Shares[c.Key.Share].Solution, Choices[c.Key.Class].Class.Statement.Index, c.Value.Cables, c.Value.Links));
+        return
+            from choice in Choices
+            from share in Enumerable.Range(0, choice.Shares.Length)
+            let count = counts[choice.Class.Index][share]
+            select (choice.Shares[share].Solution, choice.Class.Statement.Index, count.Cables, count.Links);
     }
 
     /// <summary>Links of a class take its shares in their own order.</summary>

@@ -59,6 +59,17 @@ public sealed record Check
     public static Check AtLeast(string name, double? value, Known<double>? limit, string unit, Mark mark = Mark.Seen) =>
         Compare(name, value, limit, unit, mark, (v, l) => v - l);
 
+    /// <summary>This comparison against a limit that is printed rounded: what is outside by less than the rounding cannot be told from
+    /// inside, and passes on condition.</summary>
+    public Check WithLimitRoundedTo(double unit) => Verdict == Verdict.Fail && Margin > -unit / 2
+        ? this with
+        {
+            Verdict = Verdict.Pass,
+            IsConditional = true,
+            Note = (Note.Length > 0 ? Note + "; " : "") + "over the printed limit by less than the step it is rounded to: measure the channel",
+        }
+        : this;
+
     /// <summary>A comparison of words.</summary>
     public static Check Of(string name, bool passes, Citation? source, string note = "") => new(name)
     {

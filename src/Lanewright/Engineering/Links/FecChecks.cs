@@ -59,7 +59,7 @@ public sealed record FecChecks(ImmutableArray<Check> All, string FromPort, strin
         }
         if (end.FixedFec is { } set && set != needed)
         {
-            yield return Check.Of(CheckNames.HostFec, false, source, $"the port is set to {set} and the link needs {needed}") with { End = side };
+            yield return Check.Of(CheckNames.HostFec, false, source, $"the port is set to {set} and the link needs it set to {needed}") with { End = side };
             yield break;
         }
         yield return Check.Of(CheckNames.HostFec, true, source) with { End = side };

@@ -69,8 +69,12 @@ public sealed class FibreLinkChecks
         if (loss is null) return Check.Unknown(CheckNames.ChannelLoss, $"the attenuation of {channel.Fibre.Name} is not known at the wavelengths of {from.Name}");
         var limit = Smaller(LossLimit(from), LossLimit(to));
         var check = Check.AtMost(CheckNames.ChannelLoss, loss.Maximum.Value, limit?.As(l => l.Value), "dB", loss.Mark);
-        return check with { Note = string.Join(", ", loss.Parts.Select(p => $"{p.What} {p.Loss}")) + $" at {loss.WorstWavelength}" };
+        check = check with { Note = string.Join(", ", loss.Parts.Select(p => $"{p.What} {p.Loss}")) + $" at {loss.WorstWavelength}" };
+        return channel.Fibre.Kind == FibreKind.MultiMode ? check.WithLimitRoundedTo(PrintedStep) : check;
     }
+
+    /// <summary>Multimode channel losses are sums rounded to a tenth: 1.525 dB is printed as 1.5, 1.745 as 1.8.</summary>
+    private const double PrintedStep = 0.1;
 
     /// <summary>Past the plain reach only the limit of an engineered link is left.</summary>
     private Known<Decibels>? LossLimit(InterfaceType type) =>

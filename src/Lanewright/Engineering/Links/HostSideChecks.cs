@@ -104,5 +104,6 @@ public static class HostSideChecks
         return Check.Of(CheckNames.HostInterface, true, source);
     }
 
+    /// <summary>The name with its article, by the sound of its first letter.</summary>
     private static string Article(string name) => (name[0] is 'S' or 'O' or 'R' ? "an " : "a ") + name;
 }

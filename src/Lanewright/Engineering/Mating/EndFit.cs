@@ -67,10 +67,12 @@ internal sealed class EndFit
             ChooseCode(fits[0]);
             return;
         }
+        // An adapter takes one part of what the cage could be split into.
+        var isAdapted = !end.Cage.Accepts.Contains(end.Module!.Name);
         var modes = standards.CageModes(end.CageLanes);
         var usable =
             from mode in modes
-            where mode.Possible && mode.Ways == ways && mode.Rate == rate
+            where mode.Possible && mode.Rate == rate && (mode.Ways == ways || isAdapted)
             from i in fits
             where i.Lanes == mode.LanesPerPort && i.Signal == mode.Signal
             orderby mode.Condition.Length

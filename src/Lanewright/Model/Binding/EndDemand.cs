@@ -10,6 +10,7 @@ internal sealed class EndDemand
     private const string Socket = "RJ45";
 
     private readonly Dictionary<int, bool[]> suitableByGroup = [];
+    private readonly IReadOnlySet<string> farFormFactors;
 
     /// <summary>Takes a side and the mode its cages run in.</summary>
     /// <param name="id">A number no other side has.</param>
@@ -17,8 +18,10 @@ internal sealed class EndDemand
     /// <param name="end">Its side.</param>
     /// <param name="mode">How each cage is split.</param>
     /// <param name="isListed">Whether the platforms list that mode; when not, any cage is taken and the link rules say what is wrong.</param>
-    public EndDemand(int id, LinkStatement statement, LinkEnd end, PortMode mode, bool isListed)
+    /// <param name="farFormFactors">Form factors of the cages that could take the link at the other side.</param>
+    public EndDemand(int id, LinkStatement statement, LinkEnd end, PortMode mode, bool isListed, IReadOnlySet<string> farFormFactors)
     {
+        this.farFormFactors = farFormFactors;
         Id = id;
         Statement = statement;
         End = end;
@@ -42,12 +45,22 @@ internal sealed class EndDemand
         if (suitableByGroup.TryGetValue(group.Index, out var suitable)) return suitable;
         suitable = new bool[group.Layout.Slots.Length];
         for (var i = 0; i < suitable.Length; i++) suitable[i] = Suits(group.Layout, i);
+        KeepLikeFarEnd(group, suitable);
         // Better a link on a cage of the wrong kind, which is then judged, than no link and no judgement; but a cage that lists
         // the mode, or takes modules at all, before a socket for twisted pair.
         if (!suitable.Contains(true) && End.Ports is null)
             for (var i = 0; i < suitable.Length; i++) suitable[i] = RunsMode(group.Layout.Slots[i].Cage);
         if (!suitable.Contains(true) && End.Ports is null) Array.Fill(suitable, true);
         return suitableByGroup[group.Index] = suitable;
+    }
+
+    /// <summary>Where some of the cages are of the same form as those at the other side, they are the ones meant: a socket for a socket.</summary>
+    private void KeepLikeFarEnd(DeviceGroup group, bool[] suitable)
+    {
+        if (End.Ports is not null || End.Module is not null || !IsListed) return;
+        var alike = group.Layout.Slots.Select(s => farFormFactors.Contains(s.Cage.FormFactor.Name)).ToArray();
+        if (!suitable.Where((isSuitable, i) => isSuitable && alike[i]).Any()) return;
+        for (var i = 0; i < suitable.Length; i++) suitable[i] &= alike[i];
     }
 
     private bool Suits(CageLayout layout, int cage)

@@ -82,8 +82,8 @@ internal sealed class LinkExpander
             return;
         }
         if (toItself) findings.Add(ModelFindings.LinkToItself, statement.Span, $"'{statement.Name}' links a device to itself; that link is left out");
-        var from = Demand(statement, statement.From, isFrom: true, fromLinks);
-        var to = Demand(statement, statement.To, isFrom: false, toLinks);
+        var from = Demand(statement, statement.From, statement.To, isFrom: true, fromLinks);
+        var to = Demand(statement, statement.To, statement.From, isFrom: false, toLinks);
         var shortFrom = new Dictionary<int, int>();
         var shortTo = new Dictionary<int, int>();
         pairs.ForEach(statement, (a, b) =>
@@ -104,16 +104,20 @@ internal sealed class LinkExpander
         ReportShort(to, shortTo, toLinks);
     }
 
-    private EndDemand Demand(LinkStatement statement, LinkEnd end, bool isFrom, Dictionary<int, int> links)
+    private EndDemand Demand(LinkStatement statement, LinkEnd end, LinkEnd far, bool isFrom, Dictionary<int, int> links)
     {
         var id = DemandId(statement, isFrom);
         var (mode, isListed) = end.UsesAdapter
             ? (new Catalogues.PortMode(1, statement.Rate), false)
             : BreakoutChoice.Of(statement, end, links, (device, m) => allotment.FreeCages(device, m, end, id));
-        var demand = new EndDemand(id, statement, end, mode, isListed);
+        var demand = new EndDemand(id, statement, end, mode, isListed, FormFactorsOf(far, statement.Rate));
         allotment.Begin(demand);
         return demand;
     }
+
+    /// <summary>Form factors of the cages of a side that list ports of a rate.</summary>
+    private static HashSet<string> FormFactorsOf(LinkEnd end, BitRate rate) =>
+        [.. end.Groups.SelectMany(g => g.Layout.Slots).Select(s => s.Cage).Where(c => c.Modes.Any(m => m.Rate == rate)).Select(c => c.FormFactor.Name)];
 
     private void ReportShort(EndDemand demand, Dictionary<int, int> missing, Dictionary<int, int> links)
     {

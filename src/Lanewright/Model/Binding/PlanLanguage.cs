@@ -103,8 +103,8 @@ public static class PlanLanguage
     /// <summary>A set of links.</summary>
     public static MapShape Link { get; } = new("a set of links",
     [
-        new("from", new EitherShape(Shapes.Text, End), "one side: a group, a device, or a description") { IsRequired = true },
-        new("to", new EitherShape(Shapes.Text, End), "the other side") { IsRequired = true },
+        new("from", new EitherShape(new ListShape(Shapes.Text), End), "one side: groups, devices, or a description") { IsRequired = true },
+        new("to", new EitherShape(new ListShape(Shapes.Text), End), "the other side") { IsRequired = true },
         new("rate", Shapes.Rate, "rate of each link") { IsRequired = true },
         new("pattern", Shapes.OneOf("paired", "each-to-each", "striped", "same-rack", "same-row"), "who is linked to whom") { Otherwise = "paired" },
         new("count", Shapes.Whole(1, 1024), "links of each pair; for striped, of each device of the from side") { Otherwise = "1" },

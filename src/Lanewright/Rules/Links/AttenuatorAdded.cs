@@ -1,3 +1,4 @@
+using Lanewright.Engineering.Links;
 using Lanewright.Findings;
 
 namespace Lanewright.Rules.Links;
@@ -10,7 +11,7 @@ internal sealed class AttenuatorAdded() : Rule("LW2416", nameof(AttenuatorAdded)
     {
         foreach (var (choice, solution) in judgement.Judged())
         {
-            if (solution.Attenuator is not { } part) continue;
+            if (solution.Attenuator is not { } part || solution.Verdict == Verdict.Fail) continue;
             judgement.Add(this, choice, $"the receiver would get too much light; {part.Title} ({part.Name}) is in the parts list and has to be fitted before the link is lit");
         }
     }

@@ -8,7 +8,7 @@ namespace Lanewright.Rules.Links;
 internal sealed class DraftInUse() : CheckRule("LW2210", nameof(DraftInUse), CheckNames.Draft, Severity.Warning)
 {
     /// <inheritdoc/>
-    protected override bool Speaks(Check check) => check.IsConditional;
+    protected override bool Speaks(Check check, Solution solution) => check.IsConditional && solution.Verdict != Verdict.Fail;
 
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>

@@ -8,7 +8,7 @@ namespace Lanewright.Rules.Links;
 internal sealed class EngineeredReachUsed() : CheckRule("LW2404", nameof(EngineeredReachUsed), CheckNames.Reach, Severity.Warning)
 {
     /// <inheritdoc/>
-    protected override bool Speaks(Check check) => check.IsConditional;
+    protected override bool Speaks(Check check, Solution solution) => check.IsConditional && solution.Verdict != Verdict.Fail;
 
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>

@@ -8,7 +8,7 @@ namespace Lanewright.Rules.Links;
 internal sealed class InterferenceLikely() : CheckRule("LW2413", nameof(InterferenceLikely), CheckNames.Interference, Severity.Warning)
 {
     /// <inheritdoc/>
-    protected override bool Speaks(Check check) => check.Verdict == Verdict.Fail;
+    protected override bool Speaks(Check check, Solution solution) => check.Verdict == Verdict.Fail;
 
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>

@@ -11,6 +11,7 @@ internal sealed class LimitUnknown() : Rule("LW2702", nameof(LimitUnknown), Seve
     {
         foreach (var (choice, solution) in judgement.Judged())
         {
+            if (solution.Verdict == Verdict.Fail) continue;
             var unknown = solution.Checks.Where(c => c.Verdict == Verdict.Unproven && !c.IsAdvice).ToList();
             if (unknown.Count == 0) continue;
             var what = string.Join("; ", unknown.Select(c => c.Note.Length > 0 ? $"{c.Name}: {c.Note}" : c.Name));

@@ -13,7 +13,7 @@ internal sealed class LossMarginThin() : Rule("LW2414", nameof(LossMarginThin), 
         foreach (var (choice, solution) in judgement.Judged())
         {
             var loss = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
-            if (loss?.Margin is not { } margin || margin < 0 || margin >= wanted) continue;
+            if (loss is not { Verdict: Verdict.Pass, Margin: { } margin } || margin >= Math.Max(wanted, 0)) continue;
             judgement.Add(this, choice,
                 $"{Quantities.Numerals.Unit(margin, "dB")} of loss margin are left and the policy wants {judgement.Plan.Policy.LeastMargin}; clean and measure, or choose a type with a larger budget", loss);
         }

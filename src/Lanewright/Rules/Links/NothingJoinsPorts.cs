@@ -16,7 +16,11 @@ internal sealed class NothingJoinsPorts() : Rule("LW2703", nameof(NothingJoinsPo
     }
 
     private static string Port(EndSpec end, ClassChoice choice) =>
-        $"a {end.Cage.FormFactor.Name} cage of {end.Cage.LanesText}" + (end.Ways > 1 ? $" split {end.Ways}x{choice.Class.Statement.Rate}" : "");
+        $"a {end.Cage.FormFactor.Name} cage of {end.Cage.LanesText}" + (end.Ways > 1 ? $" split {end.Ways}x{choice.Class.Statement.Rate}" : "")
+        + (Lists(end, choice) ? "" : $" (whose platform lists only {string.Join(", ", end.Cage.Modes)})");
+
+    private static bool Lists(EndSpec end, ClassChoice choice) =>
+        end.Cage.Modes.Any(m => m.Ways == end.Ways && m.Rate == choice.Class.Statement.Rate);
 
     private static string Wanted(ClassChoice choice)
     {

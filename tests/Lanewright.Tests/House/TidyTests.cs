@@ -1,0 +1,172 @@
+using System.Text.RegularExpressions;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace Lanewright.Tests.House;
+
+/// <summary>The habits of docs/style.md that a machine can see.</summary>
+public sealed partial class TidyTests
+{
+    private const int LongestFile = 400;
+    private const int LongestMethod = 60;
+    private const int LongestLine = 140;
+
+    private static readonly string[] VagueNames = ["Manager", "Helper", "Util", "Utils", "Service", "Data", "Info"];
+
+    /// <summary>Types that are open on purpose.</summary>
+    private static readonly string[] OpenTypes = [];
+
+    public static TheoryData<string> Folders => new("src", "tests", "bench");
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void Files_StayShort(string folder) => AssertNone(Sources(folder)
+        .Select(f => (f, File.ReadLines(f).Count()))
+        .Where(f => f.Item2 > LongestFile)
+        .Select(f => $"{Relative(f.f)} has {f.Item2} lines"));
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void Lines_StayShort(string folder) => AssertNone(Sources(folder)
+        .SelectMany(f => File.ReadLines(f).Select((line, i) => (f, i, line.Length)))
+        .Where(l => l.Length > LongestLine)
+        .Select(l => $"{Relative(l.f)}:{l.i + 1} has {l.Length} characters"));
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void Methods_StayShort(string folder) => AssertNone(
+        from tree in Trees(folder)
+        from member in tree.GetRoot().DescendantNodes().OfType<MemberDeclarationSyntax>()
+        where member is BaseMethodDeclarationSyntax
+        let lines = LinesOf(tree, member)
+        where lines > LongestMethod
+        select $"{Relative(tree.FilePath)}: {Name(member)} has {lines} lines");
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void Files_HoldOneTypeOfTheirOwnName(string folder) => AssertNone(
+        from tree in Trees(folder)
+        let types = tree.GetRoot().DescendantNodes().OfType<BaseTypeDeclarationSyntax>().Where(t => t.Parent is not TypeDeclarationSyntax).ToList()
+        where types.Count > 1 || (types.Count == 1 && types[0].Identifier.Text != Path.GetFileNameWithoutExtension(tree.FilePath).Split('.')[0])
+        select $"{Relative(tree.FilePath)} holds {string.Join(", ", types.Select(t => t.Identifier.Text))}");
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void Classes_AreSealedStaticOrAbstract(string folder) => AssertNone(
+        from tree in Trees(folder)
+        from type in tree.GetRoot().DescendantNodes().OfType<TypeDeclarationSyntax>()
+        where type is ClassDeclarationSyntax or RecordDeclarationSyntax { ClassOrStructKeyword.RawKind: 0 or (int)SyntaxKind.ClassKeyword }
+        let words = type.Modifiers.Select(m => m.Text).ToList()
+        where !words.Contains("sealed") && !words.Contains("static") && !words.Contains("abstract") && !OpenTypes.Contains(type.Identifier.Text)
+        select $"{Relative(tree.FilePath)}: {type.Identifier.Text} is open");
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void Structs_AreReadonly(string folder) => AssertNone(
+        from tree in Trees(folder)
+        from type in tree.GetRoot().DescendantNodes().OfType<TypeDeclarationSyntax>()
+        where type is StructDeclarationSyntax or RecordDeclarationSyntax { ClassOrStructKeyword.RawKind: (int)SyntaxKind.StructKeyword }
+        where type.Modifiers.All(m => m.Text != "readonly")
+        select $"{Relative(tree.FilePath)}: {type.Identifier.Text}");
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void Names_SayWhatThingsAre(string folder) => AssertNone(
+        from tree in Trees(folder)
+        from type in tree.GetRoot().DescendantNodes().OfType<BaseTypeDeclarationSyntax>()
+        where VagueNames.Any(v => type.Identifier.Text.EndsWith(v, StringComparison.Ordinal))
+        select $"{Relative(tree.FilePath)}: {type.Identifier.Text}");
+
+    [Fact]
+    public void Library_ForgivesNoNulls()
+    {
+        // The compiler cannot follow a value that an earlier line made sure of; each place says so by being listed.
+        var uses = Trees("src")
+            .SelectMany(t => t.GetRoot().DescendantNodes().OfType<PostfixUnaryExpressionSyntax>()
+                .Where(e => e.IsKind(SyntaxKind.SuppressNullableWarningExpression))
+                .Select(_ => Relative(t.FilePath)))
+            .ToList();
+        Assert.True(uses.Count <= MostForgiven, $"{uses.Count} uses of '!': {string.Join(", ", uses.Distinct())}");
+    }
+
+    /// <summary>This number only ever goes down.</summary>
+    private const int MostForgiven = 60;
+
+    [Fact]
+    public void Engineering_HasNoLiteralsThatBelongInRows() => AssertNone(
+        from tree in Trees("src")
+        where Relative(tree.FilePath).StartsWith("src/Lanewright/Engineering/", StringComparison.Ordinal)
+        from literal in tree.GetRoot().DescendantNodes().OfType<LiteralExpressionSyntax>()
+        where literal.IsKind(SyntaxKind.NumericLiteralExpression)
+        let value = Convert.ToDouble(literal.Token.Value, System.Globalization.CultureInfo.InvariantCulture)
+        where !SmallNumbers.Contains(value) && !AllowedLiterals.Contains((Path.GetFileName(tree.FilePath), value))
+        select $"{Relative(tree.FilePath)}:{tree.GetLineSpan(literal.Span).StartLinePosition.Line + 1} {literal}");
+
+    private static readonly double[] SmallNumbers = [0, 1, 2, 3, 4, 10];
+
+    /// <summary>Numbers of mathematics and of unit conversion, never of a standard.</summary>
+    private static readonly (string File, double Value)[] AllowedLiterals =
+    [
+        ("Check.cs", 1e-9), // rounding of the last places
+        ("ChannelLoss.cs", 1450), // between two bands, to tell them apart
+        ("FibreLinkChecks.cs", 1e12), // seconds in picoseconds
+        ("FibreLinkChecks.cs", 100), // per cent
+        ("LinkLatency.cs", 1e9), // seconds in nanoseconds
+        ("LinkLatency.cs", 299_792_458), // metres light travels in a second
+        ("LossStatistics.cs", 1500), // steps of a numerical integral
+        ("LossStatistics.cs", 1.880793608151251), // standard normal quantile of 97 %
+        ("LossStatistics.cs", 0.5), // middle of a step
+        ("LengthGrid.cs", 1e-9), // rounding of the last places
+        ("PartsTally.cs", 1e-9), // rounding of the last places
+        ("PartsTally.cs", 5), // rank in a sort order
+        ("RouteLength.cs", 2.0), // half of a height
+        ("FibreLinkChecks.cs", 0.1), // the step printed limits are rounded to
+        ("CopperChecks.cs", 0.01), // two tabled frequencies are the same
+        ("BendSpace.cs", 26), // the gauge from which installers call copper thick
+        ("SmallestChange.cs", 5), // rank in a sort order
+        ("CageBundles.cs", -1),
+        ("Mating.cs", 1e-9), // rounding of the last places
+    ];
+
+    [Fact]
+    public void Notation_KnowsNoWordOfTheTrade()
+    {
+        var faults = Sources("src").Where(f => Relative(f).StartsWith("src/Lanewright/Notation/", StringComparison.Ordinal))
+            .SelectMany(f => TradeWords().Matches(File.ReadAllText(f)).Select(m => $"{Relative(f)}: {m.Value}"));
+        AssertNone(faults);
+    }
+
+    [GeneratedRegex(@"\b(fibre|module|cage|rack|cable|transceiver|breakout)s?\b", RegexOptions.IgnoreCase)]
+    private static partial Regex TradeWords();
+
+    private static void AssertNone(IEnumerable<string> faults) => Assert.Empty(faults.Take(20));
+
+    private static IEnumerable<string> Sources(string folder)
+    {
+        var root = Repository.Path(folder);
+        return !Directory.Exists(root)
+            ? []
+            : Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
+                .Where(f => !f.Contains("/obj/", StringComparison.Ordinal) && !f.Contains("/bin/", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal);
+    }
+
+    private static IEnumerable<SyntaxTree> Trees(string folder) =>
+        Sources(folder).Select(f => CSharpSyntaxTree.ParseText(File.ReadAllText(f), path: f));
+
+    private static int LinesOf(SyntaxTree tree, SyntaxNode node)
+    {
+        var span = tree.GetLineSpan(node.Span);
+        return span.EndLinePosition.Line - span.StartLinePosition.Line + 1;
+    }
+
+    private static string Name(MemberDeclarationSyntax member) => member switch
+    {
+        MethodDeclarationSyntax method => method.Identifier.Text,
+        ConstructorDeclarationSyntax constructor => constructor.Identifier.Text,
+        _ => member.Kind().ToString(),
+    };
+
+    private static string Relative(string path) => Path.GetRelativePath(Repository.Root, path).Replace('\\', '/');
+}

@@ -1,0 +1,133 @@
+using Lanewright.Engineering.Mating;
+using Lanewright.Model.Binding;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+using Lanewright.Standards;
+
+namespace Lanewright.Tests.Mating;
+
+/// <summary>Pairs of ends whose verdict is known. Source unless a line says otherwise: lanes, symbol rates and wavelength plans of the
+/// IEEE 802.3 clauses and MSAs (memory); module and cage rules of SFF-8661, the QSFP-DD and OSFP MSAs.</summary>
+public sealed class MatingTests
+{
+    [Theory]
+    [InlineData("400GBASE-DR4", "400GBASE-DR4")]
+    [InlineData("400GBASE-FR4", "400GBASE-FR4")]
+    [InlineData("400GBASE-FR4", "400G-FR4")] // an overview page of 400G types names the two as one family (seen)
+    [InlineData("100GBASE-FR1", "100G-FR")]
+    [InlineData("100GBASE-SR4", "100GBASE-SR4")]
+    [InlineData("800GBASE-DR8", "800GBASE-DR8")]
+    [InlineData("QSFP28:4x25G/QSFP28/100GBASE-SR4", "QSFP-DD:8x50G/QSFP28/100GBASE-SR4")]
+    [InlineData("400GBASE-CR4", "400GBASE-CR4")]
+    public void Works(string a, string b) => Assert.Equal(MatingVerdict.Works, Verdict(a, b));
+
+    [Theory]
+    [InlineData("400GBASE-DR4", "100GBASE-DR", "4x100G", "500 m")] // an overview page of 400G types states the split (seen)
+    [InlineData("400GBASE-DR4", "100GBASE-FR1", "4x100G", "500 m")]
+    [InlineData("400GBASE-DR4-2", "100GBASE-FR1", "4x100G", "2000 m")]
+    [InlineData("400GBASE-DR4", "400GBASE-DR4-2", "500 m")]
+    [InlineData("100GBASE-DR", "100GBASE-FR1", "500 m")]
+    [InlineData("100GBASE-FR1", "100GBASE-LR1", "2000 m", "0.8 dB")]
+    [InlineData("100GBASE-DR", "100GBASE-LR1", "500 m", "0.8 dB")] // LR1 launches up to +4.8 dBm into +4.0 dBm
+    [InlineData("400GBASE-FR4", "400GBASE-LR4-6", "2000 m")]
+    [InlineData("400GBASE-FR4", "400G-LR4-10", "2000 m", "1.6 dB")]
+    [InlineData("2x400G-FR4", "400GBASE-FR4", "2x400G")]
+    [InlineData("100G-CWDM4", "100G-4WDM-10", "2000 m")] // data page of a 4WDM-10 module (seen)
+    [InlineData("100GBASE-LR4", "100GBASE-ER4", "10000 m")]
+    [InlineData("100GBASE-LR4", "100G-4WDM-20", "RS(528,514)")]
+    [InlineData("400GBASE-SR4", "400GBASE-VR4", "50 m")]
+    [InlineData("800GBASE-DR8", "400GBASE-DR4", "2x400G")]
+    [InlineData("800GBASE-DR8", "100GBASE-DR", "8x100G")]
+    [InlineData("400GBASE-SR8", "50GBASE-SR", "8x50G")]
+    [InlineData("400GBASE-SR8", "100GBASE-SR2", "4x100G")]
+    [InlineData("400GBASE-SR8", "200GBASE-SR4", "2x200G")]
+    [InlineData("400GBASE-SR4", "100GBASE-SR1", "4x100G")]
+    [InlineData("100GBASE-SR4", "25GBASE-SR", "4x25G")]
+    [InlineData("40GBASE-SR4", "10GBASE-SR", "4x10G")]
+    [InlineData("QSFP28:4x25G/QSFP28/100GBASE-DR", "100GBASE-DR", "code off")]
+    [InlineData("QSFP-DD:8x50G/QSFP+/40GBASE-SR4", "40GBASE-SR4", "10.3125")] // common practice
+    [InlineData("OSFP:8x100G/QSFP112/400GBASE-DR4", "400GBASE-DR4", "adapter")] // adapter overview page (seen)
+    [InlineData("QSFP28:4x25G/SFP28/25GBASE-SR", "25GBASE-SR", "adapter")]
+    [InlineData("40GBASE-ER4", "40GBASE-ER4", "9 dB")]
+    [InlineData("400GBASE-SR4.2", "400G-BD4.2", "not known")] // the MSA type's levels are not known here
+    [InlineData("400G-CR8-consortium", "200GBASE-CR4", "2x200G")]
+    public void Conditional(string a, string b, params string[] words)
+    {
+        var answer = Answer(a, b);
+        Assert.True(answer.Verdict == MatingVerdict.Conditional, string.Join("; ", answer.Reasons.Select(r => r.Text)));
+        foreach (var word in words) Assert.Contains(answer.Conditions, c => c.Contains(word, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("400GBASE-FR4", "100G-CWDM4", "LW2203")] // 53.125 GBd PAM4 against 25.78125 GBd NRZ
+    [InlineData("400GBASE-FR4", "100GBASE-FR1", "LW2108")] // wavelengths share the fibre (seen)
+    [InlineData("400GBASE-FR4", "100GBASE-DR", "LW2108")]
+    [InlineData("100G-CWDM4", "100GBASE-LR4", "LW2205")] // 20 nm grid against 800 GHz grid (grids seen)
+    [InlineData("100GBASE-SR4", "100GBASE-SR10", "LW2202")]
+    [InlineData("100GBASE-SR4", "100GBASE-SR2", "LW2202")]
+    [InlineData("100GBASE-SR4", "100GBASE-SR1", "LW2203")]
+    [InlineData("400GBASE-SR8", "400GBASE-SR4.2", "LW2205")] // eight lanes of one colour against four pairs of two (seen)
+    [InlineData("400GBASE-SR8", "400GBASE-SR4", "LW2203")]
+    [InlineData("400GBASE-SR4", "400GBASE-SR4.2", "LW2203")]
+    [InlineData("800GBASE-DR4", "400GBASE-DR4", "LW2203")] // 106.25 against 53.125 GBd (seen)
+    [InlineData("200GBASE-DR1", "200GBASE-DR1-2", "LW2203")] // 106.25 against 113.4375 GBd (seen)
+    [InlineData("400GBASE-LR8", "400G-LR4-10", "LW2202")]
+    [InlineData("400GBASE-DR4", "400GBASE-SR4", "LW2201")]
+    [InlineData("400GBASE-DR4", "400GBASE-CR4", "LW2201")]
+    [InlineData("50GBASE-CR", "50GBASE-CR2-consortium", "LW2202")]
+    [InlineData("100GBASE-CR2", "100GBASE-CR4", "LW2203")]
+    [InlineData("QSFP28:4x25G/QSFP-DD/400GBASE-DR4", "400GBASE-DR4", "LW2101")]
+    [InlineData("QSFP112:4x100G/QSFP-DD/400GBASE-DR4", "400GBASE-DR4", "LW2101")]
+    [InlineData("QSFP-DD:8x50G/OSFP/400GBASE-DR4", "400GBASE-DR4", "LW2101")]
+    [InlineData("OSFP-RHS:4x100G/OSFP/400GBASE-DR4", "400GBASE-DR4", "LW2101")] // finned top in a flat-top cage (seen)
+    [InlineData("OSFP:8x100G/OSFP-RHS/400GBASE-DR4", "400GBASE-DR4", "LW2101")]
+    [InlineData("SFP28:1x25G/SFP-DD/25GBASE-SR", "25GBASE-SR", "LW2101")]
+    [InlineData("SFP+:1x10G/SFP28/25GBASE-SR", "25GBASE-SR", "LW2107")] // fits, but no such lane
+    [InlineData("QSFP28/400GBASE-DR4", "400GBASE-DR4", "LW2107")]
+    [InlineData("QSFP28:4x25G/QSFP56/200GBASE-SR4", "200GBASE-SR4", "LW2107")]
+    [InlineData("QSFP-DD:8x50G/QSFP-DD800/800GBASE-DR8", "800GBASE-DR8", "LW2107")]
+    public void Never(string a, string b, string code)
+    {
+        var answer = Answer(a, b);
+        Assert.Equal(MatingVerdict.Never, answer.Verdict);
+        Assert.Contains(code, answer.Reasons.Select(r => CheckCodes.Of(r.CheckName)?.Code));
+    }
+
+    [Theory]
+    [MemberData(nameof(SomePairs))]
+    public void Verdict_IsTheSameFromBothEnds(string a, string b)
+    {
+        Assert.Equal(Verdict(a, b), Verdict(b, a));
+        Assert.Equal(Answer(a, b).Reasons.Select(r => r.CheckName).Distinct().Order(), Answer(b, a).Reasons.Select(r => r.CheckName).Distinct().Order());
+    }
+
+    public static TheoryData<string, string> SomePairs()
+    {
+        var names = StandardsLibrary.Shipped.InterfaceTypes.Select(t => t.Name).Concat(StandardsLibrary.Shipped.CopperTypes.Select(t => t.Name)).ToList();
+        var random = new Random(7);
+        var pairs = new TheoryData<string, string>();
+        for (var i = 0; i < 150; i++) pairs.Add(names[random.Next(names.Count)], names[random.Next(names.Count)]);
+        return pairs;
+    }
+
+    [Theory]
+    [InlineData("400GBASE-DR4", "100GBASE-DR", "OS2", 500, MatingVerdict.Conditional)]
+    [InlineData("400GBASE-DR4", "100GBASE-DR", "OS2", 600, MatingVerdict.Never)]
+    [InlineData("400GBASE-DR4", "400GBASE-DR4", "OM4", 100, MatingVerdict.Never)]
+    [InlineData("400GBASE-SR8", "400GBASE-SR8", "OM3", 70, MatingVerdict.Works)]
+    [InlineData("400GBASE-SR8", "400GBASE-SR8", "OM3", 71, MatingVerdict.Never)]
+    [InlineData("400GBASE-SR8", "400GBASE-SR8", "OM4", 100, MatingVerdict.Works)]
+    public void Way_IsHeldAgainstTheTypes(string a, string b, string fibre, double metres, MatingVerdict expected)
+    {
+        var way = new MatingWay(StandardsLibrary.Shipped.Fibre(fibre), Length.FromMetres(metres));
+        Assert.Equal(expected, Lanewright.Engineering.Mating.Mating.Of(StandardsLibrary.Shipped, End(a), End(b), way).Verdict);
+    }
+
+    private static MatingVerdict Verdict(string a, string b) => Answer(a, b).Verdict;
+
+    private static MatingAnswer Answer(string a, string b) =>
+        Lanewright.Engineering.Mating.Mating.Of(StandardsLibrary.Shipped, End(a), End(b), MatingWay.Unknown);
+
+    private static Lanewright.Model.Links.PortDescription End(string text) =>
+        PortDescriptionReader.TryRead(text, StandardsLibrary.Shipped, out var end, out var problem) ? end : throw new ArgumentException(problem);
+}
