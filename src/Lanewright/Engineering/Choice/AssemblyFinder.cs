@@ -85,7 +85,8 @@ internal sealed class AssemblyFinder(FinderContext context)
             Adapters = adapters,
             Length = length,
             Checks = checks.ToImmutable(),
-            Parts = FinderContext.WithoutExisting(statement, [new PartUse(cable, length, link.LinksPerCable), .. adapters.Select(a => new PartUse(a, null, 1))]),
+            Parts = FinderContext.WithoutExisting(
+                statement, [new PartUse(cable, length, link.LinksPerCable), .. FinderContext.Uses(adapters)]),
             FromFec = fec.FromPort,
             ToFec = fec.ToPort,
             Autonegotiates = negotiates,

@@ -81,9 +81,12 @@ internal sealed class FibreJudge(FinderContext context)
 
     private Solution Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Channel channel)
     {
-        var fec = FecChecks.OfOptics(from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), from.Application.Optical!, to.Application.Optical!);
-        var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, from.Application.Optical!.Fec);
-        var isDraft = from.Application.Optical!.IsDraft || to.Application.Optical!.IsDraft;
+        var fromType = from.Application.Optical!;
+        var toType = to.Application.Optical!;
+        var fec = FecChecks.OfOptics(
+            from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), fromType, toType);
+        var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, fromType.Fec);
+        var isDraft = fromType.IsDraft || toType.IsDraft;
         var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null || link.Statement.To.Module is not null;
         var checks = ImmutableArray.CreateBuilder<Check>();
         checks.AddRange(from.Checks);
@@ -92,7 +95,7 @@ internal sealed class FibreJudge(FinderContext context)
         checks.AddRange(fec.All);
         checks.AddRange(StartupChecks.WithoutNegotiation(from.Use, to.Use));
         checks.AddRange(CordChecks(link, from, to, cords, channel.Fibre));
-        checks.AddRange(FibreLinkChecks.Of(context.Standards, channel, from.Application.Optical, to.Application.Optical!));
+        checks.AddRange(FibreLinkChecks.Of(context.Standards, channel, fromType, toType));
         checks.AddRange(Bends(link, cords.Cord));
         checks.AddRange(context.Common(link, channel.Fibre.Name, isDraft, isNamed, channel.Length, latency));
         var cable = cords.Cord ?? Missing(channel.Fibre);
@@ -112,9 +115,10 @@ internal sealed class FibreJudge(FinderContext context)
             Adapters = adapters,
             Length = channel.Length,
             Channel = channel,
-            Loss = ChannelLoss.Of(channel, from.Application.Optical),
+            Loss = ChannelLoss.Of(channel, fromType),
             Checks = checks.ToImmutable(),
-            Parts = FinderContext.WithoutExisting(link.Statement, [.. Parts(link, from, to, cords, channel), .. adapters.Select(a => new PartUse(a, null, 1))]),
+            Parts = FinderContext.WithoutExisting(
+                link.Statement, [.. Parts(link, from, to, cords, channel), .. FinderContext.Uses(adapters)]),
             FromFec = fec.FromPort,
             ToFec = fec.ToPort,
             Latency = latency,
@@ -157,9 +161,9 @@ internal sealed class FibreJudge(FinderContext context)
         {
             var isMixed = link.Shape == FanShape.BothEnds;
             var missing = isMixed
-                ? $"both cages are split and their parts are mixed, and the catalogue lacks {fibre.Name} fan-outs from {FanOuts(link, near, far)}"
-                : $"no {fibre.Name} cord in the catalogue joins {near.Connector} {near.Polish} and {link.Legs} x {far.Connector} {far.Polish}";
-            yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, StockList, missing.Replace("  ", " ", StringComparison.Ordinal));
+                ? $"the parts of split cages are mixed and the catalogue lacks {fibre.Name} fan-outs from {FanOuts(link, near, far)}"
+                : $"no {fibre.Name} cord in the catalogue joins {near} and {link.Legs} x {far}";
+            yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, StockList, missing);
             yield break;
         }
         if (fibre.Kind != from.Application.Optical!.FibreKind)
@@ -183,7 +187,10 @@ internal sealed class FibreJudge(FinderContext context)
     private static Check Legs(LinkClass link, CordModel cord, ModuleOpening near)
     {
         if (link.Shape == FanShape.BothEnds)
-            return Check.Of(CheckNames.FanOut, false, StockList, "both cages are split and their parts are mixed: no one cord is made for that");
+        {
+            const string mixed = "both cages are split and their parts are mixed: no one cord is made for that";
+            return Check.Of(CheckNames.FanOut, false, StockList, mixed);
+        }
         var legs = near.Count > 1 ? 1 : link.Legs;
         return Check.Of(CheckNames.FanOut, cord.Legs == legs, StockList,
             cord.Legs == legs ? "" : $"{cord.Name} has {Count(cord.Legs)} and the link needs {Count(legs)}");
@@ -191,8 +198,8 @@ internal sealed class FibreJudge(FinderContext context)
 
     private static string FanOuts(LinkClass link, ModuleOpening near, ModuleOpening far) => string.Join(" or ", new[]
     {
-        $"{near.Connector} {near.Polish} to {link.From.Ways} x {Coupled}",
-        $"{far.Connector} {far.Polish} to {link.To.Ways} x {Coupled}",
+        $"{near} to {link.From.Ways} x {Coupled}",
+        $"{far} to {link.To.Ways} x {Coupled}",
     }.Distinct());
 
     private static string Count(int legs) => legs == 1 ? "1 leg" : $"{legs} legs";

@@ -69,6 +69,9 @@ public sealed record FinderContext(StandardsLibrary Standards, Catalogue Catalog
             .OfType<SundryModel>(),
     ];
 
+    /// <summary>Adapters as parts: one for each link.</summary>
+    public static IEnumerable<PartUse> Uses(ImmutableArray<SundryModel> adapters) => adapters.Select(a => new PartUse(a, null, 1));
+
     /// <summary>Parts without the cable where it lies there already.</summary>
     public static ImmutableArray<PartUse> WithoutExisting(LinkStatement statement, IEnumerable<PartUse> parts) =>
         [.. parts.Where(p => !statement.IsExisting || p.Item is not CableItem)];

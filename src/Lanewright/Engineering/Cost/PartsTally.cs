@@ -58,7 +58,7 @@ public sealed class PartsTally
         }
     }
 
-    /// <summary>Where fan-outs meet in couplers, one at the far side for each cage split there, however many cages the near side has.</summary>
+    /// <summary>Where fan-outs meet in couplers: one at the far side for each cage split there, however many the near side has.</summary>
     private void CountFarCords(LinkDesign design)
     {
         for (var link = 0; link < plan.Links.Count; link++)

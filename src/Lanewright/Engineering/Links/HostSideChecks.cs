@@ -73,8 +73,8 @@ public static class HostSideChecks
     {
         var lowest = formFactor.PowerOfClass(LowPowerClass(formFactor));
         if (lowest is not { } limit || power <= limit.Value) yield break;
-        yield return Check.Of(CheckNames.HighPower, end.Cage.EnablesHighPower, limit.Source,
-            end.Cage.EnablesHighPower ? "" : $"{power} is above the {limit.Value} a module starts with, and this platform does not raise it: no light, no link");
+        var dark = $"{power} is above the {limit.Value} a module starts with, and this platform does not raise it: no light, no link";
+        yield return Check.Of(CheckNames.HighPower, end.Cage.EnablesHighPower, limit.Source, end.Cage.EnablesHighPower ? "" : dark);
     }
 
     /// <summary>Four-lane modules start with class 4, all others with class 1.</summary>
@@ -95,14 +95,19 @@ public static class HostSideChecks
         var ways = end.Mode.Ways;
         var available = end.UsesAdapter ? Math.Min(module.Lanes, end.Cage.Lanes) : end.Cage.Lanes;
         var source = lanes.Definition;
-        if (instances < ways)
-            return Check.Of(CheckNames.HostInterface, false, source, $"the module runs {lanes.Name} {(instances == 1 ? "once" : $"{instances} times")} and the port is split {ways} ways");
-        if (lanes.Count * ways > available)
-            return Check.Of(CheckNames.HostInterface, false, source, $"{ways} x {lanes.Name} {(ways == 1 ? "needs" : "need")} {lanes.Count * ways} lanes and the cage has {available}");
-        if (!end.Cage.Signals.Contains(lanes.Signal))
-            return Check.Of(CheckNames.HostInterface, false, source, $"{lanes.Name} needs lanes of {lanes.Signal}; the cage runs {string.Join(", ", end.Cage.LaneRates)}");
-        return Check.Of(CheckNames.HostInterface, true, source);
+        var fault =
+            instances < ways ? $"the module runs {lanes.Name} {Times(instances)} and the port is split {ways} ways"
+            : lanes.Count * ways > available ? $"{ways} x {lanes.Name} {Verb(ways)} {lanes.Count * ways} lanes and the cage has {available}"
+            : !end.Cage.Signals.Contains(lanes.Signal) ? $"{lanes.Name} needs lanes of {lanes.Signal}; the cage runs {Rates(end.Cage)}"
+            : "";
+        return Check.Of(CheckNames.HostInterface, fault.Length == 0, source, fault);
     }
+
+    private static string Rates(CageModel cage) => string.Join(", ", cage.LaneRates);
+
+    private static string Times(int count) => count == 1 ? "once" : $"{count} times";
+
+    private static string Verb(int count) => count == 1 ? "needs" : "need";
 
     /// <summary>The name with its article, by the sound of its first letter.</summary>
     private static string Article(string name) => (name[0] is 'S' or 'O' or 'R' ? "an " : "a ") + name;
