@@ -1,0 +1,164 @@
+using System.Diagnostics;
+using System.Text.Json;
+
+namespace Lanewright.Tests.Cli;
+
+/// <summary>The program as its callers see it: names, exit codes, and JSON that keeps its shape.</summary>
+public sealed class CommandLineTests
+{
+    [Theory]
+    [InlineData("--version")]
+    [InlineData("--help")]
+    [InlineData("link --help")]
+    [InlineData("explain")]
+    [InlineData("explain LW2401")]
+    [InlineData("explain LossBudgetExceeded --json")]
+    [InlineData("standards 400GBASE-DR4")]
+    [InlineData("standards --rate 400G --medium OS2 --reach 2km")]
+    [InlineData("standards --find 0x0C --table module-codes")]
+    [InlineData("schema")]
+    [InlineData("schema --catalogue")]
+    [InlineData("check examples/kestrel-bay")]
+    [InlineData("why examples/kestrel-bay s-edge")]
+    public void Runs(string arguments)
+    {
+        var run = Lanewright(arguments);
+        Assert.True(run.Code == 0, run.Error + run.Output);
+        Assert.NotEmpty(run.Output);
+    }
+
+    [Theory]
+    [InlineData("check examples/kestrel-bay-mistakes")]
+    [InlineData("link --type 400GBASE-DR4 --length 501m")]
+    [InlineData("link --rate 400G --medium DAC --length 30m")]
+    [InlineData("mate 400GBASE-FR4 100G-CWDM4")]
+    public void AnswersNoWithOne(string arguments) => Assert.Equal(1, Lanewright(arguments).Code);
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("bild x")]
+    [InlineData("check no-such-plan.yaml")]
+    [InlineData("build examples/kestrel-bay")]
+    [InlineData("link --type 400GBASE-DR5 --length 5m")]
+    [InlineData("link --type 400GBASE-DR4 --length 5")]
+    [InlineData("link --length 5m")]
+    [InlineData("link --type 400GBASE-DR4 --rate 400G --length 5m")]
+    [InlineData("link --type 400GBASE-DR4 --length 5m --connectors -1")]
+    [InlineData("mate 400GBASE-DR4 QSFPDD/400GBASE-DR4")]
+    [InlineData("explain LW9999")]
+    [InlineData("standards --table nothing")]
+    [InlineData("standards 400GBASE-XY")]
+    [InlineData("why examples/kestrel-bay nothing")]
+    [InlineData("new examples")]
+    public void CannotRunWithTwoAndSaysWhy(string arguments)
+    {
+        var run = Lanewright(arguments);
+        Assert.Equal(2, run.Code);
+        Assert.NotEmpty(run.Error);
+        Assert.DoesNotContain("   at ", run.Error + run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Link_HasTheAgreedShape()
+    {
+        using var json = Json("link --type 400GBASE-DR4 --medium OS2 --length 500m --connectors 4 --connector-loss 0.35dB --splices 2 --splice-loss 0.1dB --reflectance -45dB --json");
+        Assert.Equal("400GBASE-DR4", json.RootElement.GetProperty("type").GetString());
+        Assert.Equal("pass", json.RootElement.GetProperty("verdict").GetString());
+        Assert.Equal(JsonValueKind.String, json.RootElement.GetProperty("mark").ValueKind);
+        var checks = json.RootElement.GetProperty("checks").EnumerateArray().ToDictionary(c => c.GetProperty("name").GetString()!);
+        foreach (var name in new[] { "channel-loss", "reach", "dispersion-positive", "dispersion-negative", "overload" }) Assert.Contains(name, checks.Keys);
+        foreach (var key in new[] { "value", "limit", "margin", "unit", "verdict", "citation", "mark" }) Assert.True(checks["reach"].TryGetProperty(key, out _), key);
+        Assert.Equal(1.8, checks["channel-loss"].GetProperty("value").GetDouble(), 1e-6);
+        Assert.Equal(3.0, checks["channel-loss"].GetProperty("limit").GetDouble(), 1e-6);
+        Assert.Equal(1.2, checks["channel-loss"].GetProperty("margin").GetDouble(), 1e-6);
+    }
+
+    [Fact]
+    public void Candidates_HaveTheAgreedShapeBestFirst()
+    {
+        using var json = Json("link --rate 400G --length 2m --json");
+        var candidates = json.RootElement.GetProperty("candidates").EnumerateArray().ToList();
+        Assert.True(candidates.Count > 10);
+        foreach (var key in new[] { "type", "verdict", "mark", "checks", "name", "price", "watts" }) Assert.True(candidates[0].TryGetProperty(key, out _), key);
+        var passing = candidates.TakeWhile(c => c.GetProperty("verdict").GetString() == "pass").ToList();
+        Assert.True(passing.Count > 3);
+        Assert.Equal(passing.Select(c => c.GetProperty("price").GetDouble()).Order(), passing.Select(c => c.GetProperty("price").GetDouble()));
+        Assert.DoesNotContain(candidates.Skip(passing.Count), c => c.GetProperty("verdict").GetString() == "pass");
+    }
+
+    [Fact]
+    public void Mate_HasTheAgreedShape()
+    {
+        using var works = Json("mate 400GBASE-DR4 100GBASE-DR --json");
+        Assert.Equal("conditional", works.RootElement.GetProperty("verdict").GetString());
+        Assert.Contains(works.RootElement.GetProperty("conditions").EnumerateArray(), c => c.GetString()!.Contains("500 m", StringComparison.Ordinal));
+        using var never = Json("mate QSFP28:4x25G/QSFP-DD/400GBASE-DR4 400GBASE-DR4 --json");
+        Assert.Equal("never", never.RootElement.GetProperty("verdict").GetString());
+        var reason = never.RootElement.GetProperty("reasons")[0];
+        Assert.Equal("LW2101", reason.GetProperty("code").GetString());
+        Assert.NotEmpty(reason.GetProperty("text").GetString()!);
+    }
+
+    [Fact]
+    public void Build_WritesItsDocumentsAndLeavesNothingHalfWritten()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            var run = Lanewright($"build examples/kestrel-bay --out {folder} --json");
+            Assert.True(run.Code == 0, run.Error);
+            using var json = JsonDocument.Parse(run.Output);
+            foreach (var document in json.RootElement.GetProperty("documents").EnumerateArray())
+                Assert.True(new FileInfo(Path.Combine(folder, document.GetString()!)).Length > 0, document.GetString());
+            foreach (var name in new[] { "findings.json", "parts.csv", "ports.csv", "cables.csv", "links.json", "handover.xlsx", "report.html" })
+                Assert.True(File.Exists(Path.Combine(folder, name)), name);
+            Assert.Empty(Directory.EnumerateFiles(folder, "*.partial", SearchOption.AllDirectories));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void New_WritesAPlanThatIsCleanAndIsNeverOverwritten()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            var plan = Path.Combine(folder, "mine.yaml");
+            Assert.Equal(0, Lanewright($"new {plan}").Code);
+            Assert.Equal(0, Lanewright($"check {plan}").Code);
+            File.WriteAllText(plan, "mine");
+            Assert.Equal(2, Lanewright($"new {plan}").Code);
+            Assert.Equal("mine", File.ReadAllText(plan));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static JsonDocument Json(string arguments)
+    {
+        var run = Lanewright(arguments);
+        Assert.True(run.Code is 0 or 1, run.Error);
+        return JsonDocument.Parse(run.Output);
+    }
+
+    private static (int Code, string Output, string Error) Lanewright(string arguments)
+    {
+        var program = System.Reflection.Assembly.Load("lanewright").Location;
+        var start = new ProcessStartInfo("dotnet", $"\"{program}\" {arguments}")
+        {
+            WorkingDirectory = Repository.Root,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        using var process = Process.Start(start)!;
+        var error = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output, error.Result);
+    }
+}

@@ -1,0 +1,71 @@
+using System.Diagnostics;
+using System.Text;
+using Lanewright.Findings;
+
+namespace Lanewright.Tests.Properties;
+
+/// <summary>Texts made to harm a reader are refused in words, in little work.</summary>
+public sealed class HostileTextTests
+{
+    private const string Head = "lanewright: 1\nname: x\n";
+
+    [Fact]
+    public void RepeatedRepetitions_AreBounded()
+    {
+        var text = new StringBuilder(Head).Append("stock:\n  - &a0 [x, x, x, x, x, x, x, x, x]\n");
+        for (var i = 1; i < 12; i++) text.Append($"  - &a{i} [{string.Join(", ", Enumerable.Repeat($"*a{i - 1}", 9))}]\n");
+        AssertRaises(text.ToString(), "LW0103");
+    }
+
+    [Fact]
+    public void DeepNesting_IsBounded() => AssertRaises(Head + "stock: " + new string('[', 100_000), "LW0103");
+
+    [Fact]
+    public void DeepMaps_AreBounded() =>
+        AssertRaises(Head + string.Concat(Enumerable.Range(0, 200).Select(i => new string(' ', i) + "a:\n")), "LW0103");
+
+    [Fact]
+    public void LongValue_IsBounded() => AssertRaises(Head + "title: " + new string('x', 200_000), "LW0103");
+
+    [Fact]
+    public void ManyValues_AreBounded() => AssertRaises(Head + "stock: [" + string.Concat(Enumerable.Repeat("x,", 2_100_000)) + "]", "LW0103");
+
+    [Fact]
+    public void RepetitionOfItself_IsRefused() => AssertRaises(Head + "stock: &a [*a]\n", "LW0101");
+
+    [Fact]
+    public void FilesThatIncludeEachOther_AreReadOnce()
+    {
+        var judged = PlanBlock.Compile(Head + "include: [b.yaml]\n# file: b.yaml\nlanewright: 1\ninclude: [plan.yaml]\n");
+        Assert.DoesNotContain(judged.Findings, f => f.Severity == Severity.Error);
+    }
+
+    [Theory]
+    [InlineData("count: 3000000, racks: h/A")]
+    [InlineData("count: 99999999999")]
+    [InlineData("count: -1")]
+    public void SillyCounts_AreRefused(string keys)
+    {
+        var judged = PlanBlock.Compile($"{Head}sites: {{ s: {{ halls: {{ h: {{ rows: {{ A: {{ racks: 2 }} }} }} }} }} }}\ndevices: {{ a: {{ model: server-1u, {keys} }} }}\n");
+        Assert.Contains(judged.Findings, f => f.Severity == Severity.Error);
+    }
+
+    [Fact]
+    public void LinksBeyondAnyBuilding_AreRefusedBeforeTheyAreMade()
+    {
+        var judged = PlanBlock.Compile(Head + """
+            devices: { a: { model: server-1u, count: 100000 }, b: { model: server-1u, count: 100000 } }
+            links: { l: { from: a, to: b, pattern: each-to-each, count: 1000, rate: 1G, length: 5 m } }
+            """);
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW1105");
+        Assert.Equal(0, judged.Plan!.Links.Count);
+    }
+
+    private static void AssertRaises(string text, string code)
+    {
+        var before = Process.GetCurrentProcess().PeakWorkingSet64;
+        var judged = PlanBlock.Compile(text);
+        Assert.Contains(code, judged.Findings.Select(f => f.Kind.Code));
+        Assert.True(Process.GetCurrentProcess().PeakWorkingSet64 - before < 1L << 30, "a hostile text took more than a gibibyte");
+    }
+}
