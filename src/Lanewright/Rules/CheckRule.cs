@@ -58,6 +58,9 @@ public abstract class CheckRule : Rule
     /// <summary>How far outside the limit the value is.</summary>
     protected static string Gap(Check check) => check.Margin is { } m ? Numerals.Unit(Math.Abs(m), check.MarginUnit) : "an unknown amount";
 
+    /// <summary>What the comparison says, begun with the end it belongs to.</summary>
+    protected static string NoteAtEnd(Check check) => $"{AtEnd(check)} {check.Note}".TrimStart();
+
     /// <summary>Which end, in words; empty when both.</summary>
     protected static string AtEnd(Check check) => check.End switch { "from" => " at the first end", "to" => " at the second end", _ => "" };
 }

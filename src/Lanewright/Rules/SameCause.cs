@@ -11,8 +11,8 @@ internal static class SameCause
     private static readonly ImmutableArray<string> Channel =
     [
         CheckNames.ChannelLoss, CheckNames.PowerBudget, CheckNames.Reach, CheckNames.MinimumLength, CheckNames.DispersionPositive,
-        CheckNames.DispersionNegative, CheckNames.Dgd, CheckNames.Overload, CheckNames.Damage, CheckNames.Reflectance,
-        CheckNames.ReturnLoss, CheckNames.Interference,
+        CheckNames.DispersionNegative, CheckNames.Dgd, CheckNames.Overload, CheckNames.Reflectance, CheckNames.ReturnLoss,
+        CheckNames.Interference,
     ];
 
     private static readonly ImmutableArray<string> Light =
@@ -23,11 +23,15 @@ internal static class SameCause
         CheckNames.FibreKind, CheckNames.MediaLanes, CheckNames.LaneBaud, CheckNames.LaneModulation, CheckNames.WavelengthPlan, .. Light,
     ];
 
-    /// <summary>What each failing comparison makes pointless to speak of.</summary>
+    /// <summary>What each failing comparison makes pointless to speak of. Light that destroys a receiver is never pointless: ends that
+    /// do not understand each other are plugged together all the same.</summary>
     private static readonly FrozenDictionary<string, ImmutableArray<string>> Consequences = new Dictionary<string, ImmutableArray<string>>
     {
         [CheckNames.ModuleFit] =
-            [CheckNames.Adapter, CheckNames.ModulePower, CheckNames.HighPower, CheckNames.PortMode, CheckNames.HostInterface, CheckNames.SharedFibre, .. Media],
+        [
+            CheckNames.Adapter, CheckNames.ModulePower, CheckNames.HighPower, CheckNames.PortMode, CheckNames.HostInterface,
+            CheckNames.SharedFibre, CheckNames.Damage, .. Media,
+        ],
         [CheckNames.Adapter] = [CheckNames.PortMode, CheckNames.HostInterface],
         [CheckNames.SharedFibre] = [CheckNames.HostInterface, .. Media],
         [CheckNames.PortMode] = [CheckNames.HostInterface, .. Media],

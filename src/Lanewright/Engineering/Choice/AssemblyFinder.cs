@@ -74,6 +74,7 @@ internal sealed class AssemblyFinder(FinderContext context)
         if (ordered is null && cable.Type is { } passive && !(passive.Reach?.Value < needed)) checks.Add(Longest(cable, needed));
         checks.AddRange(Bends(link, cable));
         var latency = Latency(cable, length, code);
+        var adapters = context.Adapters((from, nearIsFrom ? cable.Near : cable.Far), (to, nearIsFrom ? cable.Far : cable.Near));
         checks.AddRange(context.Common(link, MediumName(cable.Medium), cable.Type?.IsDraft == true, isNamed || statement.CopperType is not null, length, latency));
         return new Solution
         {
@@ -82,9 +83,11 @@ internal sealed class AssemblyFinder(FinderContext context)
             MediumName = MediumName(cable.Medium),
             TypeName = cable.Type?.Name ?? cable.NearInterface!.Name,
             Cable = cable,
+            Adapters = adapters,
             Length = length,
             Checks = checks.ToImmutable(),
-            Parts = FinderContext.WithoutExisting(statement, [new PartUse(cable, length, link.LinksPerCable)]),
+            Parts = FinderContext.WithoutExisting(
+                statement, [new PartUse(cable, length, link.LinksPerCable), .. FinderContext.Uses(adapters)]),
             FromFec = fec.FromPort,
             ToFec = fec.ToPort,
             Autonegotiates = negotiates,

@@ -11,9 +11,12 @@ namespace Lanewright.Engineering.Choice;
 /// <summary>Puts a cord between two modules and holds the whole against every limit.</summary>
 internal sealed class FibreJudge(FinderContext context)
 {
+    /// <summary>Connector of the legs where two fan-outs meet.</summary>
+    private const string Coupled = "LC-duplex";
+
     private static readonly Citation StockList = new("catalogue", "", "", Mark.Seen);
 
-    private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Seen);
+    private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Memory);
 
     /// <summary>The link as a solution with its comparisons; null when its length cannot be told.</summary>
     public Solution? Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
@@ -76,7 +79,7 @@ internal sealed class FibreJudge(FinderContext context)
     /// <summary>Two fan-outs whose duplex legs meet in couplers: one more mated pair in the channel.</summary>
     private CordChoice FanOutAtBothEnds(LinkClass link, ModuleEnd from, ModuleEnd to, Fibre fibre)
     {
-        var leg = new ModuleOpening("LC-duplex", "PC", 1);
+        var leg = new ModuleOpening(Coupled, "PC", 1);
         var near = CordMatch.Find(context.Catalogue.Cords, fibre.Name, from.Opening, leg, link.From.Ways);
         var far = CordMatch.Find(context.Catalogue.Cords, fibre.Name, to.Opening, leg, link.To.Ways);
         return near is null || far is null ? new CordChoice(null, null, 0, 1) : new CordChoice(near, far, 1, link.From.Ways);
@@ -86,10 +89,13 @@ internal sealed class FibreJudge(FinderContext context)
 
     private Solution Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Channel channel)
     {
-        var fec = FecChecks.OfOptics(from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), from.Application.Optical!);
-        var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, from.Application.Optical!.Fec);
-        var isDraft = from.Application.Optical!.IsDraft || to.Application.Optical!.IsDraft;
-        var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null;
+        var fromType = from.Application.Optical!;
+        var toType = to.Application.Optical!;
+        var fec = FecChecks.OfOptics(
+            from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), fromType, toType);
+        var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, fromType.Fec);
+        var isDraft = fromType.IsDraft || toType.IsDraft;
+        var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null || link.Statement.To.Module is not null;
         var checks = ImmutableArray.CreateBuilder<Check>();
         checks.AddRange(from.Checks);
         checks.AddRange(to.Checks);
@@ -97,10 +103,11 @@ internal sealed class FibreJudge(FinderContext context)
         checks.AddRange(fec.All);
         checks.AddRange(StartupChecks.WithoutNegotiation(from.Use, to.Use));
         checks.AddRange(CordChecks(link, from, to, cords, channel.Fibre));
-        checks.AddRange(FibreLinkChecks.Of(context.Standards, channel, from.Application.Optical, to.Application.Optical!));
+        checks.AddRange(FibreLinkChecks.Of(context.Standards, channel, fromType, toType));
         checks.AddRange(Bends(link, cords.Cord));
         checks.AddRange(context.Common(link, channel.Fibre.Name, isDraft, isNamed, channel.Length, latency));
         var cable = cords.Cord ?? Missing(channel.Fibre);
+        var adapters = context.Adapters((from.Use, from.Module.FormFactor), (to.Use, to.Module.FormFactor));
         return new Solution
         {
             Name = NameOf(from, to, cable, channel),
@@ -113,11 +120,13 @@ internal sealed class FibreJudge(FinderContext context)
             ToApplication = to.Application,
             Cable = cable,
             FarCord = cords.FarCord,
+            Adapters = adapters,
             Length = channel.Length,
             Channel = channel,
-            Loss = ChannelLoss.Of(channel, from.Application.Optical),
+            Loss = ChannelLoss.Of(channel, fromType),
             Checks = checks.ToImmutable(),
-            Parts = FinderContext.WithoutExisting(link.Statement, Parts(link, from, to, cords, channel)),
+            Parts = FinderContext.WithoutExisting(
+                link.Statement, [.. Parts(link, from, to, cords, channel), .. FinderContext.Uses(adapters)]),
             FromFec = fec.FromPort,
             ToFec = fec.ToPort,
             Latency = latency,
@@ -158,8 +167,11 @@ internal sealed class FibreJudge(FinderContext context)
         var (near, far) = link.Shape == FanShape.ToEnd ? (to.Opening, from.Opening) : (from.Opening, to.Opening);
         if (cords.Cord is not { } cord)
         {
-            var name = link.Shape == FanShape.BothEnds ? CheckNames.FanOut : CheckNames.Connector;
-            yield return Check.Of(name, false, StockList, $"no {fibre.Name} cord in the catalogue joins {near.Connector} {near.Polish} and {link.Legs} x {far.Connector} {far.Polish}".Replace("  ", " ", StringComparison.Ordinal));
+            var isMixed = link.Shape == FanShape.BothEnds;
+            var missing = isMixed
+                ? $"the parts of split cages are mixed and the catalogue lacks {fibre.Name} fan-outs from {FanOuts(link, near, far)}"
+                : $"no {fibre.Name} cord in the catalogue joins {near} and {link.Legs} x {far}";
+            yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, StockList, missing);
             yield break;
         }
         if (fibre.Kind != from.Application.Optical!.FibreKind)
@@ -169,6 +181,7 @@ internal sealed class FibreJudge(FinderContext context)
             yield return Check.Of(CheckNames.Connector, true, StockList);
             yield break;
         }
+        if (link.Statement.Cord is not null) yield return Legs(link, cord, near);
         var fits = CordMatch.ConnectorsFit(cord, near, far);
         yield return Check.Of(CheckNames.Connector, fits, StockList,
             fits ? "" : $"{cord.Name} ends in {cord.Near} and {cord.Far}; the modules show {near.Connector} and {far.Connector}");
@@ -177,6 +190,27 @@ internal sealed class FibreJudge(FinderContext context)
         yield return Check.Of(CheckNames.Polish, polished, Polishing,
             polished ? "" : $"{cord.Name} is polished {cord.PolishNear} and {cord.PolishFar}; the modules are {near.Polish} and {far.Polish}: angled and flat ends must never mate");
     }
+
+    /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for each.</summary>
+    private static Check Legs(LinkClass link, CordModel cord, ModuleOpening near)
+    {
+        if (link.Shape == FanShape.BothEnds)
+        {
+            const string mixed = "both cages are split and their parts are mixed: no one cord is made for that";
+            return Check.Of(CheckNames.FanOut, false, StockList, mixed);
+        }
+        var legs = near.Count > 1 ? 1 : link.Legs;
+        return Check.Of(CheckNames.FanOut, cord.Legs == legs, StockList,
+            cord.Legs == legs ? "" : $"{cord.Name} has {Count(cord.Legs)} and the link needs {Count(legs)}");
+    }
+
+    private static string FanOuts(LinkClass link, ModuleOpening near, ModuleOpening far) => string.Join(" or ", new[]
+    {
+        $"{near} to {link.From.Ways} x {Coupled}",
+        $"{far} to {link.To.Ways} x {Coupled}",
+    }.Distinct());
+
+    private static string Count(int legs) => legs == 1 ? "1 leg" : $"{legs} legs";
 
     private IEnumerable<Check> Bends(LinkClass link, CordModel? cord)
     {

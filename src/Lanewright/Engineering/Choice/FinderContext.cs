@@ -60,6 +60,22 @@ public sealed record FinderContext(StandardsLibrary Standards, Catalogue Catalog
         return cable.OrderedFor(least > needed ? least : needed);
     }
 
+    /// <summary>The adapters of both ends: the cheapest of the catalogue for each end whose module sits in one.</summary>
+    public ImmutableArray<SundryModel> Adapters(params IEnumerable<(EndUse End, FormFactor Module)> ends) =>
+    [
+        .. ends
+            .Where(e => e.End.UsesAdapter)
+            .Select(e => Catalogue.Sundries
+                .Where(s => s.Takes(e.Module, e.End.Cage.FormFactor))
+                .OrderBy(s => s.Price)
+                .ThenBy(s => s.Name, StringComparer.Ordinal)
+                .FirstOrDefault())
+            .OfType<SundryModel>(),
+    ];
+
+    /// <summary>Adapters as parts: one for each link.</summary>
+    public static IEnumerable<PartUse> Uses(ImmutableArray<SundryModel> adapters) => adapters.Select(a => new PartUse(a, null, 1));
+
     /// <summary>Parts without the cable where it lies there already.</summary>
     public static ImmutableArray<PartUse> WithoutExisting(LinkStatement statement, IEnumerable<PartUse> parts) =>
         [.. parts.Where(p => !statement.IsExisting || p.Item is not CableItem)];

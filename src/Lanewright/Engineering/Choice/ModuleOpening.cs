@@ -8,6 +8,9 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="Count">Openings: two for a module of two duplex links.</param>
 public sealed record ModuleOpening(string Connector, string Polish, int Count)
 {
+    /// <summary>Connector and polish, as far as known.</summary>
+    public override string ToString() => Polish.Length == 0 ? Connector : $"{Connector} {Polish}";
+
     /// <summary>The opening of a module: that of the type it runs as a whole; a module of several whole links has one for each.</summary>
     public static ModuleOpening Of(ModuleModel module)
     {

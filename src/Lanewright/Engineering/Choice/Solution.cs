@@ -37,6 +37,9 @@ public sealed record Solution
     /// <summary>A second cord, where fan-outs of both ends meet in a coupler.</summary>
     public CordModel? FarCord { get; init; }
 
+    /// <summary>Adapters in the cages, where the plan says that modules sit in them.</summary>
+    public ImmutableArray<SundryModel> Adapters { get; init; } = [];
+
     /// <summary>Length to order.</summary>
     public required Length Length { get; init; }
 

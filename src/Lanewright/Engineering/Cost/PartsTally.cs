@@ -26,6 +26,7 @@ public sealed class PartsTally
         tally.CountDevices();
         tally.CountModules(design);
         tally.CountCables(design);
+        tally.CountFarCords(design);
         return tally.Lines();
     }
 
@@ -51,9 +52,19 @@ public sealed class PartsTally
         {
             var existing = plan.Statements[statement].IsExisting ? cables : 0;
             Add(solution.Cable, solution.Length, cables, existing);
-            if (solution.FarCord is { } far) Add(far, solution.Length, cables, existing);
+            foreach (var adapter in solution.Adapters) Add(adapter, null, links, 0);
             if (solution.Attenuator is { } attenuator)
                 Add(attenuator, null, links * solution.Parts.Where(p => ReferenceEquals(p.Item, attenuator)).Sum(p => p.Quantity), 0);
+        }
+    }
+
+    /// <summary>Where fan-outs meet in couplers: one at the far side for each cage split there, however many the near side has.</summary>
+    private void CountFarCords(LinkDesign design)
+    {
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            if (design.SolutionOf(link) is not { FarCord: { } far } solution || plan.Links.ToPort(link).Part != 0) continue;
+            Add(far, solution.Length, 1, plan.Statements[plan.Links.Statement(link)].IsExisting ? 1 : 0);
         }
     }
 

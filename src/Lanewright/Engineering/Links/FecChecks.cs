@@ -10,10 +10,17 @@ public sealed record FecChecks(ImmutableArray<Check> All, string FromPort, strin
     private static readonly Citation Practice = new("operators' practice for 25.78125 GBd lanes", "", "", Mark.CommonPractice);
 
     /// <summary>Codes of an optical pair.</summary>
-    public static FecChecks OfOptics(EndUse from, FecSide fromSide, EndUse to, FecSide toSide, InterfaceType type)
+    /// <param name="from">The first port.</param>
+    /// <param name="fromSide">Its code.</param>
+    /// <param name="to">The second port.</param>
+    /// <param name="toSide">Its code.</param>
+    /// <param name="type">What the first end runs.</param>
+    /// <param name="toType">What the second end runs.</param>
+    public static FecChecks OfOptics(EndUse from, FecSide fromSide, EndUse to, FecSide toSide, InterfaceType type, InterfaceType toType)
     {
-        var wire = Wire(fromSide, toSide, type);
-        var common = fromSide.OnWire == toSide.OnWire ? null : CommonCode(fromSide, toSide, type);
+        var code = type.Signal == toType.Signal ? CommonCode(fromSide, toSide, type) : null;
+        var wire = Wire(fromSide, toSide, type, code);
+        var common = fromSide.OnWire == toSide.OnWire ? null : code;
         var fromPort = common ?? fromSide.AtPort;
         var toPort = common ?? toSide.AtPort;
         return new FecChecks([wire, .. Port(from, fromPort, type, "from"), .. Port(to, toPort, type, "to")],
@@ -24,11 +31,11 @@ public sealed record FecChecks(ImmutableArray<Check> All, string FromPort, strin
     public static FecChecks OfCable(EndUse from, EndUse to, string code, Citation source) =>
         new([.. PortOf(from, code, source, "from"), .. PortOf(to, code, source, "to")], from.FixedFec ?? code, to.FixedFec ?? code);
 
-    private static Check Wire(FecSide from, FecSide to, InterfaceType type)
+    private static Check Wire(FecSide from, FecSide to, InterfaceType type, string? common)
     {
         var source = type.Sheet["fec"]?.Source ?? type.Definition;
         if (from.OnWire == to.OnWire) return Check.Of(CheckNames.WireFec, true, source);
-        if (CommonCode(from, to, type) is { } code)
+        if (common is { } code)
             return Check.If(CheckNames.WireFec, Practice, $"one type asks for {from.OnWire} and the other for {to.OnWire}: set both ports to {code}");
         return Check.Of(CheckNames.WireFec, false, source, $"one end puts {from.OnWire} on the wire, the other {to.OnWire}, and no port setting changes that");
     }

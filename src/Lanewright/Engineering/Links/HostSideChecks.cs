@@ -17,9 +17,9 @@ public static class HostSideChecks
         var checks = ImmutableArray.CreateBuilder<Check>();
         checks.AddRange(Fit(end, module.FormFactor));
         checks.AddRange(Power(end, module.Power));
-        checks.AddRange(HighPower(end, module));
+        checks.AddRange(HighPower(end, module.FormFactor, module.Power));
         checks.Add(PortMode(end));
-        checks.Add(Lanes(end, application.Host.Name, application.Host.Lanes, application.Host.Signal, application.Host.Definition, application.Instances));
+        checks.Add(Lanes(end, module.FormFactor, ElectricalLanes.Of(application.Host), application.Instances));
         return [.. checks.Select(c => c with { End = side })];
     }
 
@@ -34,8 +34,9 @@ public static class HostSideChecks
         var checks = ImmutableArray.CreateBuilder<Check>();
         checks.AddRange(Fit(end, formFactor));
         checks.AddRange(Power(end, power));
+        checks.AddRange(HighPower(end, formFactor, power));
         checks.Add(PortMode(end));
-        checks.Add(Lanes(end, lanes.Name, lanes.Count, lanes.Signal, lanes.Definition, end.Mode.Ways));
+        checks.Add(Lanes(end, formFactor, lanes, end.Mode.Ways));
         return [.. checks.Select(c => c with { End = side })];
     }
 
@@ -67,13 +68,13 @@ public static class HostSideChecks
             yield return Check.AtMost(CheckNames.ModulePower, power.Value, new Known<double>(limit.Value, Platform), "W");
     }
 
-    /// <summary>Modules above what every cage gives from the start stay dark until the platform raises them.</summary>
-    private static IEnumerable<Check> HighPower(EndUse end, ModuleModel module)
+    /// <summary>Modules and cable ends above what every cage gives from the start stay dark until the platform raises them.</summary>
+    private static IEnumerable<Check> HighPower(EndUse end, FormFactor formFactor, Watts power)
     {
-        var lowest = module.FormFactor.PowerOfClass(LowPowerClass(module.FormFactor));
-        if (lowest is not { } limit || module.Power <= limit.Value) yield break;
-        yield return Check.Of(CheckNames.HighPower, end.Cage.EnablesHighPower, limit.Source,
-            end.Cage.EnablesHighPower ? "" : $"{module.Power} is above the {limit.Value} a module starts with, and this platform does not raise it: no light, no link");
+        var lowest = formFactor.PowerOfClass(LowPowerClass(formFactor));
+        if (lowest is not { } limit || power <= limit.Value) yield break;
+        var dark = $"{power} is above the {limit.Value} a module starts with, and this platform does not raise it: no light, no link";
+        yield return Check.Of(CheckNames.HighPower, end.Cage.EnablesHighPower, limit.Source, end.Cage.EnablesHighPower ? "" : dark);
     }
 
     /// <summary>Four-lane modules start with class 4, all others with class 1.</summary>
@@ -88,18 +89,25 @@ public static class HostSideChecks
         return Check.Of(CheckNames.PortMode, listed, Platform, listed ? "" : $"the platform does not list {end.Mode} for this cage; it lists {list}");
     }
 
-    private static Check Lanes(EndUse end, string name, int lanes, LaneSignal signal, Citation source, int instances)
+    /// <summary>An adapter leads on as many lanes as the module in it has.</summary>
+    private static Check Lanes(EndUse end, FormFactor module, ElectricalLanes lanes, int instances)
     {
         var ways = end.Mode.Ways;
-        var available = end.UsesAdapter ? 1 : end.Cage.Lanes;
-        if (instances < ways)
-            return Check.Of(CheckNames.HostInterface, false, source, $"the module runs {name} {instances} times and the port is split {ways} ways");
-        if (lanes * ways > available)
-            return Check.Of(CheckNames.HostInterface, false, source, $"{ways} x {name} need {lanes * ways} lanes and the cage has {available}");
-        if (!end.Cage.Signals.Contains(signal))
-            return Check.Of(CheckNames.HostInterface, false, source, $"{name} needs lanes of {signal}; the cage runs {string.Join(", ", end.Cage.LaneRates)}");
-        return Check.Of(CheckNames.HostInterface, true, source);
+        var available = end.UsesAdapter ? Math.Min(module.Lanes, end.Cage.Lanes) : end.Cage.Lanes;
+        var source = lanes.Definition;
+        var fault =
+            instances < ways ? $"the module runs {lanes.Name} {Times(instances)} and the port is split {ways} ways"
+            : lanes.Count * ways > available ? $"{ways} x {lanes.Name} {Verb(ways)} {lanes.Count * ways} lanes and the cage has {available}"
+            : !end.Cage.Signals.Contains(lanes.Signal) ? $"{lanes.Name} needs lanes of {lanes.Signal}; the cage runs {Rates(end.Cage)}"
+            : "";
+        return Check.Of(CheckNames.HostInterface, fault.Length == 0, source, fault);
     }
+
+    private static string Rates(CageModel cage) => string.Join(", ", cage.LaneRates);
+
+    private static string Times(int count) => count == 1 ? "once" : $"{count} times";
+
+    private static string Verb(int count) => count == 1 ? "needs" : "need";
 
     /// <summary>The name with its article, by the sound of its first letter.</summary>
     public static string Article(string name) => (name[0] is 'S' or 'O' or 'R' ? "an " : "a ") + name;

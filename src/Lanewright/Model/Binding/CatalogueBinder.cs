@@ -11,7 +11,7 @@ namespace Lanewright.Model.Binding;
 /// <summary>Turns catalogue trees into items. A faulty item is left out, the rest are kept.</summary>
 public sealed class CatalogueBinder
 {
-    private static readonly Lazy<Catalogue> ShippedOnce = new(() => ReadShipped(StandardsLibrary.Shipped));
+    private static readonly Lazy<Catalogue> ShippedOnce = new(() => ReadShipped(StandardsLibrary.Shipped, new FindingSink()));
 
     private readonly StandardsLibrary standards;
     private readonly FindingSink findings;
@@ -30,9 +30,9 @@ public sealed class CatalogueBinder
     /// <summary>The catalogue that comes with the program.</summary>
     public static Catalogue Shipped => ShippedOnce.Value;
 
-    /// <summary>The catalogue that comes with the program, its modules and cables held against these standards: an item knows its
-    /// interface type by its values and not by its name only.</summary>
-    public static Catalogue ShippedFor(StandardsLibrary standards) => ReferenceEquals(standards, StandardsLibrary.Shipped) ? Shipped : ReadShipped(standards);
+    /// <summary>The shipped catalogue under standards of a plan's own: modules and cables then have the values of those.</summary>
+    public static Catalogue ShippedUnder(StandardsLibrary standards, FindingSink findings) =>
+        ReferenceEquals(standards, StandardsLibrary.Shipped) ? Shipped : ReadShipped(standards, findings);
 
     /// <summary>Reads one file, YAML or CSV by its name.</summary>
     public IEnumerable<ICatalogueItem> Read(SourceText source) =>
@@ -52,9 +52,9 @@ public sealed class CatalogueBinder
     private static ImmutableArray<(string Kind, string Section)> SectionOfKind { get; } =
         [("module", "modules"), ("assembly", "assemblies"), ("cord", "cords"), ("sundry", "sundries")];
 
-    private static Catalogue ReadShipped(StandardsLibrary standards)
+    private static Catalogue ReadShipped(StandardsLibrary standards, FindingSink findings)
     {
-        var binder = new CatalogueBinder(standards, Mark.Invented, new FindingSink());
+        var binder = new CatalogueBinder(standards, Mark.Invented, findings);
         return new Catalogue(EmbeddedText.Names("data/catalogue/").SelectMany(name => binder.Read(EmbeddedText.Read(name))));
     }
 

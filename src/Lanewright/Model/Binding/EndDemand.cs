@@ -7,6 +7,8 @@ namespace Lanewright.Model.Binding;
 /// <summary>One side of a statement while ports are given out: how cages are split and which of them will do.</summary>
 internal sealed class EndDemand
 {
+    private const string Socket = "RJ45";
+
     private readonly Dictionary<int, bool[]> suitableByGroup = [];
     private readonly IReadOnlySet<string> farFormFactors;
 
@@ -44,7 +46,10 @@ internal sealed class EndDemand
         suitable = new bool[group.Layout.Slots.Length];
         for (var i = 0; i < suitable.Length; i++) suitable[i] = Suits(group.Layout, i);
         KeepLikeFarEnd(group, suitable);
-        // Better a link on a cage of the wrong kind, which is then judged, than no link and no judgement.
+        // Better a link on a cage of the wrong kind, which is then judged, than no link and no judgement; but a cage that lists
+        // the mode, or takes modules at all, before a socket for twisted pair.
+        if (!suitable.Contains(true) && End.Ports is null)
+            for (var i = 0; i < suitable.Length; i++) suitable[i] = RunsMode(group.Layout.Slots[i].Cage);
         if (!suitable.Contains(true) && End.Ports is null) Array.Fill(suitable, true);
         return suitableByGroup[group.Index] = suitable;
     }
@@ -65,6 +70,9 @@ internal sealed class EndDemand
         if (End.UsesAdapter) return model.TakesAdapters || End.Ports is not null;
         if (End.Ports is not null) return true;
         if (End.Module is { } module && !model.FormFactor.Accepts.Contains(module.FormFactor.Name)) return false;
-        return !IsListed || model.Modes.Contains(Mode);
+        return RunsMode(model);
     }
+
+    /// <summary>Whether a cage lists the mode or, where no cage does, takes a module.</summary>
+    private bool RunsMode(CageModel cage) => IsListed ? cage.Modes.Contains(Mode) : cage.FormFactor.Name != Socket;
 }

@@ -41,7 +41,7 @@ public static class PlanBinder
 
     private static Catalogue CatalogueOf(PlanTree tree, StandardsLibrary standards, FindingSink findings)
     {
-        var shipped = CatalogueBinder.ShippedFor(standards);
+        var shipped = CatalogueBinder.ShippedUnder(standards, findings);
         var mentioned = tree.Mentioned("catalogue");
         if (mentioned.IsEmpty) return shipped;
         // A catalogue of the user's own states prices the user stands behind.

@@ -1,4 +1,5 @@
 using Lanewright.Quantities;
+using Lanewright.Standards;
 using Lanewright.Text;
 
 namespace Lanewright.Model.Catalogues;
@@ -17,6 +18,15 @@ public sealed record SundryModel : ICatalogueItem
 
     /// <summary>What an adapter turns into what, such as <c>QSFP-to-SFP</c>; empty for anything else.</summary>
     public string Adapts { get; init; } = "";
+
+    /// <summary>Whether it is an adapter that takes bodies of one family into cages of another.</summary>
+    public bool Takes(FormFactor module, FormFactor cage)
+    {
+        var families = Adapts.Split("-to-");
+        return families.Length == 2
+            && cage.Name.StartsWith(families[0], StringComparison.Ordinal)
+            && module.Name.StartsWith(families[1], StringComparison.Ordinal);
+    }
 
     /// <inheritdoc/>
     public Money Price { get; init; }

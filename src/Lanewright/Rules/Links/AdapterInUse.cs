@@ -2,7 +2,7 @@ using Lanewright.Findings;
 
 namespace Lanewright.Rules.Links;
 
-/// <summary>A module in an adapter: it takes a whole cage for one lane, and the platform must read another memory map.</summary>
+/// <summary>A module in an adapter: it takes a whole cage for fewer lanes, and the platform must read another memory map.</summary>
 internal sealed class AdapterInUse() : Rule("LW2109", nameof(AdapterInUse), Severity.Warning)
 {
     /// <inheritdoc/>

@@ -8,5 +8,5 @@ internal sealed class AdapterUnknown() : CheckRule("LW2102", nameof(AdapterUnkno
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}{AtEnd(check)}; use a port that takes the module itself, or a platform that lists adapters";
+        $"{NoteAtEnd(check)}; use a port that takes the module itself, or a platform that lists adapters";
 }

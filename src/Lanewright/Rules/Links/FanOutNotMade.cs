@@ -8,5 +8,5 @@ internal sealed class FanOutNotMade() : CheckRule("LW2303", nameof(FanOutNotMade
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}; split one end only, or go through a panel";
+        $"{check.Note}; split one end only, take a cable with as many legs as the cage has parts, or go through a panel";
 }

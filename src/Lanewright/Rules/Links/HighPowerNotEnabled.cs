@@ -8,5 +8,5 @@ internal sealed class HighPowerNotEnabled() : CheckRule("LW2104", nameof(HighPow
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}{AtEnd(check)}; choose a module of a lower class or a platform that enables high power";
+        $"{NoteAtEnd(check)}; choose a module of a lower class or a platform that enables high power";
 }

@@ -8,5 +8,5 @@ internal sealed class HostFecWrong() : CheckRule("LW2208", nameof(HostFecWrong),
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}{AtEnd(check)}; set the port to what the link needs";
+        $"{NoteAtEnd(check)}; set the port to what the link needs";
 }

@@ -8,5 +8,5 @@ internal sealed class HostInterfaceMissing() : CheckRule("LW2107", nameof(HostIn
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}{AtEnd(check)}; the lanes of port and module must be equal in number, rate and modulation";
+        $"{NoteAtEnd(check)}; the lanes of port and module must be equal in number, rate and modulation";
 }

@@ -8,5 +8,5 @@ internal sealed class LanesShareFibre() : CheckRule("LW2108", nameof(LanesShareF
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}{AtEnd(check)}; split a parallel type such as DR4 or SR8 instead";
+        $"{NoteAtEnd(check)}; split a parallel type such as DR4 or SR8 instead";
 }

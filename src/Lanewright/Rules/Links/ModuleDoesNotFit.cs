@@ -8,5 +8,5 @@ internal sealed class ModuleDoesNotFit() : CheckRule("LW2101", nameof(ModuleDoes
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}{AtEnd(check)}; choose a module or cable made for this cage";
+        $"{NoteAtEnd(check)}; choose a module or cable made for this cage";
 }

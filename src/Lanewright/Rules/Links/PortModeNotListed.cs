@@ -8,5 +8,5 @@ internal sealed class PortModeNotListed() : CheckRule("LW2106", nameof(PortModeN
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}{AtEnd(check)}; choose a listed mode or another model";
+        $"{NoteAtEnd(check)}; choose a listed mode or another model";
 }

@@ -11,7 +11,8 @@ internal sealed class BoxPowerExceeded() : Rule("LW2105", nameof(BoxPowerExceede
         var power = ModulePower.Of(judgement.Plan, judgement.Design);
         foreach (var group in judgement.Plan.Devices.Groups)
         {
-            if (group.Model.ModuleBudget is not { } budget) continue;
+            // A group may have lost all its devices to another finding.
+            if (group.Model.ModuleBudget is not { } budget || group.Count == 0) continue;
             var (device, watts) = power.MostIn(group);
             if (watts <= budget) continue;
             judgement.Add(this, group.Span,
