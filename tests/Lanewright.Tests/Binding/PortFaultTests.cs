@@ -50,7 +50,7 @@ public sealed class PortFaultTests
 
     [Fact]
     public void PortThatDoesNotExist_IsReportedOnce() =>
-        Expect.Codes(Spine + "  up: { from: { of: a, ports: 33 }, to: c, rate: 40G, length: 2 m }", "LW1304");
+        Expect.Codes(Spine + "  up: { from: { of: a, ports: 34 }, to: c, rate: 40G, length: 2 m }", "LW1304");
 
     [Fact]
     public void LinkToItself_AsksForNoPorts() =>

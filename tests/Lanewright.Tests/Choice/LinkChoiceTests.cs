@@ -95,7 +95,7 @@ public sealed class LinkChoiceTests
         subject,field,value,unit,document,mark
         400GBASE-DR4,reach-os2,50,m,data sheet,seen
         """,
-        "LW1101");
+        "LW0108");
 
     [Fact]
     public void Standards_ReplaceALimitOfATypeThatShippedModulesRun() => Expect.Codes(

@@ -222,14 +222,18 @@ public sealed class FibreLinkChecks
         return tx.TxAverageMax?.As(level => level - least);
     }
 
-    /// <summary>A receiver that is not overloaded is not damaged either.</summary>
+    /// <summary>Said only of receivers whose limit is known: one that is not overloaded is not damaged either.</summary>
     private IEnumerable<Check> Damage()
     {
-        var check = Worse((tx, rx) =>
-        {
-            var highest = Highest(tx);
-            return Check.AtMost(CheckNames.Damage, highest?.Value.Dbm, rx.RxDamage?.As(l => l.Dbm), "dBm", highest?.Source.Mark ?? Mark.Weak);
-        });
-        if (check.Limit is not null) yield return check;
+        if (from.RxDamage is null && to.RxDamage is null) yield break;
+        if (from.RxDamage is null) yield return Damage(from, to) with { End = "to" };
+        else if (to.RxDamage is null) yield return Damage(to, from) with { End = "from" };
+        else yield return Worse(Damage);
+    }
+
+    private Check Damage(InterfaceType tx, InterfaceType rx)
+    {
+        var highest = Highest(tx);
+        return Check.AtMost(CheckNames.Damage, highest?.Value.Dbm, rx.RxDamage?.As(l => l.Dbm), "dBm", highest?.Source.Mark ?? Mark.Weak);
     }
 }

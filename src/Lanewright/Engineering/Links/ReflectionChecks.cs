@@ -28,7 +28,7 @@ internal sealed class ReflectionChecks(StandardsLibrary standards, Channel chann
     private Known<Decibels> EachReflectance()
     {
         if (channel.Reflectance is { } stated) return stated;
-        var polish = from.Polish == "APC" ? "APC" : "UPC";
+        var polish = from.Polish == "APC" && to.Polish == "APC" ? "APC" : "UPC";
         return standards.Connector("polish-" + polish)?.Decibels("reflectance")
             ?? throw new InvalidOperationException("no usual reflectance of polish " + polish);
     }
@@ -83,12 +83,17 @@ internal sealed class ReflectionChecks(StandardsLibrary standards, Channel chann
         yield return Check.AtLeast(CheckNames.ReturnLoss, Math.Round(value.Value, 4), least.As(l => l.Value), "dB", each.Source.Mark);
     }
 
+    /// <summary>Both transmitters share the channel; the one of the smaller extinction ratio suffers more.</summary>
     private IEnumerable<Check> Interference(Known<Decibels> each)
     {
-        if (from.ExtinctionRatioMin is not { } extinction || extinction.Value.Value <= 0) yield break;
+        var suffering = new[] { from, to }
+            .Where(type => type.ExtinctionRatioMin is { } ratio && ratio.Value.Value > 0)
+            .MinBy(type => type.ExtinctionRatioMin?.Value.Value);
+        if (suffering?.ExtinctionRatioMin is not { } extinction) yield break;
         var module = standards.Practice("interference", "module-reflectance").As(Decibels.From);
         var warning = standards.Practice("interference", "warning");
-        var penalty = Reflections.InterferencePenalty(channel.Connections, each.Value, module.Value, extinction.Value, from.Signal.Modulation);
+        var modulation = suffering.Signal.Modulation;
+        var penalty = Reflections.InterferencePenalty(channel.Connections, each.Value, module.Value, extinction.Value, modulation);
         var check = penalty is { } bound
             ? Check.AtMost(CheckNames.Interference, Math.Round(bound.Value, 4), warning, "dB", Mark.Derived)
             : Check.Of(CheckNames.Interference, false, warning.Source, "the bound closes the eye");
