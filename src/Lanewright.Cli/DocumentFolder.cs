@@ -28,7 +28,7 @@ internal static class DocumentFolder
 
     private static void WriteOne(string path, Deliverable document)
     {
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        Directory.CreateDirectory(Path.GetDirectoryName(path) ?? ".");
         var beside = path + ".partial";
         try
         {

@@ -17,7 +17,7 @@ internal static class BuildCommand
         var json = CommonOptions.Json();
         var output = new Option<string>("--out") { Description = "folder for the documents; made if it does not exist", Required = true };
         var command = new Command("build", "judge a plan and write its documents") { plan, output, json };
-        command.SetAction(parsed => Run(parsed.GetValue(plan)!, parsed.GetValue(output)!, parsed.GetValue(json)));
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(plan), parsed.GetRequiredValue(output), parsed.GetValue(json)));
         return command;
     }
 

@@ -15,7 +15,7 @@ internal static class CheckCommand
         var command = new Command("check", "judge a plan and print the findings") { plan, json };
         command.SetAction(parsed =>
         {
-            var judged = CommonOptions.Compile(parsed.GetValue(plan)!);
+            var judged = CommonOptions.Compile(parsed.GetRequiredValue(plan));
             if (parsed.GetValue(json)) Screen.Document(stream => FindingsJson.Write(judged, stream));
             else FindingPrinter.Print(Screen.Lines, judged.Findings);
             return judged.HasErrors ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;

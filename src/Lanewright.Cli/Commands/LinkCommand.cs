@@ -53,9 +53,12 @@ internal sealed class LinkCommand
     {
         if (parsed.GetValue(connectors) < 0 || parsed.GetValue(splices) < 0) throw new UsageFault("--connectors and --splices must not be below zero");
         var named = parsed.GetValue(type);
-        var wanted = QuantityOptions.Rate(parsed, rate);
-        if ((named is null) == (wanted is null)) throw new UsageFault("give either --type or --rate");
-        return named is not null ? JudgeType(parsed, named) : ListWays(parsed, wanted!.Value);
+        return (named, QuantityOptions.Rate(parsed, rate)) switch
+        {
+            ({ } judged, null) => JudgeType(parsed, judged),
+            (null, { } wanted) => ListWays(parsed, wanted),
+            _ => throw new UsageFault("give either --type or --rate"),
+        };
     }
 
     private int JudgeType(ParseResult parsed, string named)
@@ -94,7 +97,7 @@ internal sealed class LinkCommand
         return new Channel
         {
             Fibre = fibre,
-            Length = QuantityOptions.Length(parsed, length)!.Value,
+            Length = QuantityOptions.RequiredLength(parsed, length),
             Connections = parsed.GetValue(connectors),
             ConnectionLoss = Stated(QuantityOptions.Loss(parsed, connectorLoss), policy.ConnectionLoss),
             Splices = parsed.GetValue(splices),
@@ -127,7 +130,7 @@ internal sealed class LinkCommand
     private SingleLink Copper(ParseResult parsed, StandardsLibrary standards, CopperType copper)
     {
         var name = parsed.GetValue(medium) ?? (copper.IsTwistedPair ? "CAT6A" : "DAC");
-        var metres = QuantityOptions.Length(parsed, length)!.Value;
+        var metres = QuantityOptions.RequiredLength(parsed, length);
         if (copper.IsTwistedPair)
             return name == "CAT6A" ? SingleLink.OverTwistedPair(standards, copper, metres) : throw new UsageFault($"{copper.Name} runs over CAT6A, not over '{name}'");
         if (name != "DAC") throw new UsageFault($"{copper.Name} runs over DAC, not over '{name}'");
@@ -178,7 +181,7 @@ internal sealed class LinkCommand
         var modes = standards.CageModes(parts[1]);
         if (modes.IsEmpty) throw new UsageFault($"no set of cage lanes is called '{parts[1]}'; known are {string.Join(", ", standards.CageNames)}");
         var signals = modes.Where(m => m.Possible).Select(m => m.Signal).ToHashSet();
-        var names = standards.SignalNames.Where(n => signals.Contains(standards.Signal(n)!.Value));
+        var names = standards.SignalNames.Where(n => standards.Signal(n) is { } signal && signals.Contains(signal));
         Numerals.TryWhole(parts[1].Split('x')[0], out var lanes);
         return RateQuestion.CageOf(standards, formFactor, (int)lanes, names, wanted);
     }

@@ -26,7 +26,7 @@ internal static class MateCommand
         {
             var standards = StandardsLibrary.Shipped;
             var way = new MatingWay(FibreOf(standards, parsed.GetValue(medium)), QuantityOptions.Length(parsed, length));
-            var answer = Mating.Of(standards, EndOf(standards, parsed.GetValue(a)!), EndOf(standards, parsed.GetValue(b)!), way);
+            var answer = Mating.Of(standards, EndOf(standards, parsed.GetRequiredValue(a)), EndOf(standards, parsed.GetRequiredValue(b)), way);
             if (parsed.GetValue(json)) Screen.Document(stream => AnswersJson.Write(answer, stream));
             else Print(answer);
             return answer.Verdict == MatingVerdict.Never ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;

@@ -14,9 +14,9 @@ internal static class NewCommand
         var command = new Command("new", "write a commented plan to start from") { path };
         command.SetAction(parsed =>
         {
-            var target = parsed.GetValue(path)!;
+            var target = parsed.GetRequiredValue(path);
             if (File.Exists(target) || Directory.Exists(target)) throw new UsageFault($"'{target}' exists already and is left as it is; name another file");
-            var folder = Path.GetDirectoryName(Path.GetFullPath(target))!;
+            var folder = Path.GetDirectoryName(Path.GetFullPath(target)) ?? ".";
             DocumentFolder.Write(folder, [new Deliverable(Path.GetFileName(target), PlanStarter.Write)], _ => { });
             Screen.Line($"wrote {target}; 'lanewright check {target}' judges it");
             return ExitCodes.NoErrors;

@@ -10,6 +10,10 @@ internal static class QuantityOptions
     public static Length? Length(ParseResult parsed, Option<string?> option) =>
         Read(parsed, option, UnitText.Lengths, "a length such as 500m") is { } v ? Quantities.Length.FromMetres(Least(v, 0, option)) : null;
 
+    /// <summary>A length that has to be given.</summary>
+    public static Length RequiredLength(ParseResult parsed, Option<string?> option) =>
+        Length(parsed, option) ?? throw new UsageFault($"{option.Name} is missing; write a length such as 500m");
+
     /// <summary>A ratio in dB, or null when not given.</summary>
     public static Decibels? Ratio(ParseResult parsed, Option<string?> option) =>
         Read(parsed, option, UnitText.Ratios, "a ratio such as 0.35dB") is { } v ? Decibels.From(v) : null;

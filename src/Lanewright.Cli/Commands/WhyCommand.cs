@@ -20,7 +20,7 @@ internal static class WhyCommand
         var link = new Argument<string>("LINK") { Description = "a set of links by name, a link (L000001) or a class (K001)" };
         var json = CommonOptions.Json();
         var command = new Command("why", "show every way a link could be made and why each lost") { plan, link, json };
-        command.SetAction(parsed => Run(CommonOptions.Compile(parsed.GetValue(plan)!), parsed.GetValue(link)!, parsed.GetValue(json)));
+        command.SetAction(parsed => Run(CommonOptions.Compile(parsed.GetRequiredValue(plan)), parsed.GetRequiredValue(link), parsed.GetValue(json)));
         return command;
     }
 

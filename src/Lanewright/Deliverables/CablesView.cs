@@ -12,7 +12,7 @@ public static class CablesView
     /// <summary>The table.</summary>
     public static TableView Of(JudgedPlan judged) => new("cables",
     [
-        new("cable", 10), new("leg", 5, ColumnKind.Whole), new("link", 10), new("set", 22), new("medium", 8), new("part", 26), new("type", 20),
+        new("cable", 10), new("leg", 5, ColumnKind.Whole), new("link", 10), new("set", 22), new("medium", 8), new("part", 26), new("second-part", 12), new("type", 20),
         new("from-device", 22), new("from-rack", 18), new("from-unit", 9, ColumnKind.Whole), new("from-port", 9),
         new("to-device", 22), new("to-rack", 18), new("to-unit", 9, ColumnKind.Whole), new("to-port", 9),
         new("route-m", 9, ColumnKind.Real), new("ordered-m", 10, ColumnKind.Real), new("from-label", 40), new("to-label", 40), new("existing", 8),
@@ -40,7 +40,7 @@ public static class CablesView
         return
         [
             Identifiers.Cable(cable), legs > 1 ? leg : Cell.Empty, Identifiers.Link(link), plan.Statements[plan.Links.Statement(link)].Name,
-            solution.MediumName, solution.Cable.Name, solution.TypeName,
+            solution.MediumName, solution.Cable.Name, solution.FarCord?.Name, solution.TypeName,
             plan.Devices.Name(from), plan.Devices.Rack(from)?.Name, Unit(plan, from), labels.Port(from, fromPort),
             plan.Devices.Name(to), plan.Devices.Rack(to)?.Name, Unit(plan, to), labels.Port(to, toPort),
             way is { } metres ? Math.Round(metres.Metres, 2) : Cell.Empty, solution.Length.Metres,

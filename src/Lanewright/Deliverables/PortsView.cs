@@ -101,7 +101,7 @@ public static class PortsView
         var application = isFrom ? solution.FromApplication : solution.ToApplication;
         if (application is not null) return application.Host.Lanes;
         if (solution.Cable is not AssemblyModel cable) return 0;
-        return cable.Type?.Lanes ?? (isFrom ? cable.NearInterface! : cable.FarInterface!).Lanes;
+        return cable.Type?.Lanes ?? cable.Shows(isFrom).Lanes;
     }
 
     private static Cell Unit(Plan plan, int device) => plan.Devices.Unit(device) > 0 ? plan.Devices.Unit(device) : Cell.Empty;

@@ -56,9 +56,7 @@ public sealed record StandardsQuery(StandardsLibrary Library, Catalogue Catalogu
     public static IReadOnlyList<(string Table, FactSheet Sheet)> Subjects(StandardsLibrary library, string name)
     {
         var found = library.Sheets
-            .Select(t => (t.Key, Sheet: t.Value.Sheets.FirstOrDefault(s => s.Subject.Equals(name, StringComparison.OrdinalIgnoreCase))))
-            .Where(t => t.Sheet is not null)
-            .Select(t => (t.Key, t.Sheet!))
+            .SelectMany(t => t.Value.Sheets.Where(s => s.Subject.Equals(name, StringComparison.OrdinalIgnoreCase)).Take(1), (t, s) => (t.Key, s))
             .ToList();
         if (found.Count == 0 && name.Contains('/') && StandardsLibrary.LoadModuleCodes()[name] is { } code) found.Add((ModuleCodes, code));
         return found;
@@ -99,7 +97,7 @@ public sealed record StandardsQuery(StandardsLibrary Library, Catalogue Catalogu
         var isPair = sheet.Word("medium") == "twisted-pair";
         if (Medium is "DAC" or "CAT6A") return sheet["medium"] is not null && isPair == (Medium == "CAT6A") ? sheet.Length("reach")?.Value : null;
         if (Medium is { } name && Library.Fibre(name) is { } fibre) return sheet.Length("reach-" + fibre.LimitColumn)?.Value;
-        var reaches = ReachFields.Select(sheet.Length).Where(l => l is not null).Select(l => l!.Value.Value).ToList();
+        var reaches = ReachFields.Select(sheet.Length).OfType<Known<Length>>().Select(l => l.Value).ToList();
         return reaches.Count == 0 ? null : reaches.Max();
     }
 }

@@ -57,7 +57,7 @@ internal sealed class YamlTreeBuilder
     private Node ReadNode(int level)
     {
         var before = values;
-        if (level > TreeBounds.MostLevels) Refuse(parser.Current!, $"nested more than {TreeBounds.MostLevels} levels deep");
+        if (level > TreeBounds.MostLevels) Refuse(parser.Current, $"nested more than {TreeBounds.MostLevels} levels deep");
         Count(1, parser.Current);
         if (parser.TryConsume<AnchorAlias>(out var alias)) return Repeat(alias);
         Node node;

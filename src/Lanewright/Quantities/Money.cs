@@ -1,28 +1,28 @@
 namespace Lanewright.Quantities;
 
-/// <summary>An amount in the plan's neutral currency unit. Stored as a whole number of hundredths, so that sums are exact.
-/// Legal: anything that fits, credits included. The default is nothing.</summary>
+/// <summary>An amount in the plan's neutral currency unit. Stored as a whole number of hundredths, so that sums are exact,
+/// wide enough for the dearest part a million times. Legal: any amount, credits included. The default is nothing.</summary>
 public readonly record struct Money : IComparable<Money>
 {
-    private readonly long hundredths;
+    private readonly Int128 hundredths;
 
-    private Money(long hundredths) => this.hundredths = hundredths;
+    private Money(Int128 hundredths) => this.hundredths = hundredths;
 
     /// <summary>Nothing.</summary>
     public static Money Zero => default;
 
     /// <summary>The amount in hundredths of a unit.</summary>
-    public long Hundredths => hundredths;
+    public decimal Hundredths => (decimal)hundredths;
 
     /// <summary>The amount in whole units, for show and for ratios.</summary>
-    public decimal Units => hundredths / 100m;
+    public decimal Units => (decimal)hundredths / 100m;
 
     /// <summary>Makes an amount from hundredths.</summary>
-    public static Money FromHundredths(long hundredths) => new(hundredths);
+    public static Money FromHundredths(decimal hundredths) => new((Int128)Math.Round(hundredths));
 
     /// <summary>Makes an amount from units, rounded to the nearest hundredth.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is not finite.</exception>
-    public static Money FromUnits(double units) => new(checked((long)Math.Round(Require.Finite(units) * 100)));
+    public static Money FromUnits(double units) => new(checked((Int128)Math.Round(Require.Finite(units) * 100)));
 
     /// <summary>The sum.</summary>
     public static Money operator +(Money left, Money right) => new(checked(left.hundredths + right.hundredths));

@@ -42,6 +42,14 @@ public static class Numerals
     /// <summary>A number and its unit, with one space between.</summary>
     public static string Unit(double value, string unit) => Plain(value) + " " + unit;
 
+    /// <summary>A number and its unit as people want them in a sentence: four digits that count, and whole numbers whole.</summary>
+    public static string Shown(double value, string unit)
+    {
+        var size = Math.Abs(value);
+        var decimals = size >= 1000 ? 0 : size >= 100 ? 1 : size >= 10 ? 2 : size >= 1 ? 3 : 4;
+        return Unit(Math.Round(value, decimals), unit);
+    }
+
     /// <summary>Reads a plain decimal number.</summary>
     public static bool TryReal(ReadOnlySpan<char> text, out double value) =>
         double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, Invariant, out value)

@@ -50,13 +50,13 @@ public abstract class CheckRule : Rule
     protected virtual bool Speaks(Check check, Solution solution) => check.Verdict == Verdict.Fail;
 
     /// <summary>A value of the comparison with its unit.</summary>
-    protected static string Value(Check check) => check.Value is { } v ? Numerals.Unit(v, check.Unit) : "an unknown value";
+    protected static string Value(Check check) => check.Value is { } v ? Numerals.Shown(v, check.Unit) : "an unknown value";
 
     /// <summary>The limit of the comparison with its unit.</summary>
-    protected static string Limit(Check check) => check.Limit is { } l ? Numerals.Unit(l, check.Unit) : "an unknown limit";
+    protected static string Limit(Check check) => check.Limit is { } l ? Numerals.Shown(l, check.Unit) : "an unknown limit";
 
     /// <summary>How far outside the limit the value is.</summary>
-    protected static string Gap(Check check) => check.Margin is { } m ? Numerals.Unit(Math.Abs(m), check.MarginUnit) : "an unknown amount";
+    protected static string Gap(Check check) => check.Margin is { } m ? Numerals.Shown(Math.Abs(m), check.MarginUnit) : "an unknown amount";
 
     /// <summary>What the comparison says, begun with the end it belongs to.</summary>
     protected static string NoteAtEnd(Check check) => $"{AtEnd(check)} {check.Note}".TrimStart();

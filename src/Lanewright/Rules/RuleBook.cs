@@ -68,6 +68,7 @@ public static class RuleBook
         new Links.WeakValuesUsed(),
         new Cost.StockUnused(),
         new Cost.PricesInvented(),
+        new Cost.PriceMissing(),
     ];
 
     /// <summary>Every kind of finding the program can make: those of reading and binding, and those of the rules.</summary>

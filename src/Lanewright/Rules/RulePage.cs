@@ -17,8 +17,9 @@ public sealed record RulePage(FindingKind Kind, string Text)
     {
         var kind = RuleBook.Kinds.FirstOrDefault(k =>
             k.Code.Equals(codeOrName, StringComparison.OrdinalIgnoreCase) || k.Name.Equals(codeOrName, StringComparison.OrdinalIgnoreCase));
-        var name = kind is null ? null : "rules/" + kind.Name + ".md";
-        return kind is null || !EmbeddedText.Names(name!).Contains(name!) ? null : new RulePage(kind, EmbeddedText.Read(name!).Content);
+        if (kind is null) return null;
+        var name = "rules/" + kind.Name + ".md";
+        return EmbeddedText.Names(name).Contains(name) ? new RulePage(kind, EmbeddedText.Read(name).Content) : null;
     }
 
     /// <summary>The text under a heading; empty when the page has none.</summary>

@@ -52,7 +52,7 @@ public sealed class FactTable
             {
                 if (ReadRow(row, findings) is not { } fact) continue;
                 if (!isReplacement) units.Learn(fact);
-                else if (!units.Check(fact, row, findings)) continue;
+                else if (!units.CheckField(fact, row, findings) || !units.Check(fact, row, findings)) continue;
                 if (!seen.Add((fact.Subject, fact.Field)))
                     findings.Add(StandardsFindings.ValueRepeated, fact.Span, $"'{fact.Field}' of {fact.Subject} stands twice in this table; keep one row");
                 if (!bySubject.TryGetValue(fact.Subject, out var facts))
@@ -70,7 +70,8 @@ public sealed class FactTable
     {
         var before = findings.ErrorCount;
         ShapeCheck.Check(row, RowShape, findings);
-        if (findings.ErrorCount > before) return null;
+        if (findings.ErrorCount > before || row.Text("subject") is not { } subject || row.Text("field") is not { } field || row.Text("value") is not { } value)
+            return null;
         if (row.Text("document") is not { } document)
         {
             findings.Add(StandardsFindings.SourceMissing, row.Span, "this row names no document; write who sets the value, be it a house rule");
@@ -86,12 +87,12 @@ public sealed class FactTable
             row.Text("read-in") ?? "", row.Text("note") ?? "");
         var unit = row.Text("unit") ?? "";
         // Wavelengths are windows; every other value with a unit is one number.
-        if (unit.Length > 0 && unit != "nm" && !Numerals.TryReal(row.Text("value"), out _))
+        if (unit.Length > 0 && unit != "nm" && !Numerals.TryReal(value, out _))
         {
-            findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("value"), $"'{row.Text("value")}' is no number; a value in {unit} is written as a plain number");
+            findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("value"), $"'{value}' is no number; a value in {unit} is written as a plain number");
             return null;
         }
-        return new Fact(row.Text("subject")!, row.Text("field")!, row.Text("value")!, unit, source, row.Span);
+        return new Fact(subject, field, value, unit, source, row.Span);
     }
 
     private static KeyShape Required(string name, string meaning) => new(name, Shapes.Text, meaning) { IsRequired = true };

@@ -1,5 +1,6 @@
 using Lanewright.Findings;
 using Lanewright.Notation;
+using Lanewright.Text;
 
 namespace Lanewright.Standards;
 
@@ -15,6 +16,15 @@ internal sealed class FieldUnits
         ofValue[(fact.Subject, fact.Field)] = fact.Unit;
         if (!ofField.TryGetValue(fact.Field, out var units)) ofField[fact.Field] = units = new(StringComparer.Ordinal);
         units.Add(fact.Unit);
+    }
+
+    /// <summary>Whether a row names a field the table has; one that has not would be read by nobody, and is reported.</summary>
+    public bool CheckField(Fact fact, MapNode row, FindingSink findings)
+    {
+        if (ofField.ContainsKey(fact.Field)) return true;
+        findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("field"),
+            $"no row of this table has a field '{fact.Field}', so nothing would read it{Spelling.DidYouMean(fact.Field, ofField.Keys)}");
+        return false;
     }
 
     /// <summary>Whether a row has the unit of the row it replaces, or of the same field elsewhere; a row that has not is reported.</summary>

@@ -14,7 +14,7 @@ public sealed class LengthGrid
     public LengthGrid(Catalogue catalogue)
     {
         var cables = catalogue.Assemblies.Cast<CableItem>().Concat(catalogue.Cords).ToList();
-        step = cables.Select(c => c.Step).Where(s => s is { Metres: > 0 }).Select(s => s!.Value.Metres).DefaultIfEmpty(1).Min();
+        step = cables.Select(c => c.Step).OfType<Length>().Where(s => s.Metres > 0).Select(s => s.Metres).DefaultIfEmpty(1).Min();
         var lengths = cables.SelectMany(c => c.Lengths).Select(l => l.Metres).ToList();
         var longest = lengths.DefaultIfEmpty(0).Max();
         // Cables made to order have lengths of their own between the stocked ones of others.

@@ -64,7 +64,7 @@ internal sealed class AssemblyFinder(FinderContext context)
         if (isNamed) checks.Add(Shape(link, cable));
         var (transmission, code) = Transmission(link, cable, length, from, to);
         checks.AddRange(transmission);
-        var fec = FecChecks.OfCable(from, to, code, cable.Type?.Definition ?? cable.NearInterface!.Definition);
+        var fec = FecChecks.OfCable(from, to, code, cable.Type?.Definition ?? cable.Shows(isNear: true).Definition);
         checks.AddRange(fec.All);
         var negotiates = cable.Type is { } type && StartupChecks.Runs(from, to, type.HasAutonegotiation);
         checks.AddRange(cable.Type is { } copper
@@ -81,7 +81,7 @@ internal sealed class AssemblyFinder(FinderContext context)
             Name = $"{cable.Name} {length}",
             Medium = cable.Medium,
             MediumName = MediumName(cable.Medium),
-            TypeName = cable.Type?.Name ?? cable.NearInterface!.Name,
+            TypeName = cable.TypeName,
             Cable = cable,
             Adapters = adapters,
             Length = length,
@@ -111,7 +111,7 @@ internal sealed class AssemblyFinder(FinderContext context)
 
     private static ImmutableArray<Check> HostSide(EndUse end, AssemblyModel cable, bool isNear, string side, LinkClass link)
     {
-        var lanes = cable.Type is { } type ? ElectricalLanes.Of(type) : ElectricalLanes.Of(isNear ? cable.NearInterface! : cable.FarInterface!);
+        var lanes = cable.Type is { } type ? ElectricalLanes.Of(type) : ElectricalLanes.Of(cable.Shows(isNear));
         if (link.Shape == FanShape.Straight) lanes = lanes with { Count = Math.Max(1, lanes.Count / link.From.Ways) };
         return HostSideChecks.OfAssembly(end, isNear ? cable.Near : cable.Far, isNear ? cable.NearPower : cable.FarPower, lanes, side);
     }
@@ -124,7 +124,7 @@ internal sealed class AssemblyFinder(FinderContext context)
             var copper = CopperChecks.Of(context.Standards, type, cable.Gauge, length, whole, context.Policy.CopperLimits);
             return (copper.All, Common(copper.NeededFec, from, to) ?? copper.NeededFec);
         }
-        var stated = cable.NearInterface!.Fec;
+        var stated = cable.Shows(isNear: true).Fec;
         var code = stated == HostInterface.FecOfMedia ? StrongestNrz(from, to) : stated;
         return ([Longest(cable, length)], code);
     }

@@ -26,9 +26,9 @@ internal sealed class FibreFinder(FinderContext context)
             foreach (var to in toEnds)
             {
                 var areNamed = statement.From.Module is not null && statement.To.Module is not null;
-                var media = MediaMatch.Of(from.Application.Optical!, to.Application.Optical!);
+                var media = MediaMatch.Of(from.Type, to.Type);
                 if (!areNamed && Checks.Verdict(media) == Verdict.Fail) continue;
-                foreach (var fibre in Fibres(statement, from.Application.Optical!))
+                foreach (var fibre in Fibres(statement, from.Type))
                     if (judge.Judge(link, from, to, media, fibre) is { } solution) yield return solution;
             }
         }
@@ -44,9 +44,10 @@ internal sealed class FibreFinder(FinderContext context)
             if (end.Module is null && !Fits(use, module)) continue;
             foreach (var application in Applications(link, module, spec.Ways, end.Module is not null))
             {
+                if (application.Optical is not { } type) continue;
                 var checks = HostSideChecks.OfModule(use, module, application, side);
-                if (spec.Ways > 1) checks = [.. checks, SharedFibre(module, spec.Ways, side)];
-                var candidate = new ModuleEnd(module, application, use, checks);
+                if (spec.Ways > 1) checks = [.. checks, SharedFibre(module, type, spec.Ways, side)];
+                var candidate = new ModuleEnd(module, application, type, use, checks);
                 if (end.Module is not null || candidate.Works || IsTypeNamed(link)) ends.Add(candidate);
             }
         }
@@ -76,9 +77,9 @@ internal sealed class FibreFinder(FinderContext context)
         return usable;
     }
 
-    private static Check SharedFibre(ModuleModel module, int ways, string side)
+    private static Check SharedFibre(ModuleModel module, InterfaceType type, int ways, string side)
     {
-        var whole = module.Applications[0].Optical!;
+        var whole = module.Applications[0].Optical ?? type;
         var openings = ModuleOpening.Of(module).Count;
         var shares = whole.WavelengthsPerFibre > 1 && openings < ways;
         return Check.Of(CheckNames.SharedFibre, !shares, whole.Definition,

@@ -26,14 +26,16 @@ internal sealed class FibreJudge(FinderContext context)
         var length = cords.Cord is { } cord ? FinderContext.LengthFor(link, cord, ShortestLink(from, to)) ?? needed : needed;
         var channel = ChannelOf(link, fibre, length, cords.ExtraConnections);
         var solution = Judge(link, from, to, media, cords, channel);
-        return WithAttenuator(link, from, to, media, cords, solution) ?? solution;
+        return link.Statement.Attenuator is { } stated
+            ? Fitted(solution, Stated(stated), "", 2)
+            : WithAttenuator(link, from, to, media, cords, solution) ?? solution;
     }
 
     /// <summary>A cord may be longer than its way, so none is ordered that is too short for the types at its ends.</summary>
     private static Length ShortestLink(ModuleEnd from, ModuleEnd to)
     {
-        var near = from.Application.Optical?.LengthMin?.Value ?? default;
-        var far = to.Application.Optical?.LengthMin?.Value ?? default;
+        var near = from.Type.LengthMin?.Value ?? default;
+        var far = to.Type.LengthMin?.Value ?? default;
         return far > near ? far : near;
     }
 
@@ -89,10 +91,9 @@ internal sealed class FibreJudge(FinderContext context)
 
     private Solution Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Channel channel)
     {
-        var fromType = from.Application.Optical!;
-        var toType = to.Application.Optical!;
+        var (fromType, toType) = (from.Type, to.Type);
         var fec = FecChecks.OfOptics(
-            from.Use, FecSide.Of(from.Module, from.Application), to.Use, FecSide.Of(to.Module, to.Application), fromType, toType);
+            from.Use, FecSide.Of(fromType, from.Application.Host, from.Module.HasOwnFec), to.Use, FecSide.Of(toType, to.Application.Host, to.Module.HasOwnFec), fromType, toType);
         var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, fromType.Fec);
         var isDraft = fromType.IsDraft || toType.IsDraft;
         var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null || link.Statement.To.Module is not null;
@@ -174,8 +175,8 @@ internal sealed class FibreJudge(FinderContext context)
             yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, StockList, missing);
             yield break;
         }
-        if (fibre.Kind != from.Application.Optical!.FibreKind)
-            yield return Check.Of(CheckNames.FibreKind, false, from.Application.Optical.Definition, $"{cord.Name} is {fibre.Name} and {from.Application.MediaName} does not run on it");
+        if (fibre.Kind != from.Type.FibreKind)
+            yield return Check.Of(CheckNames.FibreKind, false, from.Type.Definition, $"{cord.Name} is {fibre.Name} and {from.Application.MediaName} does not run on it");
         if (cords.FarCord is not null)
         {
             yield return Check.Of(CheckNames.Connector, true, StockList);
@@ -225,22 +226,29 @@ internal sealed class FibreJudge(FinderContext context)
     {
         var overload = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.Overload && c.Verdict == Verdict.Fail);
         if (overload?.Margin is not { } margin || link.Statement.Attenuator is not null || solution.Channel is not { } channel) return null;
-        if (from.Application.Optical is not { } fromType || to.Application.Optical is not { } toType) return null;
+        if (channel.Fibre.Kind != FibreKind.SingleMode) return null;
         if (from.Opening.Connector != "LC-duplex" || to.Opening.Connector != "LC-duplex") return null;
         var part = context.Catalogue.Sundries
             .Where(s => s.Attenuation is { } a && a.Value >= -margin)
-            .OrderBy(s => s.Attenuation!.Value)
+            .OrderBy(s => s.Attenuation)
             .FirstOrDefault();
         if (part?.Attenuation is not { } loss) return null;
         var cured = Judge(link, from, to, media, cords, channel with { Attenuator = loss });
         // The worse direction decides how strong it is; the other may need one as well.
-        var (atFrom, atTo) = FibreLinkChecks.Overloaded(context.Standards, channel, fromType, toType);
-        return cured with
-        {
-            Name = cured.Name + ", " + part.Name,
-            Attenuator = part,
-            AttenuatorEnd = atFrom && atTo ? "" : atFrom ? "from" : "to",
-            Parts = [.. cured.Parts, new PartUse(part, null, 1, atFrom && atTo ? 2 : 1)],
-        };
+        var (atFrom, atTo) = FibreLinkChecks.Overloaded(context.Standards, channel, from.Type, to.Type);
+        return Fitted(cured, part, atFrom && atTo ? "" : atFrom ? "from" : "to", atFrom && atTo ? 2 : 1);
     }
+
+    private static Solution Fitted(Solution solution, SundryModel part, string end, int quantity) => solution with
+    {
+        Name = solution.Name + ", " + part.Name,
+        Attenuator = part,
+        AttenuatorEnd = end,
+        Parts = [.. solution.Parts, new PartUse(part, null, 1, quantity)],
+    };
+
+    /// <summary>An attenuator the plan states; where the catalogue has none like it, one without a price stands for it.</summary>
+    private SundryModel Stated(Decibels loss) =>
+        context.Catalogue.Sundries.FirstOrDefault(s => s.Attenuation is { } a && Math.Round(a.Value - loss.Value, 4) == 0)
+        ?? new SundryModel { Name = $"attenuator {loss}", Title = $"Attenuator {loss}, not in the catalogue", Attenuation = loss, Adapts = "" };
 }

@@ -98,9 +98,10 @@ public sealed class LinkClasses
         var stated = plan.Statements[statement].Length;
         var rackFrom = plan.Devices.Rack(from);
         var rackTo = plan.Devices.Rack(to);
-        var routeIndex = rackFrom is null || rackTo is null || rackFrom.Hall == rackTo.Hall
-            ? -1
-            : plan.Building.Routes.IndexOf(plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall)!);
+        var route = rackFrom is null || rackTo is null || rackFrom.Hall == rackTo.Hall
+            ? null
+            : plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall);
+        var routeIndex = route is null ? -1 : plan.Building.Routes.IndexOf(route);
         return new LinkClassKey(
             kindOf[statement],
             EndOf(from, links.FromPort(link)),

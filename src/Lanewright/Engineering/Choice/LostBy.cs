@@ -22,8 +22,8 @@ public static class LostBy
     /// <summary>A failing comparison in a few words.</summary>
     public static string Describe(Check check)
     {
-        if (check.Margin is not { } margin) return $"{check.Name}: {check.Note}";
-        return $"{check.Name}: {Numerals.Unit(check.Value!.Value, check.Unit)} against {Numerals.Unit(check.Limit!.Value, check.Unit)}, "
-            + $"{Numerals.Unit(Math.Abs(margin), check.MarginUnit)} outside";
+        if (check is not { Margin: { } margin, Value: { } value, Limit: { } limit }) return $"{check.Name}: {check.Note}";
+        return $"{check.Name}: {Numerals.Shown(value, check.Unit)} against {Numerals.Shown(limit, check.Unit)}, "
+            + $"{Numerals.Shown(Math.Abs(margin), check.MarginUnit)} outside";
     }
 }

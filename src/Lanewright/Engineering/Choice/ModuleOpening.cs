@@ -15,7 +15,6 @@ public sealed record ModuleOpening(string Connector, string Polish, int Count)
     public static ModuleOpening Of(ModuleModel module)
     {
         var whole = module.Applications.FirstOrDefault(a => a.Instances == 1) ?? module.Applications[0];
-        if (whole.Copper is not null) return new ModuleOpening("RJ45", "", 1);
-        return new ModuleOpening(whole.Optical!.Connector, whole.Optical.Polish, whole.Instances);
+        return whole.Optical is { } type ? new ModuleOpening(type.Connector, type.Polish, whole.Instances) : new ModuleOpening("RJ45", "", 1);
     }
 }

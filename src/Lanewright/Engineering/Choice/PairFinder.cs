@@ -22,13 +22,13 @@ internal sealed class PairFinder(FinderContext context)
         var statement = link.Statement;
         if (statement.Type is not null || statement.Assembly is not null || !FinderContext.Allows(statement, Medium)) yield break;
         var type = context.Standards.CopperTypes.FirstOrDefault(t => t.IsTwistedPair && t.Rate == statement.Rate);
-        if (type is null || (statement.CopperType is { } named && named != type) || link.Shape != FanShape.Single || link.Needed is null) yield break;
+        if (type is null || (statement.CopperType is { } named && named != type) || link.Shape != FanShape.Single || link.Needed is not { } needed) yield break;
         var fromModule = ModuleFor(link.From, type, statement.From.Module);
         var toModule = ModuleFor(link.To, type, statement.To.Module);
         if (!IsSocket(link.From) && fromModule is null) yield break;
         if (!IsSocket(link.To) && toModule is null) yield break;
         foreach (var cord in context.Catalogue.Cords.Where(c => c.IsTwistedPair && (statement.Cord is null || statement.Cord == c)))
-            yield return Judge(link, type, cord, fromModule, toModule);
+            yield return Judge(link, type, cord, FinderContext.LengthFor(link, cord) ?? needed, fromModule, toModule);
     }
 
     private static bool IsSocket(EndSpec end) => end.Cage.FormFactor.Name == Socket;
@@ -38,10 +38,9 @@ internal sealed class PairFinder(FinderContext context)
         : context.Catalogue.Modules.FirstOrDefault(m =>
             (named is null || named == m) && end.Cage.FormFactor.Accepts.Contains(m.FormFactor.Name) && m.Applications.Any(a => a.Copper == type));
 
-    private Solution Judge(LinkClass link, CopperType type, CordModel cord, ModuleModel? fromModule, ModuleModel? toModule)
+    private Solution Judge(LinkClass link, CopperType type, CordModel cord, Length length, ModuleModel? fromModule, ModuleModel? toModule)
     {
         var statement = link.Statement;
-        var length = FinderContext.LengthFor(link, cord) ?? link.Needed!.Value;
         var from = FinderContext.UseOf(link.From, statement.From, statement.Rate);
         var to = FinderContext.UseOf(link.To, statement.To, statement.Rate);
         var latency = LinkLatency.OverCopper(context.Standards, isTwistedPair: true, length, type.Fec);

@@ -39,7 +39,7 @@ public sealed class RateQuestion
             FormFactor = formFactor,
             Lanes = lanes,
             LaneRates = rates,
-            Signals = [.. rates.Select(r => standards.Signal(r)!.Value)],
+            Signals = [.. rates.Select(standards.Signal).OfType<LaneSignal>()],
             Modes = [new PortMode(1, rate)],
         };
     }

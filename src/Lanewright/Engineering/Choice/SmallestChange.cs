@@ -12,7 +12,7 @@ public static class SmallestChange
     {
         // Candidates are in order: those that fail by one comparison and by little come first.
         var near = choice.Candidates
-            .Where(s => Ranking.Failures(s) == 1 && s.Verdict == Verdict.Fail && IsEnough(Failing(s), s))
+            .Where(s => s.Verdict == Verdict.Fail && IsOneCause(s) && IsEnough(Failing(s), s))
             .OrderBy(s => Weight(Failing(s)))
             .ThenBy(Ranking.Shortfall)
             .ThenBy(s => s.Price)
@@ -20,6 +20,16 @@ public static class SmallestChange
             .FirstOrDefault();
         return near is null ? null : $"{Cure(Failing(near), near)}; then {WithoutLength(near)} would do";
     }
+
+    /// <summary>One comparison fails, or several that all come of too long a way.</summary>
+    private static bool IsOneCause(Solution solution)
+    {
+        var failing = solution.Checks.Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice).Select(c => c.Name).ToList();
+        return failing.Count == 1 || (failing.Contains(CheckNames.Reach) && failing.All(GrowsWithLength));
+    }
+
+    private static bool GrowsWithLength(string check) => check is CheckNames.Reach or CheckNames.ChannelLoss or CheckNames.PowerBudget
+        or CheckNames.DispersionPositive or CheckNames.DispersionNegative or CheckNames.Dgd or CheckNames.Latency;
 
     /// <summary>A cable that is too short for its way can be ordered longer only as far as it is made and as far as it reaches.</summary>
     private static bool IsEnough(Check failing, Solution solution)
@@ -32,7 +42,11 @@ public static class SmallestChange
     /// <summary>The change may be one of the length, so the length judged is left out of the name.</summary>
     private static string WithoutLength(Solution solution) => solution.Name.Replace($" {solution.Length}", "", StringComparison.Ordinal);
 
-    private static Check Failing(Solution solution) => solution.Checks.First(c => c.Verdict == Verdict.Fail && !c.IsAdvice);
+    private static Check Failing(Solution solution)
+    {
+        var failing = solution.Checks.Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice).ToList();
+        return failing.Find(c => c.Name == CheckNames.Reach) ?? failing[0];
+    }
 
     /// <summary>A word in the policy is changed more easily than a length, a length more easily than a platform.</summary>
     private static int Weight(Check check) => check.Name switch
@@ -47,8 +61,8 @@ public static class SmallestChange
 
     private static string Cure(Check check, Solution solution)
     {
-        var gap = check.Margin is { } margin ? Numerals.Unit(Math.Abs(margin), check.MarginUnit) : "";
-        var limit = check.Limit is { } l ? Numerals.Unit(l, check.Unit) : "";
+        var gap = check.Margin is { } margin ? Numerals.Shown(Math.Abs(margin), check.MarginUnit) : "";
+        var limit = check.Limit is { } l ? Numerals.Shown(l, check.Unit) : "";
         return check.Name switch
         {
             CheckNames.Forbidden => $"allow {solution.MediumName} in the policy",
@@ -65,7 +79,8 @@ public static class SmallestChange
             CheckNames.BendSpace => $"give {gap} more space between ports and door",
             CheckNames.Overload => $"put {gap} of attenuation before the receiver",
             CheckNames.ModulePower => $"raise the power limit of the cage by {gap}",
-            _ => $"change this: {(check.Note.Length > 0 ? check.Note : check.Name)}",
+            CheckNames.Connector or CheckNames.FanOut => $"add to the catalogue what is missing ({check.Note})",
+            _ => $"change what stands in the way ({(check.Note.Length > 0 ? check.Note : check.Name)})",
         };
     }
 }

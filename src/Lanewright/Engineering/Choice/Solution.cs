@@ -90,10 +90,10 @@ public sealed record Solution
 
     /// <summary>Price of one link's share, in hundredths, with what is in stock at nothing.</summary>
     public decimal PriceWith(Func<PartUse, bool> isInStock) =>
-        Parts.Where(p => !isInStock(p)).Sum(p => p.UnitPrice.Hundredths * (decimal)p.Quantity / p.SharedBy);
+        Parts.Where(p => !isInStock(p)).Sum(p => p.UnitPrice.Hundredths * p.Quantity / p.SharedBy);
 
     /// <summary>Price of one link's share, bought new.</summary>
-    public Money Price => Money.FromHundredths((long)Math.Round(PriceWith(_ => false)));
+    public Money Price => Money.FromHundredths(PriceWith(_ => false));
 
     /// <summary>Whether its standard was a draft when its values were taken.</summary>
     public bool IsDraft =>

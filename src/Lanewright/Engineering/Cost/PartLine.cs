@@ -8,8 +8,8 @@ namespace Lanewright.Engineering.Cost;
 /// <param name="Length">For a cable, its length.</param>
 /// <param name="Needed">How many the plan uses.</param>
 /// <param name="Existing">How many of them stand there already.</param>
-/// <param name="FromStock">How many come from stock.</param>
-/// <param name="Spares">How many are bought on top.</param>
+/// <param name="FromStock">How many come from stock, spares among them.</param>
+/// <param name="Spares">How many are wanted on top.</param>
 /// <param name="UnitPrice">Price of one.</param>
 /// <param name="UnitPower">Most power of one.</param>
 public sealed record PartLine(

@@ -51,7 +51,7 @@ public sealed class PartsTally
         foreach (var (solution, statement, cables, links) in design.CablesBySolution())
         {
             var existing = plan.Statements[statement].IsExisting ? cables : 0;
-            Add(solution.Cable, solution.Length, cables, existing);
+            if (solution.Cable is not CordModel { IsPlaceholder: true }) Add(solution.Cable, solution.Length, cables, existing);
             foreach (var adapter in solution.Adapters) Add(adapter, null, links, 0);
             if (solution.Attenuator is { } attenuator)
                 Add(attenuator, null, links * solution.Parts.Where(p => ReferenceEquals(p.Item, attenuator)).Sum(p => p.Quantity), 0);
@@ -87,7 +87,7 @@ public sealed class PartsTally
         var inUse = count.Needed - count.Existing;
         var spares = IsSpared(item, length) ? (long)Math.Ceiling((inUse * plan.Policy.Spares.Value) - 1e-9) : 0;
         var price = item is CableItem cable && length is { } metres ? cable.PriceOf(metres) : item.Price;
-        return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse, inStock), spares, price, PowerOf(item));
+        return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse + spares, inStock), spares, price, PowerOf(item));
     }
 
     /// <summary>Spares are kept of what is handled and plugged: not of whole devices, and not of fibre made to order.</summary>

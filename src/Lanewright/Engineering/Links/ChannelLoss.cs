@@ -26,7 +26,7 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
             worst = attenuation;
             at = edge;
         }
-        return Sum(channel, type, worst!.Value, at);
+        return worst is { } largest ? Sum(channel, type, largest, at) : null;
     }
 
     private static ChannelLoss Sum(Channel channel, InterfaceType type, Known<Attenuation> attenuation, Wavelength at)

@@ -1,4 +1,3 @@
-using Lanewright.Model.Catalogues;
 using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Links;
@@ -19,10 +18,6 @@ public sealed record FecSide(string OnWire, string AtPort, bool InModule)
         if (moduleHasOwn) return new FecSide(type.Fec, None, InModule: true);
         return new FecSide(type.Fec, host.Fec == HostInterface.FecOfMedia ? type.Fec : BaseOf(host.Fec, type.Fec), InModule: type.Fec.Contains('+'));
     }
-
-    /// <summary>The side of a module's application.</summary>
-    public static FecSide Of(ModuleModel module, Application application) =>
-        Of(application.Optical!, application.Host, module.HasOwnFec);
 
     /// <summary>An inner code is the module's; the port sets the outer one.</summary>
     private static string BaseOf(string host, string type) => type == None ? None : host;

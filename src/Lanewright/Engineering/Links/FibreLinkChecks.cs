@@ -63,6 +63,9 @@ public sealed class FibreLinkChecks
         return (back.Margin ?? 0) < (forth.Margin ?? 0) ? back with { End = "from" } : forth with { End = "to" };
     }
 
+    /// <summary>The type at whose wavelengths the attenuation is not known.</summary>
+    private InterfaceType Unlit() => ChannelLoss.Of(channel, from) is null ? from : to;
+
     private ChannelLoss? WorseLoss()
     {
         var forth = ChannelLoss.Of(channel, from);
@@ -73,7 +76,7 @@ public sealed class FibreLinkChecks
 
     private Check Loss()
     {
-        if (loss is null) return Check.Unknown(CheckNames.ChannelLoss, $"the attenuation of {channel.Fibre.Name} is not known at the wavelengths of {from.Name}");
+        if (loss is null) return Check.Unknown(CheckNames.ChannelLoss, $"the attenuation of {channel.Fibre.Name} is not known at the wavelengths of {Unlit().Name}");
         var limit = Smaller(LossLimit(from), LossLimit(to));
         var check = Check.AtMost(CheckNames.ChannelLoss, loss.Maximum.Value, limit?.As(l => l.Value), "dB", loss.Mark);
         if (limit is null)
@@ -211,8 +214,8 @@ public sealed class FibreLinkChecks
         var highest = Highest(tx);
         var check = Check.AtMost(CheckNames.Overload, highest?.Value.Dbm, rx.RxAverageMax?.As(l => l.Dbm), "dBm", highest?.Source.Mark ?? Mark.Weak);
         if (check.Verdict == Verdict.Unproven) return check with { Note = $"launch of {tx.Name} or overload of {rx.Name} is not known" };
-        return check.Verdict == Verdict.Fail
-            ? check with { Note = $"{tx.Name} into {rx.Name}: {Numerals.Unit(-check.Margin!.Value, "dB")} of attenuation at the receiver cures it" }
+        return check is { Verdict: Verdict.Fail, Margin: { } margin }
+            ? check with { Note = $"{tx.Name} into {rx.Name}: {Numerals.Shown(-margin, "dB")} of attenuation at the receiver cures it" }
             : check;
     }
 

@@ -13,7 +13,7 @@ public static class LinkLatency
     /// <summary>Delay over fibre.</summary>
     public static Known<Duration> OverFibre(StandardsLibrary standards, Fibre fibre, Length length, string fec)
     {
-        var index = fibre.GroupIndex ?? standards.Fibres.Select(f => f.GroupIndex).First(i => i is not null)!.Value;
+        var index = fibre.GroupIndex ?? standards.Fibres.Select(f => f.GroupIndex).OfType<Known<double>>().First();
         return WithCode(standards, index.As(i => Duration.FromNanoseconds(i * VacuumNanosecondsPerMetre * length.Metres)), fec);
     }
 

@@ -52,14 +52,15 @@ public sealed class LossStatistics
         if (limit <= default(Decibels)) return 1;
         var step = limit.Value / Steps;
         var one = Masses(step);
-        double[]? sum = null;
+        var sum = new double[Steps + 1];
+        sum[0] = 1;
         for (var power = matings; power > 0; power >>= 1)
         {
-            if ((power & 1) == 1) sum = sum is null ? one : Fold(sum, one);
+            if ((power & 1) == 1) sum = Fold(sum, one);
             if (power > 1) one = Fold(one, one);
         }
         // Losses were rounded to the middle of their step, so half of the last step lies below the limit.
-        var below = sum!.Sum() - (sum![^1] / 2);
+        var below = sum.Sum() - (sum[^1] / 2);
         return Math.Clamp(1 - below, 0, 1);
     }
 

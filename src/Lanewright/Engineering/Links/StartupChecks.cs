@@ -50,6 +50,9 @@ public static class StartupChecks
                 yield return Check.Of(CheckNames.Autonegotiation, false, clause,
                     "the port has no auto-negotiation, and it is switched on") with { End = side };
         }
+        if (type.IsTwistedPair)
+            yield return Check.Of(CheckNames.Autonegotiation, fromOn || toOn, clause,
+                fromOn || toOn ? "" : "ports on twisted pair agree by auto-negotiation which of them leads; switch it on at both");
         if (!type.NeedsTraining) yield break;
         yield return Check.Of(CheckNames.Training, fromOn && toOn, clause,
             fromOn && toOn ? "" : "copper at this lane rate trains, and training is part of auto-negotiation: it has to run at both ends");

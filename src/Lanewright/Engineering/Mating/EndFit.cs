@@ -37,38 +37,39 @@ internal sealed class EndFit
     public static EndFit Of(StandardsLibrary standards, PortDescription end, BitRate rate, int ways)
     {
         var fit = new EndFit(standards, end, rate, ways);
-        if (end.Module is null) return fit;
-        fit.Mechanics();
-        fit.Electrics();
+        if (end.Module is not { } module) return fit;
+        fit.Mechanics(module);
+        fit.Electrics(module);
         return fit;
     }
 
-    private void Mechanics()
+    private void Mechanics(FormFactor module)
     {
-        if (end.Cage is not { } cage || end.Module is not { } module || cage.Accepts.Contains(module.Name)) return;
+        if (end.Cage is not { } cage || cage.Accepts.Contains(module.Name)) return;
         if (cage.AcceptsByAdapter.Contains(module.Name))
         {
             conditions.Add($"an adapter takes the {module.Name} module into the {cage.Name} cage; the platform must know it");
             return;
         }
-        reasons.Add(new MatingReason(CheckNames.ModuleFit, $"a {module.Name} module does not go into a {cage.Name} cage"));
+        reasons.Add(new MatingReason(CheckNames.ModuleFit, $"{HostSideChecks.Article(module.Name)} module does not go into {HostSideChecks.Article(cage.Name)} cage"));
     }
 
-    private void Electrics()
+    private void Electrics(FormFactor module)
     {
-        var fits = Interfaces().Where(i => i.Lanes * ways <= end.Module!.Lanes && i.Baud <= end.Module.LaneBaudMax).ToImmutableArray();
+        var fits = Interfaces().Where(i => i.Lanes * ways <= module.Lanes && i.Baud <= module.LaneBaudMax).ToImmutableArray();
         if (fits.IsEmpty)
         {
-            reasons.Add(new MatingReason(CheckNames.HostInterface, $"no electrical interface carries {Ports()} through the {end.Module!.Lanes} contacts of a {end.Module.Name} module"));
+            reasons.Add(new MatingReason(CheckNames.HostInterface,
+                $"no electrical interface carries {Ports()} through the {module.Lanes} contacts of {HostSideChecks.Article(module.Name)} module"));
             return;
         }
         if (end.Cage is null)
         {
-            ChooseCode(fits[0]);
+            ChooseCode(module, fits[0]);
             return;
         }
         // An adapter takes one part of what the cage could be split into.
-        var isAdapted = !end.Cage.Accepts.Contains(end.Module!.Name);
+        var isAdapted = !end.Cage.Accepts.Contains(module.Name);
         var modes = standards.CageModes(end.CageLanes);
         var usable =
             from mode in modes
@@ -81,7 +82,7 @@ internal sealed class EndFit
         {
             var (mode, chosen) = usable.First();
             if (mode.Condition.Length > 0) conditions.Add($"{end.Cage.Name} with {end.CageLanes}: {mode.Condition}");
-            ChooseCode(chosen);
+            ChooseCode(module, chosen);
             return;
         }
         reasons.Add(new MatingReason(CheckNames.HostInterface,
@@ -89,12 +90,12 @@ internal sealed class EndFit
     }
 
     /// <summary>A module behind NRZ lanes that sends four levels ends the host's code and makes its own.</summary>
-    private void ChooseCode(Electrical electrical)
+    private void ChooseCode(FormFactor module, Electrical electrical)
     {
         if (end.Optical is not { } type) return;
         HasOwnFec = electrical.Signal.Modulation == Modulation.Nrz && type.Signal.Modulation == Modulation.Pam4 && type.Fec != FecSide.None
             && electrical.Fec == HostInterface.FecOfMedia;
-        if (HasOwnFec) conditions.Add($"the {end.Module!.Name} module makes {type.Fec} itself: set the host's code off at that end");
+        if (HasOwnFec) conditions.Add($"the {module.Name} module makes {type.Fec} itself: set the host's code off at that end");
     }
 
     private string Ports() => ways > 1 ? $"{ways}x{rate}" : rate.ToString();

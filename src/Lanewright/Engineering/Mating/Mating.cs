@@ -42,8 +42,8 @@ public sealed class Mating
             conditions.AddRange(fit.Conditions);
             reasons.AddRange(fit.Reasons);
         }
-        if (left.Copper is not null || right.Copper is not null) Copper(leftWays, rightWays);
-        else Light(leftWays, rightWays, leftFit, rightFit);
+        if (left.Optical is { } a && right.Optical is { } b) Light(a, b, leftWays, rightWays, leftFit, rightFit);
+        else Copper(leftWays, rightWays);
     }
 
     /// <summary>How each end is split so that both run ports of one rate.</summary>
@@ -76,10 +76,8 @@ public sealed class Mating
         if (a.Name != b.Name && a.Fec != b.Fec && a.Signal.Modulation == Modulation.Nrz) conditions.Add("both ports must be set to a code that both have");
     }
 
-    private void Light(int leftWays, int rightWays, EndFit leftFit, EndFit rightFit)
+    private void Light(InterfaceType a, InterfaceType b, int leftWays, int rightWays, EndFit leftFit, EndFit rightFit)
     {
-        var a = left.Optical!;
-        var b = right.Optical!;
         if (leftWays > 1) Split(a, b, leftWays);
         else if (rightWays > 1) Split(b, a, rightWays);
         foreach (var check in MediaMatch.Of(a, b).Where(c => c.Verdict == Verdict.Fail && !IsAboutSplit(c, leftWays, rightWays)))

@@ -80,7 +80,7 @@ public sealed class CatalogueBinder
             var rest = row with { Entries = row.Entries[1..] };
             ShapeCheck.Check(rest, shape, findings);
             if (findings.ErrorCount > before) continue;
-            if (Item(kind, row.Text(kind)!, rest) is { } item) items.Add(item);
+            if (row.Text(kind) is { } name && Item(kind, name, rest) is { } item) items.Add(item);
         }
         return items;
     }

@@ -14,6 +14,7 @@ public static class PlanBinder
     {
         var tree = PlanTree.Read(files, path, findings);
         if (tree.Main is null) return null;
+        tree.Agree("currency");
         var tables = tree.Mentioned("standards");
         var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
         var catalogue = CatalogueOf(tree, standards, findings);
@@ -46,7 +47,13 @@ public static class PlanBinder
         if (mentioned.IsEmpty) return shipped;
         // A catalogue of the user's own states prices the user stands behind.
         var binder = new CatalogueBinder(standards, Mark.Seen, findings);
-        return shipped.With(mentioned.SelectMany(binder.Read));
+        var own = mentioned.SelectMany(binder.Read).ToList();
+        foreach (var item in own.GroupBy(i => i.Name, StringComparer.Ordinal).SelectMany(g => g.Skip(1)))
+            findings.Add(ModelFindings.NameTaken, item.Span, $"'{item.Name}' stands twice in the catalogues of the plan; keep one of the two");
+        foreach (var item in own.Where(i => shipped.Find<ICatalogueItem>(i.Name) is { } other && other.GetType() != i.GetType()))
+            findings.Add(ModelFindings.NameTaken, item.Span,
+                $"'{item.Name}' is the name of another kind of part in the shipped catalogue; give it a name of its own");
+        return shipped.With(own);
     }
 
     private static string FileName(string path)

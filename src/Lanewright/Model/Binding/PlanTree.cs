@@ -38,8 +38,27 @@ internal sealed class PlanTree
     /// <summary>A scalar of the first file.</summary>
     public string? Text(string key) => Main?.Text(key);
 
-    /// <summary>A map section; of several files, the first that has it.</summary>
-    public MapNode? Map(string key) => roots.Select(r => r.Root.Map(key)).FirstOrDefault(m => m is not null);
+    /// <summary>A map section that one file of a plan holds; a second one is reported and not read.</summary>
+    public MapNode? Map(string key)
+    {
+        var holders = roots.Where(r => r.Root.Map(key) is not null).ToList();
+        foreach (var (source, root) in holders.Skip(1))
+            findings.Add(NotationFindings.KeyRepeated, root.SpanOf(key),
+                $"'{key}' stands in {holders[0].Source.Path} already, and this one would not be read; keep one of the two");
+        return holders.Count > 0 ? holders[0].Root.Map(key) : null;
+    }
+
+    /// <summary>Reports included files that contradict a scalar of the first one.</summary>
+    public void Agree(string key)
+    {
+        var meant = Text(key);
+        foreach (var (_, root) in roots.Skip(1))
+        {
+            if (root.Text(key) is { } other && other != meant)
+                findings.Add(NotationFindings.KeyRepeated, root.SpanOf(key),
+                    $"'{key}' is {(meant is null ? "not stated" : $"'{meant}'")} in the first file of the plan, which decides it; write it there");
+        }
+    }
 
     /// <summary>The entries of a section of all files, in natural order of their names; a name given twice is reported.</summary>
     public ImmutableArray<(string Name, MapNode Map, SourceSpan NameSpan)> Named(string key, string what)

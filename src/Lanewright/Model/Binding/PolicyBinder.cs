@@ -53,8 +53,8 @@ public static class PolicyBinder
     {
         var stated = map["copper-limits"] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] };
         var limits = stated
-            .Where(m => m.Rate("rate") is not null && m.Length("length") is not null)
-            .Select(m => new CopperLimit(m.Rate("rate")!.Value, m.Length("length")!.Value, Citation.OfPlan))
+            .Select(m => m.Rate("rate") is { } rate && m.Length("length") is { } length ? new CopperLimit(rate, length, Citation.OfPlan) : null)
+            .OfType<CopperLimit>()
             .ToList();
         if (limits.Count == 0)
         {

@@ -11,7 +11,7 @@ namespace Lanewright.Model.Catalogues;
 public sealed record Application(HostInterface Host, InterfaceType? Optical, CopperType? Copper, int Instances)
 {
     /// <summary>The media side's name.</summary>
-    public string MediaName => Optical?.Name ?? Copper!.Name;
+    public string MediaName => Optical?.Name ?? Copper?.Name ?? "";
 
     /// <summary>The rate of each instance.</summary>
     public BitRate Rate => Host.Rate;

@@ -39,6 +39,14 @@ public sealed record AssemblyModel : CableItem
     /// <summary>How far the plug stands out of the cage.</summary>
     public Length Plug { get; init; }
 
+    /// <summary>What each leg runs, by name.</summary>
+    public string TypeName => Type?.Name ?? NearInterface?.Name ?? "";
+
     /// <summary>Rate of each leg.</summary>
     public BitRate LegRate => Type?.Rate ?? NearInterface?.Rate ?? default;
+
+    /// <summary>The electrical interface an active cable shows at an end.</summary>
+    /// <exception cref="InvalidOperationException">The cable is passive.</exception>
+    public HostInterface Shows(bool isNear) =>
+        (isNear ? NearInterface : FarInterface) ?? throw new InvalidOperationException($"{Name} is passive and shows no interface");
 }

@@ -18,6 +18,9 @@ public sealed record CordModel : CableItem
     /// <summary>Polish of each leg's end; empty where there is none.</summary>
     public string PolishFar { get; init; } = "";
 
+    /// <summary>Whether it only stands for a cord that the catalogue lacks.</summary>
+    public bool IsPlaceholder => Near.Length == 0;
+
     /// <summary>Whether it is twisted pair.</summary>
     public bool IsTwistedPair => Near == "RJ45";
 }

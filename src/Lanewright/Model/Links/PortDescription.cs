@@ -21,8 +21,8 @@ public sealed record PortDescription
     public string CageLanes { get; init; } = "";
 
     /// <summary>The type's name.</summary>
-    public string TypeName => Optical?.Name ?? Copper!.Name;
+    public string TypeName => Optical?.Name ?? Copper?.Name ?? "";
 
     /// <summary>The type's rate.</summary>
-    public Quantities.BitRate Rate => Optical?.Rate ?? Copper!.Rate;
+    public Quantities.BitRate Rate => Optical?.Rate ?? Copper?.Rate ?? default;
 }

@@ -4,7 +4,7 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Links;
 
-/// <summary>Links alike of which, by the statistics of their connectors, at least one is expected to exceed its loss limit.</summary>
+/// <summary>Links of a set of which, by the statistics of their connectors, at least one is expected to exceed its loss limit.</summary>
 internal sealed class LossExceedanceLikely() : Rule("LW2415", nameof(LossExceedanceLikely), Severity.Warning)
 {
     /// <summary>Half a link or more is one link to be expected.</summary>
@@ -13,13 +13,19 @@ internal sealed class LossExceedanceLikely() : Rule("LW2415", nameof(LossExceeda
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        foreach (var (choice, solution) in judgement.Judged())
+        // Links alike may be chosen in parts, by cage or by stock: the sum over the statement decides.
+        var chances = judgement.Design.Choices.SelectMany(choice => choice.Shares, (choice, share) => (
+            choice, Count: share.Links, Chance: LossExceedance.Of(judgement.Plan.Policy, judgement.Plan.Standards, share.Solution) ?? 0));
+        foreach (var set in chances.Where(c => c.Chance > 0).GroupBy(c => c.choice.Class.Statement))
         {
-            if (LossExceedance.Of(judgement.Plan.Policy, judgement.Plan.Standards, solution) is not { } chance) continue;
-            var expected = chance * choice.Class.Count;
+            var expected = set.Sum(c => c.Chance * c.Count);
             if (expected < ExpectedLinks) continue;
-            judgement.Add(this, choice,
-                $"each link exceeds its loss limit with a chance of {Numerals.Plain(chance * 100)} %, so about {Numerals.Plain(Math.Round(expected, 1))} of {choice.Class.Count} will; use a better grade or fewer connections");
+            var worst = set.MaxBy(c => c.Chance);
+            var links = set.Sum(c => (long)c.Count);
+            judgement.Add(this, worst.choice,
+                $"each link exceeds its loss limit with a chance of up to {Numerals.Shown(worst.Chance * 100, "%")}, so about "
+                + $"{Numerals.Plain(Math.Round(expected, 1))} of {Numerals.Whole(links)} will; use a better grade or fewer connections",
+                links: links);
         }
     }
 }
