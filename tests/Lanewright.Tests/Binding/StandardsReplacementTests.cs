@@ -12,6 +12,7 @@ public sealed class StandardsReplacementTests
     [InlineData("my-interface-types.csv", "400GBASE-DR4,reach-os2,400,m,house rule,", "LW0201")]
     [InlineData("my-interface-types.csv", "400GBASE-DR4,reach-os2,400,m,house rule,sure", "LW0201")]
     [InlineData("limits.csv", "400GBASE-DR4,reach-os2,400,m,house rule,common practice", "LW0108")]
+    [InlineData("my-interface-types.csv", "400GBASE-DR4,reach-oss2,400,m,house rule,common practice", "LW0203")]
     [InlineData("my-cage-modes.csv", "8x50G/3x100G,signal,50G,,house rule,common practice")]
     public void Row_IsReadOrReported(string file, string row, params string[] codes) =>
         Expect.Codes($"lanewright: 1\nstandards: {file}\n# file: {file}\nsubject,field,value,unit,document,mark\n{row}\n", codes);
