@@ -82,7 +82,8 @@ public static class CsvTree
         return header;
     }
 
-    private static MapNode RowOf(SourceText source, int start, int length, ImmutableArray<ScalarNode> header, ImmutableArray<ScalarNode> cells)
+    private static MapNode RowOf(
+        SourceText source, int start, int length, ImmutableArray<ScalarNode> header, ImmutableArray<ScalarNode> cells)
     {
         var entries = ImmutableArray.CreateBuilder<MapEntry>(cells.Length);
         for (var i = 0; i < cells.Length; i++)

@@ -48,7 +48,8 @@ public static class ShapeCheck
             if (key is not null) continue;
             var near = Spelling.DidYouMean(entry.Key.Value, shape.Keys.Select(k => k.Name));
             var all = near.Length > 0 ? "" : "; known keys are " + string.Join(", ", shape.Keys.Select(k => k.Name));
-            findings.Add(NotationFindings.KeyUnknown, entry.Key.Span, $"'{Shortened(entry.Key.Value)}' is not a key of {shape.Title}{near}{all}");
+            findings.Add(NotationFindings.KeyUnknown, entry.Key.Span,
+                $"'{Shortened(entry.Key.Value)}' is not a key of {shape.Title}{near}{all}");
         }
         // An empty list says no more than a key left out.
         foreach (var key in shape.Keys.Where(k => k.IsRequired && map[k.Name] is null or ListNode { Items.IsEmpty: true }))

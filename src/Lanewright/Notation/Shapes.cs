@@ -47,7 +47,11 @@ public static class Shapes
 
     /// <summary>A plain amount of money in the plan's unit.</summary>
     public static ScalarShape Amount { get; } =
-        new("an amount such as '1250' or '0.4'", t => Numerals.TryReal(t, out var v) && v is >= 0 and < 1e13) { Pattern = $"^{Number}$", MayBeNumber = true };
+        new("an amount such as '1250' or '0.4'", t => Numerals.TryReal(t, out var v) && v is >= 0 and < 1e13)
+        {
+            Pattern = $"^{Number}$",
+            MayBeNumber = true,
+        };
 
     /// <summary>A whole number within bounds.</summary>
     public static ScalarShape Whole(long least, long most) =>

@@ -49,7 +49,8 @@ internal sealed class YamlTreeBuilder
         parser.Consume<DocumentEnd>();
         if (parser.Accept<DocumentStart>(out var second))
         {
-            findings.Add(NotationFindings.SyntaxFault, SpanOf(second), "a plan file holds one document; put the second one into a file of its own");
+            findings.Add(NotationFindings.SyntaxFault, SpanOf(second),
+                "a plan file holds one document; put the second one into a file of its own");
         }
         return root;
     }
@@ -142,7 +143,8 @@ internal sealed class YamlTreeBuilder
 
     private void Refuse(ParsingEvent? at, string what)
     {
-        findings.Add(NotationFindings.TextOutOfBounds, at is null ? source.Span(0, 0) : SpanOf(at), $"the file is not read any further: {what}");
+        var span = at is null ? source.Span(0, 0) : SpanOf(at);
+        findings.Add(NotationFindings.TextOutOfBounds, span, $"the file is not read any further: {what}");
         throw new TreeRefused();
     }
 

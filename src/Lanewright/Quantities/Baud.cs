@@ -1,12 +1,15 @@
 namespace Lanewright.Quantities;
 
-/// <summary>Symbols per second on one lane. Stored as a whole number of symbols per second, so that equal rates are equal. Legal: zero or more. The default is no rate.</summary>
+/// <summary>Symbols per second on one lane. Stored as a whole number of symbols per second, so that equal rates are equal. Legal:
+/// zero or more. The default is no rate.</summary>
 public readonly record struct Baud : IComparable<Baud>
 {
     private readonly long raw;
 
     private Baud(long symbolsPerSecond) =>
-        raw = symbolsPerSecond >= 0 ? symbolsPerSecond : throw new ArgumentOutOfRangeException(nameof(symbolsPerSecond), "this quantity is never below zero");
+        raw = symbolsPerSecond >= 0
+            ? symbolsPerSecond
+            : throw new ArgumentOutOfRangeException(nameof(symbolsPerSecond), "this quantity is never below zero");
 
     /// <summary>The value in symbols per second.</summary>
     public long SymbolsPerSecond => raw;

@@ -1,12 +1,15 @@
 namespace Lanewright.Quantities;
 
-/// <summary>A rate of data, as an Ethernet MAC carries it. Stored as a whole number of bits per second, so that equal rates are equal. Legal: zero or more. The default is no rate.</summary>
+/// <summary>A rate of data, as an Ethernet MAC carries it. Stored as a whole number of bits per second, so that equal rates are
+/// equal. Legal: zero or more. The default is no rate.</summary>
 public readonly record struct BitRate : IComparable<BitRate>
 {
     private readonly long raw;
 
     private BitRate(long bitsPerSecond) =>
-        raw = bitsPerSecond >= 0 ? bitsPerSecond : throw new ArgumentOutOfRangeException(nameof(bitsPerSecond), "this quantity is never below zero");
+        raw = bitsPerSecond >= 0
+            ? bitsPerSecond
+            : throw new ArgumentOutOfRangeException(nameof(bitsPerSecond), "this quantity is never below zero");
 
     /// <summary>The value in bits per second.</summary>
     public long BitsPerSecond => raw;
@@ -40,5 +43,6 @@ public readonly record struct BitRate : IComparable<BitRate>
     public int CompareTo(BitRate other) => raw.CompareTo(other.raw);
 
     /// <summary>The value with its unit, as people write it.</summary>
-    public override string ToString() => raw % 1_000_000_000 == 0 ? Numerals.Whole(raw / 1_000_000_000) + "G" : Numerals.Plain(raw / 1e9) + "G";
+    public override string ToString() =>
+        (raw % 1_000_000_000 == 0 ? Numerals.Whole(raw / 1_000_000_000) : Numerals.Plain(raw / 1e9)) + "G";
 }

@@ -1,6 +1,7 @@
 namespace Lanewright.Quantities;
 
-/// <summary>A ratio of powers: a loss, a gain, a margin. A level is a <see cref="PowerLevel"/>. Stored in decibels. Legal: any finite value. The default is 0 dB, a ratio of one.</summary>
+/// <summary>A ratio of powers: a loss, a gain, a margin. A level is a <see cref="PowerLevel"/>. Stored in decibels. Legal: any finite
+/// value. The default is 0 dB, a ratio of one.</summary>
 public readonly record struct Decibels : IComparable<Decibels>
 {
     private readonly double raw;

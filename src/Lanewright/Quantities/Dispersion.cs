@@ -1,6 +1,7 @@
 namespace Lanewright.Quantities;
 
-/// <summary>Chromatic dispersion gathered over a link. Stored in picoseconds per nanometre. Legal: any finite value; normal dispersion is negative. The default is 0 ps/nm.</summary>
+/// <summary>Chromatic dispersion gathered over a link. Stored in picoseconds per nanometre. Legal: any finite value; normal
+/// dispersion is negative. The default is 0 ps/nm.</summary>
 public readonly record struct Dispersion : IComparable<Dispersion>
 {
     private readonly double raw;

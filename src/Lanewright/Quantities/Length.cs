@@ -1,6 +1,7 @@
 namespace Lanewright.Quantities;
 
-/// <summary>A length or distance. Stored in metres. Legal: any finite value; a difference of positions may be negative. The default is 0 m.</summary>
+/// <summary>A length or distance. Stored in metres. Legal: any finite value; a difference of positions may be negative. The default
+/// is 0 m.</summary>
 public readonly record struct Length : IComparable<Length>
 {
     private readonly double raw;

@@ -51,9 +51,12 @@ public static class Numerals
     }
 
     /// <summary>Reads a plain decimal number.</summary>
-    public static bool TryReal(ReadOnlySpan<char> text, out double value) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, Invariant, out value)
-        && double.IsFinite(value);
+    public static bool TryReal(ReadOnlySpan<char> text, out double value)
+    {
+        const NumberStyles plain =
+            NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+        return double.TryParse(text, plain, Invariant, out value) && double.IsFinite(value);
+    }
 
     /// <summary>Reads a whole number.</summary>
     public static bool TryWhole(ReadOnlySpan<char> text, out long value) =>

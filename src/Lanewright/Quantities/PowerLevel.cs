@@ -1,6 +1,7 @@
 namespace Lanewright.Quantities;
 
-/// <summary>A level of power against one milliwatt. Two levels have a difference in <see cref="Decibels"/>; they have no sum. Not known is a null, never the default. Stored in dBm. Legal: any finite value. The default is 0 dBm, a real level.</summary>
+/// <summary>A level of power against one milliwatt. Two levels have a difference in <see cref="Decibels"/>; they have no sum. Not
+/// known is a null, never the default. Stored in dBm. Legal: any finite value. The default is 0 dBm, a real level.</summary>
 public readonly record struct PowerLevel : IComparable<PowerLevel>
 {
     private readonly double raw;

@@ -1,6 +1,7 @@
 namespace Lanewright.Quantities;
 
-/// <summary>A temperature. The difference of two is a <see cref="TemperatureRise"/>. Stored in degrees Celsius. Legal: any finite value. The default is 0 degrees Celsius, a real temperature.</summary>
+/// <summary>A temperature. The difference of two is a <see cref="TemperatureRise"/>. Stored in degrees Celsius. Legal: any finite
+/// value. The default is 0 degrees Celsius, a real temperature.</summary>
 public readonly record struct Temperature : IComparable<Temperature>
 {
     private readonly double raw;

@@ -38,7 +38,8 @@ public static class UnitText
     /// <summary>Wavelengths in nanometres.</summary>
     public static IReadOnlyList<UnitScale> Wavelengths { get; } = [new("nm", 1)];
 
-    /// <summary>Splits a text into its number and unit and scales the number; false when either part is not understood or the whole is beyond <see cref="Largest"/>.</summary>
+    /// <summary>Splits a text into its number and unit and scales the number; false when either part is not understood or the whole
+    /// is beyond <see cref="Largest"/>.</summary>
     public static bool TryRead(string text, IReadOnlyList<UnitScale> units, out double value)
     {
         value = 0;

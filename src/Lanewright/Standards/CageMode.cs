@@ -11,4 +11,5 @@ namespace Lanewright.Standards;
 /// <param name="Possible">Whether it exists at all.</param>
 /// <param name="Condition">What must hold; empty when nothing beyond its existence.</param>
 /// <param name="Source">Who says so.</param>
-public sealed record CageMode(int Ways, BitRate Rate, int LanesPerPort, LaneSignal Signal, bool Possible, string Condition, Citation Source);
+public sealed record CageMode(
+    int Ways, BitRate Rate, int LanesPerPort, LaneSignal Signal, bool Possible, string Condition, Citation Source);

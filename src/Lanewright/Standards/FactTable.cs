@@ -54,7 +54,8 @@ public sealed class FactTable
                 if (!isReplacement) units.Learn(fact);
                 else if (!units.CheckField(fact, row, findings) || !units.Check(fact, row, findings)) continue;
                 if (!seen.Add((fact.Subject, fact.Field)))
-                    findings.Add(StandardsFindings.ValueRepeated, fact.Span, $"'{fact.Field}' of {fact.Subject} stands twice in this table; keep one row");
+                    findings.Add(StandardsFindings.ValueRepeated, fact.Span,
+                        $"'{fact.Field}' of {fact.Subject} stands twice in this table; keep one row");
                 if (!bySubject.TryGetValue(fact.Subject, out var facts))
                 {
                     bySubject[fact.Subject] = facts = [];
@@ -70,17 +71,20 @@ public sealed class FactTable
     {
         var before = findings.ErrorCount;
         ShapeCheck.Check(row, RowShape, findings);
-        if (findings.ErrorCount > before || row.Text("subject") is not { } subject || row.Text("field") is not { } field || row.Text("value") is not { } value)
-            return null;
+        if (findings.ErrorCount > before) return null;
+        if (row.Text("subject") is not { } subject || row.Text("field") is not { } field) return null;
+        if (row.Text("value") is not { } value) return null;
         if (row.Text("document") is not { } document)
         {
-            findings.Add(StandardsFindings.SourceMissing, row.Span, "this row names no document; write who sets the value, be it a house rule");
+            findings.Add(StandardsFindings.SourceMissing, row.Span,
+                "this row names no document; write who sets the value, be it a house rule");
             return null;
         }
         if (!Marks.TryRead(row.Text("mark") ?? "", out var mark))
         {
             findings.Add(StandardsFindings.SourceMissing, row.SpanOf("mark"),
-                (row.Text("mark") is { } text ? $"'{text}' is no mark" : "this row has no mark") + "; write seen, derived, memory, weak, common practice or invented");
+                (row.Text("mark") is { } text ? $"'{text}' is no mark" : "this row has no mark")
+                + "; write seen, derived, memory, weak, common practice or invented");
             return null;
         }
         var source = new Citation(document, row.Text("clause") ?? "", row.Text("edition") ?? "", mark,
@@ -89,7 +93,8 @@ public sealed class FactTable
         // Wavelengths are windows; every other value with a unit is one number.
         if (unit.Length > 0 && unit != "nm" && !Numerals.TryReal(value, out _))
         {
-            findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("value"), $"'{value}' is no number; a value in {unit} is written as a plain number");
+            findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("value"),
+                $"'{value}' is no number; a value in {unit} is written as a plain number");
             return null;
         }
         return new Fact(subject, field, value, unit, source, row.Span);

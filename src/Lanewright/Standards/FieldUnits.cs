@@ -4,7 +4,8 @@ using Lanewright.Text;
 
 namespace Lanewright.Standards;
 
-/// <summary>The units the shipped rows of a table are kept in: a replacement in another unit would be read a thousand times too large or small.</summary>
+/// <summary>The units the shipped rows of a table are kept in: a replacement in another unit would be read a thousand times too
+/// large or small.</summary>
 internal sealed class FieldUnits
 {
     private readonly Dictionary<(string Subject, string Field), string> ofValue = [];
@@ -27,11 +28,15 @@ internal sealed class FieldUnits
         return false;
     }
 
-    /// <summary>Whether a row has the unit of the row it replaces, or of the same field elsewhere; a row that has not is reported.</summary>
+    /// <summary>Whether a row has the unit of the row it replaces, or of the same field elsewhere; one that has not is reported.</summary>
     public bool Check(Fact fact, MapNode row, FindingSink findings)
     {
-        if (ofValue.TryGetValue((fact.Subject, fact.Field), out var own) ? own == fact.Unit : !ofField.TryGetValue(fact.Field, out var units) || units.Contains(fact.Unit))
+        if (ofValue.TryGetValue((fact.Subject, fact.Field), out var own)
+            ? own == fact.Unit
+            : !ofField.TryGetValue(fact.Field, out var units) || units.Contains(fact.Unit))
+        {
             return true;
+        }
         var kept = own ?? string.Join(" or ", ofField[fact.Field].Order(StringComparer.Ordinal));
         findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("unit"),
             $"'{fact.Field}' of {fact.Subject} is given {In(fact.Unit)} and is kept {In(kept)}; write it {In(kept)}");

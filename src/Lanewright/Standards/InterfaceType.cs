@@ -149,7 +149,8 @@ public sealed class InterfaceType
     public Known<string>? ReflectanceRule => sheet.Text("reflectance-rule");
 
     /// <summary>Where the type itself is defined.</summary>
-    public Citation Definition => sheet["rate"]?.Source ?? new Citation(sheet.Word("standard"), sheet.Word("clause"), sheet.Word("year"), Mark.Memory);
+    public Citation Definition => sheet["rate"]?.Source
+        ?? new Citation(sheet.Word("standard"), sheet.Word("clause"), sheet.Word("year"), Mark.Memory);
 
     private static ImmutableArray<WavelengthRange> ReadLanes(string text)
     {

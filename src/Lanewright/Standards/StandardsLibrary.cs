@@ -46,9 +46,13 @@ public sealed class StandardsLibrary
         hostByName = HostInterfaces.ToDictionary(t => t.Name, StringComparer.Ordinal);
         formFactorByName = FormFactors.ToDictionary(t => t.Name, StringComparer.Ordinal);
         fibreByName = Fibres.ToDictionary(t => t.Name, StringComparer.Ordinal);
-        reflectanceByName = tables["reflectance"].Sheets.Select(s => new ReflectanceTable(s)).ToDictionary(t => t.Name, StringComparer.Ordinal);
+        reflectanceByName = tables["reflectance"].Sheets
+            .Select(s => new ReflectanceTable(s))
+            .ToDictionary(t => t.Name, StringComparer.Ordinal);
         signalByName = tables["lane-signals"].Sheets.ToDictionary(
-            s => s.Subject, s => new LaneSignal(s.Baud("baud")?.Value ?? default, LaneSignal.ReadModulation(s.Word("modulation"))), StringComparer.Ordinal);
+            s => s.Subject,
+            s => new LaneSignal(s.Baud("baud")?.Value ?? default, LaneSignal.ReadModulation(s.Word("modulation"))),
+            StringComparer.Ordinal);
         TwinaxLosses = ReadTwinax(tables["twinax"]);
         EndLosses = ReadEndLosses(tables["twinax"]);
         Grades = ReadGrades(connectors);
@@ -95,7 +99,8 @@ public sealed class StandardsLibrary
         var others = replacements.ToList();
         foreach (var stray in others.Where(o => !Tables.Any(t => IsFor(o, t))))
             findings.Add(NotationFindings.FileUnreadable, stray.Span(0, 0),
-                $"it replaces no table: the name of a file of standards values ends in {string.Join(", ", Tables.Select(t => t + ".csv"))}");
+                "it replaces no table: the name of a file of standards values ends in "
+                + string.Join(", ", Tables.Select(t => t + ".csv")));
         var tables = new Dictionary<string, FactTable>(StringComparer.Ordinal);
         foreach (var name in Tables)
         {
@@ -134,7 +139,8 @@ public sealed class StandardsLibrary
     /// <summary>A lane signal by its catalogue name, or null.</summary>
     public LaneSignal? Signal(string name) => signalByName.TryGetValue(name, out var signal) ? signal : null;
 
-    /// <summary>The usual modes of a cage written <c>lanes x lane rate</c>, such as <c>8x50G</c>; empty when there is no such cage.</summary>
+    /// <summary>The usual modes of a cage written <c>lanes x lane rate</c>, such as <c>8x50G</c>; empty where there is no such
+    /// cage.</summary>
     public ImmutableArray<CageMode> CageModes(string lanes) => modesByCage.GetValueOrDefault(lanes, []);
 
     /// <summary>The cages whose modes are known.</summary>

@@ -15,7 +15,8 @@ public static class Spelling
         {
             if (candidate.Length > LongestWord || Math.Abs(candidate.Length - word.Length) >= bestDistance) continue;
             var distance = Distance(word, candidate);
-            if (distance > bestDistance || (distance == bestDistance && (best is null || string.CompareOrdinal(candidate, best) >= 0))) continue;
+            if (distance > bestDistance) continue;
+            if (distance == bestDistance && (best is null || string.CompareOrdinal(candidate, best) >= 0)) continue;
             if (distance >= Math.Max(1, word.Length / 3) + 1) continue;
             best = candidate;
             bestDistance = distance;
