@@ -97,7 +97,8 @@ public sealed class CatalogueBinder
     {
         if (FormFactorOf(map, "form-factor") is not { } formFactor) return null;
         var applications = ImmutableArray.CreateBuilder<Application>();
-        foreach (var text in (map.Text("applications") ?? "").Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        const StringSplitOptions tidy = StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries;
+        foreach (var text in (map.Text("applications") ?? "").Split(';', tidy))
             if (ReadApplication(text, map) is { } application) applications.Add(application);
         if (applications.Count == 0) return null;
         return new ModuleModel
@@ -117,24 +118,27 @@ public sealed class CatalogueBinder
 
     private Application? ReadApplication(string text, MapNode map)
     {
+        var at = map.SpanOf("applications");
         var arrow = text.IndexOf('>', StringComparison.Ordinal);
         var words = arrow < 0 ? [] : text[(arrow + 1)..].Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words.Length is not (1 or 2))
         {
-            findings.Add(ModelFindings.CatalogueFault, map.SpanOf("applications"), $"'{text}' is no application; write 'HOST>MEDIA' or 'HOST>MEDIA x4'");
+            findings.Add(ModelFindings.CatalogueFault, at, $"'{text}' is no application; write 'HOST>MEDIA' or 'HOST>MEDIA x4'");
             return null;
         }
         var instances = 1L;
-        if (words.Length == 2 && !(words[1].StartsWith('x') && Numerals.TryWhole(words[1].AsSpan(1), out instances) && instances is >= 1 and <= 16))
+        if (words.Length == 2
+            && !(words[1].StartsWith('x') && Numerals.TryWhole(words[1].AsSpan(1), out instances) && instances is >= 1 and <= 16))
         {
-            findings.Add(ModelFindings.CatalogueFault, map.SpanOf("applications"), $"'{words[1]}' is no count; write it as 'x4'");
+            findings.Add(ModelFindings.CatalogueFault, at, $"'{words[1]}' is no count; write it as 'x4'");
             return null;
         }
-        var host = Known(standards.Host(text[..arrow].Trim()), "host interface", text[..arrow].Trim(), standards.HostInterfaces.Select(h => h.Name), map.SpanOf("applications"));
+        var hostName = text[..arrow].Trim();
+        var host = Known(standards.Host(hostName), "host interface", hostName, standards.HostInterfaces.Select(h => h.Name), at);
         var optical = standards.Interface(words[0]);
         var copper = optical is null ? standards.Copper(words[0]) : null;
         if (optical is null && copper is null)
-            Known<InterfaceType>(null, "interface type", words[0], standards.InterfaceTypes.Select(t => t.Name), map.SpanOf("applications"));
+            Known<InterfaceType>(null, "interface type", words[0], standards.InterfaceTypes.Select(t => t.Name), at);
         return host is null || (optical is null && copper is null) ? null : new Application(host, optical, copper, (int)instances);
     }
 
@@ -142,12 +146,15 @@ public sealed class CatalogueBinder
     {
         if (FormFactorOf(map, "near") is not { } near || FormFactorOf(map, "far") is not { } far) return null;
         var medium = map.Text("medium") switch { "DAC" => CableMedium.Dac, "AEC" => CableMedium.Aec, _ => CableMedium.Aoc };
-        var type = map.Text("type") is { } t ? Known(standards.Copper(t), "copper type", t, standards.CopperTypes.Select(c => c.Name), map.SpanOf("type")) : null;
+        var type = map.Text("type") is { } t
+            ? Known(standards.Copper(t), "copper type", t, standards.CopperTypes.Select(c => c.Name), map.SpanOf("type"))
+            : null;
         var nearHost = HostOf(map, "near-interface");
         var farHost = HostOf(map, "far-interface");
         if (medium == CableMedium.Dac ? type is null : nearHost is null || farHost is null)
         {
-            findings.Add(ModelFindings.CatalogueFault, map.Span, $"{name}: a DAC states its type, an AEC or AOC its near-interface and far-interface");
+            findings.Add(ModelFindings.CatalogueFault, map.Span,
+                $"{name}: a DAC states its type, an AEC or AOC its near-interface and far-interface");
             return null;
         }
         return new AssemblyModel
@@ -178,8 +185,11 @@ public sealed class CatalogueBinder
     private CordModel? Cord(string name, MapNode map)
     {
         var fibre = map.Text("fibre") ?? "";
-        if (map.Text("near") != "RJ45" && Known(standards.Fibre(fibre), "fibre", fibre, standards.Fibres.Select(f => f.Name), map.SpanOf("fibre")) is null)
+        if (map.Text("near") != "RJ45"
+            && Known(standards.Fibre(fibre), "fibre", fibre, standards.Fibres.Select(f => f.Name), map.SpanOf("fibre")) is null)
+        {
             return null;
+        }
         return new CordModel
         {
             Name = name,
@@ -222,7 +232,9 @@ public sealed class CatalogueBinder
     }
 
     private HostInterface? HostOf(MapNode map, string key) =>
-        map.Text(key) is { } name ? Known(standards.Host(name), "host interface", name, standards.HostInterfaces.Select(h => h.Name), map.SpanOf(key)) : null;
+        map.Text(key) is { } name
+            ? Known(standards.Host(name), "host interface", name, standards.HostInterfaces.Select(h => h.Name), map.SpanOf(key))
+            : null;
 
     private FormFactor? FormFactorOf(MapNode map, string key)
     {

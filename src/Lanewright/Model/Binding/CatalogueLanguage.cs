@@ -27,12 +27,18 @@ public static class CatalogueLanguage
         new("count", Shapes.Whole(1, 1024), "how many cages") { IsRequired = true },
         new("form-factor", Shapes.Text, "the module they take") { IsRequired = true },
         new("lanes", Shapes.Whole(1, 16), "electrical lanes wired to each") { Otherwise = "those of the form factor" },
-        new("lane-rates", new ListShape(Shapes.Text), "lane rates the silicon can run, slowest first: 10G, 25G, 50G, 100G, 200G") { IsRequired = true },
+        new("lane-rates", new ListShape(Shapes.Text), "lane rates the silicon can run, slowest first: 10G, 25G, 50G, 100G, 200G")
+        {
+            IsRequired = true,
+        },
         new("modes", new ListShape(Mode), "port modes the platform lists") { IsRequired = true },
         new("neighbour-lost", new ListShape(Mode), "modes that cost the next cage; only odd cages can take them"),
         new("power", Shapes.Power, "the most one module may draw"),
         new("raised-power", RaisedPower, "cages with a higher limit"),
-        new("fec", new ListShape(Shapes.Text), "codes the silicon has: none, BASE-R, RS(528,514), RS(544,514)") { Otherwise = "what each type asks for" },
+        new("fec", new ListShape(Shapes.Text), "codes the silicon has: none, BASE-R, RS(528,514), RS(544,514)")
+        {
+            Otherwise = "what each type asks for",
+        },
         new("autonegotiation", Shapes.Switch, "whether it runs on copper here") { Otherwise = "yes" },
         new("high-power", Shapes.Switch, "whether the platform raises modules out of low power") { Otherwise = "yes" },
         new("adapters", Shapes.Switch, "whether the platform knows modules in adapters") { Otherwise = "no" },
@@ -54,7 +60,10 @@ public static class CatalogueLanguage
         new("module-budget", Shapes.Power, "power it can spare for modules in total"),
         new("port-ceiling", Shapes.Whole(1, 8192), "logical ports it can have"),
         new("capacity", Shapes.Rate, "switching capacity in one direction"),
-        new("airflow", Shapes.OneOf("front-to-back", "back-to-front", "side-to-side"), "which way its air goes") { Otherwise = "front-to-back" },
+        new("airflow", Shapes.OneOf("front-to-back", "back-to-front", "side-to-side"), "which way its air goes")
+        {
+            Otherwise = "front-to-back",
+        },
         new("price", Shapes.Amount, "price of one"),
     ]);
 

@@ -34,7 +34,9 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
     private void AddGroup(string name, MapNode map, SourceSpan span)
     {
         if (map.Text("model") is not { } modelName) return;
-        var model = Names.Require(catalogue.Find<DeviceModel>(modelName), "device model", modelName, catalogue.Names<DeviceModel>(), map.SpanOf("model"), findings);
+        var known = catalogue.Names<DeviceModel>();
+        var model = Names.Require(
+            catalogue.Find<DeviceModel>(modelName), "device model", modelName, known, map.SpanOf("model"), findings);
         if (model is null) return;
         var cards = Cards(map, model);
         var places = new GroupPlacement(building, findings).Place(map, model, span);
@@ -74,19 +76,27 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
         {
             var words = text.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries);
             var times = 1L;
-            var understood = words.Length is 1 or 2
-                && (words.Length == 1 || (words[1].StartsWith('x') && Numerals.TryWhole(words[1].AsSpan(1), out times) && times is >= 1 and <= MostSlots));
+            var understood = words.Length == 1
+                || (words.Length == 2
+                    && words[1].StartsWith('x')
+                    && Numerals.TryWhole(words[1].AsSpan(1), out times)
+                    && times is >= 1 and <= MostSlots);
             if (!understood)
             {
-                findings.Add(NotationFindings.ValueUnreadable, text.Span, $"'{text.Value}' is no card; write its name, or 'NAME x4' for four alike");
+                findings.Add(NotationFindings.ValueUnreadable, text.Span,
+                    $"'{text.Value}' is no card; write its name, or 'NAME x4' for four alike");
                 continue;
             }
-            if (Names.Require(catalogue.Find<CardModel>(words[0]), "card", words[0], catalogue.Names<CardModel>(), text.Span, findings) is not { } card) continue;
+            var named = catalogue.Find<CardModel>(words[0]);
+            if (Names.Require(named, "card", words[0], catalogue.Names<CardModel>(), text.Span, findings) is not { } card) continue;
             for (var i = 0; i < times; i++) cards.Add(card);
         }
         if (cards.Count > model.Slots)
         {
-            findings.Add(ModelFindings.SlotsExceeded, map.SpanOf("cards"), $"{cards.Count} {(cards.Count == 1 ? "card is" : "cards are")} given and {model.Name} has {(model.Slots == 0 ? "no slot" : model.Slots + " slots")}; take cards out, or a model with more slots");
+            var given = cards.Count == 1 ? "card is" : "cards are";
+            var slots = model.Slots == 0 ? "no slot" : model.Slots + " slots";
+            findings.Add(ModelFindings.SlotsExceeded, map.SpanOf("cards"),
+                $"{cards.Count} {given} given and {model.Name} has {slots}; take cards out, or a model with more slots");
             return [.. cards.Take(model.Slots)];
         }
         return cards.ToImmutable();
@@ -107,7 +117,8 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
                 {
                     isTaken = true;
                     findings.Add(ModelFindings.NameTaken, group.Span,
-                        $"two devices are named '{name}'; give '{group.Name}' a name pattern that tells them apart, such as '{group.Name}-{{n}}'");
+                        $"two devices are named '{name}'; "
+                        + $"give '{group.Name}' a name pattern that tells them apart, such as '{group.Name}-{{n}}'");
                 }
                 if (isAmbiguous || name == group.Name || !groupNames.Contains(name)) continue;
                 isAmbiguous = true;

@@ -72,7 +72,8 @@ internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMar
         {
             if (standards.Signal(rate.Value) is not { } signal)
             {
-                findings.Add(ModelFindings.NameUnknown, rate.Span, $"no lane rate is called '{rate.Value}'{Spelling.DidYouMean(rate.Value, standards.SignalNames)}");
+                findings.Add(ModelFindings.NameUnknown, rate.Span,
+                    $"no lane rate is called '{rate.Value}'{Spelling.DidYouMean(rate.Value, standards.SignalNames)}");
                 continue;
             }
             rates.Add(rate.Value);

@@ -17,7 +17,7 @@ internal sealed class EndDemand
     /// <param name="statement">The statement.</param>
     /// <param name="end">Its side.</param>
     /// <param name="mode">How each cage is split.</param>
-    /// <param name="isListed">Whether the platforms list that mode; when not, any cage is taken and the link rules say what is wrong.</param>
+    /// <param name="isListed">Whether the platforms list that mode; when not, any cage is taken and the link rules report it.</param>
     /// <param name="farFormFactors">Form factors of the cages that could take the link at the other side.</param>
     public EndDemand(int id, LinkStatement statement, LinkEnd end, PortMode mode, bool isListed, IReadOnlySet<string> farFormFactors)
     {
@@ -54,7 +54,7 @@ internal sealed class EndDemand
         return suitableByGroup[group.Index] = suitable;
     }
 
-    /// <summary>Where some of the cages are of the same form as those at the other side, they are the ones meant: a socket for a socket.</summary>
+    /// <summary>Where some of the cages are of the same form as those at the other side, those are meant: a socket for a socket.</summary>
     private void KeepLikeFarEnd(DeviceGroup group, bool[] suitable)
     {
         if (End.Ports is not null || End.Module is not null || !IsListed) return;

@@ -25,7 +25,8 @@ internal sealed class GroupPlacement(Building building, FindingSink findings)
         if (racks.Count == 0)
         {
             if (map["racks"] is ListNode { Items.IsEmpty: true })
-                findings.Add(ModelFindings.PlacesDoNotFit, map.SpanOf("racks"), "no rack is named; name racks, or leave 'racks' out for devices without a place");
+                findings.Add(ModelFindings.PlacesDoNotFit, map.SpanOf("racks"),
+                    "no rack is named; name racks, or leave 'racks' out for devices without a place");
             return places;
         }
         if (count > racks.Count * perRack)
@@ -64,7 +65,8 @@ internal sealed class GroupPlacement(Building building, FindingSink findings)
         var matches = building.Racks.Where(r => Fits(r, path) && (!hasNumbers || (r.Number >= from && r.Number <= to))).ToList();
         if (matches.Select(r => r.Hall).Distinct().Count() > 1)
         {
-            findings.Add(ModelFindings.NameAmbiguous, text.Span, $"'{text.Value}' means racks in several halls; write it as site/hall/row/number");
+            findings.Add(ModelFindings.NameAmbiguous, text.Span,
+                $"'{text.Value}' means racks in several halls; write it as site/hall/row/number");
             return [];
         }
         if (matches.Count == 0 || (hasNumbers && matches.Count != to - from + 1))

@@ -66,7 +66,9 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Splices = map.Whole("splices"),
             SpliceLoss = map.Decibels("splice-loss"),
             Reflectance = map.Decibels("reflectance"),
-            Attenuation = map.InUnits("attenuation", UnitText.Attenuations) is { } a and >= 0 ? Attenuation.FromDecibelsPerKilometre(a) : null,
+            Attenuation = map.InUnits("attenuation", UnitText.Attenuations) is { } a and >= 0
+                ? Attenuation.FromDecibelsPerKilometre(a)
+                : null,
             MeasuredLoss = map.Decibels("measured-loss"),
             Attenuator = map.Decibels("attenuator"),
             IsExisting = map.Switch("existing") ?? false,
@@ -79,7 +81,8 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
     {
         if (end?.Text("breakout") is not { } text || !PortMode.TryRead(text, out var mode) || mode.Rate == rate) return false;
         findings.Add(ModelFindings.BreakoutContradicts, end.SpanOf("breakout"),
-            $"the links run at {rate} and the cage is split into ports of {mode.Rate}; set the rate to {mode.Rate}, or write a split into ports of {rate}");
+            $"the links run at {rate} and the cage is split into ports of {mode.Rate}; "
+            + $"set the rate to {mode.Rate}, or write a split into ports of {rate}");
         return true;
     }
 

@@ -57,11 +57,13 @@ internal sealed class LinkExpander
         if (statement.Pattern == LinkPattern.Paired && from.Length != to.Length)
         {
             findings.Add(ModelFindings.CountsDiffer, statement.Span,
-                $"paired needs as many devices on both sides: there are {from.Length} and {to.Length}; use striped, or name parts of the groups");
+                $"paired needs as many devices on both sides: there are {from.Length} and {to.Length}; "
+                + "use striped, or name parts of the groups");
         }
         var isBounded = statementOf.Count + pairs.CountUpTo(statement) <= MostLinks;
         if (!isBounded)
-            findings.Add(ModelFindings.PlanOutOfBounds, statement.Span, $"with '{statement.Name}' the plan has more than {MostLinks} links");
+            findings.Add(ModelFindings.PlanOutOfBounds, statement.Span,
+                $"with '{statement.Name}' the plan has more than {MostLinks} links");
         return isBounded;
     }
 
@@ -82,13 +84,15 @@ internal sealed class LinkExpander
         });
         if (toItself)
             findings.Add(ModelFindings.LinkToItself, statement.Span,
-                $"'{statement.Name}' links a device to itself, which is left out; name two devices, or write the same group on both sides with each-to-each for a mesh");
+                $"'{statement.Name}' links a device to itself, which is left out; "
+                + "name two devices, or write the same group on both sides with each-to-each for a mesh");
         if (fromLinks.Count == 0)
         {
             if (toItself) return;
             findings.Add(ModelFindings.PatternEmpty, statement.Span,
                 $"'{statement.Name}' joins nothing: " + (statement.Pattern is LinkPattern.SameRack or LinkPattern.SameRow
-                    ? "no device of one side stands with one of the other; place both groups in the same racks or rows, or choose another pattern"
+                    ? "no device of one side stands with one of the other; "
+                        + "place both groups in the same racks or rows, or choose another pattern"
                     : "both sides are the same single device; name two devices"));
             return;
         }
@@ -127,7 +131,11 @@ internal sealed class LinkExpander
 
     /// <summary>Form factors of the cages of a side that list ports of a rate.</summary>
     private static HashSet<string> FormFactorsOf(LinkEnd end, BitRate rate) =>
-        [.. end.Groups.SelectMany(g => g.Layout.Slots).Select(s => s.Cage).Where(c => c.Modes.Any(m => m.Rate == rate)).Select(c => c.FormFactor.Name)];
+        [.. end.Groups
+            .SelectMany(g => g.Layout.Slots)
+            .Select(s => s.Cage)
+            .Where(c => c.Modes.Any(m => m.Rate == rate))
+            .Select(c => c.FormFactor.Name)];
 
     private void ReportShort(EndDemand demand, Dictionary<int, int> missing, Dictionary<int, int> links)
     {
@@ -142,8 +150,10 @@ internal sealed class LinkExpander
             : demand.End.Ports is null ? "split cages further, take a larger model, or free ports of other links"
             : "name more ports, or split them further";
         var needs = links[worst.Key] == 1 ? "a port" : $"{links[worst.Key]} ports";
+        var lacking = worst.Value == 1 ? "one is" : worst.Value + " are";
         findings.Add(new Finding(held is null ? ModelFindings.PortsExhausted : ModelFindings.PortTaken, Severity.Error, demand.End.Span,
-            $"{devices.Name(worst.Key)} ({group.Model.Name}) needs {needs} {demand.Mode} for '{demand.Statement.Name}' and {(worst.Value == 1 ? "one is" : worst.Value + " are")} missing{others}; {cure}")
+            $"{devices.Name(worst.Key)} ({group.Model.Name}) needs {needs} {demand.Mode} for '{demand.Statement.Name}' "
+            + $"and {lacking} missing{others}; {cure}")
         {
             Count = missing.Values.Sum(v => (long)v),
             Subject = devices.Name(worst.Key),
@@ -167,7 +177,8 @@ internal sealed class LinkExpander
                 }
                 if (worst <= ceiling.Most) continue;
                 findings.Add(PortFindings.PortCeilingExceeded, group.Span,
-                    $"{devices.Name(device)} has {Numerals.Whole(worst)} logical ports and {group.Model.Name} can have {Numerals.Whole(ceiling.Most)} there; split fewer cages");
+                    $"{devices.Name(device)} has {Numerals.Whole(worst)} logical ports "
+                    + $"and {group.Model.Name} can have {Numerals.Whole(ceiling.Most)} there; split fewer cages");
             }
         }
     }

@@ -49,7 +49,8 @@ public static class PlanBinder
         var binder = new CatalogueBinder(standards, Mark.Seen, findings);
         var own = mentioned.SelectMany(binder.Read).ToList();
         foreach (var item in own.GroupBy(i => i.Name, StringComparer.Ordinal).SelectMany(g => g.Skip(1)))
-            findings.Add(ModelFindings.NameTaken, item.Span, $"'{item.Name}' stands twice in the catalogues of the plan; keep one of the two");
+            findings.Add(ModelFindings.NameTaken, item.Span,
+                $"'{item.Name}' stands twice in the catalogues of the plan; keep one of the two");
         foreach (var item in own.Where(i => shipped.Find<ICatalogueItem>(i.Name) is { } other && other.GetType() != i.GetType()))
             findings.Add(ModelFindings.NameTaken, item.Span,
                 $"'{item.Name}' is the name of another kind of part in the shipped catalogue; give it a name of its own");

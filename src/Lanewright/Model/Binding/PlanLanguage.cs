@@ -12,12 +12,14 @@ public static class PlanLanguage
     public const string Version = "1";
 
     /// <summary>Media by name: assemblies first, then fibre classes and twisted pair.</summary>
-    public static ImmutableArray<string> Media { get; } = ["DAC", "AEC", "AOC", "OS2", "OS1a", "OS2-indoor-outdoor", "G.652.D", "OM3", "OM4", "OM5", "CAT6A"];
+    public static ImmutableArray<string> Media { get; } =
+        ["DAC", "AEC", "AOC", "OS2", "OS1a", "OS2-indoor-outdoor", "G.652.D", "OM3", "OM4", "OM5", "CAT6A"];
 
     private static readonly ScalarShape Medium = Shapes.OneOf(Media);
 
-    private static readonly ScalarShape Pattern =
-        Shapes.Matching("a name pattern such as 'leaf-{n:2}'; fields are n, k, rack, row and hall", t => t.Trim().Length > 0 && NamePattern.TryRead(t, out _));
+    private static readonly ScalarShape Pattern = Shapes.Matching(
+        "a name pattern such as 'leaf-{n:2}'; fields are n, k, rack, row and hall",
+        t => t.Trim().Length > 0 && NamePattern.TryRead(t, out _));
 
     private static readonly ScalarShape Ports =
         Shapes.Matching("port numbers such as '1..16, 20'", t => PortFilter.TryRead(t, out _), @"^[0-9., ]+$");
@@ -25,7 +27,8 @@ public static class PlanLanguage
     private static readonly ScalarShape RackPlace =
         Shapes.Matching("racks such as 'hall/A/1' or 'hall/A/1..12'", t => t.Split('/').Length is >= 2 and <= 4, "^[^/]+(/[^/]+){1,3}$");
 
-    private static readonly ScalarShape HallName = Shapes.Matching("a hall, or site/hall", t => t.Split('/').Length is 1 or 2, "^[^/]+(/[^/]+)?$");
+    private static readonly ScalarShape HallName =
+        Shapes.Matching("a hall, or site/hall", t => t.Split('/').Length is 1 or 2, "^[^/]+(/[^/]+)?$");
 
     /// <summary>A kind of rack.</summary>
     public static MapShape RackType { get; } = new("a kind of rack",
@@ -95,7 +98,10 @@ public static class PlanLanguage
         new("ports", Ports, "port numbers to use") { Otherwise = "the first free ones" },
         new("breakout", CatalogueLanguage.Mode, "how each cage is split") { Otherwise = "Lanewright decides" },
         new("module", Shapes.Text, "the module, by its name in the catalogue") { Otherwise = "Lanewright decides" },
-        new("fec", Shapes.OneOf("none", "BASE-R", "RS(528,514)", "RS(544,514)"), "the code set at the port") { Otherwise = "what the link needs" },
+        new("fec", Shapes.OneOf("none", "BASE-R", "RS(528,514)", "RS(544,514)"), "the code set at the port")
+        {
+            Otherwise = "what the link needs",
+        },
         new("autonegotiation", Shapes.Switch, "whether it runs at the port") { Otherwise = "what the link needs" },
         new("adapter", Shapes.Switch, "whether the module sits in an adapter") { Otherwise = "no" },
     ]);
@@ -106,14 +112,20 @@ public static class PlanLanguage
         new("from", new EitherShape(new ListShape(Shapes.Text), End), "one side: groups, devices, or a description") { IsRequired = true },
         new("to", new EitherShape(new ListShape(Shapes.Text), End), "the other side") { IsRequired = true },
         new("rate", Shapes.Rate, "rate of each link") { IsRequired = true },
-        new("pattern", Shapes.OneOf("paired", "each-to-each", "striped", "same-rack", "same-row"), "who is linked to whom") { Otherwise = "paired" },
+        new("pattern", Shapes.OneOf("paired", "each-to-each", "striped", "same-rack", "same-row"), "who is linked to whom")
+        {
+            Otherwise = "paired",
+        },
         new("count", Shapes.Whole(1, 1024), "links of each pair; for striped, of each device of the from side") { Otherwise = "1" },
         new("medium", new ListShape(Medium), "media allowed") { Otherwise = "any" },
         new("type", Shapes.Text, "interface type, such as 400GBASE-DR4") { Otherwise = "Lanewright decides" },
         new("assembly", Shapes.Text, "cable assembly, by its name in the catalogue") { Otherwise = "Lanewright decides" },
         new("cord", Shapes.Text, "cord, by its name in the catalogue") { Otherwise = "Lanewright decides" },
         new("length", Shapes.Length, "length of the cable") { Otherwise = "from the geometry" },
-        new("connections", Shapes.Whole(0, 50), "mated pairs in the channel, the plugs in the modules not counted") { Otherwise = "policy" },
+        new("connections", Shapes.Whole(0, 50), "mated pairs in the channel, the plugs in the modules not counted")
+        {
+            Otherwise = "policy",
+        },
         new("connection-loss", Shapes.Loss, "loss of each mated pair") { Otherwise = "policy" },
         new("splices", Shapes.Whole(0, 500), "splices in the channel") { Otherwise = "0" },
         new("splice-loss", Shapes.Loss, "loss of each splice") { Otherwise = "policy" },
@@ -136,7 +148,10 @@ public static class PlanLanguage
     public static MapShape Policy { get; } = new("the policy",
     [
         new("connection-loss", Shapes.Loss, "loss of a mated pair") { Otherwise = "0.5 dB" },
-        new("connection-grade", Shapes.OneOf("B", "C", "D"), "grade of connectors, for the chance that a link exceeds its limit") { Otherwise = "not judged" },
+        new("connection-grade", Shapes.OneOf("B", "C", "D"), "grade of connectors, for the chance that a link exceeds its limit")
+        {
+            Otherwise = "not judged",
+        },
         new("splice-loss", Shapes.Loss, "loss of a splice") { Otherwise = "0.1 dB" },
         new("reflectance", Shapes.Reflectance, "reflectance of every connection") { Otherwise = "by the polish" },
         new("ageing-margin", Shapes.Loss, "loss kept back for ageing and repair") { Otherwise = "0 dB" },
@@ -144,12 +159,18 @@ public static class PlanLanguage
         new("connections-in-hall", Shapes.Whole(0, 50), "mated pairs in a channel inside a hall") { Otherwise = "0" },
         new("connections-between-halls", Shapes.Whole(0, 50), "mated pairs in a channel between halls") { Otherwise = "2" },
         new("contingency", Shapes.Share, "extra length for detours") { Otherwise = "5 %" },
-        new("service", Shapes.Length, "extra length at each end of a cable that leaves its rack") { Otherwise = "0.5 m when the cable leaves its rack" },
+        new("service", Shapes.Length, "extra length at each end of a cable that leaves its rack")
+        {
+            Otherwise = "0.5 m when the cable leaves its rack",
+        },
         new("in-rack", Shapes.Length, "from the port to the side of the rack, at each end") { Otherwise = "0.3 m" },
         new("prefer", new ListShape(Medium), "media to choose from first, best first") { Otherwise = "the cheapest" },
         new("forbid", new ListShape(Medium), "media never to choose") { Otherwise = "none" },
         new("prefer-form-factor", new ListShape(Shapes.Text), "form factors of modules to choose from first"),
-        new("copper-limits", new ListShape(CopperLimit), "how long passive copper may be, by rate") { Otherwise = "3 m from 100G, 2 m from 400G" },
+        new("copper-limits", new ListShape(CopperLimit), "how long passive copper may be, by rate")
+        {
+            Otherwise = "3 m from 100G, 2 m from 400G",
+        },
         new("spares", Shapes.Share, "spare parts to buy on top of what is used") { Otherwise = "0 %" },
         new("drafts", Shapes.Switch, "whether types may be chosen whose standard is a draft") { Otherwise = "no" },
     ]);

@@ -54,9 +54,10 @@ internal sealed class PlanTree
         var meant = Text(key);
         foreach (var (_, root) in roots.Skip(1))
         {
-            if (root.Text(key) is { } other && other != meant)
-                findings.Add(NotationFindings.KeyRepeated, root.SpanOf(key),
-                    $"'{key}' is {(meant is null ? "not stated" : $"'{meant}'")} in the first file of the plan, which decides it; write it there");
+            if (root.Text(key) is not { } other || other == meant) continue;
+            var first = meant is null ? "not stated" : $"'{meant}'";
+            findings.Add(NotationFindings.KeyRepeated, root.SpanOf(key),
+                $"'{key}' is {first} in the first file of the plan, which decides it; write it there");
         }
     }
 
@@ -70,7 +71,8 @@ internal sealed class PlanTree
             {
                 if (entry.Value is not MapNode map) continue;
                 if (!named.TryAdd(entry.Key.Value, (entry.Key.Value, map, entry.Key.Span)))
-                    findings.Add(ModelFindings.NameTaken, entry.Key.Span, $"{what} '{entry.Key.Value}' is described twice; keep one of the two");
+                    findings.Add(ModelFindings.NameTaken, entry.Key.Span,
+                        $"{what} '{entry.Key.Value}' is described twice; keep one of the two");
             }
         }
         return [.. named.Values.OrderBy(n => n.Name, NaturalOrder.Instance)];
@@ -91,8 +93,11 @@ internal sealed class PlanTree
         {
             foreach (var name in root.Texts(key))
             {
-                if (files.Read(files.Beside(source.Path, name.Value)) is { } text) read.Add(text);
-                else findings.Add(NotationFindings.FileUnreadable, name.Span, $"the file '{name.Value}' cannot be read; it is looked for beside {source.Path}");
+                if (files.Read(files.Beside(source.Path, name.Value)) is { } text)
+                    read.Add(text);
+                else
+                    findings.Add(NotationFindings.FileUnreadable, name.Span,
+                        $"the file '{name.Value}' cannot be read; it is looked for beside {source.Path}");
             }
         }
         return read.ToImmutable();
@@ -115,7 +120,8 @@ internal sealed class PlanTree
         if (YamlTree.Read(source, findings) is not { } node)
         {
             if (findings.ErrorCount == before)
-                findings.Add(NotationFindings.WrongKind, source.Span(0, 0), "the file is empty; 'lanewright new' writes a plan to start from");
+                findings.Add(NotationFindings.WrongKind, source.Span(0, 0),
+                    "the file is empty; 'lanewright new' writes a plan to start from");
             return;
         }
         if (ShapeCheck.Check(node, PlanLanguage.File, findings) is not MapNode root) return;
@@ -127,6 +133,7 @@ internal sealed class PlanTree
     private void CheckVersion(MapNode root)
     {
         if (root.Text("lanewright") is { } version && version != PlanLanguage.Version)
-            findings.Add(ModelFindings.VersionUnknown, root.SpanOf("lanewright"), $"this program reads version {PlanLanguage.Version} of the language, the file is in version {version}");
+            findings.Add(ModelFindings.VersionUnknown, root.SpanOf("lanewright"),
+                $"this program reads version {PlanLanguage.Version} of the language, the file is in version {version}");
     }
 }

@@ -41,10 +41,11 @@ public static class PolicyBinder
     private static ImmutableArray<string> FormFactors(MapNode map, StandardsLibrary standards, FindingSink findings)
     {
         var names = ImmutableArray.CreateBuilder<string>();
+        var known = standards.FormFactors.Select(f => f.Name).ToList();
         foreach (var text in map.Texts("prefer-form-factor"))
         {
-            if (Names.Require(standards.FormFactor(text.Value), "form factor", text.Value, standards.FormFactors.Select(f => f.Name), text.Span, findings) is not null)
-                names.Add(text.Value);
+            var named = standards.FormFactor(text.Value);
+            if (Names.Require(named, "form factor", text.Value, known, text.Span, findings) is not null) names.Add(text.Value);
         }
         return names.ToImmutable();
     }
@@ -53,7 +54,9 @@ public static class PolicyBinder
     {
         var stated = map["copper-limits"] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] };
         var limits = stated
-            .Select(m => m.Rate("rate") is { } rate && m.Length("length") is { } length ? new CopperLimit(rate, length, Citation.OfPlan) : null)
+            .Select(m => m.Rate("rate") is { } rate && m.Length("length") is { } length
+                ? new CopperLimit(rate, length, Citation.OfPlan)
+                : null)
             .OfType<CopperLimit>()
             .ToList();
         if (limits.Count == 0)

@@ -52,7 +52,8 @@ internal sealed class PortAllotment
             {
                 if (number > group.Layout.Slots.Length)
                 {
-                    findings.Add(ModelFindings.PortUnknown, end.Span, $"{group.Name} has no port {number}: {group.Model.Name} with its cards has {group.Layout.Slots.Length}");
+                    findings.Add(ModelFindings.PortUnknown, end.Span,
+                        $"{group.Name} has no port {number}: {group.Model.Name} with its cards has {group.Layout.Slots.Length}");
                     break;
                 }
                 var key = (group.Index, number - 1);
@@ -138,7 +139,8 @@ internal sealed class PortAllotment
         {
             if (!isNamed) return false;
             Report(PortFindings.PortRatesMixed, demand,
-                $"port {group.Layout.Slots[cage].Label} of {devices.Name(device)} shares one rate with its block of {model.RateGroup}, and port {group.Layout.Slots[other].Label} runs at another rate; name a port of another block");
+                $"port {group.Layout.Slots[cage].Label} of {devices.Name(device)} shares one rate with its block of {model.RateGroup}, "
+                + $"and port {group.Layout.Slots[other].Label} runs at another rate; name a port of another block");
         }
         if (!model.NeighbourLost.Contains(demand.Mode)) return true;
         var isOdd = IsOdd(group, cage);
@@ -146,7 +148,9 @@ internal sealed class PortAllotment
         if (isNamed)
             Report(PortFindings.NeighbourPortLost, demand,
                 $"{demand.Mode} on port {group.Layout.Slots[cage].Label} of {devices.Name(device)} costs the next port, and "
-                + (isOdd ? "other links hold or name that one; split another port, or move those links" : "only odd ports can be split so; name an odd port"));
+                + (isOdd
+                    ? "other links hold or name that one; split another port, or move those links"
+                    : "only odd ports can be split so; name an odd port"));
         return false;
     }
 

@@ -22,7 +22,8 @@ public static class PortDescriptionReader
         var copper = standards.Copper(parts[^1]);
         if (optical is null && copper is null)
         {
-            problem = Unknown("interface type", parts[^1], standards.InterfaceTypes.Select(t => t.Name).Concat(standards.CopperTypes.Select(t => t.Name)));
+            var known = standards.InterfaceTypes.Select(t => t.Name).Concat(standards.CopperTypes.Select(t => t.Name));
+            problem = Unknown("interface type", parts[^1], known);
             return false;
         }
         description = new PortDescription { Optical = optical, Copper = optical is null ? copper : null };
@@ -64,6 +65,7 @@ public static class PortDescriptionReader
     {
         var all = known.ToList();
         var near = Spelling.DidYouMean(name, all);
-        return $"no {what} is called '{name}'" + (near.Length > 0 ? near : $"; known are {string.Join(", ", all.Take(12))}{(all.Count > 12 ? " and more" : "")}");
+        if (near.Length == 0) near = $"; known are {string.Join(", ", all.Take(12))}{(all.Count > 12 ? " and more" : "")}";
+        return $"no {what} is called '{name}'" + near;
     }
 }

@@ -45,12 +45,14 @@ internal static class RackOccupancy
         return rack;
     }
 
-    private static void Report(DeviceTable devices, Rack rack, int unit, int first, int second, HashSet<(int, int)> reported, FindingSink findings)
+    private static void Report(
+        DeviceTable devices, Rack rack, int unit, int first, int second, HashSet<(int, int)> reported, FindingSink findings)
     {
         var pair = (devices.Group(first).Index, devices.Group(second).Index);
         if (!reported.Add(pair)) return;
         findings.Add(new Finding(ModelFindings.RackUnitTaken, Severity.Error, devices.Group(second).Span,
-            $"unit {unit} of {rack.Name} is wanted by {devices.Name(first)} and by {devices.Name(second)}; change 'unit' or 'step' of one of them")
+            $"unit {unit} of {rack.Name} is wanted by {devices.Name(first)} and by {devices.Name(second)}; "
+            + "change 'unit' or 'step' of one of them")
         {
             Related = [new RelatedPlace(devices.Group(first).Span, $"{devices.Name(first)} is placed here")],
         });

@@ -23,11 +23,14 @@ internal static class StockBinder
         foreach (var line in lines)
         {
             if (line.Text("model") is not { } name || line.Whole("quantity") is not { } quantity) continue;
-            var item = Names.Require(catalogue.Find<ICatalogueItem>(name), "catalogue item", name, catalogue.Items.Select(i => i.Name), line.SpanOf("model"), findings);
+            var known = catalogue.Items.Select(i => i.Name);
+            var item = Names.Require(
+                catalogue.Find<ICatalogueItem>(name), "catalogue item", name, known, line.SpanOf("model"), findings);
             if (item is null) continue;
             if (item is CableItem && line.Length("length") is null)
             {
-                findings.Add(NotationFindings.KeyMissing, line.Span, $"'length' is missing: {name} is a cable, and stock of it has a length");
+                findings.Add(NotationFindings.KeyMissing, line.Span,
+                    $"'length' is missing: {name} is a cable, and stock of it has a length");
                 continue;
             }
             stock.Add(new StockItem(item, quantity, line.Length("length"), line.Span));

@@ -19,7 +19,8 @@ public sealed class DeviceTable
     /// <param name="rackOf">Rack of each device, or -1.</param>
     /// <param name="unitOf">Lowest rack unit of each device, or 0.</param>
     /// <param name="numberInRack">Its number among those of its group in its rack, from 1.</param>
-    public DeviceTable(ImmutableArray<DeviceGroup> groups, ImmutableArray<Rack> racks, int[] groupOf, int[] rackOf, short[] unitOf, int[] numberInRack)
+    public DeviceTable(
+        ImmutableArray<DeviceGroup> groups, ImmutableArray<Rack> racks, int[] groupOf, int[] rackOf, short[] unitOf, int[] numberInRack)
     {
         Groups = groups;
         this.racks = racks;
@@ -52,6 +53,7 @@ public sealed class DeviceTable
     {
         var group = Group(device);
         var rack = Rack(device);
-        return group.Pattern.Name(device - group.First + 1, numberInRack[device], rack?.Hall.Name ?? "", rack?.Row ?? "", rack?.Number ?? 0);
+        var number = device - group.First + 1;
+        return group.Pattern.Name(number, numberInRack[device], rack?.Hall.Name ?? "", rack?.Row ?? "", rack?.Number ?? 0);
     }
 }

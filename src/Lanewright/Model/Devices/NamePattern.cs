@@ -49,9 +49,8 @@ public sealed class NamePattern
     public static NamePattern Default(string group, int count)
     {
         var pattern = new NamePattern(group, [(group, "", 0)]);
-        return count > 1 && TryRead(group.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal) + "-{n}", out var numbered)
-            ? numbered
-            : pattern;
+        var bare = group.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal);
+        return count > 1 && TryRead(bare + "-{n}", out var numbered) ? numbered : pattern;
     }
 
     /// <summary>The name of a device.</summary>
