@@ -18,12 +18,14 @@ public static class BendSpace
     /// <summary>The comparisons of an assembly at one end.</summary>
     public static IEnumerable<Check> OfAssembly(StandardsLibrary standards, AssemblyModel cable, RackType rack, string side)
     {
+        var mark = cable.PriceMark == Mark.Seen ? Mark.Seen : Mark.CommonPractice;
         var radius = cable.BendRadius is { } stated
-            ? new Known<Length>(stated, new Citation("assembly data sheet", "", "", cable.PriceMark == Mark.Seen ? Mark.Seen : Mark.CommonPractice))
+            ? new Known<Length>(stated, new Citation("assembly data sheet", "", "", mark))
             : Rule(standards, cable);
         yield return Check.AtLeast(CheckNames.BendSpace, rack.FrontSpace.Millimetres,
             radius.As(r => (r + cable.Plug).Millimetres), "mm") with { End = side };
-        if (cable.Medium != CableMedium.Dac || cable.Gauge > ThickGauge || cable.Type is not { } type || type.Lanes * cable.Legs < ThickLanes) yield break;
+        if (cable.Medium != CableMedium.Dac || cable.Gauge > ThickGauge) yield break;
+        if (cable.Type is not { } type || type.Lanes * cable.Legs < ThickLanes) yield break;
         var wide = standards.Practice("bend-twinax", "thick-radius");
         yield return Check.AtLeast(CheckNames.ThickCopperBend, rack.FrontSpace.Millimetres, wide.As(r => r + cable.Plug.Millimetres), "mm")
             with { End = side, IsAdvice = true };
@@ -34,7 +36,8 @@ public static class BendSpace
     {
         var plug = standards.Practice("plug", cord.IsTwistedPair ? "pair" : "fibre");
         var radius = cord.IsTwistedPair ? Times(standards.Practice("bend-pair", "installed"), cord.Diameter) : CordRadius(standards, cord);
-        return Check.AtLeast(CheckNames.BendSpace, rack.FrontSpace.Millimetres, radius.As(r => r.Millimetres + plug.Value), "mm", plug.Source.Mark)
+        var needed = radius.As(r => r.Millimetres + plug.Value);
+        return Check.AtLeast(CheckNames.BendSpace, rack.FrontSpace.Millimetres, needed, "mm", plug.Source.Mark)
             with { End = side };
     }
 

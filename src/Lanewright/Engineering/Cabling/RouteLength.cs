@@ -4,7 +4,7 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Cabling;
 
-/// <summary>How long a cable between two devices has to be: along rows and across them at pathway height, up and down in the racks.</summary>
+/// <summary>How long a cable between two devices has to be: along rows and across them at pathway height, up and down in racks.</summary>
 public sealed class RouteLength
 {
     private readonly Plan plan;

@@ -20,7 +20,8 @@ internal sealed class AssemblyFinder(FinderContext context)
     public IEnumerable<Solution> Find(LinkClass link)
     {
         var statement = link.Statement;
-        if (statement.Type is not null || statement.Cord is not null || statement.From.Module is not null || statement.To.Module is not null) yield break;
+        if (statement.Type is not null || statement.Cord is not null) yield break;
+        if (statement.From.Module is not null || statement.To.Module is not null) yield break;
         foreach (var cable in context.Catalogue.Assemblies)
         {
             var isNamed = statement.Assembly is not null;
@@ -39,12 +40,15 @@ internal sealed class AssemblyFinder(FinderContext context)
     }
 
     /// <summary>A straight cable between cages split alike carries all their ports.</summary>
-    private static BitRate LegRate(LinkClass link) => link.Shape == FanShape.Straight ? link.Statement.Rate * link.From.Ways : link.Statement.Rate;
+    private static BitRate LegRate(LinkClass link) =>
+        link.Shape == FanShape.Straight ? link.Statement.Rate * link.From.Ways : link.Statement.Rate;
 
     private static (EndSpec Near, EndSpec Far) Ends(LinkClass link, AssemblyModel cable)
     {
         var turned = link.Shape == FanShape.ToEnd
-            || (cable.Legs == 1 && !link.From.Cage.FormFactor.Accepts.Contains(cable.Near.Name) && link.To.Cage.FormFactor.Accepts.Contains(cable.Near.Name));
+            || (cable.Legs == 1
+                && !link.From.Cage.FormFactor.Accepts.Contains(cable.Near.Name)
+                && link.To.Cage.FormFactor.Accepts.Contains(cable.Near.Name));
         return turned ? (link.To, link.From) : (link.From, link.To);
     }
 
@@ -75,7 +79,9 @@ internal sealed class AssemblyFinder(FinderContext context)
         checks.AddRange(Bends(link, cable));
         var latency = Latency(cable, length, code);
         var adapters = context.Adapters((from, nearIsFrom ? cable.Near : cable.Far), (to, nearIsFrom ? cable.Far : cable.Near));
-        checks.AddRange(context.Common(link, MediumName(cable.Medium), cable.Type?.IsDraft == true, isNamed || statement.CopperType is not null, length, latency));
+        var isDraft = cable.Type?.IsDraft == true;
+        var isAskedFor = isNamed || statement.CopperType is not null;
+        checks.AddRange(context.Common(link, MediumName(cable.Medium), isDraft, isAskedFor, length, latency));
         return new Solution
         {
             Name = $"{cable.Name} {length}",
@@ -97,13 +103,17 @@ internal sealed class AssemblyFinder(FinderContext context)
         };
     }
 
-    private static Watts EndPower(AssemblyModel cable, LinkClass link) =>
-        Watts.From((cable.NearPower.Value / link.LinksPerCable) + (cable.FarPower.Value / (link.Shape == FanShape.Straight ? link.LinksPerCable : 1)));
+    private static Watts EndPower(AssemblyModel cable, LinkClass link)
+    {
+        var farLinks = link.Shape == FanShape.Straight ? link.LinksPerCable : 1;
+        return Watts.From((cable.NearPower.Value / link.LinksPerCable) + (cable.FarPower.Value / farLinks));
+    }
 
     private static Check Shape(LinkClass link, AssemblyModel cable)
     {
         if (link.Shape == FanShape.BothEnds)
-            return Check.Of(CheckNames.FanOut, false, StockList, "both cages are split and their parts are mixed: no assembly is made for that");
+            return Check.Of(
+                CheckNames.FanOut, false, StockList, "both cages are split and their parts are mixed: no assembly is made for that");
         var fits = cable.Legs == link.Legs && cable.LegRate == LegRate(link);
         return Check.Of(CheckNames.FanOut, fits, StockList,
             fits ? "" : $"{cable.Name} has {cable.Legs} legs of {cable.LegRate}; the link needs {link.Legs} of {LegRate(link)}");
@@ -116,7 +126,8 @@ internal sealed class AssemblyFinder(FinderContext context)
         return HostSideChecks.OfAssembly(end, isNear ? cable.Near : cable.Far, isNear ? cable.NearPower : cable.FarPower, lanes, side);
     }
 
-    private (ImmutableArray<Check> Checks, string Code) Transmission(LinkClass link, AssemblyModel cable, Length length, EndUse from, EndUse to)
+    private (ImmutableArray<Check> Checks, string Code) Transmission(
+        LinkClass link, AssemblyModel cable, Length length, EndUse from, EndUse to)
     {
         if (cable.Type is { } type)
         {

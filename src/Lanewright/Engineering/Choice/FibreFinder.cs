@@ -82,8 +82,10 @@ internal sealed class FibreFinder(FinderContext context)
         var whole = module.Applications[0].Optical ?? type;
         var openings = ModuleOpening.Of(module).Count;
         var shares = whole.WavelengthsPerFibre > 1 && openings < ways;
-        return Check.Of(CheckNames.SharedFibre, !shares, whole.Definition,
-            shares ? $"{whole.Name} sends {whole.WavelengthsPerFibre} wavelengths on one fibre; they cannot be taken apart into {ways} ports" : "") with { End = side };
+        var note = shares
+            ? $"{whole.Name} sends {whole.WavelengthsPerFibre} wavelengths on one fibre; they cannot be taken apart into {ways} ports"
+            : "";
+        return Check.Of(CheckNames.SharedFibre, !shares, whole.Definition, note) with { End = side };
     }
 
     private IEnumerable<Fibre> Fibres(LinkStatement statement, InterfaceType type)
@@ -92,6 +94,11 @@ internal sealed class FibreFinder(FinderContext context)
         foreach (var name in names)
             if (context.Standards.Fibre(name) is { } fibre && fibre.Kind == type.FibreKind) yield return fibre;
         // A cord of the wrong glass is judged, not passed over.
-        if (statement.Cord is { } named && context.Standards.Fibre(named.Fibre) is { } other && other.Kind != type.FibreKind) yield return other;
+        if (statement.Cord is { } named
+            && context.Standards.Fibre(named.Fibre) is { } other
+            && other.Kind != type.FibreKind)
+        {
+            yield return other;
+        }
     }
 }

@@ -93,7 +93,9 @@ internal sealed class FibreJudge(FinderContext context)
     {
         var (fromType, toType) = (from.Type, to.Type);
         var fec = FecChecks.OfOptics(
-            from.Use, FecSide.Of(fromType, from.Application.Host, from.Module.HasOwnFec), to.Use, FecSide.Of(toType, to.Application.Host, to.Module.HasOwnFec), fromType, toType);
+            from.Use, FecSide.Of(fromType, from.Application.Host, from.Module.HasOwnFec),
+            to.Use, FecSide.Of(toType, to.Application.Host, to.Module.HasOwnFec),
+            fromType, toType);
         var latency = LinkLatency.OverFibre(context.Standards, channel.Fibre, channel.Length, fromType.Fec);
         var isDraft = fromType.IsDraft || toType.IsDraft;
         var isNamed = link.Statement.Type is not null || link.Statement.From.Module is not null || link.Statement.To.Module is not null;
@@ -176,7 +178,8 @@ internal sealed class FibreJudge(FinderContext context)
             yield break;
         }
         if (fibre.Kind != from.Type.FibreKind)
-            yield return Check.Of(CheckNames.FibreKind, false, from.Type.Definition, $"{cord.Name} is {fibre.Name} and {from.Application.MediaName} does not run on it");
+            yield return Check.Of(CheckNames.FibreKind, false, from.Type.Definition,
+                $"{cord.Name} is {fibre.Name} and {from.Application.MediaName} does not run on it");
         if (cords.FarCord is not null)
         {
             yield return Check.Of(CheckNames.Connector, true, StockList);
@@ -188,8 +191,11 @@ internal sealed class FibreJudge(FinderContext context)
             fits ? "" : $"{cord.Name} ends in {cord.Near} and {cord.Far}; the modules show {near.Connector} and {far.Connector}");
         if (!fits) yield break;
         var polished = CordMatch.Fits(cord, near, far);
-        yield return Check.Of(CheckNames.Polish, polished, Polishing,
-            polished ? "" : $"{cord.Name} is polished {cord.PolishNear} and {cord.PolishFar}; the modules are {near.Polish} and {far.Polish}: angled and flat ends must never mate");
+        var note = polished
+            ? ""
+            : $"{cord.Name} is polished {cord.PolishNear} and {cord.PolishFar}; the modules are {near.Polish} and {far.Polish}: "
+                + "angled and flat ends must never mate";
+        yield return Check.Of(CheckNames.Polish, polished, Polishing, note);
     }
 
     /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for each.</summary>
@@ -250,5 +256,11 @@ internal sealed class FibreJudge(FinderContext context)
     /// <summary>An attenuator the plan states; where the catalogue has none like it, one without a price stands for it.</summary>
     private SundryModel Stated(Decibels loss) =>
         context.Catalogue.Sundries.FirstOrDefault(s => s.Attenuation is { } a && Math.Round(a.Value - loss.Value, 4) == 0)
-        ?? new SundryModel { Name = $"attenuator {loss}", Title = $"Attenuator {loss}, not in the catalogue", Attenuation = loss, Adapts = "" };
+        ?? new SundryModel
+        {
+            Name = $"attenuator {loss}",
+            Title = $"Attenuator {loss}, not in the catalogue",
+            Attenuation = loss,
+            Adapts = "",
+        };
 }

@@ -35,14 +35,22 @@ public sealed record FinderContext(StandardsLibrary Standards, Catalogue Catalog
             yield return Check.Of(CheckNames.Forbidden, false, OwnPolicy, $"the policy forbids {medium}");
         if (isDraft)
         {
+            const string wasDraft = "the type's standard was a draft when its values were taken";
             yield return isNamed || Policy.AllowsDrafts
-                ? Check.If(CheckNames.Draft, OwnPolicy, "the type's standard was a draft when its values were taken")
-                : Check.Of(CheckNames.Draft, false, OwnPolicy, "the type's standard was a draft when its values were taken, and the policy does not allow drafts");
+                ? Check.If(CheckNames.Draft, OwnPolicy, wasDraft)
+                : Check.Of(CheckNames.Draft, false, OwnPolicy, wasDraft + ", and the policy does not allow drafts");
         }
         if (link.Way is { } way)
-            yield return Check.AtLeast(CheckNames.FixedLength, length.Metres, new Known<double>(way.Metres, OwnPolicy with { Document = "geometry of the plan" }), "m");
+        {
+            var needed = new Known<double>(way.Metres, OwnPolicy with { Document = "geometry of the plan" });
+            yield return Check.AtLeast(CheckNames.FixedLength, length.Metres, needed, "m");
+        }
         if (link.Statement.LatencyMax is { } most)
-            yield return Check.AtMost(CheckNames.Latency, Math.Round(latency.Value.Nanoseconds, 4), new Known<double>(most.Nanoseconds, Citation.OfPlan), "ns", latency.Source.Mark);
+        {
+            var delay = Math.Round(latency.Value.Nanoseconds, 4);
+            var allowed = new Known<double>(most.Nanoseconds, Citation.OfPlan);
+            yield return Check.AtMost(CheckNames.Latency, delay, allowed, "ns", latency.Source.Mark);
+        }
     }
 
     /// <summary>Whether a plan name of a medium is allowed by the statement.</summary>

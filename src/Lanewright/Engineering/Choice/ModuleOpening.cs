@@ -15,6 +15,8 @@ public sealed record ModuleOpening(string Connector, string Polish, int Count)
     public static ModuleOpening Of(ModuleModel module)
     {
         var whole = module.Applications.FirstOrDefault(a => a.Instances == 1) ?? module.Applications[0];
-        return whole.Optical is { } type ? new ModuleOpening(type.Connector, type.Polish, whole.Instances) : new ModuleOpening("RJ45", "", 1);
+        return whole.Optical is { } type
+            ? new ModuleOpening(type.Connector, type.Polish, whole.Instances)
+            : new ModuleOpening("RJ45", "", 1);
     }
 }

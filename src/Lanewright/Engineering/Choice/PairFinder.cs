@@ -22,7 +22,8 @@ internal sealed class PairFinder(FinderContext context)
         var statement = link.Statement;
         if (statement.Type is not null || statement.Assembly is not null || !FinderContext.Allows(statement, Medium)) yield break;
         var type = context.Standards.CopperTypes.FirstOrDefault(t => t.IsTwistedPair && t.Rate == statement.Rate);
-        if (type is null || (statement.CopperType is { } named && named != type) || link.Shape != FanShape.Single || link.Needed is not { } needed) yield break;
+        if (type is null || (statement.CopperType is { } named && named != type)) yield break;
+        if (link.Shape != FanShape.Single || link.Needed is not { } needed) yield break;
         var fromModule = ModuleFor(link.From, type, statement.From.Module);
         var toModule = ModuleFor(link.To, type, statement.To.Module);
         if (!IsSocket(link.From) && fromModule is null) yield break;
@@ -36,7 +37,9 @@ internal sealed class PairFinder(FinderContext context)
     private ModuleModel? ModuleFor(EndSpec end, CopperType type, ModuleModel? named) => IsSocket(end)
         ? null
         : context.Catalogue.Modules.FirstOrDefault(m =>
-            (named is null || named == m) && end.Cage.FormFactor.Accepts.Contains(m.FormFactor.Name) && m.Applications.Any(a => a.Copper == type));
+            (named is null || named == m)
+            && end.Cage.FormFactor.Accepts.Contains(m.FormFactor.Name)
+            && m.Applications.Any(a => a.Copper == type));
 
     private Solution Judge(LinkClass link, CopperType type, CordModel cord, Length length, ModuleModel? fromModule, ModuleModel? toModule)
     {
@@ -66,7 +69,8 @@ internal sealed class PairFinder(FinderContext context)
             Cable = cord,
             Length = length,
             Checks = checks.ToImmutable(),
-            Parts = FinderContext.WithoutExisting(statement, [.. modules.Select(m => new PartUse(m, null, 1)), new PartUse(cord, length, 1)]),
+            Parts = FinderContext.WithoutExisting(
+                statement, [.. modules.Select(m => new PartUse(m, null, 1)), new PartUse(cord, length, 1)]),
             FromFec = FecSide.None,
             ToFec = FecSide.None,
             Autonegotiates = StartupChecks.Runs(from, to, type.HasAutonegotiation),
@@ -79,6 +83,7 @@ internal sealed class PairFinder(FinderContext context)
     {
         if (module is not null) return HostSideChecks.OfModule(end, module, module.Applications.First(a => a.Copper == type), side);
         var listed = end.Cage.Modes.Contains(end.Mode);
-        return [Check.Of(CheckNames.PortMode, listed, Platform, listed ? "" : $"the platform does not list {end.Mode} for this socket") with { End = side }];
+        var note = listed ? "" : $"the platform does not list {end.Mode} for this socket";
+        return [Check.Of(CheckNames.PortMode, listed, Platform, note) with { End = side }];
     }
 }

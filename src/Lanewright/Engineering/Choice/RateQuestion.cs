@@ -31,7 +31,8 @@ public sealed class RateQuestion
     }
 
     /// <summary>A cage of a form factor that runs anything its contacts are made for.</summary>
-    public static CageModel CageOf(StandardsLibrary standards, FormFactor formFactor, int lanes, IEnumerable<string> laneRates, BitRate rate)
+    public static CageModel CageOf(
+        StandardsLibrary standards, FormFactor formFactor, int lanes, IEnumerable<string> laneRates, BitRate rate)
     {
         var rates = laneRates.Where(r => standards.Signal(r) is { } s && s.Baud <= formFactor.LaneBaudMax).ToImmutableArray();
         return new CageModel
@@ -52,7 +53,9 @@ public sealed class RateQuestion
     }
 
     private IEnumerable<CageModel> AnyCage() => context.Standards.FormFactors
-        .Where(f => context.Catalogue.Modules.Any(m => m.FormFactor == f) || context.Catalogue.Assemblies.Any(a => a.Near == f) || f.Name == "RJ45")
+        .Where(f => context.Catalogue.Modules.Any(m => m.FormFactor == f)
+            || context.Catalogue.Assemblies.Any(a => a.Near == f)
+            || f.Name == "RJ45")
         .Select(f => CageOf(context.Standards, f, f.Lanes, context.Standards.SignalNames, wanted.Rate));
 
     private LinkClass ClassOf(CageModel from, CageModel to) => new()

@@ -7,7 +7,7 @@ using Lanewright.Text;
 
 namespace Lanewright.Engineering.Choice;
 
-/// <summary>One complete way to make a link: what goes into each cage and what runs between, with every comparison it went through.</summary>
+/// <summary>One complete way to make a link: what goes into each cage, what runs between, and every comparison it went through.</summary>
 public sealed record Solution
 {
     /// <summary>Its name: the parts in short.</summary>
@@ -97,5 +97,7 @@ public sealed record Solution
 
     /// <summary>Whether its standard was a draft when its values were taken.</summary>
     public bool IsDraft =>
-        FromApplication?.Optical?.IsDraft == true || ToApplication?.Optical?.IsDraft == true || (Cable as AssemblyModel)?.Type?.IsDraft == true;
+        FromApplication?.Optical?.IsDraft == true
+        || ToApplication?.Optical?.IsDraft == true
+        || (Cable as AssemblyModel)?.Type?.IsDraft == true;
 }

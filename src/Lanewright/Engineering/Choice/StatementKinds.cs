@@ -2,7 +2,7 @@ using Lanewright.Model.Links;
 
 namespace Lanewright.Engineering.Choice;
 
-/// <summary>Finds statements that ask for the same thing of their links. What tells links apart is what is fixed, not what it is called.</summary>
+/// <summary>Finds statements that ask the same of their links. What tells links apart is what is fixed, not what it is called.</summary>
 internal static class StatementKinds
 {
     /// <summary>For each statement the first one that asks for the same.</summary>

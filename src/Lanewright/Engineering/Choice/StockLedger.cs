@@ -22,7 +22,7 @@ internal sealed class StockLedger
     /// <summary>Whether a part can be taken from stock.</summary>
     public bool Has(PartUse part) => left.GetValueOrDefault((part.Item.Name, part.Length)) >= part.Quantity;
 
-    /// <summary>How many links a solution can serve before one of the parts it takes from stock runs out; no limit when it takes none.</summary>
+    /// <summary>How many links a solution can serve before a part it takes from stock runs out; no limit when it takes none.</summary>
     public int LinksServed(Solution solution)
     {
         var most = int.MaxValue;

@@ -56,7 +56,8 @@ public sealed record CopperChecks(ImmutableArray<Check> All, string NeededFec)
 
     private static Check Loss(CopperType type, int gauge, Known<Decibels>? loss)
     {
-        var check = Check.AtMost(CheckNames.CopperLoss, loss?.Value.Value, type.LossMax?.As(l => l.Value), "dB", loss?.Source.Mark ?? Mark.Weak);
+        var limit = type.LossMax?.As(l => l.Value);
+        var check = Check.AtMost(CheckNames.CopperLoss, loss?.Value.Value, limit, "dB", loss?.Source.Mark ?? Mark.Weak);
         var wire = $"{gauge} AWG at {Numerals.Plain(type.Signal.Baud.NyquistGigahertz)} GHz";
         if (loss is null) return check with { Note = $"no loss is tabled for {wire}" };
         return type.LossMax is null ? check with { Note = $"no loss limit of {type.Name} is known" } : check with { Note = wire };

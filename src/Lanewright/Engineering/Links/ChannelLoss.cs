@@ -60,8 +60,9 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
         }
         if (channel.Attenuator > default(Decibels)) parts.Add(new LossPart("attenuator", channel.Attenuator));
         if (channel.AgeingMargin > default(Decibels)) parts.Add(new LossPart("ageing", channel.AgeingMargin));
+        var most = passive + channel.Attenuator + channel.AgeingMargin;
         var least = channel.MeasuredLoss ?? (LowAttenuation(channel, type) * channel.Length);
-        return new ChannelLoss(passive + channel.Attenuator + channel.AgeingMargin, least + channel.Attenuator, at, parts.ToImmutable(), mark);
+        return new ChannelLoss(most, least + channel.Attenuator, at, parts.ToImmutable(), mark);
     }
 
     private static Known<Attenuation>? AttenuationAt(Channel channel, InterfaceType type, Wavelength wavelength)

@@ -69,7 +69,8 @@ public sealed record Check
         {
             Verdict = Verdict.Pass,
             IsConditional = true,
-            Note = (Note.Length > 0 ? Note + "; " : "") + "over the printed limit by less than the step it is rounded to: measure the channel",
+            Note = (Note.Length > 0 ? Note + "; " : "")
+                + "over the printed limit by less than the step it is rounded to: measure the channel",
         }
         : this;
 
@@ -101,7 +102,8 @@ public sealed record Check
         Note = note,
     };
 
-    private static Check Compare(string name, double? value, Known<double>? limit, string unit, Mark mark, Func<double, double, double> margin)
+    private static Check Compare(
+        string name, double? value, Known<double>? limit, string unit, Mark mark, Func<double, double, double> margin)
     {
         double? distance = value is { } v && limit is { } l ? margin(v, l.Value) : null;
         return new Check(name)

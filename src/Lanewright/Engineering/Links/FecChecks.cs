@@ -36,8 +36,10 @@ public sealed record FecChecks(ImmutableArray<Check> All, string FromPort, strin
         var source = type.Sheet["fec"]?.Source ?? type.Definition;
         if (from.OnWire == to.OnWire) return Check.Of(CheckNames.WireFec, true, source);
         if (common is { } code)
-            return Check.If(CheckNames.WireFec, Practice, $"one type asks for {from.OnWire} and the other for {to.OnWire}: set both ports to {code}");
-        return Check.Of(CheckNames.WireFec, false, source, $"one end puts {from.OnWire} on the wire, the other {to.OnWire}, and no port setting changes that");
+            return Check.If(CheckNames.WireFec, Practice,
+                $"one type asks for {from.OnWire} and the other for {to.OnWire}: set both ports to {code}");
+        return Check.Of(CheckNames.WireFec, false, source,
+            $"one end puts {from.OnWire} on the wire, the other {to.OnWire}, and no port setting changes that");
     }
 
     /// <summary>NRZ lanes keep their symbol rate with and without a code, so two hosts can agree; modules cannot.</summary>
@@ -54,12 +56,15 @@ public sealed record FecChecks(ImmutableArray<Check> All, string FromPort, strin
     {
         if (!end.Cage.Fec.IsEmpty && !end.Cage.Fec.Contains(needed))
         {
-            yield return Check.Of(CheckNames.HostFec, false, source, $"the port must run {needed} and its silicon has {string.Join(", ", end.Cage.Fec)}") with { End = side };
+            var codes = string.Join(", ", end.Cage.Fec);
+            yield return Check.Of(CheckNames.HostFec, false, source, $"the port must run {needed} and its silicon has {codes}")
+                with { End = side };
             yield break;
         }
         if (end.FixedFec is { } set && set != needed)
         {
-            yield return Check.Of(CheckNames.HostFec, false, source, $"the port is set to {set} and the link needs it set to {needed}") with { End = side };
+            yield return Check.Of(CheckNames.HostFec, false, source, $"the port is set to {set} and the link needs it set to {needed}")
+                with { End = side };
             yield break;
         }
         yield return Check.Of(CheckNames.HostFec, true, source) with { End = side };

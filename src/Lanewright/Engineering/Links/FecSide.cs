@@ -16,7 +16,8 @@ public sealed record FecSide(string OnWire, string AtPort, bool InModule)
     public static FecSide Of(InterfaceType type, HostInterface host, bool moduleHasOwn)
     {
         if (moduleHasOwn) return new FecSide(type.Fec, None, InModule: true);
-        return new FecSide(type.Fec, host.Fec == HostInterface.FecOfMedia ? type.Fec : BaseOf(host.Fec, type.Fec), InModule: type.Fec.Contains('+'));
+        var atPort = host.Fec == HostInterface.FecOfMedia ? type.Fec : BaseOf(host.Fec, type.Fec);
+        return new FecSide(type.Fec, atPort, InModule: type.Fec.Contains('+'));
     }
 
     /// <summary>An inner code is the module's; the port sets the outer one.</summary>

@@ -76,7 +76,9 @@ public sealed class FibreLinkChecks
 
     private Check Loss()
     {
-        if (loss is null) return Check.Unknown(CheckNames.ChannelLoss, $"the attenuation of {channel.Fibre.Name} is not known at the wavelengths of {Unlit().Name}");
+        if (loss is null)
+            return Check.Unknown(CheckNames.ChannelLoss,
+                $"the attenuation of {channel.Fibre.Name} is not known at the wavelengths of {Unlit().Name}");
         var limit = Smaller(LossLimit(from), LossLimit(to));
         var check = Check.AtMost(CheckNames.ChannelLoss, loss.Maximum.Value, limit?.As(l => l.Value), "dB", loss.Mark);
         if (limit is null)
@@ -108,7 +110,7 @@ public sealed class FibreLinkChecks
         return r.Value < l.Value ? r : l;
     }
 
-    /// <summary>What the transmitter of one type and the receiver of the other allow between them, by the algebra of their budgets.</summary>
+    /// <summary>What the transmitter of one type and the receiver of the other allow between them, by the algebra of budgets.</summary>
     private Check Budget(InterfaceType tx, InterfaceType rx)
     {
         var value = ChannelLoss.Of(channel, tx)?.Maximum.Value;
@@ -122,7 +124,8 @@ public sealed class FibreLinkChecks
 
     private static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx)
     {
-        if (tx.TxOmaMinusPenaltyMin is not { } launch || rx.Penalties is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
+        if (tx.TxOmaMinusPenaltyMin is not { } launch) return null;
+        if (rx.Penalties is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
         var allowance = penalties.Value - largestPenalty.Value;
         var weakest = Marks.Weaker(launch.Source.Mark, penalties.Source.Mark);
         double allowed;
@@ -173,7 +176,8 @@ public sealed class FibreLinkChecks
     {
         var value = tx.Lanes.IsEmpty ? null : FibreDispersion.Largest(channel.Fibre, tx.Lanes[^1].Longest, channel.Length);
         var limit = tx.DispersionMax;
-        return Check.AtMost(CheckNames.DispersionPositive, Printed(value), limit?.As(l => l.PicosecondsPerNanometre), "ps/nm", value?.Source.Mark ?? Mark.Weak)
+        var most = limit?.As(l => l.PicosecondsPerNanometre);
+        return Check.AtMost(CheckNames.DispersionPositive, Printed(value), most, "ps/nm", value?.Source.Mark ?? Mark.Weak)
             with { Note = limit is null ? $"no dispersion limit of {tx.Name} is known" : "" };
     }
 
@@ -181,7 +185,8 @@ public sealed class FibreLinkChecks
     {
         var value = tx.Lanes.IsEmpty ? null : FibreDispersion.Smallest(channel.Fibre, tx.Lanes[0].Shortest, channel.Length);
         var limit = tx.DispersionMin;
-        return Check.AtLeast(CheckNames.DispersionNegative, Printed(value), limit?.As(l => l.PicosecondsPerNanometre), "ps/nm", value?.Source.Mark ?? Mark.Weak)
+        var least = limit?.As(l => l.PicosecondsPerNanometre);
+        return Check.AtLeast(CheckNames.DispersionNegative, Printed(value), least, "ps/nm", value?.Source.Mark ?? Mark.Weak)
             with { Note = limit is null ? $"no dispersion limit of {tx.Name} is known" : "" };
     }
 
@@ -206,13 +211,16 @@ public sealed class FibreLinkChecks
         if (rx.Baud is not { } baud || value is null) return Check.Unknown(CheckNames.Dgd, $"no limit of {rx.Name} is known");
         var harmless = 1e12 / baud.Value.SymbolsPerSecond * share.Value / 100;
         var check = Check.AtMost(CheckNames.Dgd, value, new Known<double>(harmless, share.Source), "ps", mark);
-        return check.Verdict == Verdict.Pass ? check : Check.Unknown(CheckNames.Dgd, $"no limit of {rx.Name} is known, and the delay is no longer negligible", share.Source);
+        if (check.Verdict == Verdict.Pass) return check;
+        return Check.Unknown(
+            CheckNames.Dgd, $"no limit of {rx.Name} is known, and the delay is no longer negligible", share.Source);
     }
 
     private Check Overload(InterfaceType tx, InterfaceType rx)
     {
         var highest = Highest(tx);
-        var check = Check.AtMost(CheckNames.Overload, highest?.Value.Dbm, rx.RxAverageMax?.As(l => l.Dbm), "dBm", highest?.Source.Mark ?? Mark.Weak);
+        var limit = rx.RxAverageMax?.As(l => l.Dbm);
+        var check = Check.AtMost(CheckNames.Overload, highest?.Value.Dbm, limit, "dBm", highest?.Source.Mark ?? Mark.Weak);
         if (check.Verdict == Verdict.Unproven) return check with { Note = $"launch of {tx.Name} or overload of {rx.Name} is not known" };
         return check is { Verdict: Verdict.Fail, Margin: { } margin }
             ? check with { Note = $"{tx.Name} into {rx.Name}: {Numerals.Shown(-margin, "dB")} of attenuation at the receiver cures it" }

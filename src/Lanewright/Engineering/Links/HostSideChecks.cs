@@ -59,7 +59,8 @@ public static class HostSideChecks
             yield break;
         }
         var hint = cage.AcceptsByAdapter.Contains(module.Name) ? "; an adapter would take it" : "";
-        yield return Check.Of(CheckNames.ModuleFit, false, cage.Definition, $"{Article(module.Name)} module does not go into {Article(cage.Name)} cage{hint}");
+        yield return Check.Of(CheckNames.ModuleFit, false, cage.Definition,
+            $"{Article(module.Name)} module does not go into {Article(cage.Name)} cage{hint}");
     }
 
     private static IEnumerable<Check> Power(EndUse end, Watts power)
@@ -86,7 +87,8 @@ public static class HostSideChecks
         if (end.UsesAdapter) return Check.Of(CheckNames.PortMode, true, Platform);
         var listed = end.Cage.Modes.Contains(end.Mode);
         var list = string.Join(", ", end.Cage.Modes);
-        return Check.Of(CheckNames.PortMode, listed, Platform, listed ? "" : $"the platform does not list {end.Mode} for this cage; it lists {list}");
+        return Check.Of(CheckNames.PortMode, listed, Platform,
+            listed ? "" : $"the platform does not list {end.Mode} for this cage; it lists {list}");
     }
 
     /// <summary>An adapter leads on as many lanes as the module in it has.</summary>

@@ -16,15 +16,20 @@ public static class LaneSplit
     public static Check Fibres(InterfaceType wide, InterfaceType narrow, int ways)
     {
         var sharing = wide.WavelengthsPerFibre > 1 && wide.FibrePairs < ways;
-        return Check.Of(CheckNames.SharedFibre, !sharing, wide.Definition,
-            sharing ? $"{wide.Name} sends {wide.WavelengthsPerFibre} wavelengths on one fibre; they cannot be taken apart into {ways} ports" : "");
+        var note = sharing
+            ? $"{wide.Name} sends {wide.WavelengthsPerFibre} wavelengths on one fibre; they cannot be taken apart into {ways} ports"
+            : "";
+        return Check.Of(CheckNames.SharedFibre, !sharing, wide.Definition, note);
     }
 
     /// <summary>Whether lanes and fibres come out even.</summary>
     public static Check Lanes(InterfaceType wide, InterfaceType narrow, int ways)
     {
         var even = wide.MediaLanes == narrow.MediaLanes * ways && wide.FibrePairs == narrow.FibrePairs * ways;
-        return Check.Of(CheckNames.MediaLanes, even, wide.Definition,
-            even ? "" : $"{wide.Name} has {wide.MediaLanes} lanes on {wide.Fibres} fibres; {ways} x {narrow.Name} need {narrow.MediaLanes * ways} on {narrow.Fibres * ways}");
+        var note = even
+            ? ""
+            : $"{wide.Name} has {wide.MediaLanes} lanes on {wide.Fibres} fibres; "
+                + $"{ways} x {narrow.Name} need {narrow.MediaLanes * ways} on {narrow.Fibres * ways}";
+        return Check.Of(CheckNames.MediaLanes, even, wide.Definition, note);
     }
 }

@@ -41,7 +41,8 @@ internal sealed class ReflectionChecks(StandardsLibrary standards, Channel chann
 
     private Check Rule(InterfaceType type, Known<Decibels> each)
     {
-        if (channel.Connections == 0) return Check.Of(CheckNames.Reflectance, true, type.ReflectanceRule?.Source, "no connection between the modules");
+        if (channel.Connections == 0)
+            return Check.Of(CheckNames.Reflectance, true, type.ReflectanceRule?.Source, "no connection between the modules");
         if (type.ReflectanceRule is not { } rule || standards.Reflectance(rule.Value) is not { } table)
             return Check.Unknown(CheckNames.Reflectance, $"no rule of {type.Name} for reflections is known");
         if (table.LimitForAny is { } any) return AtMost(each, any);
@@ -66,10 +67,20 @@ internal sealed class ReflectionChecks(StandardsLibrary standards, Channel chann
     /// <summary>A table whose cells are not known: it is kept where every reflection is small, or where a stricter table is kept.</summary>
     private Check TwoWay(InterfaceType type, ReflectanceTable table, Known<Decibels> full, Known<Decibels> each, Mark ruleMark)
     {
-        if (each.Value <= full.Value) return AtMost(each, full with { Source = full.Source with { Mark = Marks.Weaker(full.Source.Mark, ruleMark) } });
-        if (standards.Reflectance(table.Substitute) is { } substitute && ByCount(substitute, each) is { Verdict: Verdict.Pass } safe) return safe;
+        if (each.Value <= full.Value)
+        {
+            var weaker = Marks.Weaker(full.Source.Mark, ruleMark);
+            return AtMost(each, full with { Source = full.Source with { Mark = weaker } });
+        }
+        if (standards.Reflectance(table.Substitute) is { } substitute
+            && ByCount(substitute, each) is { Verdict: Verdict.Pass } safe)
+        {
+            return safe;
+        }
         return Check.Unknown(CheckNames.Reflectance,
-            $"{type.Name} trades loss against reflections in a table whose cells are not known here; {full.Value} or better at every connection would prove it", full.Source);
+            $"{type.Name} trades loss against reflections in a table whose cells are not known here; "
+            + $"{full.Value} or better at every connection would prove it",
+            full.Source);
     }
 
     private static Check AtMost(Known<Decibels> each, Known<Decibels> limit) =>
@@ -77,7 +88,9 @@ internal sealed class ReflectionChecks(StandardsLibrary standards, Channel chann
 
     private IEnumerable<Check> ReturnLoss(Known<Decibels> each)
     {
-        var limit = from.ChannelReturnLossMin is { } a && to.ChannelReturnLossMin is { } b ? (b.Value > a.Value ? b : a) : from.ChannelReturnLossMin ?? to.ChannelReturnLossMin;
+        var limit = from.ChannelReturnLossMin is { } a && to.ChannelReturnLossMin is { } b
+            ? (b.Value > a.Value ? b : a)
+            : from.ChannelReturnLossMin ?? to.ChannelReturnLossMin;
         if (limit is not { } least) yield break;
         var value = Reflections.ReturnLoss(channel.Connections, each.Value);
         yield return Check.AtLeast(CheckNames.ReturnLoss, Math.Round(value.Value, 4), least.As(l => l.Value), "dB", each.Source.Mark);

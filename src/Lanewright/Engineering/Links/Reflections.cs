@@ -16,7 +16,8 @@ public static class Reflections
     /// <param name="module">Reflectance of transmitter and of receiver.</param>
     /// <param name="extinctionRatio">Extinction ratio of the transmitter.</param>
     /// <param name="modulation">Two levels or four.</param>
-    public static Decibels? InterferencePenalty(int connections, Decibels connection, Decibels module, Decibels extinctionRatio, Modulation modulation)
+    public static Decibels? InterferencePenalty(
+        int connections, Decibels connection, Decibels module, Decibels extinctionRatio, Modulation modulation)
     {
         var amplitudes = Enumerable.Repeat(Math.Sqrt(connection.Ratio), connections)
             .Prepend(Math.Sqrt(module.Ratio))

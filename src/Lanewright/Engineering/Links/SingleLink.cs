@@ -41,7 +41,8 @@ public sealed record SingleLink(
     {
         var copper = CopperChecks.Of(standards, type, gauge, length, type.Rate, limits);
         ImmutableArray<Check> checks = [.. copper.All, Code(type, copper)];
-        return new SingleLink(type.Name, "DAC", checks, null, LinkLatency.OverCopper(standards, isTwistedPair: false, length, copper.NeededFec));
+        var latency = LinkLatency.OverCopper(standards, isTwistedPair: false, length, copper.NeededFec);
+        return new SingleLink(type.Name, "DAC", checks, null, latency);
     }
 
     /// <summary>A link over twisted pair.</summary>

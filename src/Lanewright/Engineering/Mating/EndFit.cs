@@ -51,7 +51,8 @@ internal sealed class EndFit
             conditions.Add($"an adapter takes the {module.Name} module into the {cage.Name} cage; the platform must know it");
             return;
         }
-        reasons.Add(new MatingReason(CheckNames.ModuleFit, $"{HostSideChecks.Article(module.Name)} module does not go into {HostSideChecks.Article(cage.Name)} cage"));
+        reasons.Add(new MatingReason(CheckNames.ModuleFit,
+            $"{HostSideChecks.Article(module.Name)} module does not go into {HostSideChecks.Article(cage.Name)} cage"));
     }
 
     private void Electrics(FormFactor module)
@@ -59,8 +60,9 @@ internal sealed class EndFit
         var fits = Interfaces().Where(i => i.Lanes * ways <= module.Lanes && i.Baud <= module.LaneBaudMax).ToImmutableArray();
         if (fits.IsEmpty)
         {
+            var article = HostSideChecks.Article(module.Name);
             reasons.Add(new MatingReason(CheckNames.HostInterface,
-                $"no electrical interface carries {Ports()} through the {module.Lanes} contacts of {HostSideChecks.Article(module.Name)} module"));
+                $"no electrical interface carries {Ports()} through the {module.Lanes} contacts of {article} module"));
             return;
         }
         if (end.Cage is null)

@@ -60,7 +60,8 @@ public sealed class Mating
     {
         if (left.Copper is not { } a || right.Copper is not { } b)
         {
-            reasons.Add(new MatingReason(CheckNames.FibreKind, $"{left.TypeName} and {right.TypeName}: copper at one end, light at the other"));
+            reasons.Add(new MatingReason(
+                CheckNames.FibreKind, $"{left.TypeName} and {right.TypeName}: copper at one end, light at the other"));
             return;
         }
         if (a.IsTwistedPair != b.IsTwistedPair)
@@ -70,10 +71,14 @@ public sealed class Mating
         if (a.Signal.Baud != b.Signal.Baud)
             reasons.Add(new MatingReason(CheckNames.LaneBaud, $"{a.Name} runs {a.Signal.Baud} a lane, {b.Name} {b.Signal.Baud}"));
         if (a.Signal.Modulation != b.Signal.Modulation)
-            reasons.Add(new MatingReason(CheckNames.LaneModulation, $"{a.Name} is {LaneSignal.Name(a.Signal.Modulation)}, {b.Name} {LaneSignal.Name(b.Signal.Modulation)}"));
+        {
+            var (levelsOfA, levelsOfB) = (LaneSignal.Name(a.Signal.Modulation), LaneSignal.Name(b.Signal.Modulation));
+            reasons.Add(new MatingReason(CheckNames.LaneModulation, $"{a.Name} is {levelsOfA}, {b.Name} {levelsOfB}"));
+        }
         Breakout(leftWays, rightWays);
         Longest(a.Reach, b.Reach);
-        if (a.Name != b.Name && a.Fec != b.Fec && a.Signal.Modulation == Modulation.Nrz) conditions.Add("both ports must be set to a code that both have");
+        if (a.Name != b.Name && a.Fec != b.Fec && a.Signal.Modulation == Modulation.Nrz)
+            conditions.Add("both ports must be set to a code that both have");
     }
 
     private void Light(InterfaceType a, InterfaceType b, int leftWays, int rightWays, EndFit leftFit, EndFit rightFit)
@@ -83,7 +88,8 @@ public sealed class Mating
         foreach (var check in MediaMatch.Of(a, b).Where(c => c.Verdict == Verdict.Fail && !IsAboutSplit(c, leftWays, rightWays)))
             reasons.Add(new MatingReason(check.Name, check.Note));
         Codes(a, b, leftFit, rightFit);
-        if (a.IsDraft || b.IsDraft) conditions.Add("the standard of one type was a draft when its values were taken; check the published text");
+        if (a.IsDraft || b.IsDraft)
+            conditions.Add("the standard of one type was a draft when its values were taken; check the published text");
         if (way.Fibre is { } fibre && fibre.Kind != a.FibreKind)
             reasons.Add(new MatingReason(CheckNames.FibreKind, $"{a.Name} does not run on {fibre.Name}"));
         if (reasons.Count > 0) return;
@@ -116,7 +122,8 @@ public sealed class Mating
         if (bothNrz && !leftFit.HasOwnFec && !rightFit.HasOwnFec)
         {
             var code = a.Fec == FecSide.None ? b.Fec : a.Fec;
-            conditions.Add($"{a.Name} asks for {a.Fec} and {b.Name} for {b.Fec}: set both ports to {code}, outside one of the two standards");
+            conditions.Add(
+                $"{a.Name} asks for {a.Fec} and {b.Name} for {b.Fec}: set both ports to {code}, outside one of the two standards");
             return;
         }
         reasons.Add(new MatingReason(CheckNames.WireFec, $"{a.Name} puts {a.Fec} on the wire, {b.Name} {b.Fec}"));
@@ -124,16 +131,18 @@ public sealed class Mating
 
     private void Breakout(int leftWays, int rightWays)
     {
-        if (leftWays > 1) conditions.Add($"the {left.TypeName} end runs as breakout {leftWays}x{right.Rate}, if its platform and module list that");
-        if (rightWays > 1) conditions.Add($"the {right.TypeName} end runs as breakout {rightWays}x{left.Rate}, if its platform and module list that");
+        const string ifListed = "if its platform and module list that";
+        if (leftWays > 1) conditions.Add($"the {left.TypeName} end runs as breakout {leftWays}x{right.Rate}, {ifListed}");
+        if (rightWays > 1) conditions.Add($"the {right.TypeName} end runs as breakout {rightWays}x{left.Rate}, {ifListed}");
     }
 
     private void FanOut(InterfaceType a, InterfaceType b, int ways)
     {
         var wide = a.Rate > b.Rate ? a : b;
         var narrow = a.Rate > b.Rate ? b : a;
-        if (wide.FibrePairs > 1 && wide.Connector != narrow.Connector)
-            conditions.Add($"a fan-out from {wide.Connector} {wide.Polish} to {ways} x {narrow.Connector} {narrow.Polish}, lane by lane in order".Replace("  ", " ", StringComparison.Ordinal));
+        if (wide.FibrePairs == 1 || wide.Connector == narrow.Connector) return;
+        var ends = $"{wide.Connector} {wide.Polish} to {ways} x {narrow.Connector} {narrow.Polish}";
+        conditions.Add($"a fan-out from {ends}, lane by lane in order".Replace("  ", " ", StringComparison.Ordinal));
     }
 
     private void Reach(InterfaceType a, InterfaceType b)
@@ -184,14 +193,19 @@ public sealed class Mating
         {
             if (tx.TxAverageMax is not { } launch || rx.RxAverageMax is not { } most)
             {
-                if (a.Name != b.Name) conditions.Add($"the levels of {(tx.TxAverageMax is null ? tx.Name : rx.Name)} are not known: check that no receiver is overloaded");
+                var unknown = tx.TxAverageMax is null ? tx.Name : rx.Name;
+                if (a.Name != b.Name)
+                    conditions.Add($"the levels of {unknown} are not known: check that no receiver is overloaded");
                 continue;
             }
             var fibre = way.Fibre ?? standards.Fibres.First(f => f.Kind == tx.FibreKind);
             var least = LeastLoss(fibre, tx);
             var excess = (launch.Value - least - most.Value).Value;
-            if (excess > 1e-9)
-                conditions.Add($"at least {Numerals.Unit(Math.Round((launch.Value - most.Value).Value, 4), "dB")} of loss between the {tx.Name} transmitter and the {rx.Name} receiver: an attenuator on short fibre");
+            if (excess <= 1e-9) continue;
+            var loss = Numerals.Unit(Math.Round((launch.Value - most.Value).Value, 4), "dB");
+            conditions.Add(
+                $"at least {loss} of loss between the {tx.Name} transmitter and the {rx.Name} receiver: "
+                + "an attenuator on short fibre");
         }
     }
 
@@ -199,7 +213,8 @@ public sealed class Mating
     {
         if (way.Length is not { } length) return default;
         var none = new Known<Decibels>(default, Text.Citation.OfPlan);
-        return ChannelLoss.Of(new Channel { Fibre = fibre, Length = length, ConnectionLoss = none, SpliceLoss = none }, type)?.Minimum ?? default;
+        var channel = new Channel { Fibre = fibre, Length = length, ConnectionLoss = none, SpliceLoss = none };
+        return ChannelLoss.Of(channel, type)?.Minimum ?? default;
     }
 
     private static BitRate Smaller(BitRate a, BitRate b) => a < b ? a : b;

@@ -35,7 +35,7 @@ public sealed class ModulePower
         return power;
     }
 
-    /// <summary>The device of a group that gives its modules the most; none, and no power, of a group whose places could not be found.</summary>
+    /// <summary>The device of a group that gives its modules the most; none, and no power, of a group whose places are unknown.</summary>
     public (int Device, Watts Power) MostIn(DeviceGroup group)
     {
         if (group.Count == 0) return (-1, default);
