@@ -7,5 +7,8 @@ public static class CheckCodes
 {
     /// <summary>The kind, or null for a comparison that is only advice.</summary>
     public static FindingKind? Of(string checkName) =>
-        RuleBook.All.OfType<CheckRule>().Where(r => r.CheckName == checkName && r.Kind.Severity == Severity.Error).Select(r => r.Kind).FirstOrDefault();
+        RuleBook.All.OfType<CheckRule>()
+            .Where(r => r.CheckName == checkName && r.Kind.Severity == Severity.Error)
+            .Select(r => r.Kind)
+            .FirstOrDefault();
 }

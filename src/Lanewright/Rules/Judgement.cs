@@ -38,7 +38,11 @@ public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<Part
         {
             Subject = choice.Class.SetNames,
             Count = links ?? choice.Class.Count,
-            Related = [.. choice.Class.Statements.Skip(1).Take(MostRelated).Select(s => new RelatedPlace(s.Span, $"'{s.Name}' has links alike"))],
+            Related =
+            [
+                .. choice.Class.Statements.Skip(1).Take(MostRelated)
+                    .Select(s => new RelatedPlace(s.Span, $"'{s.Name}' has links alike")),
+            ],
             Evidence = check is null ? null : new Evidence(check.Name, check.Value, check.Limit, check.Unit, check.Source),
         });
     }

@@ -46,7 +46,10 @@ internal static class SameCause
         [CheckNames.Damage] = [CheckNames.Overload],
         [CheckNames.CopperLoss] = [CheckNames.CopperPractice],
         [CheckNames.Reach] =
-            [CheckNames.DispersionPositive, CheckNames.DispersionNegative, CheckNames.Dgd, CheckNames.CopperLoss, CheckNames.CopperPractice],
+        [
+            CheckNames.DispersionPositive, CheckNames.DispersionNegative, CheckNames.Dgd,
+            CheckNames.CopperLoss, CheckNames.CopperPractice,
+        ],
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The comparisons to speak of: all that pass, and of those that do not, the ones with a cause of their own.</summary>

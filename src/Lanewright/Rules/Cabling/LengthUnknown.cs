@@ -16,7 +16,9 @@ internal sealed class LengthUnknown() : Rule("LW1401", nameof(LengthUnknown))
             if (plan.Devices.Rack(from) is not null && plan.Devices.Rack(to) is not null) continue;
             var unplaced = plan.Devices.Rack(from) is null ? from : to;
             judgement.Add(this, plan.Statements[statement].Span,
-                $"'{plan.Statements[statement].Name}' has no length and {plan.Devices.Name(unplaced)} has no place; give the link a length or its groups racks", Numerals.Whole(statement));
+                $"'{plan.Statements[statement].Name}' has no length and {plan.Devices.Name(unplaced)} has no place; "
+                + "give the link a length or its groups racks",
+                Numerals.Whole(statement));
         }
     }
 }

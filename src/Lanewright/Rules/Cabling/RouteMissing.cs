@@ -11,9 +11,12 @@ internal sealed class RouteMissing() : Rule("LW1402", nameof(RouteMissing))
         var plan = judgement.Plan;
         foreach (var (statement, link) in judgement.Design.UnmeasuredLinks)
         {
-            if (plan.Devices.Rack(plan.Links.FromDevice(link)) is not { } from || plan.Devices.Rack(plan.Links.ToDevice(link)) is not { } to) continue;
+            if (plan.Devices.Rack(plan.Links.FromDevice(link)) is not { } from) continue;
+            if (plan.Devices.Rack(plan.Links.ToDevice(link)) is not { } to) continue;
             judgement.Add(this, plan.Statements[statement].Span,
-                $"'{plan.Statements[statement].Name}' runs from {from.Hall.FullName} to {to.Hall.FullName} and no route joins the two; add one under 'routes'", Numerals.Whole(statement));
+                $"'{plan.Statements[statement].Name}' runs from {from.Hall.FullName} to {to.Hall.FullName} "
+                + "and no route joins the two; add one under 'routes'",
+                Numerals.Whole(statement));
         }
     }
 }

@@ -16,7 +16,9 @@ internal sealed class StockUnused() : Rule("LW2801", nameof(StockUnused), Severi
             var left = onHand - used.GetValueOrDefault(stock.Key);
             if (left <= 0) continue;
             var length = stock.Key.Length is { } l ? $" of {l}" : "";
-            judgement.Add(this, stock.First().Span, $"{Numerals.Whole(left)} of {Numerals.Whole(onHand)} {stock.Key.Name}{length} stay in stock: no link has use for them", stock.Key.Name, left);
+            judgement.Add(this, stock.First().Span,
+                $"{Numerals.Whole(left)} of {Numerals.Whole(onHand)} {stock.Key.Name}{length} stay in stock: no link has use for them",
+                stock.Key.Name, left);
         }
     }
 }

@@ -12,7 +12,9 @@ internal sealed class AdapterInUse() : Rule("LW2109", nameof(AdapterInUse), Seve
         {
             var statement = choice.Class.Statement;
             if (!statement.From.UsesAdapter && !statement.To.UsesAdapter) continue;
-            judgement.Add(this, choice, "the module sits in an adapter: the cage's other lanes are lost, and the platform's release notes must list the adapter");
+            judgement.Add(this, choice,
+                "the module sits in an adapter: the cage's other lanes are lost, "
+                + "and the platform's release notes must list the adapter");
         }
     }
 }

@@ -12,7 +12,8 @@ internal sealed class AttenuatorAdded() : Rule("LW2416", nameof(AttenuatorAdded)
     {
         foreach (var (choice, solution) in judgement.Judged())
         {
-            if (solution.Attenuator is not { } part || solution.Verdict == Verdict.Fail || choice.Class.Statement.Attenuator is not null) continue;
+            if (solution.Attenuator is not { } part || solution.Verdict == Verdict.Fail) continue;
+            if (choice.Class.Statement.Attenuator is not null) continue;
             judgement.Add(this, choice,
                 $"{Receiver(solution)} would get too much light; {part.Title} ({part.Name}) is in the parts list and has to be "
                 + "fitted there before the link is lit");

@@ -8,5 +8,6 @@ internal sealed class BendSpaceShort() : CheckRule("LW2601", nameof(BendSpaceSho
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"plug and bend need {Limit(check)} in front of the ports and the rack has {Value(check)}{AtEnd(check)}; use a rack with more front space, a thinner cable or optics";
+        $"plug and bend need {Limit(check)} in front of the ports and the rack has {Value(check)}{AtEnd(check)}; "
+        + "use a rack with more front space, a thinner cable or optics";
 }

@@ -8,5 +8,6 @@ internal sealed class CopperLossExceeded() : CheckRule("LW2501", nameof(CopperLo
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the assembly loses {Value(check)} ({check.Note}) and {solution.TypeName} allows {Limit(check)}; take a shorter or thicker one, or active copper";
+        $"the assembly loses {Value(check)} ({check.Note}) and {solution.TypeName} allows {Limit(check)}; "
+        + "take a shorter or thicker one, or active copper";
 }

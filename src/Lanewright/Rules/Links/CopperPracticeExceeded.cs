@@ -8,5 +8,6 @@ internal sealed class CopperPracticeExceeded() : CheckRule("LW2502", nameof(Copp
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"passive copper of {Value(check)} is over the limit of {Limit(check)} at this rate; take active copper or optics, or raise copper-limits in the policy";
+        $"passive copper of {Value(check)} is over the limit of {Limit(check)} at this rate; "
+        + "take active copper or optics, or raise copper-limits in the policy";
 }

@@ -8,5 +8,6 @@ internal sealed class GroupDelayExceeded() : CheckRule("LW2408", nameof(GroupDel
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the delay between polarisation modes reaches {Value(check)} and {solution.TypeName} tolerates {Limit(check)}; use fibre with less polarisation mode dispersion";
+        $"the delay between polarisation modes reaches {Value(check)} and {solution.TypeName} tolerates {Limit(check)}; "
+        + "use fibre with less polarisation mode dispersion";
 }

@@ -15,7 +15,10 @@ internal sealed class LimitUnknown() : Rule("LW2702", nameof(LimitUnknown), Seve
             var unknown = solution.Checks.Where(c => c.Verdict == Verdict.Unproven && !c.IsAdvice).ToList();
             if (unknown.Count == 0) continue;
             var what = string.Join("; ", unknown.Select(c => c.Note.Length > 0 ? $"{c.Name}: {c.Note}" : c.Name));
-            judgement.Add(this, choice, $"{solution.TypeName} is unproven ({what}); take the figures from the module's data sheet and add them with 'standards', or choose a type whose limits are known", unknown[0]);
+            judgement.Add(this, choice,
+                $"{solution.TypeName} is unproven ({what}); take the figures from the module's data sheet "
+                + "and add them with 'standards', or choose a type whose limits are known",
+                unknown[0]);
         }
     }
 }

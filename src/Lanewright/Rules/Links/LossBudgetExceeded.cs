@@ -8,5 +8,6 @@ internal sealed class LossBudgetExceeded() : CheckRule("LW2401", nameof(LossBudg
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the channel loses {Value(check)} and {solution.TypeName} allows {Limit(check)}, {Gap(check)} too much ({check.Note}); shorten it, use fewer or better connections, or take a type with a larger budget";
+        $"the channel loses {Value(check)} and {solution.TypeName} allows {Limit(check)}, {Gap(check)} too much ({check.Note}); "
+        + "shorten it, use fewer or better connections, or take a type with a larger budget";
 }

@@ -16,7 +16,9 @@ internal sealed class LossMarginThin() : Rule("LW2414", nameof(LossMarginThin), 
             var loss = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
             if (loss is not { Verdict: Verdict.Pass, Margin: { } margin } || margin >= Math.Max(wanted, 0)) continue;
             judgement.Add(this, choice,
-                $"{Numerals.Shown(margin, "dB")} of loss margin are left and the policy wants {judgement.Plan.Policy.LeastMargin}; clean and measure, or choose a type with a larger budget", loss);
+                $"{Numerals.Shown(margin, "dB")} of loss margin are left and the policy wants {judgement.Plan.Policy.LeastMargin}; "
+                + "clean and measure, or choose a type with a larger budget",
+                loss);
         }
     }
 }

@@ -8,5 +8,6 @@ internal sealed class ModulePowerExceeded() : CheckRule("LW2103", nameof(ModuleP
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the module draws {Value(check)} and the cage gives {Limit(check)}{AtEnd(check)}; move it to a port with a higher limit or choose a cooler module";
+        $"the module draws {Value(check)} and the cage gives {Limit(check)}{AtEnd(check)}; "
+        + "move it to a port with a higher limit or choose a cooler module";
 }

@@ -16,7 +16,8 @@ internal sealed class NoCandidatePasses() : Rule("LW2701", nameof(NoCandidatePas
             var change = SmallestChange.Of(choice) ?? "no single change is enough";
             var nearest = choice.Candidates[0];
             judgement.Add(this, choice,
-                $"none of {choice.Candidates.Length} ways to make a {choice.Class.Statement.Rate} link passes; nearest is {nearest.Name} ({LostBy.Reason(nearest, null, "")}). Smallest change: {change}");
+                $"none of {choice.Candidates.Length} ways to make a {choice.Class.Statement.Rate} link passes; "
+                + $"nearest is {nearest.Name} ({LostBy.Reason(nearest, null, "")}). Smallest change: {change}");
         }
     }
 }

@@ -12,7 +12,10 @@ internal sealed class NothingJoinsPorts() : Rule("LW2703", nameof(NothingJoinsPo
         foreach (var choice in judgement.Design.Choices)
         {
             if (!choice.Candidates.IsEmpty || choice.Class.Needed is null) continue;
-            judgement.Add(this, choice, $"nothing in the catalogue joins {Port(choice.Class.From, choice)} and {Port(choice.Class.To, choice)} at {choice.Class.Statement.Rate}{Wanted(choice)}; choose other models, another split, or add the part to the catalogue");
+            judgement.Add(this, choice,
+                $"nothing in the catalogue joins {Port(choice.Class.From, choice)} and {Port(choice.Class.To, choice)} "
+                + $"at {choice.Class.Statement.Rate}{Wanted(choice)}; "
+                + "choose other models, another split, or add the part to the catalogue");
         }
     }
 

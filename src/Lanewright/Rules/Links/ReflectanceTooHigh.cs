@@ -8,5 +8,8 @@ internal sealed class ReflectanceTooHigh() : CheckRule("LW2411", nameof(Reflecta
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        check.Margin is null ? $"{check.Note}; use fewer connections or angled ones" : $"each connection reflects {Value(check)} and {solution.TypeName} allows {Limit(check)} here; use fewer connections, better polish or angled ones";
+        check.Margin is null
+            ? $"{check.Note}; use fewer connections or angled ones"
+            : $"each connection reflects {Value(check)} and {solution.TypeName} allows {Limit(check)} here; "
+                + "use fewer connections, better polish or angled ones";
 }

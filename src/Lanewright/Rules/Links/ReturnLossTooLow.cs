@@ -8,5 +8,6 @@ internal sealed class ReturnLossTooLow() : CheckRule("LW2412", nameof(ReturnLoss
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the return loss of the channel is {Value(check)} and {solution.TypeName} asks for {Limit(check)}; use fewer connections, better polish or angled ones";
+        $"the return loss of the channel is {Value(check)} and {solution.TypeName} asks for {Limit(check)}; "
+        + "use fewer connections, better polish or angled ones";
 }

@@ -12,5 +12,6 @@ internal sealed class ThickCopperBend() : CheckRule("LW2602", nameof(ThickCopper
 
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"installers give thick copper {Limit(check)} from port to door and the rack has {Value(check)}{AtEnd(check)}; plan side exits or thinner cable";
+        $"installers give thick copper {Limit(check)} from port to door and the rack has {Value(check)}{AtEnd(check)}; "
+        + "plan side exits or thinner cable";
 }

@@ -18,6 +18,9 @@ internal sealed class WeakValuesUsed() : Rule("LW2704", nameof(WeakValuesUsed), 
         }
         if (weak.Count == 0 || judgement.Plan.Sources.IsEmpty) return;
         var types = string.Join(", ", weak.Select(w => $"{w.Key} ({(w.Value == 1 ? "1 link" : $"{w.Value} links")})"));
-        judgement.Add(this, judgement.Plan.Sources[0].Span(0, 0), $"verdicts on {types} rest on weakly known values; 'lanewright standards' shows which, and the document should be checked before money is spent", count: weak.Values.Sum());
+        judgement.Add(this, judgement.Plan.Sources[0].Span(0, 0),
+            $"verdicts on {types} rest on weakly known values; 'lanewright standards' shows which, "
+            + "and the document should be checked before money is spent",
+            count: weak.Values.Sum());
     }
 }

@@ -16,7 +16,9 @@ internal sealed class BoxPowerExceeded() : Rule("LW2105", nameof(BoxPowerExceede
             var (device, watts) = power.MostIn(group);
             if (watts <= budget) continue;
             judgement.Add(this, group.Span,
-                $"the modules of {judgement.Plan.Devices.Name(device)} draw {watts} and {group.Model.Name} can spare {budget}; use copper or cooler modules on some ports, or populate fewer", group.Name, group.Count);
+                $"the modules of {judgement.Plan.Devices.Name(device)} draw {watts} and {group.Model.Name} can spare {budget}; "
+                + "use copper or cooler modules on some ports, or populate fewer",
+                group.Name, group.Count);
         }
     }
 }
