@@ -18,7 +18,8 @@ internal sealed class DiskFiles : PlanFiles
             using var reader = new StreamReader(path, new UTF8Encoding(false, throwOnInvalidBytes: true));
             return new SourceText(path.Replace('\\', '/'), reader.ReadToEnd());
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or DecoderFallbackException or ArgumentException or NotSupportedException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or DecoderFallbackException
+            or ArgumentException or NotSupportedException)
         {
             return null;
         }

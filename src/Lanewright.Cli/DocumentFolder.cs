@@ -23,7 +23,9 @@ internal static class DocumentFolder
                 lock (faults) faults.Add(fault);
             }
         });
-        return faults.Count > 0 ? throw new UsageFault($"the documents cannot be written to '{folder}': {faults[0].Message}") : [.. documents.Select(d => d.Name)];
+        return faults.Count > 0
+            ? throw new UsageFault($"the documents cannot be written to '{folder}': {faults[0].Message}")
+            : [.. documents.Select(d => d.Name)];
     }
 
     private static void WriteOne(string path, Deliverable document)
@@ -32,7 +34,8 @@ internal static class DocumentFolder
         var beside = path + ".partial";
         try
         {
-            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.ReadWrite, FileShare.None, 1 << 16)) document.Write(stream);
+            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.ReadWrite, FileShare.None, 1 << 16))
+                document.Write(stream);
             File.Move(beside, path, overwrite: true);
         }
         finally

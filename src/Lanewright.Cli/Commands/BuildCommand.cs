@@ -42,9 +42,16 @@ internal static class BuildCommand
         if (judged.Plan is { } plan)
         {
             var summary = PlanSummary.Of(judged);
-            Screen.Line($"{plan.Title}: {Numerals.Grouped(summary.Devices)} devices, {Numerals.Grouped(summary.Links)} links in {summary.Classes} classes, {Numerals.Grouped(summary.Cables)} cables");
-            Screen.Line($"to buy {Numerals.Grouped(summary.Price.Units)} {plan.Currency}, at most {Numerals.Grouped((decimal)summary.Power.Value)} W; links: {summary.Passing} pass, {summary.Unproven} unproven, {summary.Failing} fail");
+            Screen.Line(
+                $"{plan.Title}: {Numerals.Grouped(summary.Devices)} devices, {Numerals.Grouped(summary.Links)} links "
+                + $"in {summary.Classes} classes, {Numerals.Grouped(summary.Cables)} cables");
+            Screen.Line(
+                $"to buy {Numerals.Grouped(summary.Price.Units)} {plan.Currency}, "
+                + $"at most {Numerals.Grouped((decimal)summary.Power.Value)} W; "
+                + $"links: {summary.Passing} pass, {summary.Unproven} unproven, {summary.Failing} fail");
         }
-        Screen.Line($"{written.Count} documents in {folder}: {string.Join(", ", written.Where(w => !w.Contains('/')))}{(written.Any(w => w.Contains('/')) ? ", drawings/" : "")}");
+        var listed = string.Join(", ", written.Where(w => !w.Contains('/')));
+        var drawings = written.Any(w => w.Contains('/')) ? ", drawings/" : "";
+        Screen.Line($"{written.Count} documents in {folder}: {listed}{drawings}");
     }
 }

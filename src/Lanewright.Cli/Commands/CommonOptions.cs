@@ -17,7 +17,8 @@ internal static class CommonOptions
     {
         var path = DiskFiles.PlanPath(named);
         var files = new DiskFiles();
-        if (files.Read(path) is null) throw new UsageFault($"the plan '{path}' cannot be read: it does not exist, is too large or is no UTF-8 text");
+        if (files.Read(path) is null)
+            throw new UsageFault($"the plan '{path}' cannot be read: it does not exist, is too large or is no UTF-8 text");
         return Printing.Screen.WithProgress(step => Compilation.Of(files, path, step));
     }
 }

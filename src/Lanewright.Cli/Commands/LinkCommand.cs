@@ -20,17 +20,26 @@ internal sealed class LinkCommand
     private readonly Option<string?> rate = new("--rate") { Description = "instead of a type: the rate to carry, such as 400G" };
     private readonly Option<string?> medium = new("--medium") { Description = "OS2, OM4, DAC, AEC, AOC, CAT6A and so on" };
     private readonly Option<string?> length = new("--length") { Description = "length, such as 500m", Required = true };
-    private readonly Option<int> connectors = new("--connectors") { Description = "mated pairs in the channel, the plugs in the modules not counted" };
+    private readonly Option<int> connectors = new("--connectors")
+    {
+        Description = "mated pairs in the channel, the plugs in the modules not counted",
+    };
     private readonly Option<string?> connectorLoss = new("--connector-loss") { Description = "loss of each mated pair, such as 0.35dB" };
     private readonly Option<int> splices = new("--splices") { Description = "splices in the channel" };
     private readonly Option<string?> spliceLoss = new("--splice-loss") { Description = "loss of each splice, such as 0.1dB" };
     private readonly Option<string?> reflectance = new("--reflectance") { Description = "reflectance of each mated pair, such as -45dB" };
-    private readonly Option<string?> attenuation = new("--attenuation") { Description = "measured fibre attenuation, such as 0.35dB/km, or 0.35dB/km@1310nm to have it scaled" };
+    private readonly Option<string?> attenuation = new("--attenuation")
+    {
+        Description = "measured fibre attenuation, such as 0.35dB/km, or 0.35dB/km@1310nm to have it scaled",
+    };
     private readonly Option<string?> measuredLoss = new("--measured-loss") { Description = "measured loss of the whole channel" };
     private readonly Option<string?> attenuator = new("--attenuator") { Description = "an attenuator in the channel, such as 5dB" };
     private readonly Option<string?> ageing = new("--ageing-margin") { Description = "loss kept back for ageing and repair" };
     private readonly Option<int?> gauge = new("--awg") { Description = "wire gauge of copper; without it the thickest that is tabled" };
-    private readonly Option<string?> cage = new("--cage") { Description = "with --rate: cage of both ends, or of the near one, such as QSFP-DD:8x50G" };
+    private readonly Option<string?> cage = new("--cage")
+    {
+        Description = "with --rate: cage of both ends, or of the near one, such as QSFP-DD:8x50G",
+    };
     private readonly Option<string?> farCage = new("--far-cage") { Description = "with --rate: cage of the far end" };
     private readonly Option<bool> drafts = new("--drafts") { Description = "with --rate: allow types whose standard is a draft" };
     private readonly Option<bool> json = CommonOptions.Json();
@@ -51,7 +60,8 @@ internal sealed class LinkCommand
 
     private int Run(ParseResult parsed)
     {
-        if (parsed.GetValue(connectors) < 0 || parsed.GetValue(splices) < 0) throw new UsageFault("--connectors and --splices must not be below zero");
+        if (parsed.GetValue(connectors) < 0 || parsed.GetValue(splices) < 0)
+            throw new UsageFault("--connectors and --splices must not be below zero");
         var named = parsed.GetValue(type);
         return (named, QuantityOptions.Rate(parsed, rate)) switch
         {
@@ -66,7 +76,7 @@ internal sealed class LinkCommand
         var standards = StandardsLibrary.Shipped;
         var answer = standards.Copper(named) is { } copper
             ? Copper(parsed, standards, copper)
-            : Fibre(parsed, standards, TypeOf(standards, named), parsed.GetValue(farType) is { } far ? TypeOf(standards, far) : TypeOf(standards, named));
+            : Fibre(parsed, standards, TypeOf(standards, named), TypeOf(standards, parsed.GetValue(farType) ?? named));
         if (parsed.GetValue(json))
         {
             Screen.Document(stream => AnswersJson.Write(answer, stream));
@@ -74,19 +84,28 @@ internal sealed class LinkCommand
         else
         {
             ChecksPrinter.Print(answer.Checks);
-            Screen.Line($"{answer.TypeName} over {answer.MediumName}: {Checks.Word(answer.Verdict)} [{Marks.Name(answer.Mark)}], {Numerals.Plain(Math.Round(answer.Latency.Value.Nanoseconds, 1))} ns one way");
+            var delay = Numerals.Plain(Math.Round(answer.Latency.Value.Nanoseconds, 1));
+            Screen.Line(
+                $"{answer.TypeName} over {answer.MediumName}: {Checks.Word(answer.Verdict)} [{Marks.Name(answer.Mark)}], "
+                + $"{delay} ns one way");
         }
         return answer.Verdict == Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
-    private static InterfaceType TypeOf(StandardsLibrary standards, string name) => standards.Interface(name)
-        ?? throw new UsageFault($"no interface type is called '{name}'{Spelling.DidYouMean(name, standards.InterfaceTypes.Select(t => t.Name).Concat(standards.CopperTypes.Select(c => c.Name)))}");
+    private static InterfaceType TypeOf(StandardsLibrary standards, string name)
+    {
+        if (standards.Interface(name) is { } type) return type;
+        var known = standards.InterfaceTypes.Select(t => t.Name).Concat(standards.CopperTypes.Select(c => c.Name));
+        throw new UsageFault($"no interface type is called '{name}'{Spelling.DidYouMean(name, known)}");
+    }
 
     private SingleLink Fibre(ParseResult parsed, StandardsLibrary standards, InterfaceType from, InterfaceType to)
     {
         var name = parsed.GetValue(medium) ?? (from.FibreKind == FibreKind.SingleMode ? "OS2" : "OM4");
         var fibre = standards.Fibre(name)
-            ?? throw new UsageFault($"{from.Name} runs on fibre, and no fibre is called '{name}'; known are {string.Join(", ", standards.Fibres.Select(f => f.Name))}");
+            ?? throw new UsageFault(
+                $"{from.Name} runs on fibre, and no fibre is called '{name}'; "
+                + $"known are {string.Join(", ", standards.Fibres.Select(f => f.Name))}");
         return SingleLink.OverFibre(standards, ChannelOf(parsed, standards, fibre), from, to);
     }
 
@@ -132,16 +151,25 @@ internal sealed class LinkCommand
         var name = parsed.GetValue(medium) ?? (copper.IsTwistedPair ? "CAT6A" : "DAC");
         var metres = QuantityOptions.RequiredLength(parsed, length);
         if (copper.IsTwistedPair)
-            return name == "CAT6A" ? SingleLink.OverTwistedPair(standards, copper, metres) : throw new UsageFault($"{copper.Name} runs over CAT6A, not over '{name}'");
+        {
+            return name == "CAT6A"
+                ? SingleLink.OverTwistedPair(standards, copper, metres)
+                : throw new UsageFault($"{copper.Name} runs over CAT6A, not over '{name}'");
+        }
         if (name != "DAC") throw new UsageFault($"{copper.Name} runs over DAC, not over '{name}'");
         var thickest = standards.TwinaxLosses.Min(t => t.Gauge);
-        return SingleLink.OverTwinax(standards, copper, parsed.GetValue(gauge) ?? thickest, metres, PolicyBinder.Default(standards).CopperLimits);
+        var limits = PolicyBinder.Default(standards).CopperLimits;
+        return SingleLink.OverTwinax(standards, copper, parsed.GetValue(gauge) ?? thickest, metres, limits);
     }
 
     private int ListWays(ParseResult parsed, BitRate wanted)
     {
         var standards = StandardsLibrary.Shipped;
-        var policy = PolicyBinder.Default(standards) with { AllowsDrafts = parsed.GetValue(drafts), AgeingMargin = QuantityOptions.Loss(parsed, ageing) ?? default };
+        var policy = PolicyBinder.Default(standards) with
+        {
+            AllowsDrafts = parsed.GetValue(drafts),
+            AgeingMargin = QuantityOptions.Loss(parsed, ageing) ?? default,
+        };
         var question = new RateQuestion(new FinderContext(standards, CatalogueBinder.Shipped, policy), Statement(parsed, wanted));
         var near = parsed.GetValue(cage) is { } c ? CageOf(standards, c, wanted) : null;
         var far = parsed.GetValue(farCage) is { } f ? CageOf(standards, f, wanted) : null;
@@ -156,7 +184,9 @@ internal sealed class LinkCommand
     {
         var name = parsed.GetValue(medium);
         if (name is not null && !PlanLanguage.Media.Contains(name))
-            throw new UsageFault($"no medium is called '{name}'{Spelling.DidYouMean(name, PlanLanguage.Media)}; known are {string.Join(", ", PlanLanguage.Media)}");
+            throw new UsageFault(
+                $"no medium is called '{name}'{Spelling.DidYouMean(name, PlanLanguage.Media)}; "
+                + $"known are {string.Join(", ", PlanLanguage.Media)}");
         return RateQuestion.StatementFor(wanted) with
         {
             Media = name is null ? [] : [name],
@@ -176,10 +206,12 @@ internal sealed class LinkCommand
     {
         var parts = text.Split(':');
         var formFactor = standards.FormFactor(parts[0])
-            ?? throw new UsageFault($"no form factor is called '{parts[0]}'{Spelling.DidYouMean(parts[0], standards.FormFactors.Select(f => f.Name))}");
+            ?? throw new UsageFault(
+                $"no form factor is called '{parts[0]}'{Spelling.DidYouMean(parts[0], standards.FormFactors.Select(f => f.Name))}");
         if (parts.Length == 1) return RateQuestion.CageOf(standards, formFactor, formFactor.Lanes, standards.SignalNames, wanted);
         var modes = standards.CageModes(parts[1]);
-        if (modes.IsEmpty) throw new UsageFault($"no set of cage lanes is called '{parts[1]}'; known are {string.Join(", ", standards.CageNames)}");
+        if (modes.IsEmpty)
+            throw new UsageFault($"no set of cage lanes is called '{parts[1]}'; known are {string.Join(", ", standards.CageNames)}");
         var signals = modes.Where(m => m.Possible).Select(m => m.Signal).ToHashSet();
         var names = standards.SignalNames.Where(n => standards.Signal(n) is { } signal && signals.Contains(signal));
         Numerals.TryWhole(parts[1].Split('x')[0], out var lanes);
@@ -193,7 +225,8 @@ internal sealed class LinkCommand
             ["way", "type", "medium", "verdict", "mark", "CU", "W", "lost by"],
             candidates.Select(s => (IReadOnlyList<string>)
             [
-                s.Name, s.TypeName, s.MediumName, Checks.Word(s.Verdict), Marks.Name(s.Mark), s.Price.ToString(), Numerals.Plain(s.Power.Value), LostBy.Reason(s, best, "CU"),
+                s.Name, s.TypeName, s.MediumName, Checks.Word(s.Verdict), Marks.Name(s.Mark), s.Price.ToString(),
+                Numerals.Plain(s.Power.Value), LostBy.Reason(s, best, "CU"),
             ]));
         Screen.Line("prices are invented placeholders of the shipped catalogue; a plan with a catalogue of its own uses real ones");
     }

@@ -26,7 +26,9 @@ internal static class MateCommand
         {
             var standards = StandardsLibrary.Shipped;
             var way = new MatingWay(FibreOf(standards, parsed.GetValue(medium)), QuantityOptions.Length(parsed, length));
-            var answer = Mating.Of(standards, EndOf(standards, parsed.GetRequiredValue(a)), EndOf(standards, parsed.GetRequiredValue(b)), way);
+            var near = EndOf(standards, parsed.GetRequiredValue(a));
+            var far = EndOf(standards, parsed.GetRequiredValue(b));
+            var answer = Mating.Of(standards, near, far, way);
             if (parsed.GetValue(json)) Screen.Document(stream => AnswersJson.Write(answer, stream));
             else Print(answer);
             return answer.Verdict == MatingVerdict.Never ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
@@ -40,8 +42,9 @@ internal static class MateCommand
     private static Fibre? FibreOf(StandardsLibrary standards, string? name)
     {
         if (name is null or "DAC" or "CAT6A") return null;
-        return standards.Fibre(name)
-            ?? throw new UsageFault($"no fibre is called '{name}'{Spelling.DidYouMean(name, standards.Fibres.Select(f => f.Name))}; known are {string.Join(", ", standards.Fibres.Select(f => f.Name))}");
+        if (standards.Fibre(name) is { } fibre) return fibre;
+        var known = standards.Fibres.Select(f => f.Name).ToList();
+        throw new UsageFault($"no fibre is called '{name}'{Spelling.DidYouMean(name, known)}; known are {string.Join(", ", known)}");
     }
 
     private static void Print(MatingAnswer answer)

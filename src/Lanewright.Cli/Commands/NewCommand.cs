@@ -15,7 +15,8 @@ internal static class NewCommand
         command.SetAction(parsed =>
         {
             var target = parsed.GetRequiredValue(path);
-            if (File.Exists(target) || Directory.Exists(target)) throw new UsageFault($"'{target}' exists already and is left as it is; name another file");
+            if (File.Exists(target) || Directory.Exists(target))
+                throw new UsageFault($"'{target}' exists already and is left as it is; name another file");
             var folder = Path.GetDirectoryName(Path.GetFullPath(target)) ?? ".";
             DocumentFolder.Write(folder, [new Deliverable(Path.GetFileName(target), PlanStarter.Write)], _ => { });
             Screen.Line($"wrote {target}; 'lanewright check {target}' judges it");

@@ -12,11 +12,16 @@ internal static class SchemaCommand
     public static Command Create()
     {
         var catalogue = new Option<bool>("--catalogue") { Description = "the schema of catalogue files instead of plans" };
-        var command = new Command("schema", "print the JSON Schema of plan files, with which YAML editors complete and check them") { catalogue };
+        var command = new Command("schema", "print the JSON Schema of plan files, with which YAML editors complete and check them")
+        {
+            catalogue,
+        };
         command.SetAction(parsed =>
         {
-            var isCatalogue = parsed.GetValue(catalogue);
-            Screen.Document(stream => SchemaJson.Write(isCatalogue ? CatalogueLanguage.File : PlanLanguage.File, isCatalogue ? "Lanewright catalogue" : "Lanewright plan", stream));
+            var (shape, title) = parsed.GetValue(catalogue)
+                ? (CatalogueLanguage.File, "Lanewright catalogue")
+                : (PlanLanguage.File, "Lanewright plan");
+            Screen.Document(stream => SchemaJson.Write(shape, title, stream));
             return ExitCodes.NoErrors;
         });
         return command;

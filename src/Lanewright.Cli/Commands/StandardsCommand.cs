@@ -10,12 +10,22 @@ namespace Lanewright.Cli.Commands;
 /// <summary><c>standards</c>: list and search the tables, or show one subject whole with its sources.</summary>
 internal sealed class StandardsCommand
 {
-    private readonly Argument<string?> subject = new("SUBJECT") { Description = "one subject to show whole, such as 400GBASE-DR4", Arity = ArgumentArity.ZeroOrOne };
+    private readonly Argument<string?> subject = new("SUBJECT")
+    {
+        Description = "one subject to show whole, such as 400GBASE-DR4",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
     private readonly Option<string?> table = new("--table") { Description = "only this table" };
     private readonly Option<string?> rate = new("--rate") { Description = "only subjects of this rate" };
-    private readonly Option<string?> medium = new("--medium") { Description = "only types that run on this medium: OS2, OM4, DAC and so on" };
+    private readonly Option<string?> medium = new("--medium")
+    {
+        Description = "only types that run on this medium: OS2, OM4, DAC and so on",
+    };
     private readonly Option<string?> reach = new("--reach") { Description = "only types that reach at least this far on the medium" };
-    private readonly Option<string?> formFactor = new("--form-factor") { Description = "only types a shipped module of this form factor runs" };
+    private readonly Option<string?> formFactor = new("--form-factor")
+    {
+        Description = "only types a shipped module of this form factor runs",
+    };
     private readonly Option<string?> find = new("--find") { Description = "only subjects whose name or values hold this text" };
     private readonly Option<bool> json = CommonOptions.Json();
 
@@ -61,8 +71,9 @@ internal sealed class StandardsCommand
             ["table", "subject", "rate", "lanes", "signal", "medium", "reach", "standard", "weakest mark"],
             found.Select(f => (IReadOnlyList<string>)
             [
-                f.Table, f.Sheet.Subject, Value(f.Sheet, "rate"), Value(f.Sheet, "media-lanes", "lanes"), Signal(f.Sheet), Value(f.Sheet, "fibre", "medium", "kind"),
-                Value(f.Sheet, "reach-os2", "reach-om4", "reach-om3", "reach"), f.Sheet.Facts[0].Source.Document, Marks.Name(f.Sheet.Facts.Max(x => x.Source.Mark)),
+                f.Table, f.Sheet.Subject, Value(f.Sheet, "rate"), Value(f.Sheet, "media-lanes", "lanes"), Signal(f.Sheet),
+                Value(f.Sheet, "fibre", "medium", "kind"), Value(f.Sheet, "reach-os2", "reach-om4", "reach-om3", "reach"),
+                f.Sheet.Facts[0].Source.Document, Marks.Name(f.Sheet.Facts.Max(x => x.Source.Mark)),
             ]));
         Screen.Line($"{found.Count} subjects; 'lanewright standards SUBJECT' shows one whole with its sources");
     }
@@ -83,7 +94,8 @@ internal sealed class StandardsCommand
         if (found.Count == 0)
         {
             var known = library.Sheets.Values.SelectMany(t => t.Sheets).Select(s => s.Subject);
-            throw new UsageFault($"no subject is called '{named}'{Spelling.DidYouMean(named, known)}; 'lanewright standards --find TEXT' searches");
+            throw new UsageFault(
+                $"no subject is called '{named}'{Spelling.DidYouMean(named, known)}; 'lanewright standards --find TEXT' searches");
         }
         if (asJson)
         {
@@ -95,7 +107,10 @@ internal sealed class StandardsCommand
             Screen.Line($"{sheet.Subject} ({table})");
             Screen.Print(
                 ["field", "value", "unit", "source", "mark", "read in", "note"],
-                sheet.Facts.Select(f => (IReadOnlyList<string>)[f.Field, f.Value, f.Unit, f.Source.ToString(), Marks.Name(f.Source.Mark), f.Source.ReadIn, f.Source.Note]));
+                sheet.Facts.Select(f => (IReadOnlyList<string>)
+                [
+                    f.Field, f.Value, f.Unit, f.Source.ToString(), Marks.Name(f.Source.Mark), f.Source.ReadIn, f.Source.Note,
+                ]));
             foreach (var (key, what) in StandardsQuery.TextsReadIn(sheet)) Screen.Line($"  {key}: {what}");
         }
     }

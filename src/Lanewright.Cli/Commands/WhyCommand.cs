@@ -20,7 +20,8 @@ internal static class WhyCommand
         var link = new Argument<string>("LINK") { Description = "a set of links by name, a link (L000001) or a class (K001)" };
         var json = CommonOptions.Json();
         var command = new Command("why", "show every way a link could be made and why each lost") { plan, link, json };
-        command.SetAction(parsed => Run(CommonOptions.Compile(parsed.GetRequiredValue(plan)), parsed.GetRequiredValue(link), parsed.GetValue(json)));
+        command.SetAction(parsed => Run(
+            CommonOptions.Compile(parsed.GetRequiredValue(plan)), parsed.GetRequiredValue(link), parsed.GetValue(json)));
         return command;
     }
 
@@ -48,12 +49,16 @@ internal static class WhyCommand
     private static void Print(JudgedPlan judged, ClassChoice choice)
     {
         var plan = judged.Plan!;
-        Screen.Line($"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.SetNames}': {choice.Class.Count} links at {choice.Class.Statement.Rate}, {choice.Class.Needed?.ToString() ?? "unknown"} or longer");
+        var length = choice.Class.Needed?.ToString() ?? "unknown";
+        Screen.Line(
+            $"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.SetNames}': "
+            + $"{choice.Class.Count} links at {choice.Class.Statement.Rate}, {length} or longer");
         Screen.Print(
             ["", "way", "medium", "verdict", plan.Currency + " a link", "W a link", "lost by"],
             choice.Candidates.Select(s => (IReadOnlyList<string>)
             [
-                s.Name == choice.Chosen?.Name ? "taken" : "", s.Name, s.MediumName, Checks.Word(s.Verdict), s.Price.ToString(), s.Power.Value.ToString("0.##"),
+                s.Name == choice.Chosen?.Name ? "taken" : "", s.Name, s.MediumName, Checks.Word(s.Verdict),
+                s.Price.ToString(), s.Power.Value.ToString("0.##"),
                 LostBy.Reason(s, choice.Chosen, plan.Currency),
             ]));
         if (choice.Verdict == Verdict.Fail && SmallestChange.Of(choice) is { } change) Screen.Line("smallest change: " + change);

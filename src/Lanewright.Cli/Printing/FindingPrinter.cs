@@ -11,9 +11,11 @@ internal static class FindingPrinter
     {
         foreach (var finding in findings)
         {
-            var at = finding.Span.Source is null ? "" : $"{finding.Span.Path}:{finding.Span.Position.Line}:{finding.Span.Position.Column}: ";
+            var (path, position) = (finding.Span.Path, finding.Span.Position);
+            var at = finding.Span.Source is null ? "" : $"{path}:{position.Line}:{position.Column}: ";
             var word = Word(finding.Severity);
-            console.MarkupLineInterpolated($"{at}[{Colour(finding.Severity)}]{word}[/] {finding.Kind.Code} {finding.Kind.Name}: {finding.Message}");
+            console.MarkupLineInterpolated(
+                $"{at}[{Colour(finding.Severity)}]{word}[/] {finding.Kind.Code} {finding.Kind.Name}: {finding.Message}");
         }
         var errors = findings.Count(f => f.Severity == Severity.Error);
         var warnings = findings.Count(f => f.Severity == Severity.Warning);

@@ -29,7 +29,8 @@ internal static class Screen
     public static void Print(IReadOnlyList<string> header, IEnumerable<IReadOnlyList<string>> rows)
     {
         var table = new Table { Border = TableBorder.Simple };
-        foreach (var name in header) table.AddColumn(new TableColumn(new Spectre.Console.Text(name, new Style(decoration: Decoration.Bold))));
+        var bold = new Style(decoration: Decoration.Bold);
+        foreach (var name in header) table.AddColumn(new TableColumn(new Spectre.Console.Text(name, bold)));
         foreach (var row in rows) table.AddRow(row.Select(cell => new Spectre.Console.Text(cell)));
         Tables.Write(table);
     }
