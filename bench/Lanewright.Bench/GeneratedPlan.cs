@@ -48,7 +48,8 @@ internal static class GeneratedPlan
                 $"  keeper-{r}: {{ model: fixed-48x1-4x10, racks: hall/R{r}, unit: 42 }}",
             })
             .Concat(Enumerable.Range(1, pods).Select(p =>
-                $"  spine-{p}: {{ model: fixed-64x400, count: 8, racks: hall/S{((p - 1) / 8) + 1}/{(((p - 1) % 8) * 2) + 1}..{(((p - 1) % 8) * 2) + 2}, per-rack: 4, unit: 4, step: 8 }}")));
+                $"  spine-{p}: {{ model: fixed-64x400, count: 8, racks: hall/S{((p - 1) / 8) + 1}/"
+                + $"{(((p - 1) % 8) * 2) + 1}..{(((p - 1) % 8) * 2) + 2}, per-rack: 4, unit: 4, step: 8 }}")));
 
     private static string Links(int rows, int pods) => Lines(
         Enumerable.Range(1, rows).SelectMany(r => new[]

@@ -20,5 +20,7 @@ while (DateTime.UtcNow < end)
     runs++;
     seed++;
 }
-Console.WriteLine($"{runs} texts in {seconds} s, none brought the program down; slowest was seed {slowest.Seed} with {slowest.Milliseconds} ms");
+Console.WriteLine(
+    $"{runs} texts in {seconds} s, none brought the program down; "
+    + $"slowest was seed {slowest.Seed} with {slowest.Milliseconds} ms");
 return 0;

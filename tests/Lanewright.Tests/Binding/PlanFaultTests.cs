@@ -35,13 +35,15 @@ public sealed class PlanFaultTests
     [InlineData("{ from: a, to: b, rate: 0G, length: 2 m }", "LW0107")]
     [InlineData("{ from: a, to: b, rate: 1e200G, length: 2 m }", "LW0107")]
     [InlineData("{ from: { of: [] }, to: b, rate: 400G, length: 2 m }", "LW0105")]
-    public void LinkThatSaysNothing_DoesNotVanish(string link, string code) => Expect.Codes(TwoSwitches + "links: { up: " + link + " }", code);
+    public void LinkThatSaysNothing_DoesNotVanish(string link, string code) =>
+        Expect.Codes(TwoSwitches + "links: { up: " + link + " }", code);
 
     [Theory]
     [InlineData("count: -3")]
     [InlineData("count: 2000000000")]
     [InlineData("racks: h/A/1..3, unit: -3")]
-    public void ValueOutsideItsBounds_IsNotBound(string text) => Expect.Codes(Hall + "devices: { a: { model: fixed-32x400, " + text + " } }", "LW0107");
+    public void ValueOutsideItsBounds_IsNotBound(string text) =>
+        Expect.Codes(Hall + "devices: { a: { model: fixed-32x400, " + text + " } }", "LW0107");
 
     [Theory]
     [InlineData("h/1")]
@@ -49,7 +51,8 @@ public sealed class PlanFaultTests
     [InlineData("s/h/1")]
     [InlineData("s/h/1/2")]
     [InlineData("h/A/3")]
-    public void RowNamedByANumber_CanBeNamed(string racks) => Expect.Clean(Hall + "devices: { a: { model: fixed-32x400, racks: " + racks + " } }");
+    public void RowNamedByANumber_CanBeNamed(string racks) =>
+        Expect.Clean(Hall + "devices: { a: { model: fixed-32x400, racks: " + racks + " } }");
 
     [Theory]
     [InlineData("h/B", "LW1101")]
@@ -59,7 +62,10 @@ public sealed class PlanFaultTests
 
     [Fact]
     public void DeviceWithTheNameOfAnotherGroup_IsAmbiguous() =>
-        Expect.Codes("lanewright: 1\ndevices: { leaf: { model: fixed-32x400, count: 2 }, leaf-1: { model: fixed-32x400, name: border } }", "LW1103");
+        Expect.Codes(
+            "lanewright: 1\n"
+            + "devices: { leaf: { model: fixed-32x400, count: 2 }, leaf-1: { model: fixed-32x400, name: border } }",
+            "LW1103");
 
     [Fact]
     public void SameRowOfALongRow_IsBoundedBeforeItIsListed() =>

@@ -45,7 +45,8 @@ public sealed class PortFaultTests
               up: { from: { of: a, ports: 1 }, to: c, rate: 40G, length: 2 m }
             """,
             "LW1303");
-        Assert.Contains("port 1 is held by 'down'", compilation.Findings.Single(f => f.Kind.Code == "LW1303").Message, StringComparison.Ordinal);
+        var taken = compilation.Findings.Single(f => f.Kind.Code == "LW1303");
+        Assert.Contains("port 1 is held by 'down'", taken.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -20,7 +20,7 @@ public sealed class RouteLengthTests
         Assert.Equal(20, cord.OrderedFor(length)!.Value.Metres);
     }
 
-    // Source: EIA-310 rack unit of 44.45 mm (seen); a plinth of 100 mm, a pathway at 2.6 m and 0.3 m to the side of the rack are the plan's.
+    // Source: EIA-310 rack unit of 44.45 mm (seen); a plinth of 100 mm, a pathway at 2.6 m and 0.3 m to the rack's side are the plan's.
     [Fact]
     public void SameRack_IsTheDifferenceOfHeights()
     {
@@ -78,7 +78,11 @@ public sealed class RouteLengthTests
     private static Lanewright.Model.Plan Plan(string policy, string a, string b) => PlanBlock.Compile($$"""
         lanewright: 1
         {{policy}}
-        sites: { s: { halls: { h: { exit: { x: 0 m, y: 1 m }, rows: { A: { racks: 4 }, B: { racks: 4, y: 4.5 m } } }, g: { rows: { C: { racks: 2 } } } } } }
+        sites:
+          s:
+            halls:
+              h: { exit: { x: 0 m, y: 1 m }, rows: { A: { racks: 4 }, B: { racks: 4, y: 4.5 m } } }
+              g: { rows: { C: { racks: 2 } } }
         routes: [ { from: h, to: g, length: 80 m } ]
         devices: { a: { model: fixed-32x400, {{a}} }, b: { model: fixed-32x400, {{b}} } }
         """).Plan!;

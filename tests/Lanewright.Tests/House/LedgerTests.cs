@@ -16,7 +16,10 @@ public sealed class LedgerTests
     [Fact]
     public void Ledger_HoldsEveryKindUnderItsCode()
     {
-        var ledger = File.ReadLines(Repository.Path("docs", "codes.csv")).Skip(1).Select(l => l.Split(',')).ToDictionary(l => l[0], l => (Name: l[1], State: l[2]));
+        var ledger = File.ReadLines(Repository.Path("docs", "codes.csv"))
+            .Skip(1)
+            .Select(l => l.Split(','))
+            .ToDictionary(l => l[0], l => (Name: l[1], State: l[2]));
         var inUse = ledger.Where(l => l.Value.State == "in use").ToDictionary(l => l.Key, l => l.Value.Name);
         Assert.Equal(RuleBook.Kinds.Select(k => $"{k.Code} {k.Name}").Order(), inUse.Select(l => $"{l.Key} {l.Value}").Order());
     }

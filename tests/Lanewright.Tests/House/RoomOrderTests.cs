@@ -3,7 +3,7 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace Lanewright.Tests.House;
 
-/// <summary>A room uses only rooms above it. Every name is resolved by the compiler library, so an alias or a using hides nothing.</summary>
+/// <summary>A room uses only rooms above it. Every name is resolved by the compiler library, so no alias or using hides a use.</summary>
 public sealed class RoomOrderTests
 {
     private static readonly string[] Rooms =

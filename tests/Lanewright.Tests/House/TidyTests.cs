@@ -47,8 +47,11 @@ public sealed partial class TidyTests
     [MemberData(nameof(Folders))]
     public void Files_HoldOneTypeOfTheirOwnName(string folder) => AssertNone(
         from tree in Trees(folder)
-        let types = tree.GetRoot().DescendantNodes().OfType<BaseTypeDeclarationSyntax>().Where(t => t.Parent is not TypeDeclarationSyntax).ToList()
-        where types.Count > 1 || (types.Count == 1 && types[0].Identifier.Text != Path.GetFileNameWithoutExtension(tree.FilePath).Split('.')[0])
+        let types = tree.GetRoot().DescendantNodes().OfType<BaseTypeDeclarationSyntax>()
+            .Where(t => t.Parent is not TypeDeclarationSyntax)
+            .ToList()
+        let fileName = Path.GetFileNameWithoutExtension(tree.FilePath).Split('.')[0]
+        where types.Count > 1 || (types.Count == 1 && types[0].Identifier.Text != fileName)
         select $"{Relative(tree.FilePath)} holds {string.Join(", ", types.Select(t => t.Identifier.Text))}");
 
     [Theory]
@@ -58,7 +61,8 @@ public sealed partial class TidyTests
         from type in tree.GetRoot().DescendantNodes().OfType<TypeDeclarationSyntax>()
         where type is ClassDeclarationSyntax or RecordDeclarationSyntax { ClassOrStructKeyword.RawKind: 0 or (int)SyntaxKind.ClassKeyword }
         let words = type.Modifiers.Select(m => m.Text).ToList()
-        where !words.Contains("sealed") && !words.Contains("static") && !words.Contains("abstract") && !OpenTypes.Contains(type.Identifier.Text)
+        where !words.Contains("sealed") && !words.Contains("static") && !words.Contains("abstract")
+        where !OpenTypes.Contains(type.Identifier.Text)
         select $"{Relative(tree.FilePath)}: {type.Identifier.Text} is open");
 
     [Theory]

@@ -17,7 +17,8 @@ public sealed class ReflectionTests
     [InlineData(-25, -35, 1.78, 2.5)]
     public void Interference_LiesBetweenThePublishedFigures(double connector, double module, double statistical, double upper)
     {
-        var penalty = Reflections.InterferencePenalty(4, Decibels.From(connector), Decibels.From(module), Decibels.From(6), Modulation.Pam4);
+        var penalty = Reflections.InterferencePenalty(
+            4, Decibels.From(connector), Decibels.From(module), Decibels.From(6), Modulation.Pam4);
         Assert.InRange(penalty!.Value.Value, statistical - 0.25, upper);
     }
 
@@ -63,7 +64,8 @@ public sealed class ReflectionTests
             SpliceLoss = none,
             Reflectance = new Known<Decibels>(Decibels.From(reflectance), Lanewright.Text.Citation.OfPlan),
         };
-        var check = FibreLinkChecks.Of(Limits, channel, Limits.Interface(type)!, Limits.Interface(type)!).Single(c => c.Name == CheckNames.Reflectance);
+        var checks = FibreLinkChecks.Of(Limits, channel, Limits.Interface(type)!, Limits.Interface(type)!);
+        var check = checks.Single(c => c.Name == CheckNames.Reflectance);
         Assert.Equal(expected, check.Verdict);
     }
 

@@ -98,12 +98,16 @@ public sealed class MatingTests
     public void Verdict_IsTheSameFromBothEnds(string a, string b)
     {
         Assert.Equal(Verdict(a, b), Verdict(b, a));
-        Assert.Equal(Answer(a, b).Reasons.Select(r => r.CheckName).Distinct().Order(), Answer(b, a).Reasons.Select(r => r.CheckName).Distinct().Order());
+        Assert.Equal(Reasons(a, b), Reasons(b, a));
+
+        static IEnumerable<string> Reasons(string one, string other) =>
+            Answer(one, other).Reasons.Select(r => r.CheckName).Distinct().Order();
     }
 
     public static TheoryData<string, string> SomePairs()
     {
-        var names = StandardsLibrary.Shipped.InterfaceTypes.Select(t => t.Name).Concat(StandardsLibrary.Shipped.CopperTypes.Select(t => t.Name)).ToList();
+        var optical = StandardsLibrary.Shipped.InterfaceTypes.Select(t => t.Name);
+        var names = optical.Concat(StandardsLibrary.Shipped.CopperTypes.Select(t => t.Name)).ToList();
         var random = new Random(7);
         var pairs = new TheoryData<string, string>();
         for (var i = 0; i < 150; i++) pairs.Add(names[random.Next(names.Count)], names[random.Next(names.Count)]);
@@ -129,5 +133,7 @@ public sealed class MatingTests
         Lanewright.Engineering.Mating.Mating.Of(StandardsLibrary.Shipped, End(a), End(b), MatingWay.Unknown);
 
     private static Lanewright.Model.Links.PortDescription End(string text) =>
-        PortDescriptionReader.TryRead(text, StandardsLibrary.Shipped, out var end, out var problem) ? end : throw new ArgumentException(problem);
+        PortDescriptionReader.TryRead(text, StandardsLibrary.Shipped, out var end, out var problem)
+            ? end
+            : throw new ArgumentException(problem);
 }

@@ -20,7 +20,9 @@ public sealed class CatalogueFactsTests
         var model = Shipped.Find<DeviceModel>(name)!;
         Assert.Equal(terabits * 1000, model.Capacity.Gigabits, 1e-6);
         Assert.Equal(units, model.Units);
-        var faceplate = model.Banks.Where(b => b.Cage.FormFactor.Name != "RJ45").Sum(b => b.Count * b.Cage.Modes.Max(m => m.Total.Gigabits));
+        var faceplate = model.Banks
+            .Where(b => b.Cage.FormFactor.Name != "RJ45")
+            .Sum(b => b.Count * b.Cage.Modes.Max(m => m.Total.Gigabits));
         Assert.Equal(terabits * 1000, faceplate, 1e-6);
     }
 
@@ -44,7 +46,9 @@ public sealed class CatalogueFactsTests
     [Fact]
     public void FourTimesTheSpeed_CostsAboutTwice()
     {
-        var ratio = (double)(Shipped.Find<DeviceModel>("fixed-32x400")!.Price.Units / Shipped.Find<DeviceModel>("fixed-32x100")!.Price.Units);
+        var fast = Shipped.Find<DeviceModel>("fixed-32x400")!.Price.Units;
+        var slow = Shipped.Find<DeviceModel>("fixed-32x100")!.Price.Units;
+        var ratio = (double)(fast / slow);
         Assert.InRange(ratio, 1.7, 2.3);
     }
 
@@ -75,12 +79,17 @@ public sealed class CatalogueFactsTests
         Assert.All(Shipped.Items, i => Assert.Equal(Lanewright.Text.Mark.Invented, i.PriceMark));
 
     [Fact]
-    public void EveryMode_HasAWayToBeMade() => Assert.All(Shipped.Devices.SelectMany(d => d.Banks).Concat(Shipped.Cards.SelectMany(c => c.Banks)), bank =>
-        Assert.All(bank.Cage.Modes, mode => Assert.True(IsMade(bank.Cage, mode), $"{bank.Cage.FormFactor.Name} {mode}")));
+    public void EveryMode_HasAWayToBeMade()
+    {
+        var banks = Shipped.Devices.SelectMany(d => d.Banks).Concat(Shipped.Cards.SelectMany(c => c.Banks));
+        Assert.All(banks, bank => Assert.All(bank.Cage.Modes, mode =>
+            Assert.True(IsMade(bank.Cage, mode), $"{bank.Cage.FormFactor.Name} {mode}")));
+    }
 
     private static bool IsMade(CageModel cage, PortMode mode) =>
         cage.FormFactor.Name == "RJ45"
         || mode.Rate.Gigabits is 1 or 50
-        || Shipped.Modules.Any(m => cage.FormFactor.Accepts.Contains(m.FormFactor.Name) && m.Applications.Any(a => a.Rate == mode.Rate && (mode.Ways == 1 || a.Instances >= mode.Ways)))
+        || Shipped.Modules.Any(m => cage.FormFactor.Accepts.Contains(m.FormFactor.Name)
+            && m.Applications.Any(a => a.Rate == mode.Rate && (mode.Ways == 1 || a.Instances >= mode.Ways)))
         || Shipped.Assemblies.Any(a => a.Legs == mode.Ways && a.LegRate == mode.Rate && cage.FormFactor.Accepts.Contains(a.Near.Name));
 }

@@ -34,7 +34,9 @@ public sealed class PageTests
         foreach (var example in examples)
         {
             var judged = PlanBlock.Compile(example);
-            Assert.True(judged.Findings.Any(f => f.Kind.Code == page.Kind.Code), $"{name}: the example does not raise it:\n{example}\n{Expect.Text(judged)}");
+            Assert.True(
+                judged.Findings.Any(f => f.Kind.Code == page.Kind.Code),
+                $"{name}: the example does not raise it:\n{example}\n{Expect.Text(judged)}");
         }
     }
 
@@ -57,7 +59,9 @@ public sealed class PageTests
     [Fact]
     public void EmbeddedPages_AreExactlyThoseOfTheKinds()
     {
-        var pages = Lanewright.Text.EmbeddedText.Names("rules/").Select(n => n["rules/".Length..^".md".Length]).Order(StringComparer.Ordinal);
+        var pages = Lanewright.Text.EmbeddedText.Names("rules/")
+            .Select(n => n["rules/".Length..^".md".Length])
+            .Order(StringComparer.Ordinal);
         Assert.Equal(RuleBook.Kinds.Select(k => k.Name).Order(StringComparer.Ordinal), pages);
     }
 

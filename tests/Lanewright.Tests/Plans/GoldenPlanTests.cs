@@ -67,7 +67,8 @@ public sealed class GoldenPlanTests
                 text.Append(line.First().Span.Source?.Line(line.Key).ToString() ?? "").Append('\n');
                 foreach (var finding in line)
                     text.Append(new string(' ', Math.Max(0, finding.Span.Position.Column - 1))).Append("^ ")
-                        .Append(FindingsView.Word(finding.Severity)).Append(' ').Append(finding.Kind.Code).Append(' ').Append(finding.Kind.Name)
+                        .Append(FindingsView.Word(finding.Severity)).Append(' ')
+                        .Append(finding.Kind.Code).Append(' ').Append(finding.Kind.Name)
                         .Append(finding.Count > 1 ? $" x{finding.Count}" : "").Append(": ").Append(finding.Message).Append('\n');
             }
         }

@@ -43,7 +43,9 @@ public sealed class ChannelProperties
         foreach (var after in worse.Select(c => Judge(drawn, c)))
         {
             foreach (var name in new[] { CheckNames.PowerBudget, CheckNames.Reach, CheckNames.Reflectance, CheckNames.ReturnLoss })
-                if (before.GetValueOrDefault(name)?.Margin is { } m && after.GetValueOrDefault(name)?.Margin is { } n && SameLimit(before[name], after[name]))
+                if (before.GetValueOrDefault(name)?.Margin is { } m
+                    && after.GetValueOrDefault(name)?.Margin is { } n
+                    && SameLimit(before[name], after[name]))
                     Assert.True(n <= m + 1e-9, $"{name}: {m} became {n}");
             // Past its plain reach a type has another, larger loss limit: only margins under one limit compare.
             var (was, now) = (before[CheckNames.ChannelLoss], after[CheckNames.ChannelLoss]);
@@ -68,10 +70,14 @@ public sealed class ChannelProperties
         var spliced = whole with { Splices = whole.Splices + 1 };
         var before = Judge(drawn, whole);
         var after = Judge(drawn, spliced);
-        Assert.Equal(before[CheckNames.ChannelLoss].Value!.Value + whole.SpliceLoss.Value.Value, after[CheckNames.ChannelLoss].Value!.Value, 1e-9);
+        var expected = before[CheckNames.ChannelLoss].Value!.Value + whole.SpliceLoss.Value.Value;
+        Assert.Equal(expected, after[CheckNames.ChannelLoss].Value!.Value, 1e-9);
         string[] touched = [CheckNames.ChannelLoss, CheckNames.PowerBudget];
         foreach (var name in before.Keys.Except(touched))
-            Assert.Equal((before[name].Value, before[name].Limit, before[name].Verdict), (after[name].Value, after[name].Limit, after[name].Verdict));
+        {
+            var (was, now) = (before[name], after[name]);
+            Assert.Equal((was.Value, was.Limit, was.Verdict), (now.Value, now.Limit, now.Verdict));
+        }
     });
 
     [Fact]

@@ -28,7 +28,8 @@ public sealed class HostileTextTests
     public void LongValue_IsBounded() => AssertRaises(Head + "title: " + new string('x', 200_000), "LW0103");
 
     [Fact]
-    public void ManyValues_AreBounded() => AssertRaises(Head + "stock: [" + string.Concat(Enumerable.Repeat("x,", 2_100_000)) + "]", "LW0103");
+    public void ManyValues_AreBounded() =>
+        AssertRaises(Head + "stock: [" + string.Concat(Enumerable.Repeat("x,", 2_100_000)) + "]", "LW0103");
 
     [Fact]
     public void RepetitionOfItself_IsRefused() => AssertRaises(Head + "stock: &a [*a]\n", "LW0101");
@@ -46,7 +47,9 @@ public sealed class HostileTextTests
     [InlineData("count: -1")]
     public void SillyCounts_AreRefused(string keys)
     {
-        var judged = PlanBlock.Compile($"{Head}sites: {{ s: {{ halls: {{ h: {{ rows: {{ A: {{ racks: 2 }} }} }} }} }} }}\ndevices: {{ a: {{ model: server-1u, {keys} }} }}\n");
+        var judged = PlanBlock.Compile(
+            $"{Head}sites: {{ s: {{ halls: {{ h: {{ rows: {{ A: {{ racks: 2 }} }} }} }} }} }}\n"
+            + $"devices: {{ a: {{ model: server-1u, {keys} }} }}\n");
         Assert.Contains(judged.Findings, f => f.Severity == Severity.Error);
     }
 

@@ -4,8 +4,9 @@ using Lanewright.Standards;
 
 namespace Lanewright.Tests.Standards;
 
-/// <summary>Limits of one interface type hang together by the algebra of its power budget. Source of the identities: the budget tables
-/// of the IEEE 802.3 optical clauses (budget = loss + penalties; stressed sensitivity = largest penalty less the receiver's offset).</summary>
+/// <summary>Limits of one interface type hang together by the algebra of its power budget. Source of the identities: the budget
+/// tables of the IEEE 802.3 optical clauses (budget = loss + penalties; stressed sensitivity = largest penalty less the receiver's
+/// offset).</summary>
 public sealed partial class IdentityTests
 {
     /// <summary>Printed figures are rounded to a tenth, three of them enter each identity.</summary>
@@ -57,7 +58,10 @@ public sealed partial class IdentityTests
     [Fact]
     public void Identities_AreTestedOnManyTypes()
     {
-        var counted = StandardsLibrary.Shipped.InterfaceTypes.Count(t => Real(t.Sheet, "tx-average-min") is not null && Real(t.Sheet, "rx-average-min") is not null && Loss(t.Sheet) is not null);
+        var counted = StandardsLibrary.Shipped.InterfaceTypes.Count(t =>
+            Real(t.Sheet, "tx-average-min") is not null
+            && Real(t.Sheet, "rx-average-min") is not null
+            && Loss(t.Sheet) is not null);
         Assert.True(counted >= 30, $"only {counted} types have values enough for the first identity");
     }
 

@@ -28,11 +28,14 @@ internal static class LibrarySource
             .Select(f => CSharpSyntaxTree.ParseText(File.ReadAllText(f), options, f))
             .Append(CSharpSyntaxTree.ParseText(
                 "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; "
-                + "global using System.Net.Http; global using System.Threading; global using System.Threading.Tasks;", options, Path.Combine(Folder, "implicit.cs")));
+                + "global using System.Net.Http; global using System.Threading; global using System.Threading.Tasks;",
+                options,
+                Path.Combine(Folder, "implicit.cs")));
         var platform = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator)
             .Where(p => !Path.GetFileName(p).StartsWith("Lanewright", StringComparison.OrdinalIgnoreCase))
             .Select(p => MetadataReference.CreateFromFile(p));
-        return CSharpCompilation.Create("Lanewright.Check", trees, platform,
-            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable, allowUnsafe: false));
+        var settings = new CSharpCompilationOptions(
+            OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable, allowUnsafe: false);
+        return CSharpCompilation.Create("Lanewright.Check", trees, platform, settings);
     }
 }

@@ -15,7 +15,13 @@ internal sealed class RandomPlans(int seed)
     /// <summary>The text of a plan.</summary>
     public string Next()
     {
-        var lines = new List<string> { "lanewright: 1", Policy(), "sites: { s: { halls: { h: { rows: { A: { racks: 6 }, B: { racks: 6, y: 4 m } } }, g: { rows: { C: { racks: 4 } } } } } }" };
+        var lines = new List<string>
+        {
+            "lanewright: 1",
+            Policy(),
+            "sites: { s: { halls: { "
+            + "h: { rows: { A: { racks: 6 }, B: { racks: 6, y: 4 m } } }, g: { rows: { C: { racks: 4 } } } } } }",
+        };
         if (Chance(0.8)) lines.Add($"routes: [ {{ from: h, to: g, length: {random.Next(5, 3000)} m }} ]");
         lines.Add("devices:");
         var groups = random.Next(2, 6);
@@ -27,19 +33,32 @@ internal sealed class RandomPlans(int seed)
 
     private string Policy() => Chance(0.5)
         ? "policy: {}"
-        : string.Create(CultureInfo.InvariantCulture, $"policy: {{ connection-loss: {random.Next(0, 100) / 100.0} dB, connection-grade: {Pick(["B", "C", "D"])}, spares: {random.Next(0, 10)} %, drafts: {Pick(["yes", "no"])}, prefer: [{Pick([.. PlanLanguage.Media])}], forbid: [{Pick([.. PlanLanguage.Media])}] }}");
+        : string.Create(CultureInfo.InvariantCulture,
+            $"policy: {{ connection-loss: {random.Next(0, 100) / 100.0} dB, connection-grade: {Pick(["B", "C", "D"])}, "
+            + $"spares: {random.Next(0, 10)} %, drafts: {Pick(["yes", "no"])}, "
+            + $"prefer: [{Pick([.. PlanLanguage.Media])}], forbid: [{Pick([.. PlanLanguage.Media])}] }}");
 
     private string Group()
     {
         var model = Pick(CatalogueBinder.Shipped.Devices);
         var cards = model.Slots > 0 && Chance(0.7) ? $", cards: [{Pick(CatalogueBinder.Shipped.Cards).Name}]" : "";
-        var place = Chance(0.8) ? $", racks: {Pick(["h/A", "h/B", "g/C"])}/1..{random.Next(1, 5)}, per-rack: {random.Next(1, 4)}, unit: {random.Next(1, 40)}" : $", count: {random.Next(1, 9)}";
+        var place = Chance(0.8)
+            ? $", racks: {Pick(["h/A", "h/B", "g/C"])}/1..{random.Next(1, 5)}, "
+                + $"per-rack: {random.Next(1, 4)}, unit: {random.Next(1, 40)}"
+            : $", count: {random.Next(1, 9)}";
         return $"{{ model: {model.Name}{cards}{place} }}";
     }
 
     private string Link(int groups)
     {
-        var keys = new List<string> { $"from: {End(groups)}", $"to: {End(groups)}", $"rate: {Pick(Rates)}", $"pattern: {Pick(Patterns)}", $"count: {random.Next(1, 4)}" };
+        var keys = new List<string>
+        {
+            $"from: {End(groups)}",
+            $"to: {End(groups)}",
+            $"rate: {Pick(Rates)}",
+            $"pattern: {Pick(Patterns)}",
+            $"count: {random.Next(1, 4)}",
+        };
         if (Chance(0.3)) keys.Add($"medium: [{Pick([.. PlanLanguage.Media])}, {Pick([.. PlanLanguage.Media])}]");
         if (Chance(0.2)) keys.Add($"type: {Pick(StandardsLibrary.Shipped.InterfaceTypes).Name}");
         if (Chance(0.3)) keys.Add($"length: {random.Next(1, 5000)} m");
