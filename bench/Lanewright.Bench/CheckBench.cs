@@ -35,7 +35,8 @@ internal static class CheckBench
                 (links, classes) = (plan.Links.Count, design.Choices.Length);
                 if (time >= best) continue;
                 best = time;
-                steps = string.Join(", ", marks.Select((m, i) => $"{m.Step} {Percent(((i + 1 < marks.Count ? marks[i + 1].At : time) - m.At) / time)}"));
+                var ends = marks.Skip(1).Select(m => m.At).Append(time);
+                steps = string.Join(", ", marks.Zip(ends, (mark, end) => $"{mark.Step} {Percent((end - mark.At) / time)}"));
             }
             var growth = before.Links > 0 ? $", {Numerals.Fixed(best / before.Time / (links / (double)before.Links), 2)} x linear" : "";
             Console.WriteLine($"  {Numerals.Whole(links),9} links, {classes} classes: {Numerals.Fixed(best, 0)} ms "

@@ -3,7 +3,7 @@ using Lanewright.Text;
 
 namespace Lanewright.Bench;
 
-/// <summary>What judging links by class saves: the same plan with every link in a class of its own, because each states its own loss.</summary>
+/// <summary>What judging links by class saves: the same plan with every link in a class of its own, as each states its own loss.</summary>
 internal static class ClassesBench
 {
     private const int Runs = 3;
@@ -23,7 +23,8 @@ internal static class ClassesBench
     private static void Compile(bool isAlike)
     {
         var pairs = Enumerable.Range(1, Links).Select(i =>
-            $"  l{i}: {{ from: a-{i}, to: b-{i}, rate: 400G, length: 40 m, connection-loss: {(isAlike ? "0.3" : "0.3" + Numerals.Padded(i, 4))} dB }}");
+            $"  l{i}: {{ from: a-{i}, to: b-{i}, rate: 400G, length: 40 m, "
+            + $"connection-loss: {(isAlike ? "0.3" : "0.3" + Numerals.Padded(i, 4))} dB }}");
         var text = $"""
             lanewright: 1
             devices:

@@ -27,11 +27,13 @@ internal static class ReadingBench
         var ours = Clock.Best(Runs, () =>
         {
             var findings = new FindingSink();
-            if (YamlTree.Read(source, findings) is null || findings.ErrorCount > 0) throw new InvalidOperationException("the text was not read");
+            if (YamlTree.Read(source, findings) is null || findings.ErrorCount > 0)
+                throw new InvalidOperationException("the text was not read");
         });
         Console.WriteLine();
         Console.WriteLine($"reading {Numerals.Whole(Links)} links written one by one ({Numerals.Whole(text.Length / 1024)} KiB)");
-        Console.WriteLine($"  document model of the YAML library {Numerals.Fixed(theirs, 0)} ms, our tree with places {Numerals.Fixed(ours, 0)} ms, "
+        Console.WriteLine($"  document model of the YAML library {Numerals.Fixed(theirs, 0)} ms, "
+            + $"our tree with places {Numerals.Fixed(ours, 0)} ms, "
             + $"ratio {Numerals.Fixed(ours / theirs, 2)}");
     }
 }
