@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Deliverables.Drawings;
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Tables;
 
@@ -17,6 +18,7 @@ public static class DeliverySet
         set.Add(Csv(PortsView.Of(compilation)));
         set.Add(Csv(CablesView.Of(compilation)));
         set.Add(new Deliverable("links.json", stream => LinksJson.Write(compilation, stream)));
+        set.AddRange(DrawingSet.Of(compilation.Plan!, LinkWays.Of(compilation.Plan!, compilation.Design)));
         return set.ToImmutable();
     }
 
