@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Drawings;
 using Lanewright.Deliverables.Json;
+using Lanewright.Deliverables.Report;
 using Lanewright.Deliverables.Tables;
+using Lanewright.Deliverables.Workbook;
 
 namespace Lanewright.Deliverables;
 
@@ -13,12 +15,15 @@ public static class DeliverySet
     {
         var set = ImmutableArray.CreateBuilder<Deliverable>();
         set.Add(new Deliverable("findings.json", stream => FindingsJson.Write(compilation, stream)));
+        var ways = compilation is { Plan: { } plan, Design: { } design } ? LinkWays.Of(plan, design) : [];
+        set.Add(new Deliverable("report.html", stream => HtmlReport.Write(compilation, ways, stream)));
         if (compilation.Design is null) return set.ToImmutable();
         set.Add(Csv(PartsView.Of(compilation)));
         set.Add(Csv(PortsView.Of(compilation)));
         set.Add(Csv(CablesView.Of(compilation)));
+        set.Add(new Deliverable("handover.xlsx", stream => HandoverWorkbook.Write(compilation, stream)));
         set.Add(new Deliverable("links.json", stream => LinksJson.Write(compilation, stream)));
-        set.AddRange(DrawingSet.Of(compilation.Plan!, LinkWays.Of(compilation.Plan!, compilation.Design)));
+        set.AddRange(DrawingSet.Of(compilation.Plan!, ways));
         return set.ToImmutable();
     }
 

@@ -20,9 +20,11 @@ public static class DrawingSet
         foreach (var way in LinkWays.MostTelling(ways, MostWays))
         {
             if (RibbonDrawing.CanDraw(plan, way))
-                files.Add(new Deliverable($"drawings/{way.Name}-ribbon.svg", stream => Write(stream, m => RibbonDrawing.Write(m, plan, way, isFile: true))));
+                files.Add(new Deliverable($"drawings/{way.Name}-ribbon.svg", stream =>
+                    Write(stream, m => RibbonDrawing.Write(m, plan, way, isFile: true))));
             if (LadderDrawing.CanDraw(plan, way))
-                files.Add(new Deliverable($"drawings/{way.Name}-ladder.svg", stream => Write(stream, m => LadderDrawing.Write(m, plan, way, isFile: true))));
+                files.Add(new Deliverable($"drawings/{way.Name}-ladder.svg", stream =>
+                    Write(stream, m => LadderDrawing.Write(m, plan, way, isFile: true))));
         }
         return files.ToImmutable();
     }

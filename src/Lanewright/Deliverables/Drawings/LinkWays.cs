@@ -21,7 +21,8 @@ public static class LinkWays
         {
             for (var share = 0; share < choice.Shares.Length; share++)
             {
-                var member = new WayMember(Identifiers.Class(choice.Class.Index, share), choice, share, firsts.GetValueOrDefault((choice.Class.Index, share), choice.Class.FirstLink));
+                var member = new WayMember(Identifiers.Class(choice.Class.Index, share), choice, share,
+                    firsts.GetValueOrDefault((choice.Class.Index, share), choice.Class.FirstLink));
                 var key = Key(choice.Class, member.Solution);
                 if (!byKey.TryGetValue(key, out var at))
                 {
@@ -34,7 +35,8 @@ public static class LinkWays
         return [.. members.Select(m => new LinkWay(m.ToImmutable()))];
     }
 
-    /// <summary>The ways most worth drawing: what fails, then what cannot be proved, then what most links are made in; given back in order of name.</summary>
+    /// <summary>The ways most worth drawing: what fails, then what cannot be proved, then what most links are made in; given back in
+    /// order of name.</summary>
     public static ImmutableArray<LinkWay> MostTelling(ImmutableArray<LinkWay> ways, int most)
     {
         if (ways.Length <= most) return ways;
@@ -68,17 +70,21 @@ public static class LinkWays
             Add(key, end.Cage.FormFactor.Name, end.Cage.LanesText, Numerals.Whole(end.Cage.Lanes), Numerals.Whole(end.Ways));
         if (solution.Channel is { } c)
         {
-            Add(key, Numerals.Whole(c.Connections), Numerals.Exact(c.ConnectionLoss.Value.Value), Numerals.Whole(c.Splices), Numerals.Exact(c.SpliceLoss.Value.Value));
-            Add(key, Numerals.Exact(c.Attenuator.Value), Numerals.Exact(c.AgeingMargin.Value), c.MeasuredLoss?.ToString() ?? "", c.Attenuation?.Value.ToString() ?? "");
+            Add(key, Numerals.Whole(c.Connections), Numerals.Exact(c.ConnectionLoss.Value.Value), Numerals.Whole(c.Splices),
+                Numerals.Exact(c.SpliceLoss.Value.Value));
+            Add(key, Numerals.Exact(c.Attenuator.Value), Numerals.Exact(c.AgeingMargin.Value), c.MeasuredLoss?.ToString() ?? "",
+                c.Attenuation?.Value.ToString() ?? "");
         }
         foreach (var check in solution.Checks.Where(c => LadderChecks.Contains(c.Name)))
-            Add(key, check.Name, Checks.Word(check.Verdict), check.Value is { } v ? Numerals.Exact(v) : "", check.Limit is { } l ? Numerals.Exact(l) : "", check.End);
+            Add(key, check.Name, Checks.Word(check.Verdict), Exact(check.Value), Exact(check.Limit), check.End);
         return key.ToString();
     }
 
     /// <summary>The comparisons a loss ladder shows.</summary>
     private static readonly ImmutableArray<string> LadderChecks =
         [CheckNames.ChannelLoss, CheckNames.PowerBudget, CheckNames.Overload, CheckNames.CopperLoss];
+
+    private static string Exact(double? value) => value is { } number ? Numerals.Exact(number) : "";
 
     private static void Add(StringBuilder key, params ReadOnlySpan<string> parts)
     {

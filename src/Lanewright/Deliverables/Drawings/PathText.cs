@@ -9,6 +9,9 @@ internal readonly ref struct PathText
 {
     private readonly StringBuilder text;
 
+    /// <summary>The data of a path.</summary>
+    public static string Of(PathText path) => path.ToString();
+
     /// <summary>Begins.</summary>
     public PathText(int literals, int numbers) => text = new StringBuilder(literals + (numbers * 7));
 

@@ -15,6 +15,7 @@ internal static class Sheet
     public const double Top = 84;
 
     private const double FootSpace = 18;
+    private const string Namespace = "http://www.w3.org/2000/svg";
 
     /// <summary>Writes a sheet.</summary>
     /// <param name="markup">Where to.</param>
@@ -30,13 +31,18 @@ internal static class Sheet
         var (title, description) = (head.Id + "-title", head.Id + "-desc");
         var named = title + " " + description;
         if (isFile)
-            markup.Open("svg", ("xmlns", "http://www.w3.org/2000/svg"), ("class", "lw"), ("viewBox", size), ("width", MarkupWriter.Number(Width)),
+            markup.Open("svg", ("xmlns", Namespace), ("class", "lw"), ("viewBox", size), ("width", MarkupWriter.Number(Width)),
                 ("height", MarkupWriter.Number(height)), ("role", "img"), ("aria-labelledby", named));
         else
-            markup.Open("svg", ("xmlns", "http://www.w3.org/2000/svg"), ("class", "lw"), ("viewBox", size), ("role", "img"), ("aria-labelledby", named));
+            markup.Open("svg", ("xmlns", Namespace), ("class", "lw"), ("viewBox", size), ("role", "img"), ("aria-labelledby", named));
         markup.Element("title", head.Title + " " + block.Classes, ("id", title));
         markup.Element("desc", head.Description, ("id", description));
-        if (isFile) markup.Element("style", DrawingStyle.Sheet);
+        if (isFile)
+        {
+            markup.Open("style");
+            markup.Trusted(DrawingStyle.Sheet);
+            markup.Close();
+        }
         var canvas = new Canvas(markup);
         canvas.Box(0, 0, Width, height, "paper");
         Heading(canvas, head);

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace Lanewright.Deliverables.Drawings;
 
-/// <summary>Fits text into widths. A drawing does not know the font it will be shown in, so widths are reckoned as those of a wide one.</summary>
+/// <summary>Fits text into widths. A drawing does not know the font it will be shown in, so widths are reckoned as those of a wide
+/// one.</summary>
 public static class TextFit
 {
     private const string Cut = "\u2026";
@@ -33,7 +34,8 @@ public static class TextFit
         return text[..kept].TrimEnd() + Cut;
     }
 
-    /// <summary>The text in lines of at most a width, broken at blanks and after hyphens and slashes; what is more than the lines allowed is cut.</summary>
+    /// <summary>The text in lines of at most a width, broken at blanks and after hyphens and slashes; what is more than the lines allowed
+    /// is cut.</summary>
     public static ImmutableArray<string> Lines(string text, double width, double size, int most = int.MaxValue, bool bold = false)
     {
         var lines = ImmutableArray.CreateBuilder<string>();

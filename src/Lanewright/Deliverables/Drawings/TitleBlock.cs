@@ -62,8 +62,8 @@ internal sealed class TitleBlock
         if (verdict == Verdict.Pass) return [];
         var deciding = way.Solution.Checks.Where(c => c.Verdict == verdict && !c.IsAdvice).Select(LostBy.Describe).Distinct().ToList();
         var shown = deciding.Take(MostReasons).Select(d => $"{(verdict == Verdict.Fail ? "Fails" : "Unproven")}: {d}");
-        var more = deciding.Count > MostReasons ? [$"and {Numerals.Whole(deciding.Count - MostReasons)} more"] : ImmutableArray<string>.Empty;
-        return [.. shown.Concat(more).Select(r => TextFit.Short(r, Sheet.Width - (2 * Sheet.Margin), ReasonSize, bold: true))];
+        if (deciding.Count > MostReasons) shown = shown.Append($"and {Numerals.Whole(deciding.Count - MostReasons)} more");
+        return [.. shown.Select(r => TextFit.Short(r, Sheet.Width - (2 * Sheet.Margin), ReasonSize, bold: true))];
     }
 
     /// <summary>Draws it with its upper edge at y.</summary>

@@ -28,8 +28,9 @@ internal static class CopperLadder
             Rows = [.. Rows(end, value, cable, solution.Length)],
             Notes =
             [
-                $"Loss at {Numerals.Exact(type.Signal.Baud.NyquistGigahertz)} GHz, half the symbol rate, with the wire at its upper value. Levels are against the transmitter.",
-                .. end is null ? ["The tables here do not tell ends and wire apart for this loss, so it is drawn as one."] : ImmutableArray<string>.Empty,
+                $"Loss at {Numerals.Exact(type.Signal.Baud.NyquistGigahertz)} GHz, half the symbol rate, with the wire at its upper "
+                    + "value. Levels are against the transmitter.",
+                end is null ? "The tables here do not tell ends and wire apart for this loss, so it is drawn as one." : "",
             ],
             Ends = ("port A", "port B"),
         };
@@ -50,7 +51,11 @@ internal static class CopperLadder
     }
 
     private static ImmutableArray<LadderStep> Steps(double? end, double whole) => end is { } each
-        ? [new LadderStep(LadderStepKind.CopperEnd, each, 0), new LadderStep(LadderStepKind.Stretch, whole - (2 * each), 1), new LadderStep(LadderStepKind.CopperEnd, each, 1)]
+        ? [
+            new LadderStep(LadderStepKind.CopperEnd, each, 0),
+            new LadderStep(LadderStepKind.Stretch, whole - (2 * each), 1),
+            new LadderStep(LadderStepKind.CopperEnd, each, 1),
+        ]
         : [new LadderStep(LadderStepKind.Stretch, whole, 1)];
 
     private static IEnumerable<LadderRow> Rows(double? end, double whole, AssemblyModel cable, Length length)
@@ -59,7 +64,9 @@ internal static class CopperLadder
         {
             var wire = whole - (2 * each);
             yield return new LadderRow("ends of the assembly", "2", Db(each), Db(2 * each), LadderStepKind.CopperEnd);
-            yield return new LadderRow($"wire, {Numerals.Whole(cable.Gauge)} AWG", length.ToString(), length.Metres > 0 ? Numerals.Unit(wire / length.Metres, "dB/m") : "", Db(wire), LadderStepKind.Stretch);
+            var perMetre = length.Metres > 0 ? Numerals.Unit(wire / length.Metres, "dB/m") : "";
+            var name = $"wire, {Numerals.Whole(cable.Gauge)} AWG";
+            yield return new LadderRow(name, length.ToString(), perMetre, Db(wire), LadderStepKind.Stretch);
         }
         yield return new LadderRow("whole loss", "", "", Db(whole), IsTotal: true);
     }

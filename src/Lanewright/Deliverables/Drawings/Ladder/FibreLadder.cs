@@ -32,10 +32,12 @@ internal sealed class FibreLadder
     /// <summary>The ladder, or null when the loss of the channel cannot be computed.</summary>
     public static LadderModel? Of(Solution solution)
     {
-        if (solution.Channel is not { } channel || solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss) is not { Value: { } value } check) return null;
+        if (solution.Channel is not { } channel) return null;
+        if (solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss) is not { Value: { } value } check) return null;
         if (solution.FromApplication?.Optical is not { } from || solution.ToApplication?.Optical is not { } to) return null;
         // The comparison took the worse of both directions; the parts have to be those of the same one.
-        var parts = new[] { solution.Loss, ChannelLoss.Of(channel, to) }.FirstOrDefault(l => l is not null && Math.Abs(l.Maximum.Value - value) < Same);
+        var parts = new[] { solution.Loss, ChannelLoss.Of(channel, to) }
+            .FirstOrDefault(l => l is not null && Math.Abs(l.Maximum.Value - value) < Same);
         if (parts is null) return null;
         var isBack = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.PowerBudget)?.End == "from";
         return new FibreLadder(solution, channel, parts, check, isBack ? to : from, isBack ? from : to).Build(isBack);
@@ -108,15 +110,23 @@ internal sealed class FibreLadder
 
     private IEnumerable<LadderRow> Rows()
     {
-        if (channel.MeasuredLoss is { } measured) yield return new LadderRow("whole channel, measured", channel.Length.ToString(), "", measured.ToString(), LadderStepKind.Stretch);
+        if (channel.MeasuredLoss is { } measured)
+        {
+            var length = channel.Length.ToString();
+            yield return new LadderRow("whole channel, measured", length, "", measured.ToString(), LadderStepKind.Stretch);
+        }
         else
         {
-            var each = channel.Length.Kilometres > 0 ? $"{Numerals.Plain(Part("fibre") / channel.Length.Kilometres)} dB/km at {loss.WorstWavelength}" : "";
-            yield return new LadderRow($"fibre, {channel.Fibre.Name}", channel.Length.ToString(), each, Db(Part("fibre")), LadderStepKind.Stretch);
+            var kilometres = channel.Length.Kilometres;
+            var each = kilometres > 0 ? $"{Numerals.Plain(Part("fibre") / kilometres)} dB/km at {loss.WorstWavelength}" : "";
+            yield return new LadderRow($"fibre, {channel.Fibre.Name}", channel.Length.ToString(), each, Db(Part("fibre")),
+                LadderStepKind.Stretch);
             if (channel.Connections > 0)
-                yield return new LadderRow("mated pairs", Numerals.Whole(channel.Connections), channel.ConnectionLoss.Value.ToString(), Db(Part("connections")), LadderStepKind.MatedPair);
+                yield return new LadderRow("mated pairs", Numerals.Whole(channel.Connections), channel.ConnectionLoss.Value.ToString(),
+                    Db(Part("connections")), LadderStepKind.MatedPair);
             if (channel.Splices > 0)
-                yield return new LadderRow("splices", Numerals.Whole(channel.Splices), channel.SpliceLoss.Value.ToString(), Db(Part("splices")), LadderStepKind.Splice);
+                yield return new LadderRow("splices", Numerals.Whole(channel.Splices), channel.SpliceLoss.Value.ToString(),
+                    Db(Part("splices")), LadderStepKind.Splice);
         }
         if (Part("attenuator") > 0) yield return new LadderRow("attenuator", "1", "", Db(Part("attenuator")), LadderStepKind.Attenuator);
         if (Part("ageing") > 0) yield return new LadderRow("kept back for ageing and repair", "", "", Db(Part("ageing")));
@@ -132,8 +142,10 @@ internal sealed class FibreLadder
         if (tx.TxAverageMin is null)
             yield return $"The lowest launch of {tx.Name} is not known here, so levels are drawn against the transmitter.";
         else
-            yield return "Levels are average power of one lane. The lowest launch is informative in most types; the limit of the loss is what counts.";
-        if (top is null) yield return "The brightest case cannot be drawn: the highest launch, the receiver's upper limit or the lowest launch is not known.";
+            yield return "Levels are average power of one lane. The lowest launch is informative in most types; "
+                + "the limit of the loss is what counts.";
+        if (top is null)
+            yield return "The brightest case is not drawn: the highest or the lowest launch is not known here.";
         if (tx.Name != rx.Name) yield return $"Drawn from {tx.Name} to {rx.Name}, the direction with less to spare.";
     }
 }

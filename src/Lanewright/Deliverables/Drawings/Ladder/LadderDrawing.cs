@@ -26,7 +26,8 @@ public static class LadderDrawing
     public static bool Write(MarkupWriter markup, Plan plan, LinkWay way, bool isFile)
     {
         if (ModelOf(plan, way) is not { } model) return false;
-        var head = new SheetHead(way.Name + "-ladder", "Loss ladder: " + WayWords.Title(way), WayWords.Subtitle(plan, way), Description(way, model));
+        var head = new SheetHead(way.Name + "-ladder", "Loss ladder: " + WayWords.Title(way), WayWords.Subtitle(plan, way),
+            Description(way, model));
         var notes = Notes(model);
         var bottom = TableTop + (Math.Max(model.Rows.Length + 1, notes.Length) * RowStep);
         Sheet.Write(markup, head, TitleBlock.Of(plan, way), bottom, isFile, canvas =>
@@ -46,20 +47,25 @@ public static class LadderDrawing
     /// <summary>Why a way has none, in one line.</summary>
     public static string WhyNone(LinkWay way) => LadderReason.Of(way.Solution);
 
-    private static LadderModel? ModelOf(Plan plan, LinkWay way) => FibreLadder.Of(way.Solution) ?? CopperLadder.Of(plan.Standards, way.Solution);
+    private static LadderModel? ModelOf(Plan plan, LinkWay way) =>
+        FibreLadder.Of(way.Solution) ?? CopperLadder.Of(plan.Standards, way.Solution);
 
     private static ImmutableArray<string> Notes(LadderModel model) =>
-        [.. model.Notes.SelectMany(n => TextFit.Lines(n, Sheet.Width - Sheet.Margin - NoteLeft, 10.5))];
+        [.. model.Notes.Where(n => n.Length > 0).SelectMany(n => TextFit.Lines(n, Sheet.Width - Sheet.Margin - NoteLeft, 10.5))];
 
     private static string Description(LinkWay way, LadderModel model)
     {
-        var rows = string.Join("; ", model.Rows.Select(r => string.Join(' ', new[] { r.What, r.HowMany, r.Each, r.Loss }.Where(t => t.Length > 0))));
+        var rows = string.Join("; ", model.Rows.Select(Words));
         var limits = string.Join("; ", model.Limits.Select(Words));
         var top = model.Top is { Check: { Value: { } value, Limit: { } most } check }
             ? $" Brightest case {Numerals.Unit(value, "dBm")} against {Numerals.Unit(most, "dBm")}, {Checks.Word(check.Verdict)}."
             : "";
-        return $"{way.Solution.Name}, {Checks.Word(way.Solution.Verdict)}. {rows}. {limits}.{top} {string.Join(" ", model.Notes)} Classes: {string.Join(", ", way.Members.Select(m => m.Name))}.";
+        return $"{way.Solution.Name}, {Checks.Word(way.Solution.Verdict)}. {rows}. {limits}.{top} {string.Join(" ", model.Notes)} "
+            + $"Classes: {string.Join(", ", way.Members.Select(m => m.Name))}.";
     }
+
+    private static string Words(LadderRow row) =>
+        string.Join(' ', new[] { row.What, row.HowMany, row.Each, row.Loss }.Where(t => t.Length > 0));
 
     private static string Words(LadderLimit limit)
     {
@@ -81,7 +87,8 @@ public static class LadderDrawing
             var line = model.Rows[row];
             if (line.IsTotal) canvas.Line(Sheet.Margin, y - 13, at[^1], y - 13, "fine");
             string[] words = [line.What, line.HowMany, line.Each, line.Loss];
-            for (var i = 0; i < at.Length; i++) canvas.Text(i == 0 ? Sheet.Margin + 20 : at[i], y, words[i], (line.IsTotal ? "bold" : "") + style[i]);
+            var weight = line.IsTotal ? "bold" : "";
+            for (var i = 0; i < at.Length; i++) canvas.Text(i == 0 ? Sheet.Margin + 20 : at[i], y, words[i], weight + style[i]);
             LadderPainter.Glyph(canvas, Sheet.Margin + 7, y - 4, line.Kind);
         }
     }

@@ -15,7 +15,8 @@ internal static class LadderLabels
     {
         var unit = model.IsAbsolute ? "dBm" : "dB";
         var level = model.Start - model.Loss;
-        yield return Make(scale.Y(level), width, "bold", $"arrives with {Numerals.Unit(level, unit)}", "the whole loss is " + Numerals.Unit(model.Loss, "dB"));
+        var whole = "the whole loss is " + Numerals.Unit(model.Loss, "dB");
+        yield return Make(scale.Y(level), width, "bold", "arrives with " + Numerals.Unit(level, unit), whole);
         foreach (var limit in model.Limits)
         {
             var check = limit.Check;
@@ -25,15 +26,18 @@ internal static class LadderLabels
                 continue;
             }
             var y = scale.Y(model.Start - most);
-            yield return Make(y, width, "bold", $"{limit.Words}: {Numerals.Unit(most, "dB")}", SourceOf(check), check.Name == CheckNames.PowerBudget ? check.Note : "");
+            yield return Make(y, width, "bold", $"{limit.Words}: {Numerals.Unit(most, "dB")}", SourceOf(check),
+                check.Name == CheckNames.PowerBudget ? check.Note : "");
             if (check.Margin is { } margin) yield return MarginLabel((y + scale.Y(level)) / 2, width, limit, margin);
         }
         if (bright is null || model.Top is not { Check.Value: { } value } top) yield break;
-        yield return Make(bright.Y(value), width, "", $"brightest case arrives with {Numerals.Unit(value, unit)}", top.Check.Limit is null ? "the receiver's upper limit is not known" : "");
+        yield return Make(bright.Y(value), width, "", $"brightest case arrives with {Numerals.Unit(value, unit)}",
+            top.Check.Limit is null ? "the receiver's upper limit is not known" : "");
         if (top.Check.Limit is { } highest)
         {
             var isOutside = top.Check.Verdict == Verdict.Fail;
-            yield return Make(bright.Y(highest), width, isOutside ? "alert" : "bold", $"receiver's upper limit: {Numerals.Unit(highest, unit)}{(isOutside ? ", EXCEEDED" : "")}", SourceOf(top.Check));
+            yield return Make(bright.Y(highest), width, isOutside ? "alert" : "bold",
+                $"receiver's upper limit: {Numerals.Unit(highest, unit)}{(isOutside ? ", EXCEEDED" : "")}", SourceOf(top.Check));
         }
     }
 

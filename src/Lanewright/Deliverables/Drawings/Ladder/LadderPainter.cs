@@ -23,7 +23,7 @@ internal sealed class LadderPainter(Canvas canvas, LadderModel model, LadderScal
     private double Level => model.Start - model.Loss;
 
     /// <summary>Where the fibre or wire ends: what lies at the receiver itself is drawn after it.</summary>
-    private double WayRight => Receiver - (ExtraStep * model.Steps.Count(s => s.Kind is LadderStepKind.Attenuator or LadderStepKind.Ageing));
+    private double WayRight => Receiver - (ExtraStep * model.Steps.Count(s => IsAtReceiver(s.Kind)));
 
     /// <summary>Draws it.</summary>
     public void Draw()
@@ -66,38 +66,41 @@ internal sealed class LadderPainter(Canvas canvas, LadderModel model, LadderScal
         var (x, level) = (Transmitter, model.Start);
         var lastWords = double.NegativeInfinity;
         canvas.Begin("way");
-        path.Append(F($"M{x} {scale.Y(level)}"));
+        path.Append(PathText.Of($"M{x} {scale.Y(level)}"));
         var marks = new List<(double X, double Upper, double Lower, LadderStepKind Kind, string Words)>();
         foreach (var step in model.Steps)
         {
             var upper = scale.Y(level);
             level -= step.Loss;
             if (step.Kind == LadderStepKind.Stretch) x = Transmitter + (step.Place * (WayRight - Transmitter));
-            var isExtra = step.Kind is LadderStepKind.Attenuator or LadderStepKind.Ageing;
-            if (isExtra) path.Append(F($"L{x += ExtraStep / 2} {upper}"));
-            path.Append(F($"L{x} {scale.Y(level)}"));
+            var isExtra = IsAtReceiver(step.Kind);
+            if (isExtra) path.Append(PathText.Of($"L{x += ExtraStep / 2} {upper}"));
+            path.Append(PathText.Of($"L{x} {scale.Y(level)}"));
             if (step.Kind != LadderStepKind.Stretch)
             {
-                var words = isExtra || x - lastWords >= LeastRoom ? Numerals.Plain(step.Loss) : "";
-                if (words.Length > 0) lastWords = x;
-                marks.Add((x, upper, scale.Y(level), step.Kind, words));
+                var figure = isExtra || x - lastWords >= LeastRoom ? Numerals.Plain(step.Loss) : "";
+                if (figure.Length > 0) lastWords = x;
+                marks.Add((x, upper, scale.Y(level), step.Kind, figure));
             }
-            if (isExtra) path.Append(F($"L{x += ExtraStep / 2} {scale.Y(level)}"));
+            if (isExtra) path.Append(PathText.Of($"L{x += ExtraStep / 2} {scale.Y(level)}"));
         }
         canvas.Path(path.ToString(), "heavy");
         foreach (var mark in marks) Mark(mark.X, mark.Upper, mark.Lower, mark.Kind, mark.Words);
         canvas.Circle(Transmitter, scale.Y(model.Start), 4, "full");
         canvas.Circle(Receiver, scale.Y(Level), 4, "full");
-        canvas.Text(Transmitter + 8, scale.Top - 8, model.IsAbsolute ? $"darkest case: lowest launch {Unit(model.Start)}, most loss" : "most loss, against the transmitter", "small");
+        var words = model.IsAbsolute ? $"darkest case: lowest launch {Unit(model.Start)}, most loss" : "most loss, against the transmitter";
+        canvas.Text(Transmitter + 8, scale.Top - 8, words, "small");
         canvas.End();
     }
+
+    private static bool IsAtReceiver(LadderStepKind kind) => kind is LadderStepKind.Attenuator or LadderStepKind.Ageing;
 
     private void Mark(double x, double upper, double lower, LadderStepKind kind, string words)
     {
         canvas.Begin("drop " + Word(kind));
         var middle = (upper + lower) / 2;
         Glyph(canvas, x, middle, kind);
-        if (kind is LadderStepKind.Ageing or LadderStepKind.Attenuator) canvas.Text(x, upper - 7, $"{Word(kind)} {words}", "tiny mid halo");
+        if (IsAtReceiver(kind)) canvas.Text(x, upper - 7, $"{Word(kind)} {words}", "tiny mid halo");
         else if (lower - upper >= 18) canvas.Text(x + 9, lower - 5, words, "tiny halo");
         else canvas.Text(x + 5, Math.Min(upper, middle - 5) - 3, words, "tiny halo");
         canvas.End();
@@ -153,10 +156,11 @@ internal sealed class LadderPainter(Canvas canvas, LadderModel model, LadderScal
 
     private void Labels()
     {
-        foreach (var (label, top) in LadderLabel.Spread(LadderLabels.Of(model, scale, brightScale, Sheet.Width - Sheet.Margin - LabelLeft), (brightScale ?? scale).Top - 6, scale.Bottom + 8))
+        var labels = LadderLabels.Of(model, scale, brightScale, Sheet.Width - Sheet.Margin - LabelLeft);
+        foreach (var (label, top) in LadderLabel.Spread(labels, (brightScale ?? scale).Top - 6, scale.Bottom + 8))
         {
             var middle = top + (label.Height / 2);
-            canvas.Path(F($"M{PlotRight + 4} {label.Y}L{LabelLeft - 16} {middle}H{LabelLeft - 6}"), "fine");
+            canvas.Path(PathText.Of($"M{PlotRight + 4} {label.Y}L{LabelLeft - 16} {middle}H{LabelLeft - 6}"), "fine");
             for (var i = 0; i < label.Lines.Length; i++)
                 canvas.Text(LabelLeft, top + 11 + (i * LadderLabel.Step), label.Lines[i], i == 0 ? label.Style : "small soft");
         }
@@ -197,7 +201,4 @@ internal sealed class LadderPainter(Canvas canvas, LadderModel model, LadderScal
     };
 
     private string Unit(double value) => Numerals.Unit(value, model.IsAbsolute ? "dBm" : "dB");
-
-    /// <summary>Numbers in paths are rounded as everywhere in a drawing.</summary>
-    private static string F(PathText text) => text.ToString();
 }

@@ -32,8 +32,11 @@ internal sealed class LadderScale
     public double Step { get; }
 
     /// <summary>The scale of the way down.</summary>
-    public static LadderScale OfWay(LadderModel model, double top, double bottom) => Of(
-        [model.Start, model.Start - model.Loss, .. model.Limits.Select(l => l.Check.Limit).OfType<double>().Select(l => model.Start - l)], top, bottom);
+    public static LadderScale OfWay(LadderModel model, double top, double bottom)
+    {
+        var limits = model.Limits.Select(l => l.Check.Limit).OfType<double>().Select(l => model.Start - l);
+        return Of([model.Start, model.Start - model.Loss, .. limits], top, bottom);
+    }
 
     /// <summary>The scale of the brightest case.</summary>
     public static LadderScale OfTop(LadderTop bright, double top, double bottom) =>

@@ -1,6 +1,7 @@
 namespace Lanewright.Deliverables.Drawings.Ribbon;
 
-/// <summary>Arrow heads and diodes: filled ones belong to what leaves the first end, or to a laser; hollow ones to the way back, or to a photodiode.</summary>
+/// <summary>Arrow heads and diodes: filled ones belong to what leaves the first end, or to a laser; hollow ones to the way back, or to a
+/// photodiode.</summary>
 internal static class Arrow
 {
     /// <summary>An arrow head with its middle at a point.</summary>
@@ -8,7 +9,7 @@ internal static class Arrow
     {
         var (tip, tail) = toRight ? (x + size, x - size) : (x - size, x + size);
         var half = size * 0.72;
-        canvas.Path($"M{Canvas.N(tail)} {Canvas.N(y - half)}L{Canvas.N(tip)} {Canvas.N(y)}L{Canvas.N(tail)} {Canvas.N(y + half)}Z", isFilled ? "full" : "hollow");
+        canvas.Path(PathText.Of($"M{tail} {y - half}L{tip} {y}L{tail} {y + half}Z"), isFilled ? "full" : "hollow");
     }
 
     /// <summary>A laser or a photodiode: the arrow of its light, and a bar at its tip.</summary>

@@ -50,7 +50,8 @@ internal sealed class AssemblyRibbon
         return new RibbonModel
         {
             Near = EndOf("A", RibbonWords.PortNames(nearPorts), PerPort(nearLanes), nearPlug),
-            Far = [.. Enumerable.Range(0, ends).Select(i => EndOf(RibbonWords.FarName(i, ends), RibbonWords.PortNames(farPorts), PerPort(farLanes), farPlug))],
+            Far = [.. Enumerable.Range(0, ends).Select(i =>
+                EndOf(RibbonWords.FarName(i, ends), RibbonWords.PortNames(farPorts), PerPort(farLanes), farPlug))],
             Strands = Strands(nearPlug, farPlug),
             Heads = Heads(),
             Spans = [.. Spans(nearLanes, farLanes)],
@@ -66,7 +67,12 @@ internal sealed class AssemblyRibbon
         Name = name,
         Ports = ports,
         LanesPerPort = lanesPerPort,
-        Body = cable.Medium switch { CableMedium.Dac => EndBody.PassiveEnd, CableMedium.Aec => EndBody.ActiveCopperEnd, _ => EndBody.ActiveOpticalEnd },
+        Body = cable.Medium switch
+        {
+            CableMedium.Dac => EndBody.PassiveEnd,
+            CableMedium.Aec => EndBody.ActiveCopperEnd,
+            _ => EndBody.ActiveOpticalEnd,
+        },
         Block = cable.Medium == CableMedium.Aec ? new LaneBlock("retimer", "") : null,
         Plug = plug,
     };
@@ -98,7 +104,8 @@ internal sealed class AssemblyRibbon
             RibbonWords.Port(RibbonWords.Heading("Port", "Ports", ends), far, rate, farFec, solution.Autonegotiates));
     }
 
-    private static ImmutableArray<string> EndWords(string heading, FormFactor plug, Watts power) => [heading, plug.Name + " end", $"at most {power}"];
+    private static ImmutableArray<string> EndWords(string heading, FormFactor plug, Watts power) =>
+        [heading, plug.Name + " end", $"at most {power}"];
 
     private string CableWords() => cable.Medium switch
     {
@@ -111,7 +118,8 @@ internal sealed class AssemblyRibbon
 
     private IEnumerable<Span> Spans(int nearLanes, int farLanes)
     {
-        yield return new Span(0, Stop.NearPlug, Stop.FarPlug, $"{solution.MediumName}, {solution.Length}" + (cable.Medium == CableMedium.Aoc ? "" : ", " + Wire()));
+        yield return new Span(0, Stop.NearPlug, Stop.FarPlug, $"{solution.MediumName}, {solution.Length}"
+            + (cable.Medium == CableMedium.Aoc ? "" : ", " + Wire()));
         var legs = Math.Max(1, cable.Legs);
         if (cable.Type is { } type)
         {
@@ -121,7 +129,8 @@ internal sealed class AssemblyRibbon
         else if (cable.NearInterface is { } a && cable.FarInterface is { } b)
         {
             yield return new Span(0, Stop.NearPort, Stop.NearMedia, RibbonWords.Host(legs, a.Name, a.Lanes, a.Signal));
-            yield return new Span(0, Stop.FarMedia, Stop.FarPort, (legs > 1 ? "each " : "") + RibbonWords.Host(1, b.Name, b.Lanes, b.Signal));
+            yield return new Span(0, Stop.FarMedia, Stop.FarPort, (legs > 1 ? "each " : "")
+                + RibbonWords.Host(1, b.Name, b.Lanes, b.Signal));
         }
         var (nearFec, farFec) = isTurned ? (solution.ToFec, solution.FromFec) : (solution.FromFec, solution.ToFec);
         yield return RibbonWords.Code(2, nearFec, Stop.NearPort, farFec, Stop.FarPort);
@@ -138,8 +147,11 @@ internal sealed class AssemblyRibbon
         }
         yield return isOneForOne
             ? "Lanes inside the cable are drawn one for one; how the maker carries them is not known here."
-            : "The two ends have different numbers of lanes; how the maker carries them in the cable is not known here, so each direction is one line.";
-        if (cable.Medium == CableMedium.Aec) yield return "Each line is one pair of conductors. The retimers at both ends draw power and make the signal anew.";
-        else yield return "The light stays inside the cable: there is no plug to open or clean. Laser light is invisible: never look into the end of a cut or broken cable. Local rules prevail.";
+            : "The two ends have different numbers of lanes; how the maker carries them in the cable is not known here, so each direction "
+            + "is one line.";
+        yield return cable.Medium == CableMedium.Aec
+            ? "Each line is one pair of conductors. The retimers at both ends draw power and make the signal anew."
+            : "The light stays inside the cable: there is no plug to open or clean. Laser light is invisible: never look into "
+            + "the end of a cut or broken cable. Local rules prevail.";
     }
 }

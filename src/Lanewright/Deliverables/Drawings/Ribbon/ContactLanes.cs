@@ -9,7 +9,8 @@ internal static class ContactLanes
         if (geometry.End.LanesPerPort == 0) yield break;
         for (var port = 0; port < geometry.End.Ports.Length; port++)
         {
-            if (Extent(geometry, port, leaves: true) is not { } outward || Extent(geometry, port, leaves: false) is not { } inward) continue;
+            if (Extent(geometry, port, leaves: true) is not { } outward) continue;
+            if (Extent(geometry, port, leaves: false) is not { } inward) continue;
             // Lanes that share their fibres with those of the other direction get half of the height each.
             var overlap = Math.Min(outward.To, inward.To) - Math.Max(outward.From, inward.From);
             if (overlap > 1) (outward, inward) = Halves(outward, inward, geometry.IsFar);
@@ -34,7 +35,8 @@ internal static class ContactLanes
         return from <= to ? (from, to) : null;
     }
 
-    private static ((double From, double To) Outward, (double From, double To) Inward) Halves((double From, double To) outward, (double From, double To) inward, bool isFar)
+    private static ((double From, double To) Outward, (double From, double To) Inward) Halves(
+        (double From, double To) outward, (double From, double To) inward, bool isFar)
     {
         var (from, to) = (Math.Min(outward.From, inward.From), Math.Max(outward.To, inward.To));
         var middle = (from + to) / 2;

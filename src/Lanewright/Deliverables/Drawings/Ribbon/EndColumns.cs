@@ -1,6 +1,7 @@
 namespace Lanewright.Deliverables.Drawings.Ribbon;
 
-/// <summary>Where the parts of an end stand across the sheet, measured from its own edge; the second end is the mirror of the first.</summary>
+/// <summary>Where the parts of an end stand across the sheet, measured from its own edge; the second end is the mirror of the
+/// first.</summary>
 /// <param name="BodyRight">Inner edge of what sits in the cage.</param>
 /// <param name="Plug">Where the cable begins.</param>
 /// <param name="Block">Middle of the block.</param>

@@ -3,7 +3,7 @@ namespace Lanewright.Deliverables.Drawings.Ribbon;
 /// <summary>Heights of the rows and lanes of one end, once its upper edge is known.</summary>
 internal sealed class EndGeometry
 {
-    private const double Padding = 13;
+    private const double Padding = 9;
     private const double FibrePitch = 22;
     private const double PairPitch = 15;
     private const double StreamPitch = 26;

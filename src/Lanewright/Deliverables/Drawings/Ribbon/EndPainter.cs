@@ -5,7 +5,7 @@ namespace Lanewright.Deliverables.Drawings.Ribbon;
 /// <summary>Draws one end: port, contacts, body, block, diodes, places.</summary>
 internal sealed class EndPainter(Canvas canvas, EndGeometry geometry, bool isFar, bool hasPortFec)
 {
-    private const double BlockInset = 9;
+    private const double BlockInset = 6;
     private const double PlaceRadius = 9;
     private readonly EndColumns columns = geometry.Columns;
     private RibbonEnd End => geometry.End;
@@ -33,8 +33,7 @@ internal sealed class EndPainter(Canvas canvas, EndGeometry geometry, bool isFar
     private void Contact(ContactLane lane)
     {
         var right = GoesRight(lane.Leaves);
-        var inner = End.Block is null && columns.Media > EndColumns.BodyLeft && End.Body == EndBody.Module ? columns.Media : EndColumns.BodyLeft;
-        Line(EndColumns.PortRight, lane.Y, inner, lane.Y, right ? "fine contact" : "fine contact broken");
+        Line(EndColumns.PortRight, lane.Y, EndColumns.BodyLeft, lane.Y, right ? "fine contact" : "fine contact broken");
         Arrow.Head(canvas, X(158), lane.Y, 2.6, right, right);
     }
 
@@ -111,7 +110,7 @@ internal sealed class EndPainter(Canvas canvas, EndGeometry geometry, bool isFar
                 Line(from, y, stop, y, right ? "fine lane" : "fine lane broken");
                 Arrow.Diode(canvas, X(at), y, right, lanes[i].Leaves);
                 if (isCable) continue;
-                canvas.Text(X(from + 4), y - 3, (lanes[i].Leaves ? "Tx" : "Rx") + Numerals.Whole(lanes[i].Number), isFar ? "tiny soft end" : "tiny soft");
+                canvas.Text(X(from + 4), y - 3, NameOf(lanes[i]), isFar ? "tiny soft end" : "tiny soft");
                 var room = (End.Combines && lanes.Length > 1 ? EndColumns.MuxLeft : columns.BodyRight) - EndColumns.Label - 1;
                 canvas.Text(X(EndColumns.Label), y - 3, TextFit.Short(lanes[i].Note, room, 9.5), isFar ? "tiny end" : "tiny");
             }
@@ -126,11 +125,13 @@ internal sealed class EndPainter(Canvas canvas, EndGeometry geometry, bool isFar
             var count = End.Plug.Rows[row].Lanes.Length;
             if (count < 2) continue;
             var (top, bottom, y) = (geometry.Lane(row, 0) - 6, geometry.Lane(row, count - 1) + 6, geometry.Row(row));
-            var (left, right) = (Canvas.N(X(EndColumns.MuxLeft)), Canvas.N(X(EndColumns.MuxRight)));
-            canvas.Path($"M{left} {Canvas.N(top)}L{right} {Canvas.N(y - 5)}V{Canvas.N(y + 5)}L{left} {Canvas.N(bottom)}Z", "block mux");
+            var (left, right) = (X(EndColumns.MuxLeft), X(EndColumns.MuxRight));
+            canvas.Path(PathText.Of($"M{left} {top}L{right} {y - 5}V{y + 5}L{left} {bottom}Z"), "block mux");
             Line(EndColumns.MuxRight, y, columns.BodyRight, y, "ink");
         }
     }
+
+    private static string NameOf(MediaLane lane) => (lane.Leaves ? "Tx" : "Rx") + Numerals.Whole(lane.Number);
 
     private void LaneNumbers()
     {
@@ -138,9 +139,10 @@ internal sealed class EndPainter(Canvas canvas, EndGeometry geometry, bool isFar
         for (var row = 0; row < rows.Length; row++)
         {
             foreach (var lane in rows[row].Lanes)
-                canvas.Text(X(EndColumns.BodyLeft + 8), geometry.Row(row) + 3.5, (lane.Leaves ? "Tx" : "Rx") + Numerals.Whole(lane.Number), isFar ? "tiny soft end" : "tiny soft");
+                canvas.Text(X(EndColumns.BodyLeft + 8), geometry.Row(row) + 3.5, NameOf(lane), isFar ? "tiny soft end" : "tiny soft");
             if (End.Body != EndBody.PassiveEnd) continue;
-            Line(EndColumns.BodyLeft + 34, geometry.Row(row), columns.BodyRight, geometry.Row(row), GoesRight(rows[row].Lanes[0].Leaves) ? "fine" : "fine broken");
+            var style = GoesRight(rows[row].Lanes[0].Leaves) ? "fine" : "fine broken";
+            Line(EndColumns.BodyLeft + 34, geometry.Row(row), columns.BodyRight, geometry.Row(row), style);
         }
     }
 
@@ -151,7 +153,7 @@ internal sealed class EndPainter(Canvas canvas, EndGeometry geometry, bool isFar
         {
             var (lane, y) = (rows[row].Lanes[0], geometry.Row(row));
             Line(columns.Block + EndColumns.BlockHalf, y, columns.BodyRight, y, GoesRight(lane.Leaves) ? "fine lane" : "fine lane broken");
-            canvas.Text(X(columns.BodyRight - 5), y - 2.5, (lane.Leaves ? "Tx" : "Rx") + Numerals.Whole(lane.Number), isFar ? "tiny soft" : "tiny soft end");
+            canvas.Text(X(columns.BodyRight - 5), y - 2.5, NameOf(lane), isFar ? "tiny soft" : "tiny soft end");
         }
     }
 
@@ -184,7 +186,7 @@ internal sealed class EndPainter(Canvas canvas, EndGeometry geometry, bool isFar
     {
         var (top, bottom) = (geometry.Row(first) - 12, geometry.Row(last) + 12);
         Box(columns.Plug - 13, columns.Plug + 13, top, bottom, "box plug", 6);
-        canvas.Text(X(columns.Plug), top - 4, End.Plug.Name, "tiny mid");
+        canvas.Text(X(columns.Plug), top - 4, End.Plug.PlugName, "tiny mid");
     }
 
     /// <summary>A plug that does not count its places shows the number of the fibre; one whose count is not known shows nothing.</summary>

@@ -52,7 +52,8 @@ internal sealed class FibreRibbon
         return new RibbonModel
         {
             Near = EndOf(near, "A", near.Spec.Ways, nearPlug),
-            Far = [.. Enumerable.Range(0, ends).Select(i => EndOf(far, RibbonWords.FarName(i, ends), ends == 1 ? far.Spec.Ways : 1, farPlug))],
+            Far = [.. Enumerable.Range(0, ends).Select(i =>
+                EndOf(far, RibbonWords.FarName(i, ends), ends == 1 ? far.Spec.Ways : 1, farPlug))],
             Strands = [.. FibreStrands.Of(nearPlug, farPlug, ends, ports, near.Type).Select(s => IsUnmade ? s with { Fibre = 0 } : s)],
             Heads = Heads(),
             Spans = Spans(),
@@ -69,7 +70,10 @@ internal sealed class FibreRibbon
     private PlugLayout FarPlug(int nearPorts)
     {
         if (link.Shape != FanShape.BothEnds)
-            return PlugLayout.OfOptics(far.Opening.Connector, far.Type, ends == 1 ? Math.Min(nearPorts, Math.Max(1, far.Runs.Instances)) : 1, isFar: true);
+        {
+            var ports = ends == 1 ? Math.Min(nearPorts, Math.Max(1, far.Runs.Instances)) : 1;
+            return PlugLayout.OfOptics(far.Opening.Connector, far.Type, ports, isFar: true);
+        }
         var (leaving, coming) = FibreLanes.Of(far.Type, 0, 0);
         var build = new PlugLayoutBuilder(isFar: true);
         build.Path(leaving, coming);
@@ -82,7 +86,7 @@ internal sealed class FibreRibbon
         Ports = RibbonWords.PortNames(ways),
         LanesPerPort = side.Runs.Host.Lanes,
         Body = EndBody.Module,
-        Block = LaneBlock.Of(side.Module, side.Runs),
+        Block = LaneBlock.Of(side.Module, side.Runs, ways),
         Plug = plug,
     };
 
@@ -111,7 +115,8 @@ internal sealed class FibreRibbon
             var pairs = channel.Connections == 1 ? "1 mated pair" : Numerals.Whole(channel.Connections) + " mated pairs";
             yield return channel.Splices == 0 ? pairs + " on the way" : $"{pairs}, {Numerals.Whole(channel.Splices)} splices on the way";
         }
-        if (channel is { } c && c.Attenuator > default(Decibels)) yield return $"{c.Attenuator} attenuator" + (solution.Attenuator is null ? " in the channel" : " before the receiver");
+        if (channel is { } c && c.Attenuator > default(Decibels))
+            yield return $"{c.Attenuator} attenuator" + (solution.Attenuator is null ? " in the channel" : " before the receiver");
     }
 
     private static string Connectors(CordModel cord)
@@ -128,7 +133,9 @@ internal sealed class FibreRibbon
         spans.Add(new Span(0, Stop.FarBlock, Stop.FarPort, (ends > 1 ? "each " : "") + HostWords(far, ends == 1 ? far.Spec.Ways : 1)));
         spans.Add(new Span(1, Stop.NearMedia, Stop.FarMedia, MediaWords()));
         var (nearCode, farCode) = (CodeOf(near), CodeOf(far));
-        spans.Add(RibbonWords.Code(2, nearCode, near.Module.HasOwnFec ? Stop.NearBlock : Stop.NearPort, farCode, far.Module.HasOwnFec ? Stop.FarBlock : Stop.FarPort));
+        var nearStop = near.Module.HasOwnFec ? Stop.NearBlock : Stop.NearPort;
+        var farStop = far.Module.HasOwnFec ? Stop.FarBlock : Stop.FarPort;
+        spans.Add(RibbonWords.Code(2, nearCode, nearStop, farCode, farStop));
         var inner = near.Type.Fec.IndexOf('+', StringComparison.Ordinal);
         if (inner >= 0 && !near.Module.HasOwnFec)
             spans.Add(new Span(3, Stop.NearBlock, Stop.FarBlock, $"{near.Type.Fec[(inner + 1)..]} code: added and ended in the modules"));
@@ -143,7 +150,8 @@ internal sealed class FibreRibbon
         var ports = link.Shape == FanShape.Single ? 1 : near.Spec.Ways;
         if (near.Type.Name == far.Type.Name) return Media(near.Type, ports);
         if (near.Type.MediaLanes == far.Type.MediaLanes && near.Type.Signal == far.Type.Signal)
-            return $"{RibbonWords.Times(ports, near.Type.Name)} at A, {far.Type.Name} at B: {RibbonWords.Lanes(near.Type.MediaLanes * ports)}, {RibbonWords.Signal(near.Type.Signal)}";
+            return $"{RibbonWords.Times(ports, near.Type.Name)} at A, {far.Type.Name} at B: "
+                + $"{RibbonWords.Lanes(near.Type.MediaLanes * ports)}, {RibbonWords.Signal(near.Type.Signal)}";
         return $"A: {Media(near.Type, ports)}; B: {Media(far.Type, 1)}";
     }
 

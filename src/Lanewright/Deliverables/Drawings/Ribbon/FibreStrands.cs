@@ -23,16 +23,18 @@ internal static class FibreStrands
             var farPath = ends == 1 ? path : path % Math.Max(1, perPort);
             if (end >= ends || farPath >= far.Hears.Length) continue;
             var both = type.IsBidirectional;
-            strands.Add(new Strand(near.Sends[path], end, far.Hears[farPath], both ? StrandWay.Both : StrandWay.Forth, StrandKind.Fibre, Fibre(near, near.Sends[path], perPort)));
-            strands.Add(new Strand(near.Hears[path], end, far.Sends[farPath], both ? StrandWay.Both : StrandWay.Back, StrandKind.Fibre, Fibre(near, near.Hears[path], perPort)));
+            strands.Add(new Strand(near.Sends[path], end, far.Hears[farPath], both ? StrandWay.Both : StrandWay.Forth, StrandKind.Fibre,
+                Fibre(near, near.Sends[path])));
+            strands.Add(new Strand(near.Hears[path], end, far.Sends[farPath], both ? StrandWay.Both : StrandWay.Back, StrandKind.Fibre,
+                Fibre(near, near.Hears[path])));
         }
         return strands.ToImmutable();
     }
 
-    /// <summary>A numbered plug numbers its fibres; a duplex cord has two; any other is counted through.</summary>
-    private static int Fibre(PlugLayout near, int row, int perPort)
+    /// <summary>A numbered plug numbers its fibres, a duplex cord has two; of any other plug no fibre is known by number.</summary>
+    private static int Fibre(PlugLayout near, int row)
     {
         if (Numerals.TryWhole(near.Rows[row].Place, out var place)) return (int)place;
-        return perPort == 1 ? (row % 2) + 1 : row + 1;
+        return near.IsPairs ? (row % 2) + 1 : 0;
     }
 }

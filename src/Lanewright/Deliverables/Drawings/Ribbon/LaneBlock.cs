@@ -12,14 +12,18 @@ namespace Lanewright.Deliverables.Drawings.Ribbon;
 internal sealed record LaneBlock(string Name, string Ratio, bool MakesCode = false)
 {
     /// <summary>The block of an optical module.</summary>
-    public static LaneBlock Of(ModuleModel module, Application application)
+    /// <param name="module">The module.</param>
+    /// <param name="application">What each of its ports runs.</param>
+    /// <param name="ports">How many ports it has here.</param>
+    public static LaneBlock Of(ModuleModel module, Application application, int ports)
     {
         var type = application.Optical!;
         var (host, media) = (application.Host.Lanes, type.MediaLanes);
         var code = FecSide.Of(module, application).InModule;
         // An added inner code raises the symbol rate without changing what a lane is.
         var isSame = host == media && application.Host.Signal.Modulation == type.Signal.Modulation;
-        return new LaneBlock(isSame ? Keeper(application.Host) : "gearbox", Numerals.Whole(host) + " : " + Numerals.Whole(media), code);
+        var ratio = Numerals.Whole(host * ports) + " : " + Numerals.Whole(media * ports);
+        return new LaneBlock(isSame ? Keeper(application.Host) : "gearbox", ratio, code);
     }
 
     /// <summary>Attachment unit interfaces are retimed in the module; the plain serial ones are only driven.</summary>

@@ -8,7 +8,7 @@ namespace Lanewright.Deliverables.Drawings.Ribbon;
 /// as a crossed cord turns them, so that a fibre arrives opposite the place it leaves.</summary>
 internal sealed class PlugLayout
 {
-    private const string Duplex = "LC-duplex";
+    private const string Duplex = "-duplex";
 
     private PlugLayout(string name, ImmutableArray<PlugRow> rows, ImmutableArray<int> sends, ImmutableArray<int> hears)
     {
@@ -21,10 +21,14 @@ internal sealed class PlugLayout
     /// <summary>The connector.</summary>
     public string Name { get; }
 
+    /// <summary>The connector of one of its plugs: a module of several duplex links has one for each.</summary>
+    public string PlugName => IsPairs && char.IsAsciiDigit(Name[0]) ? Name[(Name.IndexOf('x', StringComparison.Ordinal) + 1)..] : Name;
+
     /// <summary>Its places from top to bottom.</summary>
     public ImmutableArray<PlugRow> Rows { get; }
 
-    /// <summary>The row by which each path leaves this end. A path is a fibre, a conductor pair or a stream inside a sealed cable.</summary>
+    /// <summary>The row by which each path leaves this end. A path is a fibre, a conductor pair or a stream inside a sealed
+    /// cable.</summary>
     public ImmutableArray<int> Sends { get; }
 
     /// <summary>The row by which each path comes back.</summary>
@@ -34,7 +38,7 @@ internal sealed class PlugLayout
     public bool IsNumbered => Rows.Any(r => r.Place.Length > 0);
 
     /// <summary>Whether it is a duplex plug, or several.</summary>
-    public bool IsPairs => Name == Duplex;
+    public bool IsPairs => IsDuplex(Name);
 
     /// <summary>The plug of an optical module.</summary>
     /// <param name="connector">Its connector.</param>
@@ -46,7 +50,7 @@ internal sealed class PlugLayout
         var positions = Positions(connector);
         var pairs = Math.Max(1, type.FibrePairs) * ports;
         if (positions >= pairs * 2) return InOneRow(connector, positions, type, ports, isFar);
-        return connector == Duplex || pairs == ports ? Pairs(connector, type, ports, isFar) : Unnumbered(connector, type, ports, isFar);
+        return IsDuplex(connector) ? Pairs(connector, type, ports, isFar) : Unnumbered(connector, type, ports, isFar);
     }
 
     /// <summary>Paths of a cable with its ends on: all that leave, then all that come.</summary>
@@ -100,9 +104,10 @@ internal sealed class PlugLayout
     private static PlugLayout Pairs(string connector, InterfaceType type, int ports, bool isFar)
     {
         var build = new PlugLayoutBuilder(isFar);
-        for (var port = 0; port < ports; port++)
+        var perPort = Math.Max(1, type.FibrePairs);
+        for (var path = 0; path < perPort * ports; path++)
         {
-            var (leaving, coming) = FibreLanes.Of(type, 0, port);
+            var (leaving, coming) = FibreLanes.Of(type, path % perPort, path / perPort);
             build.Path(leaving, coming);
         }
         return build.PairByPair(connector);
@@ -120,6 +125,8 @@ internal sealed class PlugLayout
         }
         return build.GroupedByDirection(connector);
     }
+
+    private static bool IsDuplex(string connector) => connector.EndsWith(Duplex, StringComparison.Ordinal);
 
     /// <summary>Places of a connector with one row; 0 for any other.</summary>
     private static int Positions(string connector) => connector switch { "MPO-12" => 12, "MPO-16" => 16, _ => 0 };

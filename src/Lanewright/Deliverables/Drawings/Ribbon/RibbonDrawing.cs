@@ -8,6 +8,8 @@ namespace Lanewright.Deliverables.Drawings.Ribbon;
 /// <summary>The lane ribbon: one link, or one whole fan-out, from port to port.</summary>
 public static class RibbonDrawing
 {
+    private const double TallFrom = 860;
+
     /// <summary>Writes the ribbon of a way; false when there is none to draw.</summary>
     /// <param name="markup">Where to.</param>
     /// <param name="plan">The plan.</param>
@@ -17,10 +19,14 @@ public static class RibbonDrawing
     {
         if (ModelOf(plan, way) is not { } model) return false;
         var layout = RibbonLayout.Of(model);
-        var head = new SheetHead(way.Name + "-ribbon", "Lane ribbon: " + WayWords.Title(way), WayWords.Subtitle(plan, way), Description(way, model));
+        var head = new SheetHead(way.Name + "-ribbon", "Lane ribbon: " + WayWords.Title(way), WayWords.Subtitle(plan, way),
+            Description(way, model));
         Sheet.Write(markup, head, TitleBlock.Of(plan, way), layout.Bottom, isFile, canvas => Draw(canvas, layout));
         return true;
     }
+
+    /// <summary>Whether the ribbon of a way is so tall that it wants a page of its own.</summary>
+    public static bool IsTall(Plan plan, LinkWay way) => ModelOf(plan, way) is { } model && RibbonLayout.Of(model).Bottom > TallFrom;
 
     /// <summary>Whether a way can be drawn.</summary>
     public static bool CanDraw(Plan plan, LinkWay way) => ModelOf(plan, way) is not null;
@@ -33,10 +39,13 @@ public static class RibbonDrawing
         var forth = model.Strands.Count(s => s.Way != StrandWay.Back);
         var back = model.Strands.Count(s => s.Way != StrandWay.Forth);
         var spans = string.Join(". ", model.Spans.Select(s => s.Text));
-        return $"{way.Solution.Name}, {Checks.Word(way.Solution.Verdict)}. From left to right: {string.Join(", ", model.Heads.NearPort.Skip(1))}; "
+        return $"{way.Solution.Name}, {Checks.Word(way.Solution.Verdict)}. From left to right: "
+            + $"{string.Join(", ", model.Heads.NearPort.Skip(1))}; "
             + $"{string.Join(", ", model.Heads.NearBody.Skip(1))}; {string.Join(", ", model.Heads.Cable.Skip(1))}; "
-            + $"{Numerals.Whole(model.Far.Length)} far end{(model.Far.Length == 1 ? "" : "s")}: {string.Join(", ", model.Heads.FarBody.Skip(1).Concat(model.Heads.FarPort.Skip(1)))}. "
-            + $"{Numerals.Whole(forth)} paths from A, {Numerals.Whole(back)} paths to A. {spans}. {string.Join(" ", model.Notes)} Classes: {string.Join(", ", way.Members.Select(m => m.Name))}.";
+            + $"{Numerals.Whole(model.Far.Length)} far end{(model.Far.Length == 1 ? "" : "s")}: "
+            + $"{string.Join(", ", model.Heads.FarBody.Skip(1).Concat(model.Heads.FarPort.Skip(1)))}. "
+            + $"{Numerals.Whole(forth)} paths from A, {Numerals.Whole(back)} paths to A. {spans}. {string.Join(" ", model.Notes)} "
+            + $"Classes: {string.Join(", ", way.Members.Select(m => m.Name))}.";
     }
 
     private static void Draw(Canvas canvas, RibbonLayout layout)
@@ -72,13 +81,15 @@ public static class RibbonDrawing
     private static void Heads(Canvas canvas, RibbonLayout layout)
     {
         const double cable = Sheet.Width / 2;
-        double[] at = [EndColumns.PortLeft, EndColumns.BodyLeft, cable, Sheet.Width - EndColumns.BodyLeft, Sheet.Width - EndColumns.PortLeft];
+        double[] at = [EndColumns.PortLeft, EndColumns.BodyLeft, cable, Sheet.Width - EndColumns.BodyLeft,
+            Sheet.Width - EndColumns.PortLeft];
         string[] anchor = ["", "", " mid", " end", " end"];
         for (var column = 0; column < at.Length; column++)
         {
             var lines = layout.Heads[column];
             for (var i = 0; i < lines.Length; i++)
-                canvas.Text(at[column], Sheet.Top + 12 + (i * RibbonLayout.HeadStep), lines[i], (i == 0 ? "head soft" : i == 1 ? "head bold" : "head") + anchor[column]);
+                canvas.Text(at[column], Sheet.Top + 12 + (i * RibbonLayout.HeadStep), lines[i],
+                    (i == 0 ? "head soft" : i == 1 ? "head bold" : "head") + anchor[column]);
         }
     }
 
@@ -100,7 +111,7 @@ public static class RibbonDrawing
             canvas.Text(x + 22, y + 4, words, "small");
             x += 84 + (isLaser ? 0 : 30);
         }
-        if (layout.Model.Strands.Any(s => s.Kind == StrandKind.Fibre))
+        if (layout.Model.Strands.Any(s => s.Fibre > 0))
             canvas.Text(x, y + 4, "circles: numbered places of the plug (LC: number of the fibre), in the colours of TIA-598", "small");
     }
 }

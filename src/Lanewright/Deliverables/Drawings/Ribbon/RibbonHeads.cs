@@ -9,4 +9,8 @@ namespace Lanewright.Deliverables.Drawings.Ribbon;
 /// <param name="FarBody">What sits in each far end.</param>
 /// <param name="FarPort">The ports of the far ends.</param>
 internal sealed record RibbonHeads(
-    ImmutableArray<string> NearPort, ImmutableArray<string> NearBody, ImmutableArray<string> Cable, ImmutableArray<string> FarBody, ImmutableArray<string> FarPort);
+    ImmutableArray<string> NearPort,
+    ImmutableArray<string> NearBody,
+    ImmutableArray<string> Cable,
+    ImmutableArray<string> FarBody,
+    ImmutableArray<string> FarPort);

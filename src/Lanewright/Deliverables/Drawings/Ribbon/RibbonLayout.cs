@@ -20,7 +20,7 @@ internal sealed class RibbonLayout
     /// <summary>From one note to the next.</summary>
     public const double NoteStep = 15;
 
-    private const double EndGap = 12;
+    private const double EndGap = 10;
     private const double PortWords = 160;
     private const double BodyWords = 240;
     private const double CableWords = 290;
@@ -107,7 +107,8 @@ internal sealed class RibbonLayout
     }
 
     private static ImmutableArray<ImmutableArray<string>> HeadsOf(RibbonHeads heads) =>
-        [Lines(heads.NearPort, PortWords), Lines(heads.NearBody, BodyWords), Lines(heads.Cable, CableWords), Lines(heads.FarBody, BodyWords), Lines(heads.FarPort, PortWords)];
+        [Lines(heads.NearPort, PortWords), Lines(heads.NearBody, BodyWords), Lines(heads.Cable, CableWords),
+            Lines(heads.FarBody, BodyWords), Lines(heads.FarPort, PortWords)];
 
     private static ImmutableArray<string> Lines(ImmutableArray<string> texts, double width) =>
         [.. texts.SelectMany((t, i) => TextFit.Lines(t, width, HeadSize, most: 2, bold: i < 2))];
@@ -117,7 +118,8 @@ internal sealed class RibbonLayout
         var rows = ImmutableArray.CreateBuilder<(Span, double, ImmutableArray<string>)>();
         foreach (var row in spans.GroupBy(s => s.Row).OrderBy(g => g.Key))
         {
-            var words = row.Select(s => (Span: s, Words: TextFit.Lines(s.Text, Math.Abs(X(s.To) - X(s.From)) - 6, SpanSize, most: 4))).ToList();
+            var words = row.Select(s => (Span: s, Words: TextFit.Lines(s.Text, Math.Abs(X(s.To) - X(s.From)) - 6, SpanSize, most: 4)))
+                .ToList();
             y += (words.Max(w => w.Words.Length) * SpanStep) + 10;
             rows.AddRange(words.Select(w => (w.Span, y, w.Words)));
             y += 2;

@@ -12,7 +12,8 @@ internal static class RibbonWords
 {
     /// <summary>The caution on anything that carries laser light.</summary>
     public const string LaserCaution =
-        "Laser light here is invisible. Never look into an open port, a plug or a broken fibre. The label of the equipment and local rules prevail.";
+        "Laser light here is invisible. Never look into an open port, a plug or a broken fibre. The label of the equipment and local "
+            + "rules prevail.";
 
     /// <summary>The words over a port.</summary>
     public static ImmutableArray<string> Port(string heading, EndSpec spec, BitRate rate, string fec, bool negotiates) =>
@@ -39,7 +40,8 @@ internal static class RibbonWords
 
     /// <summary>What a lane carries, or that its symbol rate is not known.</summary>
     public static string Signal(LaneSignal signal) =>
-        signal.Baud == default ? $"{LaneSignal.Name(signal.Modulation)}, symbol rate not known" : $"{Numerals.Exact(signal.Baud.Gigabaud)} GBd {LaneSignal.Name(signal.Modulation)}";
+        signal.Baud == default ? $"{LaneSignal.Name(signal.Modulation)}, symbol rate not known"
+            : $"{Numerals.Exact(signal.Baud.Gigabaud)} GBd {LaneSignal.Name(signal.Modulation)}";
 
     /// <summary>A number of lanes each way.</summary>
     public static string Lanes(int count) => count == 1 ? "1 lane each way" : Numerals.Whole(count) + " lanes each way";

@@ -1,6 +1,7 @@
 namespace Lanewright.Deliverables.Drawings.Ribbon;
 
-/// <summary>Draws the paths of the cable: what leaves the first end in whole lines with filled arrows, the way back broken with hollow ones.</summary>
+/// <summary>Draws the paths of the cable: what leaves the first end in whole lines with filled arrows, the way back broken with hollow
+/// ones.</summary>
 internal sealed class StrandPainter(Canvas canvas, RibbonLayout layout)
 {
     private const double Lead = 24;
@@ -45,6 +46,9 @@ internal sealed class StrandPainter(Canvas canvas, RibbonLayout layout)
         var back = strand.Way == StrandWay.Back ? " back" : "";
         switch (strand.Kind)
         {
+            case StrandKind.Fibre when strand.Fibre == 0:
+                canvas.Path(path, "heavy" + back);
+                break;
             case StrandKind.Fibre:
                 Fibre(path, FibreColour.Of(strand.Fibre), back);
                 break;
@@ -64,10 +68,10 @@ internal sealed class StrandPainter(Canvas canvas, RibbonLayout layout)
 
     private static string PathOf(double x1, double y1, double x2, double y2)
     {
-        if (Math.Abs(y1 - y2) < 0.01) return $"M{Canvas.N(x1)} {Canvas.N(y1)}H{Canvas.N(x2)}";
+        if (Math.Abs(y1 - y2) < 0.01) return PathText.Of($"M{x1} {y1}H{x2}");
         var (a, b) = (x1 + Lead, x2 - Lead);
-        var middle = Canvas.N((a + b) / 2);
-        return $"M{Canvas.N(x1)} {Canvas.N(y1)}H{Canvas.N(a)}C{middle} {Canvas.N(y1)} {middle} {Canvas.N(y2)} {Canvas.N(b)} {Canvas.N(y2)}H{Canvas.N(x2)}";
+        var middle = (a + b) / 2;
+        return PathText.Of($"M{x1} {y1}H{a}C{middle} {y1} {middle} {y2} {b} {y2}H{x2}");
     }
 
     private void Fibre(string path, FibreColour colour, string back)
@@ -117,7 +121,7 @@ internal sealed class StrandPainter(Canvas canvas, RibbonLayout layout)
     private void Attenuator(double x, double y)
     {
         canvas.Box(x - AttenuatorHalf, y - AttenuatorHalf, 2 * AttenuatorHalf, 2 * AttenuatorHalf, "box attenuator");
-        canvas.Path($"M{Canvas.N(x - 4)} {Canvas.N(y - 3.5)}V{Canvas.N(y + 3.5)}M{Canvas.N(x)} {Canvas.N(y - 3.5)}V{Canvas.N(y + 3.5)}M{Canvas.N(x + 4)} {Canvas.N(y - 3.5)}V{Canvas.N(y + 3.5)}", "fine");
+        foreach (var stroke in new[] { x - 4, x, x + 4 }) canvas.Line(stroke, y - 3.5, stroke, y + 3.5, "fine");
     }
 
     /// <summary>Where the leg of one fan-out meets the leg of another.</summary>

@@ -1,0 +1,17 @@
+namespace Lanewright.Deliverables.Workbook;
+
+/// <summary>All tables of a plan in one workbook.</summary>
+public static class HandoverWorkbook
+{
+    /// <summary>Writes it.</summary>
+    public static void Write(Compilation compilation, Stream stream)
+    {
+        using var book = new WorkbookFile(stream);
+        book.Add("Summary", SummaryView.Of(compilation));
+        book.Add("Findings", FindingsView.Of(compilation));
+        book.Add("Links", LinksView.Of(compilation));
+        book.Add("Parts", PartsView.Of(compilation));
+        book.Add("Ports", PortsView.Of(compilation));
+        book.Add("Cables", CablesView.Of(compilation));
+    }
+}
