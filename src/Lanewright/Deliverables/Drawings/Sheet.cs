@@ -36,7 +36,7 @@ internal static class Sheet
         else
             markup.Open("svg", ("xmlns", Namespace), ("class", "lw"), ("viewBox", size), ("role", "img"), ("aria-labelledby", named));
         markup.Element("title", head.Title + " " + block.Classes, ("id", title));
-        markup.Element("desc", head.Description, ("id", description));
+        markup.Element("desc", $"{head.Description} Title block: {block.Words}.", ("id", description));
         if (isFile)
         {
             markup.Open("style");

@@ -29,6 +29,9 @@ internal sealed class TitleBlock
         Reasons = reasons;
     }
 
+    /// <summary>The block in words: what is cut short in a cell stands here in full.</summary>
+    public string Words => string.Join("; ", cells.Select(c => c.Label + " " + c.Value));
+
     /// <summary>Why the way fails or cannot be proved, in lines; none when it passes.</summary>
     public ImmutableArray<string> Reasons { get; }
 
