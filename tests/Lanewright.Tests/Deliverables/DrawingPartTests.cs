@@ -39,7 +39,8 @@ public sealed class DrawingPartTests
     public void Lines_LoseNothingThatFits()
     {
         const string text = "single-mode fan-out from 12 positions to 4 duplex";
-        Assert.Equal(text.Replace(" ", "", StringComparison.Ordinal), string.Concat(TextFit.Lines(text, 110, 12)).Replace(" ", "", StringComparison.Ordinal));
+        Assert.Equal(text.Replace(" ", "", StringComparison.Ordinal), string.Concat(TextFit.Lines(text, 110, 12))
+            .Replace(" ", "", StringComparison.Ordinal));
     }
 
     [Fact]

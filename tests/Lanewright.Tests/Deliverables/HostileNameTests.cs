@@ -28,7 +28,8 @@ public sealed class HostileNameTests
     {
         var root = Delivered.Xml(PlanBlock.Compile(Plan), document);
         Assert.DoesNotContain(root.DescendantsAndSelf(), e => e.Name.LocalName is "script" or "img" or "i");
-        Assert.DoesNotContain(root.DescendantsAndSelf().Attributes(), a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain(root.DescendantsAndSelf().Attributes(), a => a.Name.LocalName.StartsWith("on",
+            StringComparison.OrdinalIgnoreCase));
         var words = root.DescendantsAndSelf().Where(e => !e.HasElements).Select(e => e.Value).ToList();
         Assert.Contains(words, w => w.Contains(Script, StringComparison.Ordinal));
         Assert.Contains(words, w => w.Contains("<b>&\"'1", StringComparison.Ordinal));

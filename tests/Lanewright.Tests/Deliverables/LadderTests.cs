@@ -8,7 +8,8 @@ namespace Lanewright.Tests.Deliverables;
 public sealed class LadderTests
 {
     private const string Passing = "l: { from: a4, to: b4, rate: 400G, type: 400GBASE-FR4, length: 900 m, connections: 4, splices: 3 }";
-    private const string Failing = "l: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 480 m, connections: 6, connection-loss: 0.75 dB }";
+    private const string Failing = "l: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 480 m, connections: 6, "
+        + "connection-loss: 0.75 dB }";
 
     [Theory]
     [InlineData(Passing, false)]
@@ -68,7 +69,8 @@ public sealed class LadderTests
     [Fact]
     public void UnknownLaunch_IsDrawnAgainstTheTransmitter()
     {
-        var words = Delivered.Ladder(Delivered.Plan("l: { from: a4, to: b4, rate: 400G, type: 400GBASE-SR4.2, length: 40 m, medium: OM4 }")).Words();
+        var words = Delivered.Ladder(Delivered.Plan("l: { from: a4, to: b4, rate: 400G, type: 400GBASE-SR4.2, length: 40 m, medium: OM4 "
+            + "}")).Words();
         Assert.Contains("dB", words);
         Assert.DoesNotContain("dBm", words);
         Assert.Contains(words, w => w.StartsWith("The lowest launch of 400GBASE-SR4.2 is not known", StringComparison.Ordinal));
@@ -77,7 +79,8 @@ public sealed class LadderTests
     [Fact]
     public void PassiveCopper_HasItsEndsAndItsWire()
     {
-        var compilation = Delivered.Plan("d: { from: { of: a4, breakout: 2x200G }, to: h2, pattern: each-to-each, rate: 200G, medium: DAC, length: 1.5 m }");
+        var compilation = Delivered.Plan("d: { from: { of: a4, breakout: 2x200G }, to: h2, pattern: each-to-each, rate: 200G, medium: "
+            + "DAC, length: 1.5 m }");
         var check = Delivered.OnlyWay(compilation).Solution.Checks.Single(c => c.Name == CheckNames.CopperLoss);
         var drawing = Delivered.Ladder(compilation);
         Assert.Equal(2, drawing.WithClass("copper-end").Length);
@@ -95,17 +98,21 @@ public sealed class LadderTests
         var way = Delivered.OnlyWay(compilation);
         Assert.DoesNotContain(Delivered.Files(compilation).Keys, k => k.EndsWith("-ladder.svg", StringComparison.Ordinal));
         Assert.Contains(words, LadderDrawing.WhyNone(way), StringComparison.Ordinal);
-        Assert.Contains(Delivered.Xml(compilation, "report.html").Descendants(Delivered.Html + "p"), p => p.Value == LadderDrawing.WhyNone(way));
+        Assert.Contains(Delivered.Xml(compilation, "report.html").Descendants(Delivered.Html + "p"), p =>
+            p.Value == LadderDrawing.WhyNone(way));
     }
 
     [Fact]
     public void DifferentTypes_ShowBothLimits()
     {
-        var compilation = Delivered.Plan("m: { from: { of: a1, module: m-100g-dr }, to: { of: b1, module: m-100g-fr1 }, rate: 100G, length: 300 m, medium: OS2 }");
-        var checks = Delivered.OnlyWay(compilation).Solution.Checks.Where(c => c.Name is CheckNames.ChannelLoss or CheckNames.PowerBudget).ToArray();
+        var compilation = Delivered.Plan("m: { from: { of: a1, module: m-100g-dr }, to: { of: b1, module: m-100g-fr1 }, rate: 100G, "
+            + "length: 300 m, medium: OS2 }");
+        var checks = Delivered.OnlyWay(compilation).Solution.Checks.Where(c => c.Name is CheckNames.ChannelLoss or CheckNames.PowerBudget)
+            .ToArray();
         Assert.Equal(2, checks.Length);
         var drawing = Delivered.Ladder(compilation);
         Assert.Equal(2, drawing.WithClass("limit").Length);
-        foreach (var check in checks) Assert.Contains(drawing.Words(), w => w.StartsWith("margin " + Numerals.Unit(check.Margin!.Value, "dB"), StringComparison.Ordinal));
+        foreach (var check in checks) Assert.Contains(drawing.Words(), w =>
+            w.StartsWith("margin " + Numerals.Unit(check.Margin!.Value, "dB"), StringComparison.Ordinal));
     }
 }

@@ -12,6 +12,7 @@ public sealed class ReportTests
     private static readonly string[] Mixed =
     [
         "fail: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 480 m, connections: 6, connection-loss: 0.75 dB }",
+        "fail2: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 490 m, connections: 6, connection-loss: 0.75 dB }",
         "good: { from: a4, to: b4, rate: 400G, type: 400GBASE-FR4, length: 900 m }",
         "open: { from: a4, to: b4, rate: 400G, type: 400GBASE-SR4.2, length: 40 m, medium: OM4 }",
         "none: { from: a4, to: b4, rate: 400G, type: 800GBASE-DR8, length: 40 m }",
@@ -27,14 +28,16 @@ public sealed class ReportTests
         foreach (var finding in compilation.Findings)
         {
             var at = finding.Span.Position;
-            Assert.Contains(rows, r => r[0] == finding.Kind.Code && r[2] == $"{finding.Span.Path}:{at.Line}:{at.Column}" && r[3] == finding.Message);
+            Assert.Contains(rows, r => r[0] == finding.Kind.Code && r[2] == $"{finding.Span.Path}:{at.Line}:{at.Column}"
+                && r[3] == finding.Message);
         }
     }
 
     [Fact]
     public void Errors_ComeBeforeWarningsBeforeAdvice()
     {
-        var headings = Delivered.Xml(Delivered.Plan(Mixed), "report.html").Descendants(Delivered.Html + "h3").Select(h => h.Value).Take(3).ToArray();
+        var headings = Delivered.Xml(Delivered.Plan(Mixed), "report.html").Descendants(Delivered.Html + "h3").Select(h => h.Value).Take(3)
+            .ToArray();
         Assert.StartsWith("Errors", headings[0], StringComparison.Ordinal);
         Assert.StartsWith("Warnings", headings[1], StringComparison.Ordinal);
         Assert.StartsWith("Advice", headings[2], StringComparison.Ordinal);
@@ -52,8 +55,10 @@ public sealed class ReportTests
             var section = Assert.Single(root.Descendants(Delivered.Html + "section"), s => (string?)s.Attribute("id") == way.Name);
             var own = Rows(section);
             foreach (var check in way.Solution.Checks.Where(c => c.Margin is not null))
-                Assert.Contains(own, r => r[0] == check.Name && r[2] == Numerals.Unit(check.Value!.Value, check.Unit) && r[4] == Numerals.Unit(check.Margin!.Value, check.Unit));
-            Assert.Equal(Delivered.Files(compilation).Keys.Count(k => k.StartsWith($"drawings/{way.Name}-", StringComparison.Ordinal)), section.Descendants(Delivered.Svg + "svg").Count());
+                Assert.Contains(own, r => r[0] == check.Name && r[2] == Numerals.Unit(check.Value!.Value, check.Unit)
+                    && r[4] == Numerals.Unit(check.Margin!.Value, check.Unit));
+            Assert.Equal(Delivered.Files(compilation).Keys.Count(k => k.StartsWith($"drawings/{way.Name}-", StringComparison.Ordinal)),
+                section.Descendants(Delivered.Svg + "svg").Count());
         }
     }
 
@@ -65,9 +70,11 @@ public sealed class ReportTests
         var way = Delivered.OnlyWay(compilation);
         Assert.True(way.Members.Length > 1, "the plan was to make several classes");
         Assert.Contains(string.Join(", ", way.Members.Select(m => m.Name)), Delivered.Ribbon(compilation).Words());
-        var section = Delivered.Xml(compilation, "report.html").Descendants(Delivered.Html + "section").Single(s => (string?)s.Attribute("id") == way.Name);
+        var section = Delivered.Xml(compilation, "report.html").Descendants(Delivered.Html + "section").Single(s =>
+            (string?)s.Attribute("id") == way.Name);
         foreach (var member in way.Members.Skip(1))
-            Assert.Contains(section.Descendants(Delivered.Html + "p"), p => p.Value.StartsWith(member.Name + " differs", StringComparison.Ordinal));
+            Assert.Contains(section.Descendants(Delivered.Html + "p"), p =>
+                p.Value.StartsWith(member.Name + " differs", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -97,12 +104,14 @@ public sealed class ReportTests
     public void ManyWays_AreCappedAndTheReportSaysSo()
     {
         const int lengths = HtmlReport.MostWays + 5;
-        var links = Enumerable.Range(100, lengths - 1).Select(metres => $"l{metres}: {{ from: a8, to: b8, rate: 800G, type: 800GBASE-DR8, length: {metres} m }}");
+        var links = Enumerable.Range(100, lengths - 1).Select(metres => $"l{metres}: {{ from: a8, to: b8, rate: 800G, type: 800GBASE-DR8, "
+            + $"length: {metres} m }}");
         var compilation = Delivered.Plan([.. links, "z: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 5 km }"]);
         Assert.Equal(lengths, Delivered.Ways(compilation).Length);
         var root = Delivered.Xml(compilation, "report.html");
         Assert.Equal(HtmlReport.MostWays, root.Descendants(Delivered.Html + "section").Count(s => (string?)s.Attribute("class") == "way"));
-        Assert.Contains(root.Descendants(Delivered.Html + "p"), p => p.Value.Contains($"{HtmlReport.MostWays} of {lengths} ways", StringComparison.Ordinal));
+        Assert.Contains(root.Descendants(Delivered.Html + "p"), p => p.Value.Contains($"{HtmlReport.MostWays} of {lengths} ways",
+            StringComparison.Ordinal));
         // The one that fails comes last in the plan and is shown all the same.
         var failing = Delivered.Ways(compilation).Single(w => w.Solution.Verdict == Lanewright.Engineering.Links.Verdict.Fail);
         Assert.Contains(root.Descendants(Delivered.Html + "section"), s => (string?)s.Attribute("id") == failing.Name);
@@ -137,9 +146,11 @@ public sealed class ReportTests
         var names = Delivered.Ways(compilation).SelectMany(w => w.Members).Select(m => m.Name).ToList();
         Assert.Equal(names.Count, names.Distinct().Count());
         Assert.Equal(compilation.Design!.Choices.Sum(c => c.Shares.Length), names.Count);
-        Assert.Equal(compilation.Design.Choices.SelectMany(c => c.Shares).Sum(s => s.Links), LinkWays.Of(compilation.Plan!, compilation.Design).Sum(w => w.Links));
+        Assert.Equal(compilation.Design.Choices.SelectMany(c => c.Shares).Sum(s => s.Links),
+            LinkWays.Of(compilation.Plan!, compilation.Design).Sum(w => w.Links));
     }
 
     private static List<string[]> Rows(XElement root) =>
-        [.. root.Descendants(Delivered.Html + "tr").Select(r => r.Elements(Delivered.Html + "td").Select(d => d.Value).ToArray()).Where(r => r.Length > 4)];
+        [.. root.Descendants(Delivered.Html + "tr").Select(r => r.Elements(Delivered.Html + "td").Select(d => d.Value).ToArray())
+            .Where(r => r.Length > 4)];
 }

@@ -7,7 +7,8 @@ namespace Lanewright.Tests.Deliverables;
 /// <summary>A ribbon has the lanes, fibres and places of the types it shows.</summary>
 public sealed class RibbonTests
 {
-    private const string Fan4 = "f: { from: { of: a4, breakout: 4x100G }, to: a1, pattern: each-to-each, rate: 100G, medium: OS2, length: 30 m }";
+    private const string Fan4 = "f: { from: { of: a4, breakout: 4x100G }, to: a1, pattern: each-to-each, rate: 100G, medium: OS2, length: "
+        + "30 m }";
 
     [Theory]
     [InlineData("l: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 100 m }", "400GBASE-DR4", 8)]
@@ -58,7 +59,8 @@ public sealed class RibbonTests
         Assert.Equal(8, drawing.WithClass("strand").Length);
         Assert.Equal(16, drawing.WithClass("lit").Length);
         // Port k leaves by place k and comes back by place 13 - k; both meet the duplex plug of far end k.
-        var far = drawing.WithClass("lit").Where(c => c.Real("cx") > 600).OrderBy(c => c.Real("cy")).Select(c => NumberOf(drawing, c)).ToArray();
+        var far = drawing.WithClass("lit").Where(c => c.Real("cx") > 600).OrderBy(c => c.Real("cy")).Select(c => NumberOf(drawing, c))
+            .ToArray();
         Assert.Equal([1, 12, 2, 11, 3, 10, 4, 9], far);
     }
 
@@ -76,7 +78,8 @@ public sealed class RibbonTests
     public void SplitAtBothEndsAlike_MarksPortsOnBothSides()
     {
         var compilation = Delivered.Plan(
-            "l: { from: { of: a8, breakout: 2x400G }, to: { of: b8, breakout: 2x400G }, count: 2, rate: 400G, medium: OS2, type: 800GBASE-DR8, length: 90 m }");
+            "l: { from: { of: a8, breakout: 2x400G }, to: { of: b8, breakout: 2x400G }, count: 2, rate: 400G, medium: OS2, type: "
+                + "800GBASE-DR8, length: 90 m }");
         Assert.Equal(FanShape.Straight, Delivered.OnlyWay(compilation).Class.Shape);
         var drawing = Delivered.Ribbon(compilation);
         Assert.Equal(16, drawing.WithClass("strand").Length);
@@ -105,7 +108,8 @@ public sealed class RibbonTests
     [Fact]
     public void InnerCode_HasADimensionLineOfItsOwn()
     {
-        var words = Delivered.Ribbon(Delivered.Plan("l: { from: x16, to: x16, rate: 1600G, length: 50 m, type: 1.6TBASE-DR8-2, pattern: each-to-each }")).Words();
+        var words = Delivered.Ribbon(Delivered.Plan("l: { from: x16, to: x16, rate: 1600G, length: 50 m, type: 1.6TBASE-DR8-2, pattern: "
+            + "each-to-each }")).Words();
         Assert.Contains("inner code: added and ended in the modules", words);
         Assert.Contains(words, w => w.Contains("113.4375 GBd", StringComparison.Ordinal));
         Assert.Equal(2, words.Count(w => w == "+ FEC"));
@@ -114,7 +118,8 @@ public sealed class RibbonTests
     [Fact]
     public void BothWaysOnOneFibre_HasOneWavelengthEachWay()
     {
-        var drawing = Delivered.Ribbon(Delivered.Plan("l: { from: a4, to: b4, rate: 400G, type: 400GBASE-SR4.2, length: 40 m, medium: OM4 }"));
+        var drawing = Delivered.Ribbon(Delivered.Plan("l: { from: a4, to: b4, rate: 400G, type: 400GBASE-SR4.2, length: 40 m, medium: OM4 "
+            + "}"));
         Assert.Equal(8, drawing.WithClass("both").Length);
         Assert.Empty(drawing.WithClass("forth"));
     }
@@ -146,7 +151,8 @@ public sealed class RibbonTests
     [Fact]
     public void TwistedPair_CarriesBothDirectionsOnFourPairs()
     {
-        var drawing = Delivered.Ribbon(Delivered.Plan("m: { from: h2, to: mg, rate: 1G, medium: CAT6A, length: 5 m, pattern: each-to-each }"));
+        var drawing = Delivered.Ribbon(Delivered.Plan("m: { from: h2, to: mg, rate: 1G, medium: CAT6A, length: 5 m, pattern: each-to-each "
+            + "}"));
         Assert.Equal(4, drawing.WithClass("both").Length);
         Assert.Contains("RJ45 socket", drawing.Words());
     }

@@ -27,7 +27,8 @@ public sealed class WorkbookTests
     public void Workbook_IsValidAndHasItsSheetsInOrder()
     {
         using var book = Open(Delivered.File(PlanBlock.Compile(Plan), "handover.xlsx"));
-        Assert.Empty(new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019).Validate(book, TestContext.Current.CancellationToken).Select(e => $"{e.Part?.Uri} {e.Path?.XPath} {e.Description}"));
+        Assert.Empty(new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019)
+            .Validate(book, TestContext.Current.CancellationToken).Select(e => $"{e.Part?.Uri} {e.Path?.XPath} {e.Description}"));
         Assert.Equal(["Summary", "Findings", "Links", "Parts", "Ports", "Cables"], Sheets(book).Select(s => s.Name!.Value!));
     }
 
@@ -48,7 +49,8 @@ public sealed class WorkbookTests
             Assert.Equal(heading.Count, worksheet.Descendants<DocumentFormat.OpenXml.Spreadsheet.Column>().Count(c => c.Width!.Value > 5));
             var format = styles.CellFormats!.Elements<CellFormat>().ElementAt((int)heading[0].StyleIndex!.Value);
             Assert.NotNull(styles.Fonts!.Elements<Font>().ElementAt((int)format.FontId!.Value).Bold);
-            Assert.Equal(PatternValues.Solid, styles.Fills!.Elements<Fill>().ElementAt((int)format.FillId!.Value).PatternFill!.PatternType!.Value);
+            Assert.Equal(PatternValues.Solid, styles.Fills!.Elements<Fill>().ElementAt((int)format.FillId!.Value)
+                .PatternFill!.PatternType!.Value);
         }
     }
 
@@ -57,14 +59,17 @@ public sealed class WorkbookTests
     {
         var compilation = PlanBlock.Compile(Plan);
         using var book = Open(Delivered.File(compilation, "handover.xlsx"));
-        foreach (var (name, table) in new[] { ("Ports", PortsView.Of(compilation)), ("Cables", CablesView.Of(compilation)), ("Parts", PartsView.Of(compilation)) })
+        foreach (var (name, table) in new[] { ("Ports", PortsView.Of(compilation)), ("Cables", CablesView.Of(compilation)),
+            ("Parts", PartsView.Of(compilation)) })
         {
             var rows = Worksheet(book, Sheets(book).Single(s => s.Name == name)).Descendants<Row>().Skip(1).ToList();
             var expected = table.Rows().Select(r => r.ToArray()).ToList();
             Assert.NotEmpty(expected);
             Assert.Equal(expected.Count, rows.Count);
             for (var i = 0; i < expected.Count; i++)
-                Assert.Equal(expected[i].Select(c => c.IsNumber ? c.Number.ToString("R", System.Globalization.CultureInfo.InvariantCulture) : Harmless.Text(c.Text)), rows[i].Elements<SheetCell>().Select(TextOf));
+                Assert.Equal(expected[i].Select(c => c.IsNumber ? c.Number.ToString("R",
+                    System.Globalization.CultureInfo.InvariantCulture) : Harmless.Text(c.Text)),
+                        rows[i].Elements<SheetCell>().Select(TextOf));
         }
     }
 
@@ -89,7 +94,18 @@ public sealed class WorkbookTests
         Assert.Null(price.DataType);
         var styles = book.WorkbookPart!.WorkbookStylesPart!.Stylesheet!;
         var format = styles.CellFormats!.Elements<CellFormat>().ElementAt((int)price.StyleIndex!.Value);
-        Assert.Equal("#,##0.00", styles.NumberingFormats!.Elements<NumberingFormat>().Single(f => f.NumberFormatId!.Value == format.NumberFormatId!.Value).FormatCode!.Value);
+        Assert.Equal("#,##0.00", styles.NumberingFormats!.Elements<NumberingFormat>().Single(f =>
+            f.NumberFormatId!.Value == format.NumberFormatId!.Value).FormatCode!.Value);
+    }
+
+    [Fact]
+    public void Archive_CarriesNoClock()
+    {
+        using var archive = new System.IO.Compression.ZipArchive(new MemoryStream(Delivered.File(PlanBlock.Compile(Plan),
+            "handover.xlsx")));
+        Assert.NotEmpty(archive.Entries);
+        // Two builds in one test could share a time stamp, so the stamp itself is looked at.
+        Assert.All(archive.Entries, e => Assert.Equal(new DateTime(1980, 1, 1), e.LastWriteTime.DateTime));
     }
 
     [Theory]
@@ -100,15 +116,18 @@ public sealed class WorkbookTests
     [InlineData(19, 3)]
     public void LongTable_GoesOnInAnotherSheet(int rows, int sheets)
     {
-        var table = new TableView("t", [new Column("n", 8, ColumnKind.Whole)], () => Enumerable.Range(1, rows).Select(i => new Cell[] { i }));
+        var table = new TableView("t", [new Column("n", 8, ColumnKind.Whole)], () =>
+            Enumerable.Range(1, rows).Select(i => new Cell[] { i }));
         using var stream = new MemoryStream();
         using (var file = new WorkbookFile(stream, mostRows: 10)) file.Add("Long", table);
         using var book = Open(stream.ToArray());
         Assert.Equal(Enumerable.Range(1, sheets).Select(i => i == 1 ? "Long" : "Long " + i), Sheets(book).Select(s => s.Name!.Value!));
-        var all = Sheets(book).Select(s => Worksheet(book, s).Descendants<Row>().Select(r => TextOf(r.Elements<SheetCell>().Single())).ToList()).ToList();
+        var all = Sheets(book).Select(s => Worksheet(book, s).Descendants<Row>().Select(r => TextOf(r.Elements<SheetCell>().Single()))
+            .ToList()).ToList();
         Assert.All(all, s => Assert.Equal("n", s[0]));
         Assert.All(all, s => Assert.True(s.Count <= 10));
-        Assert.Equal(Enumerable.Range(1, rows).Select(i => i.ToString(System.Globalization.CultureInfo.InvariantCulture)), all.SelectMany(s => s.Skip(1)));
+        Assert.Equal(Enumerable.Range(1, rows).Select(i => i.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+            all.SelectMany(s => s.Skip(1)));
     }
 
     [Theory]
@@ -127,7 +146,8 @@ public sealed class WorkbookTests
 
     private static List<Sheet> Sheets(SpreadsheetDocument book) => [.. book.WorkbookPart!.Workbook!.Descendants<Sheet>()];
 
-    private static Worksheet Worksheet(SpreadsheetDocument book, Sheet sheet) => ((WorksheetPart)book.WorkbookPart!.GetPartById(sheet.Id!.Value!)).Worksheet!;
+    private static Worksheet Worksheet(SpreadsheetDocument book, Sheet sheet) =>
+        ((WorksheetPart)book.WorkbookPart!.GetPartById(sheet.Id!.Value!)).Worksheet!;
 
     private static string TextOf(SheetCell cell) => cell.InlineString?.InnerText ?? cell.CellValue?.Text ?? "";
 

@@ -77,6 +77,7 @@ public static class LinkWays
         }
         foreach (var check in solution.Checks.Where(c => LadderChecks.Contains(c.Name)))
             Add(key, check.Name, Checks.Word(check.Verdict), Exact(check.Value), Exact(check.Limit), check.End);
+        foreach (var check in solution.Checks.Where(c => c.Verdict != Verdict.Pass && !c.IsAdvice)) Add(key, LostBy.Describe(check));
         return key.ToString();
     }
 

@@ -15,8 +15,9 @@ public static class HtmlReport
     /// <summary>Writes it.</summary>
     /// <param name="compilation">The results.</param>
     /// <param name="ways">Its ways of making links; none without a design.</param>
+    /// <param name="summary">Its headline numbers; asked for only when there is a plan.</param>
     /// <param name="stream">Where to.</param>
-    public static void Write(Compilation compilation, ImmutableArray<LinkWay> ways, Stream stream)
+    public static void Write(Compilation compilation, ImmutableArray<LinkWay> ways, Lazy<PlanSummary> summary, Stream stream)
     {
         using var writer = new StreamWriter(stream, new UTF8Encoding(false), 1 << 16, leaveOpen: true);
         writer.Write("<!DOCTYPE html>\n");
@@ -24,7 +25,7 @@ public static class HtmlReport
         markup.Open("html", ("xmlns", "http://www.w3.org/1999/xhtml"), ("lang", "en-GB"));
         Head(markup, compilation);
         markup.Open("body");
-        Body(markup, compilation, ways);
+        Body(markup, compilation, ways, summary);
         markup.Close();
         markup.Close();
     }
@@ -44,12 +45,12 @@ public static class HtmlReport
         markup.Close();
     }
 
-    private static void Body(MarkupWriter markup, Compilation compilation, ImmutableArray<LinkWay> ways)
+    private static void Body(MarkupWriter markup, Compilation compilation, ImmutableArray<LinkWay> ways, Lazy<PlanSummary> summary)
     {
         var front = new ReportFront(markup, compilation);
         var drawn = LinkWays.MostTelling(ways, MostWays);
         front.Title();
-        front.Figures();
+        if (compilation is { Plan: not null, Design: not null }) front.Figures(compilation.Plan, summary.Value);
         Contents(markup, drawn);
         front.Findings();
         if (compilation.Plan is { } plan && compilation.Design is not null)

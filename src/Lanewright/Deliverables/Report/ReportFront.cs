@@ -43,10 +43,8 @@ internal sealed class ReportFront(MarkupWriter markup, Compilation compilation)
     }
 
     /// <summary>The headline numbers.</summary>
-    public void Figures()
+    public void Figures(Plan plan, PlanSummary summary)
     {
-        if (compilation.Plan is not { } plan || compilation.Design is null) return;
-        var summary = PlanSummary.Of(compilation);
         markup.Open("section", ("class", "figures"));
         Figure(Numerals.Grouped(summary.Devices), "devices");
         Figure(Numerals.Grouped(summary.Links), "links");

@@ -31,7 +31,7 @@ internal static class ReportStyle
         + "thead{display:table-header-group}tr{break-inside:avoid}"
         + "svg.lw{width:100%;height:auto;display:block;border:1px solid #ddd6c6}figure{margin:12px 0;break-inside:avoid}"
         + "a{color:inherit;text-decoration-thickness:1px;text-underline-offset:2px}"
-        + ".way{break-before:page}h2,h3{break-after:avoid}nav{font-size:12.5px}nav a{margin-right:14px}"
+        + ".way{break-before:page}h2,h3{break-after:avoid}nav{font-size:12.5px}nav a{margin-right:14px;display:inline-block}"
         + ".stop{display:inline-block;background:" + DrawingStyle.Accent + ";color:#fffdf8;font-weight:600;padding:0 7px}"
         + ".open{display:inline-block;border:1.3px solid " + DrawingStyle.Ink + ";font-weight:600;padding:0 6px}"
         + "@media print{html,body{background:#fff}body{max-width:none;padding:0;font-size:11.5px}nav{display:none}table{font-size:10.5px}"

@@ -1,5 +1,6 @@
 using Lanewright.Deliverables.Tables;
 using Lanewright.Findings;
+using Lanewright.Quantities;
 using Lanewright.Text;
 
 namespace Lanewright.Deliverables.Workbook;
@@ -8,13 +9,12 @@ namespace Lanewright.Deliverables.Workbook;
 public static class SummaryView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(Compilation compilation) =>
-        new("summary", [new("what", 40), new("value", 34, ColumnKind.Real), new("unit", 12)], () => Rows(compilation));
+    public static TableView Of(Compilation compilation, Lazy<PlanSummary> summary) =>
+        new("summary", [new("what", 40), new("value", 34, ColumnKind.Whole), new("unit", 12)], () => Rows(compilation, summary.Value));
 
-    private static IEnumerable<Cell[]> Rows(Compilation compilation)
+    private static IEnumerable<Cell[]> Rows(Compilation compilation, PlanSummary summary)
     {
         var plan = compilation.Plan!;
-        var summary = PlanSummary.Of(compilation);
         yield return ["plan", plan.Name, ""];
         yield return ["title", plan.Title, ""];
         if (plan.Revision.Length > 0) yield return ["revision", plan.Revision, ""];
@@ -24,16 +24,16 @@ public static class SummaryView
         yield return ["links that pass", summary.Passing, ""];
         yield return ["links that cannot be proved", summary.Unproven, ""];
         yield return ["links that fail", summary.Failing, ""];
-        if (summary.ExpectedExceedances is { } expected) yield return ["links expected to exceed their loss limit",
-            Math.Round(expected, 3), ""];
+        if (summary.ExpectedExceedances is { } expected)
+            yield return ["links expected to exceed their loss limit", Numerals.Plain(expected), ""];
         yield return ["classes of links", summary.Classes, ""];
         yield return ["cables to lay", summary.Cables, ""];
         yield return ["price of what is to be bought", summary.Price.Units, plan.Currency];
         yield return ["most power of everything", summary.Power.Value, "W"];
         foreach (var severity in new[] { Severity.Error, Severity.Warning, Severity.Advice })
             yield return ["findings: " + FindingsView.Word(severity), compilation.Findings.Count(f => f.Severity == severity), ""];
-        yield return ["lines of the parts list with placeholder prices", compilation.Parts.Count(p =>
-            p.ToBuy > 0 && p.Item.PriceMark == Mark.Invented), ""];
+        var placeholders = compilation.Parts.Count(p => p.ToBuy > 0 && p.Item.PriceMark == Mark.Invented);
+        yield return ["lines of the parts list with placeholder prices", placeholders, ""];
         yield return ["language of the plan", Model.Binding.PlanLanguage.Version, ""];
     }
 }
