@@ -27,7 +27,8 @@ public static class Compilation
         progress?.Invoke("judging");
         var judgement = new Judgement(plan, design, parts, findings);
         foreach (var rule in RuleBook.All) rule.Judge(judgement);
-        return new JudgedPlan { Plan = plan, Design = design, Parts = parts, Findings = findings.ToSorted() };
+        var sorted = findings.ToSorted();
+        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, sorted), Findings = sorted };
     }
 
     /// <summary>The documents of a compiled plan.</summary>

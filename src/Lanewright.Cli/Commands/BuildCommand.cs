@@ -39,14 +39,14 @@ internal static class BuildCommand
 
     private static void Print(JudgedPlan judged, string folder, IReadOnlyList<string> written)
     {
-        if (judged.Plan is { } plan)
+        if (judged.Designed is { } designed)
         {
-            var summary = PlanSummary.Of(judged);
+            var summary = PlanSummary.Of(designed);
             Screen.Line(
-                $"{plan.Title}: {Numerals.Grouped(summary.Devices)} devices, {Numerals.Grouped(summary.Links)} links "
+                $"{designed.Plan.Title}: {Numerals.Grouped(summary.Devices)} devices, {Numerals.Grouped(summary.Links)} links "
                 + $"in {summary.Classes} classes, {Numerals.Grouped(summary.Cables)} cables");
             Screen.Line(
-                $"to buy {Numerals.Grouped(summary.Price.Units)} {plan.Currency}, "
+                $"to buy {Numerals.Grouped(summary.Price.Units)} {designed.Plan.Currency}, "
                 + $"at most {Numerals.Grouped((decimal)summary.Power.Value)} W; "
                 + $"links: {summary.Passing} pass, {summary.Unproven} unproven, {summary.Failing} fail");
         }

@@ -27,53 +27,55 @@ internal static class WhyCommand
 
     private static int Run(JudgedPlan judged, string name, bool asJson)
     {
-        var choices = Named(judged, name);
+        if (judged.Designed is not { } designed)
+            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var choices = Named(designed, name);
         if (choices.Count == 0)
         {
-            var known = judged.Plan?.Statements.Select(s => s.Name) ?? [];
+            var known = designed.Plan.Statements.Select(s => s.Name);
             throw new UsageFault($"the plan has no set, link or class '{name}'{Spelling.DidYouMean(name, known)}");
         }
-        if (asJson) Screen.Document(stream => Write(judged, choices, stream));
-        else foreach (var choice in choices) Print(judged, choice);
+        var currency = designed.Plan.Currency;
+        if (asJson) Screen.Document(stream => Write(choices, currency, stream));
+        else foreach (var choice in choices) Print(choice, currency);
         return ExitCodes.NoErrors;
     }
 
-    private static List<ClassChoice> Named(JudgedPlan judged, string name)
+    private static List<ClassChoice> Named(DesignedPlan designed, string name)
     {
-        if (judged.Design is not { } design || judged.Plan is not { } plan) return [];
+        var (plan, design) = (designed.Plan, designed.Design);
         for (var link = 0; link < plan.Links.Count; link++)
             if (Identifiers.Link(link) == name) return [design.Choices[design.ClassOf(link)]];
         return [.. design.Choices.Where(c => c.Class.Statements.Any(s => s.Name == name) || Identifiers.Class(c.Class.Index, 0) == name)];
     }
 
-    private static void Print(JudgedPlan judged, ClassChoice choice)
+    private static void Print(ClassChoice choice, string currency)
     {
-        var plan = judged.Plan!;
         var length = choice.Class.Needed?.ToString() ?? "unknown";
         Screen.Line(
             $"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.SetNames}': "
             + $"{choice.Class.Count} links at {choice.Class.Statement.Rate}, {length} or longer");
         Screen.Print(
-            ["", "way", "medium", "verdict", plan.Currency + " a link", "W a link", "lost by"],
+            ["", "way", "medium", "verdict", currency + " a link", "W a link", "lost by"],
             choice.Candidates.Select(s => (IReadOnlyList<string>)
             [
                 s.Name == choice.Chosen?.Name ? "taken" : "", s.Name, s.MediumName, Checks.Word(s.Verdict),
                 s.Price.ToString(), s.Power.Value.ToString("0.##"),
-                LostBy.Reason(s, choice.Chosen, plan.Currency),
+                LostBy.Reason(s, choice.Chosen, currency),
             ]));
         if (choice.Verdict == Verdict.Fail && SmallestChange.Of(choice) is { } change) Screen.Line("smallest change: " + change);
     }
 
-    private static void Write(JudgedPlan judged, List<ClassChoice> choices, Stream stream) => JsonText.Write(stream, writer =>
+    private static void Write(List<ClassChoice> choices, string currency, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
         writer.WriteStartArray("classes");
-        foreach (var choice in choices) Write(writer, judged, choice);
+        foreach (var choice in choices) Write(writer, choice, currency);
         writer.WriteEndArray();
         writer.WriteEndObject();
     });
 
-    private static void Write(Utf8JsonWriter writer, JudgedPlan judged, ClassChoice choice)
+    private static void Write(Utf8JsonWriter writer, ClassChoice choice, string currency)
     {
         writer.WriteStartObject();
         writer.WriteString("class", Identifiers.Class(choice.Class.Index, 0));
@@ -86,7 +88,7 @@ internal static class WhyCommand
         {
             writer.WriteStartObject();
             SolutionJson.WriteKeys(writer, candidate);
-            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Chosen, judged.Plan!.Currency));
+            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Chosen, currency));
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

@@ -10,13 +10,15 @@ namespace Lanewright.Deliverables;
 public static class CablesView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(JudgedPlan judged) => new("cables",
+    public static TableView Of(DesignedPlan designed) => new("cables",
     [
-        new("cable", 10), new("leg", 5, ColumnKind.Whole), new("link", 10), new("set", 22), new("medium", 8), new("part", 26), new("second-part", 12), new("type", 20),
+        new("cable", 10), new("leg", 5, ColumnKind.Whole), new("link", 10), new("set", 22), new("medium", 8), new("part", 26),
+        new("second-part", 12), new("type", 20),
         new("from-device", 22), new("from-rack", 18), new("from-unit", 9, ColumnKind.Whole), new("from-port", 9),
         new("to-device", 22), new("to-rack", 18), new("to-unit", 9, ColumnKind.Whole), new("to-port", 9),
-        new("route-m", 9, ColumnKind.Real), new("ordered-m", 10, ColumnKind.Real), new("from-label", 40), new("to-label", 40), new("existing", 8),
-    ], () => Rows(judged.Plan!, judged.Design!));
+        new("route-m", 9, ColumnKind.Real), new("ordered-m", 10, ColumnKind.Real), new("from-label", 40), new("to-label", 40),
+        new("existing", 8),
+    ], () => Rows(designed.Plan, designed.Design));
 
     private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design)
     {

@@ -1,24 +1,34 @@
 using System.Collections.Immutable;
+using Lanewright.Deliverables.Drawings;
 using Lanewright.Deliverables.Json;
+using Lanewright.Deliverables.Report;
 using Lanewright.Deliverables.Tables;
+using Lanewright.Deliverables.Workbook;
 using Lanewright.Rules;
 
 namespace Lanewright.Deliverables;
 
-/// <summary>All documents of a judged.</summary>
+/// <summary>All documents of a judged plan.</summary>
 public static class DeliverySet
 {
     /// <summary>The documents, each independent of the others.</summary>
     public static ImmutableArray<Deliverable> Of(JudgedPlan judged)
     {
-        var set = ImmutableArray.CreateBuilder<Deliverable>();
-        set.Add(new Deliverable("findings.json", stream => FindingsJson.Write(judged, stream)));
-        if (judged.Design is null) return set.ToImmutable();
-        set.Add(Csv(PartsView.Of(judged)));
-        set.Add(Csv(PortsView.Of(judged)));
-        set.Add(Csv(CablesView.Of(judged)));
-        set.Add(new Deliverable("links.json", stream => LinksJson.Write(judged, stream)));
-        return set.ToImmutable();
+        var findings = new Deliverable("findings.json", stream => FindingsJson.Write(judged, stream));
+        if (judged.Designed is not { } designed)
+            return [findings, new Deliverable("report.html", stream => HtmlReport.Write(judged, [], stream))];
+        var ways = LinkWays.Of(designed.Plan, designed.Design);
+        return
+        [
+            findings,
+            new Deliverable("report.html", stream => HtmlReport.Write(judged, ways, stream)),
+            Csv(PartsView.Of(designed)),
+            Csv(PortsView.Of(designed)),
+            Csv(CablesView.Of(designed)),
+            new Deliverable("handover.xlsx", stream => HandoverWorkbook.Write(designed, stream)),
+            new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
+            .. DrawingSet.Of(designed.Plan, ways),
+        ];
     }
 
     private static Deliverable Csv(TableView table) => new(table.Name + ".csv", stream => CsvWriter.Write(table, stream));

@@ -9,16 +9,19 @@ namespace Lanewright.Deliverables;
 public static class LinksView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(JudgedPlan judged) => new("links",
+    public static TableView Of(DesignedPlan designed) => new("links",
     [
-        new("class", 8), new("set", 22), new("links", 9, ColumnKind.Whole), new("rate", 8), new("medium", 8), new("type", 24), new("made-with", 48),
-        new("length-m", 9, ColumnKind.Real), new("verdict", 10), new("mark", 16), new("loss-db", 9, ColumnKind.Real), new("limit-db", 9, ColumnKind.Real),
-        new("margin-db", 10, ColumnKind.Real), new("latency-ns", 11, ColumnKind.Real), new("price-a-link", 12, ColumnKind.Money), new("watts-a-link", 12, ColumnKind.Real),
-    ], () => Rows(judged));
+        new("class", 8), new("set", 22), new("links", 9, ColumnKind.Whole), new("rate", 8), new("medium", 8), new("type", 24),
+        new("made-with", 48),
+        new("length-m", 9, ColumnKind.Real), new("verdict", 10), new("mark", 16), new("loss-db", 9, ColumnKind.Real),
+        new("limit-db", 9, ColumnKind.Real),
+        new("margin-db", 10, ColumnKind.Real), new("latency-ns", 11, ColumnKind.Real), new("price-a-link", 12, ColumnKind.Money),
+        new("watts-a-link", 12, ColumnKind.Real),
+    ], () => Rows(designed));
 
-    private static IEnumerable<Cell[]> Rows(JudgedPlan judged)
+    private static IEnumerable<Cell[]> Rows(DesignedPlan designed)
     {
-        foreach (var choice in judged.Design!.Choices)
+        foreach (var choice in designed.Design.Choices)
         {
             for (var share = 0; share < choice.Shares.Length; share++)
             {
@@ -26,13 +29,16 @@ public static class LinksView
                 var loss = solution.Checks.FirstOrDefault(c => c.Name is CheckNames.ChannelLoss or CheckNames.CopperLoss);
                 yield return
                 [
-                    Identifiers.Class(choice.Class.Index, share), choice.Class.SetNames, choice.Shares[share].Links, choice.Class.Statement.Rate.ToString(),
-                    solution.MediumName, solution.TypeName, solution.Name, solution.Length.Metres, Checks.Word(solution.Verdict), Marks.Name(solution.Mark),
+                    Identifiers.Class(choice.Class.Index, share), choice.Class.SetNames,
+                    choice.Shares[share].Links, choice.Class.Statement.Rate.ToString(),
+                    solution.MediumName, solution.TypeName, solution.Name, solution.Length.Metres,
+                    Checks.Word(solution.Verdict), Marks.Name(solution.Mark),
                     Number(loss?.Value), Number(loss?.Limit), Number(loss?.Margin), Math.Round(solution.Latency.Value.Nanoseconds, 1),
                     solution.Price.Units, solution.Power.Value,
                 ];
             }
-            if (choice.Shares.IsEmpty) yield return Unmade(choice.Class.Index, choice.Class.SetNames, choice.Class.Count, choice.Class.Statement.Rate.ToString());
+            var link = choice.Class;
+            if (choice.Shares.IsEmpty) yield return Unmade(link.Index, link.SetNames, link.Count, link.Statement.Rate.ToString());
         }
     }
 

@@ -9,13 +9,13 @@ namespace Lanewright.Deliverables;
 public static class PartsView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(JudgedPlan judged) => new("parts",
+    public static TableView Of(DesignedPlan designed) => new("parts",
     [
         new("model", 26), new("title", 52), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("needed", 9, ColumnKind.Whole),
         new("existing", 9, ColumnKind.Whole), new("from-stock", 10, ColumnKind.Whole), new("spares", 8, ColumnKind.Whole),
         new("to-buy", 9, ColumnKind.Whole), new("unit-price", 12, ColumnKind.Money), new("total-price", 15, ColumnKind.Money),
         new("unit-watts", 10, ColumnKind.Real), new("total-watts", 12, ColumnKind.Real), new("price-mark", 11),
-    ], () => Rows(judged));
+    ], () => Rows(designed));
 
     /// <summary>A kind of catalogue item in one word.</summary>
     public static string KindOf(ICatalogueItem item) => item switch
@@ -28,9 +28,9 @@ public static class PartsView
         _ => "sundry",
     };
 
-    private static IEnumerable<Cell[]> Rows(JudgedPlan judged)
+    private static IEnumerable<Cell[]> Rows(DesignedPlan designed)
     {
-        foreach (var part in judged.Parts)
+        foreach (var part in designed.Parts)
         {
             yield return
             [

@@ -14,15 +14,17 @@ namespace Lanewright.Deliverables;
 /// <param name="Passing">Links that pass.</param>
 /// <param name="Unproven">Links that cannot be proved.</param>
 /// <param name="Failing">Links that fail.</param>
-/// <param name="ExpectedExceedances">Links expected to exceed their loss limit by the statistics of their connectors; null when no grade is stated.</param>
+/// <param name="ExpectedExceedances">Links expected to exceed their loss limit by the statistics of their connectors;
+/// null when no grade is stated.</param>
 public sealed record PlanSummary(
-    long Devices, long Links, int Classes, long Cables, Money Price, Watts Power, long Passing, long Unproven, long Failing, double? ExpectedExceedances)
+    long Devices, long Links, int Classes, long Cables, Money Price, Watts Power,
+    long Passing, long Unproven, long Failing, double? ExpectedExceedances)
 {
-    /// <summary>The summary of a judged with a plan.</summary>
-    public static PlanSummary Of(JudgedPlan judged)
+    /// <summary>The summary of a plan.</summary>
+    public static PlanSummary Of(DesignedPlan designed)
     {
-        var plan = judged.Plan!;
-        var design = judged.Design!;
+        var plan = designed.Plan;
+        var design = designed.Design;
         var byVerdict = new long[3];
         double? expected = null;
         foreach (var choice in design.Choices)
@@ -31,12 +33,13 @@ public sealed record PlanSummary(
             foreach (var share in choice.Shares)
             {
                 byVerdict[(int)share.Solution.Verdict] += share.Links;
-                if (LossExceedance.Of(plan.Policy, plan.Standards, share.Solution) is { } chance) expected = (expected ?? 0) + (chance * share.Links);
+                if (LossExceedance.Of(plan.Policy, plan.Standards, share.Solution) is { } chance)
+                    expected = (expected ?? 0) + (chance * share.Links);
             }
         }
         var price = Money.Zero;
         var watts = 0.0;
-        foreach (var part in judged.Parts)
+        foreach (var part in designed.Parts)
         {
             price += part.Total;
             watts += part.Power.Value;

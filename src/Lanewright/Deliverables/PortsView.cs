@@ -12,12 +12,12 @@ namespace Lanewright.Deliverables;
 public static class PortsView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(JudgedPlan judged) => new("ports",
+    public static TableView Of(DesignedPlan designed) => new("ports",
     [
         new("device", 22), new("group", 16), new("model", 20), new("rack", 18), new("unit", 6, ColumnKind.Whole), new("port", 8),
         new("breakout", 10), new("rate", 8), new("lanes", 8), new("far-device", 22), new("far-port", 9), new("module", 22),
         new("medium", 8), new("cable", 10), new("link", 10), new("fec", 14), new("autonegotiation", 15), new("set", 22),
-    ], () => Rows(judged.Plan!, judged.Design!));
+    ], () => Rows(designed.Plan, designed.Design));
 
     private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design)
     {
@@ -76,7 +76,8 @@ public static class PortsView
             plan.Devices.Rack(device)?.Name, Unit(plan, device), labels.Port(device, end.Port), mode.ToString(), statement.Rate.ToString(),
             Lanes(solution, end), plan.Devices.Name(far), labels.Port(far, farPort), module?.Name ?? "",
             solution?.MediumName, Identifiers.Cable(design.CableOf(end.Link)), Identifiers.Link(end.Link),
-            end.IsFrom ? solution?.FromFec : solution?.ToFec, solution is null ? "" : solution.Autonegotiates ? "on" : "off", statement.Name,
+            end.IsFrom ? solution?.FromFec : solution?.ToFec,
+            solution is null ? "" : solution.Autonegotiates ? "on" : "off", statement.Name,
         ];
     }
 

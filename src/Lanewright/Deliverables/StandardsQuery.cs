@@ -37,11 +37,14 @@ public sealed record StandardsQuery(StandardsLibrary Library, Catalogue Catalogu
         get
         {
             var tables = Library.Sheets.Keys.Append(ModuleCodes).ToList();
-            if (Table is { } table && !tables.Contains(table)) return $"no table is called '{table}'{Spelling.DidYouMean(table, tables)}; tables are {string.Join(", ", tables)}";
+            if (Table is { } table && !tables.Contains(table))
+                return $"no table is called '{table}'{Spelling.DidYouMean(table, tables)}; tables are {string.Join(", ", tables)}";
             if (FormFactor is { } name && Library.FormFactor(name) is null)
                 return $"no form factor is called '{name}'{Spelling.DidYouMean(name, Library.FormFactors.Select(f => f.Name))}";
             var media = Library.Fibres.Select(f => f.Name).Append("DAC").Append("CAT6A").ToList();
-            return Medium is { } medium && !media.Contains(medium) ? $"no medium is called '{medium}'{Spelling.DidYouMean(medium, media)}; media are {string.Join(", ", media)}" : null;
+            return Medium is { } medium && !media.Contains(medium)
+                ? $"no medium is called '{medium}'{Spelling.DidYouMean(medium, media)}; media are {string.Join(", ", media)}"
+                : null;
         }
     }
 
@@ -56,7 +59,9 @@ public sealed record StandardsQuery(StandardsLibrary Library, Catalogue Catalogu
     public static IReadOnlyList<(string Table, FactSheet Sheet)> Subjects(StandardsLibrary library, string name)
     {
         var found = library.Sheets
-            .SelectMany(t => t.Value.Sheets.Where(s => s.Subject.Equals(name, StringComparison.OrdinalIgnoreCase)).Take(1), (t, s) => (t.Key, s))
+            .SelectMany(
+                t => t.Value.Sheets.Where(s => s.Subject.Equals(name, StringComparison.OrdinalIgnoreCase)).Take(1),
+                (t, s) => (t.Key, s))
             .ToList();
         if (found.Count == 0 && name.Contains('/') && StandardsLibrary.LoadModuleCodes()[name] is { } code) found.Add((ModuleCodes, code));
         return found;
@@ -65,7 +70,9 @@ public sealed record StandardsQuery(StandardsLibrary Library, Catalogue Catalogu
     /// <summary>The texts the values of a subject were read in.</summary>
     public static IEnumerable<(string Key, string What)> TextsReadIn(FactSheet sheet)
     {
-        var keys = sheet.Facts.SelectMany(f => f.Source.ReadIn.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)).ToHashSet(StringComparer.Ordinal);
+        var keys = sheet.Facts
+            .SelectMany(f => f.Source.ReadIn.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries))
+            .ToHashSet(StringComparer.Ordinal);
         return StandardsLibrary.LoadDocuments().Where(d => keys.Contains(d.Key)).Select(d => (d.Key, d.Value));
     }
 
@@ -95,7 +102,8 @@ public sealed record StandardsQuery(StandardsLibrary Library, Catalogue Catalogu
     private Length? ReachOf(FactSheet sheet)
     {
         var isPair = sheet.Word("medium") == "twisted-pair";
-        if (Medium is "DAC" or "CAT6A") return sheet["medium"] is not null && isPair == (Medium == "CAT6A") ? sheet.Length("reach")?.Value : null;
+        if (Medium is "DAC" or "CAT6A")
+            return sheet["medium"] is not null && isPair == (Medium == "CAT6A") ? sheet.Length("reach")?.Value : null;
         if (Medium is { } name && Library.Fibre(name) is { } fibre) return sheet.Length("reach-" + fibre.LimitColumn)?.Value;
         var reaches = ReachFields.Select(sheet.Length).OfType<Known<Length>>().Select(l => l.Value).ToList();
         return reaches.Count == 0 ? null : reaches.Max();

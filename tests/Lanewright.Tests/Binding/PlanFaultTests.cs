@@ -23,8 +23,8 @@ public sealed class PlanFaultTests
     [Fact]
     public void TabInTheIndentation_IsReportedAtItsOwnLine()
     {
-        var compilation = PlanBlock.Compile("lanewright: 1\ndevices:\n\ta: { model: fixed-32x400 }\n");
-        Assert.Contains(compilation.Findings, f => f.Kind.Code == "LW0101" && f.Span.Position.Line == 3);
+        var judged = PlanBlock.Compile("lanewright: 1\ndevices:\n\ta: { model: fixed-32x400 }\n");
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW0101" && f.Span.Position.Line == 3);
     }
 
     [Fact]

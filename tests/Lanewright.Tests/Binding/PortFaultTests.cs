@@ -39,13 +39,13 @@ public sealed class PortFaultTests
     [Fact]
     public void PortNamedTwice_NamesTheLinkThatHoldsIt()
     {
-        var compilation = Expect.Codes(
+        var judged = Expect.Codes(
             Spine + """
               down: { from: { of: a, ports: 1 }, to: c, rate: 40G, length: 2 m }
               up: { from: { of: a, ports: 1 }, to: c, rate: 40G, length: 2 m }
             """,
             "LW1303");
-        var taken = compilation.Findings.Single(f => f.Kind.Code == "LW1303");
+        var taken = judged.Findings.Single(f => f.Kind.Code == "LW1303");
         Assert.Contains("port 1 is held by 'down'", taken.Message, StringComparison.Ordinal);
     }
 

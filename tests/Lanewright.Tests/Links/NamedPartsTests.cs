@@ -90,7 +90,7 @@ public sealed class NamedPartsTests
     [Fact]
     public void FourLaneModule_RunsInItsAdapter_AndTheAdapterIsBought()
     {
-        var compilation = Expect.Codes("""
+        var judged = Expect.Codes("""
             lanewright: 1
             devices:
               a: { model: fixed-64x800, count: 2 }
@@ -98,8 +98,8 @@ public sealed class NamedPartsTests
             links:
               up: { from: { of: a, adapter: yes }, to: b, rate: 400G, type: 400GBASE-DR4, length: 100 m }
             """, "LW2109");
-        Assert.Equal(2, compilation.Parts.Single(p => p.Item is SundryModel).Needed);
-        Assert.Equal("adapter-osfp-qsfp", compilation.Parts.Single(p => p.Item is SundryModel).Item.Name);
+        Assert.Equal(2, judged.Parts.Single(p => p.Item is SundryModel).Needed);
+        Assert.Equal("adapter-osfp-qsfp", judged.Parts.Single(p => p.Item is SundryModel).Item.Name);
     }
 
     [Fact]

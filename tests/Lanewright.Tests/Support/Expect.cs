@@ -18,6 +18,13 @@ internal static class Expect
     /// <summary>The plan raises no error and no warning.</summary>
     public static JudgedPlan Clean(string plan) => Codes(plan);
 
+    /// <summary>The plan with what was computed from it; the test fails when nothing could be made of it.</summary>
+    public static DesignedPlan Designed(JudgedPlan judged)
+    {
+        Assert.True(judged.Designed is not null, Text(judged));
+        return judged.Designed;
+    }
+
     /// <summary>All findings as lines.</summary>
     public static string Text(JudgedPlan judged) => string.Join('\n', judged.Findings.Select(f =>
         $"{f.Span.Position.Line}:{f.Span.Position.Column} {f.Severity} {f.Kind.Code} {f.Kind.Name}: {f.Message}"));

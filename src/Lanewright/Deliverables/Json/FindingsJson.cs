@@ -8,7 +8,7 @@ namespace Lanewright.Deliverables.Json;
 /// <summary>Findings as JSON.</summary>
 public static class FindingsJson
 {
-    /// <summary>Writes all findings of a judged with their counts.</summary>
+    /// <summary>Writes all findings of a plan with their counts.</summary>
     public static void Write(JudgedPlan judged, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();

@@ -10,10 +10,10 @@ namespace Lanewright.Deliverables.Json;
 public static class LinksJson
 {
     /// <summary>Writes classes and links.</summary>
-    public static void Write(JudgedPlan judged, Stream stream)
+    public static void Write(DesignedPlan designed, Stream stream)
     {
-        var plan = judged.Plan!;
-        var design = judged.Design!;
+        var plan = designed.Plan;
+        var design = designed.Design;
         JsonText.Write(stream, writer =>
         {
             writer.WriteStartObject();

@@ -13,11 +13,11 @@ public static class SummaryJson
         writer.WriteNumber("errors", judged.Findings.Count(f => f.Severity == Severity.Error));
         writer.WriteNumber("warnings", judged.Findings.Count(f => f.Severity == Severity.Warning));
         writer.WriteNumber("advice", judged.Findings.Count(f => f.Severity == Severity.Advice));
-        if (judged.Plan is { } plan)
+        if (judged.Designed is { } designed)
         {
-            var summary = PlanSummary.Of(judged);
-            writer.WriteString("plan", plan.Name);
-            writer.WriteString("currency", plan.Currency);
+            var summary = PlanSummary.Of(designed);
+            writer.WriteString("plan", designed.Plan.Name);
+            writer.WriteString("currency", designed.Plan.Currency);
             writer.WriteNumber("devices", summary.Devices);
             writer.WriteNumber("links", summary.Links);
             writer.WriteNumber("classes", summary.Classes);

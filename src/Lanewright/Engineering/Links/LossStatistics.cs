@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using Lanewright.Quantities;
 using Lanewright.Standards;
 using MathNet.Numerics;
@@ -11,10 +13,15 @@ public sealed class LossStatistics
     /// <summary>The standard normal value that 97 % of a population stays below.</summary>
     public const double NormalAt97Percent = 1.880793608151251;
 
-    private const int Steps = 1500;
+    private const int Steps = 3000;
+
+    private static readonly ConditionalWeakTable<ConnectorGrade, LossStatistics> OfGrades = [];
 
     private readonly double mu;
     private readonly double sigma;
+
+    // Links by the thousand have few counts of matings: each is folded once.
+    private readonly ConcurrentDictionary<(int Matings, int Doublings), double[]> folded = new();
 
     private LossStatistics(double mu, double sigma)
     {
@@ -35,7 +42,8 @@ public sealed class LossStatistics
     public Decibels Deviation => Mean * Math.Sqrt(Math.Exp(sigma * sigma) - 1);
 
     /// <summary>The population of a grade.</summary>
-    public static LossStatistics Of(ConnectorGrade grade) => Of(grade.Mean.Value, grade.Percentile97.Value);
+    public static LossStatistics Of(ConnectorGrade grade) =>
+        OfGrades.GetValue(grade, g => Of(g.Mean.Value, g.Percentile97.Value));
 
     /// <summary>The log-normal population with a mean and a 97 % value.</summary>
     public static LossStatistics Of(Decibels mean, Decibels percentile97)
@@ -50,18 +58,27 @@ public sealed class LossStatistics
     {
         if (matings == 0) return limit < default(Decibels) ? 1 : 0;
         if (limit <= default(Decibels)) return 1;
-        var step = limit.Value / Steps;
-        var one = Masses(step);
+        // Spans that double serve every limit with few foldings, and leave each at least half of the steps.
+        var doublings = (int)Math.Max(0, Math.Ceiling(Math.Log2(limit.Value / Mean.Value)));
+        var step = Mean.Value * Math.ScaleB(1, doublings) / Steps;
+        var masses = folded.GetOrAdd((matings, doublings), _ => Fold(Masses(step), matings));
+        // Losses were rounded to the middle of their step, so a part of the limit's own step lies below it.
+        var place = (limit.Value / step) + 0.5;
+        var cell = (int)Math.Min(Steps, Math.Floor(place));
+        var below = masses.Take(cell).Sum() + (masses[cell] * Math.Min(1, place - cell));
+        return Math.Clamp(1 - below, 0, 1);
+    }
+
+    private static double[] Fold(double[] one, int times)
+    {
         var sum = new double[Steps + 1];
         sum[0] = 1;
-        for (var power = matings; power > 0; power >>= 1)
+        for (var power = times; power > 0; power >>= 1)
         {
             if ((power & 1) == 1) sum = Fold(sum, one);
             if (power > 1) one = Fold(one, one);
         }
-        // Losses were rounded to the middle of their step, so half of the last step lies below the limit.
-        var below = sum.Sum() - (sum[^1] / 2);
-        return Math.Clamp(1 - below, 0, 1);
+        return sum;
     }
 
     /// <summary>The chance of each rounded loss from nothing to the limit.</summary>

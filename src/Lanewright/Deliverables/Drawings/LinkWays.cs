@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using System.Text;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Links;
+using Lanewright.Model;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Deliverables.Drawings;
+
+/// <summary>Puts classes that would be drawn alike together.</summary>
+public static class LinkWays
+{
+    /// <summary>The ways of a design, in the order of their first classes.</summary>
+    public static ImmutableArray<LinkWay> Of(Plan plan, LinkDesign design)
+    {
+        var firsts = FirstLinks(plan, design);
+        var byKey = new Dictionary<string, int>(StringComparer.Ordinal);
+        var members = new List<ImmutableArray<WayMember>.Builder>();
+        foreach (var choice in design.Choices)
+        {
+            for (var share = 0; share < choice.Shares.Length; share++)
+            {
+                var member = new WayMember(Identifiers.Class(choice.Class.Index, share), choice, share,
+                    firsts.GetValueOrDefault((choice.Class.Index, share), choice.Class.FirstLink));
+                var key = Key(choice.Class, member.Solution);
+                if (!byKey.TryGetValue(key, out var at))
+                {
+                    byKey[key] = at = members.Count;
+                    members.Add(ImmutableArray.CreateBuilder<WayMember>());
+                }
+                members[at].Add(member);
+            }
+        }
+        return [.. members.Select(m => new LinkWay(m.ToImmutable()))];
+    }
+
+    /// <summary>The ways most worth drawing: what fails, then what cannot be proved, then what most links are made in; given back in
+    /// order of name.</summary>
+    public static ImmutableArray<LinkWay> MostTelling(ImmutableArray<LinkWay> ways, int most)
+    {
+        if (ways.Length <= most) return ways;
+        var kept = ways
+            .Select((way, index) => (Way: way, Index: index))
+            .OrderByDescending(w => w.Way.Solution.Verdict)
+            .ThenByDescending(w => w.Way.Links)
+            .ThenBy(w => w.Index)
+            .Take(most)
+            .OrderBy(w => w.Index);
+        return [.. kept.Select(w => w.Way)];
+    }
+
+    /// <summary>The first link of each share of each class.</summary>
+    private static Dictionary<(int Class, int Share), int> FirstLinks(Plan plan, LinkDesign design)
+    {
+        var firsts = new Dictionary<(int, int), int>();
+        for (var link = 0; link < plan.Links.Count; link++) firsts.TryAdd((design.ClassOf(link), design.ShareOf(link)), link);
+        return firsts;
+    }
+
+    /// <summary>Everything a drawing shows of a way.</summary>
+    private static string Key(LinkClass link, Solution solution)
+    {
+        var key = new StringBuilder(256);
+        Add(key, solution.Name, solution.MediumName, solution.TypeName, link.Statement.Rate.ToString());
+        Add(key, link.Shape.ToString(), Checks.Word(solution.Verdict), Marks.Name(solution.Mark));
+        Add(key, link.Statement.IsExisting ? "existing" : "", solution.FromFec, solution.ToFec, solution.Autonegotiates ? "an" : "");
+        Add(key, solution.FromApplication?.ToString() ?? "", solution.ToApplication?.ToString() ?? "", solution.FarCord?.Name ?? "");
+        foreach (var end in new[] { link.From, link.To })
+            Add(key, end.Cage.FormFactor.Name, end.Cage.LanesText, Numerals.Whole(end.Cage.Lanes), Numerals.Whole(end.Ways));
+        if (solution.Channel is { } c)
+        {
+            Add(key, Numerals.Whole(c.Connections), Numerals.Exact(c.ConnectionLoss.Value.Value), Numerals.Whole(c.Splices),
+                Numerals.Exact(c.SpliceLoss.Value.Value));
+            Add(key, Numerals.Exact(c.Attenuator.Value), Numerals.Exact(c.AgeingMargin.Value), c.MeasuredLoss?.ToString() ?? "",
+                c.Attenuation?.Value.ToString() ?? "");
+        }
+        foreach (var check in solution.Checks.Where(c => LadderChecks.Contains(c.Name)))
+            Add(key, check.Name, Checks.Word(check.Verdict), Exact(check.Value), Exact(check.Limit), check.End);
+        foreach (var check in solution.Checks.Where(c => c.Verdict != Verdict.Pass && !c.IsAdvice)) Add(key, LostBy.Describe(check));
+        return key.ToString();
+    }
+
+    /// <summary>The comparisons a loss ladder shows.</summary>
+    private static readonly ImmutableArray<string> LadderChecks =
+        [CheckNames.ChannelLoss, CheckNames.PowerBudget, CheckNames.Overload, CheckNames.CopperLoss];
+
+    private static string Exact(double? value) => value is { } number ? Numerals.Exact(number) : "";
+
+    private static void Add(StringBuilder key, params ReadOnlySpan<string> parts)
+    {
+        foreach (var part in parts) key.Append(part).Append('\u001F');
+    }
+}

@@ -1,0 +1,19 @@
+using Lanewright.Rules;
+
+namespace Lanewright.Deliverables.Workbook;
+
+/// <summary>All tables of a plan in one workbook.</summary>
+public static class HandoverWorkbook
+{
+    /// <summary>Writes it.</summary>
+    public static void Write(DesignedPlan designed, Stream stream)
+    {
+        using var book = new WorkbookFile(stream);
+        book.Add("Summary", SummaryView.Of(designed));
+        book.Add("Findings", FindingsView.Of(designed.Findings));
+        book.Add("Links", LinksView.Of(designed));
+        book.Add("Parts", PartsView.Of(designed));
+        book.Add("Ports", PortsView.Of(designed));
+        book.Add("Cables", CablesView.Of(designed));
+    }
+}

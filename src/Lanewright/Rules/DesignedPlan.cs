@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Cost;
+using Lanewright.Findings;
+using Lanewright.Model;
+
+namespace Lanewright.Rules;
+
+/// <summary>A plan that could be read, with everything that was computed from it: what most documents are views of.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Design">How its links are made.</param>
+/// <param name="Parts">What it needs.</param>
+/// <param name="Findings">Everything there is to say about it, in the order of the plan.</param>
+public sealed record DesignedPlan(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, ImmutableArray<Finding> Findings);
