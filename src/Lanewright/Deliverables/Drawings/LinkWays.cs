@@ -35,14 +35,17 @@ public static class LinkWays
         return [.. members.Select(m => new LinkWay(m.ToImmutable()))];
     }
 
-    /// <summary>The ways most worth drawing: what fails, then what cannot be proved, then what most links are made in; given back in
-    /// order of name.</summary>
+    /// <summary>The ways most worth drawing: what fails, then what cannot be proved, then every kind once before the many lengths of
+    /// one kind, and of those what most links are made in; given back in order of name.</summary>
     public static ImmutableArray<LinkWay> MostTelling(ImmutableArray<LinkWay> ways, int most)
     {
         if (ways.Length <= most) return ways;
         var kept = ways
             .Select((way, index) => (Way: way, Index: index))
+            .GroupBy(w => (w.Way.Solution.TypeName, w.Way.Solution.MediumName, w.Way.Class.Shape))
+            .SelectMany(kind => kind.OrderByDescending(w => w.Way.Links).ThenBy(w => w.Index).Select((w, rank) => (w.Way, w.Index, rank)))
             .OrderByDescending(w => w.Way.Solution.Verdict)
+            .ThenBy(w => w.Way.Solution.Verdict == Verdict.Pass ? w.rank : 0)
             .ThenByDescending(w => w.Way.Links)
             .ThenBy(w => w.Index)
             .Take(most)

@@ -79,8 +79,8 @@ public static class HtmlReport
         if (left == 0) return;
         var filed = Math.Min(ways.Length, DrawingSet.MostWays);
         markup.Element("p", $"This report shows {Numerals.Grouped(drawn.Length)} of {Numerals.Grouped(ways.Length)} ways of making links: "
-            + "those that fail, then those that cannot be proved, "
-            + $"then those most links are made in. {Numerals.Grouped(left)} are left out here. The folder drawings/ holds "
-            + $"{Numerals.Grouped(filed)} of them; links.json holds the comparisons of all.");
+            + "those that fail, then those that cannot be proved, then each kind once, then those most links are made in. "
+            + $"{Numerals.Grouped(left)} are left out here. The folder drawings/ holds {Numerals.Grouped(filed)} of them; "
+            + "links.json holds the comparisons of all.");
     }
 }

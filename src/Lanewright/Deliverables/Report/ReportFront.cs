@@ -29,8 +29,8 @@ internal sealed class ReportFront(MarkupWriter markup, JudgedPlan judged)
         Pair("plan", plan.Name);
         Pair("revision", plan.Revision);
         Pair("date", plan.Date);
-        Pair("files", string.Join(", ", plan.Sources.Select(s => s.Path)));
         Pair("prices in", plan.Currency);
+        Pair("files", string.Join(", ", plan.Sources.Select(s => s.Path)));
         markup.Close();
     }
 

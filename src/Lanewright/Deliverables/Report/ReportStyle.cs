@@ -15,9 +15,8 @@ internal static class ReportStyle
         + DrawingStyle.Ink + "}"
         + "h3{font-size:15px;margin:22px 0 6px}p{margin:6px 0;max-width:100ch}"
         + ".soft{color:#5c6168}.alert{color:" + DrawingStyle.Accent + ";font-weight:600}"
-        + "dl.head{display:flex;flex-wrap:wrap;margin:14px 0 0;border:1.3px solid " + DrawingStyle.Ink + "}"
-        + "dl.head div{flex:1 1 auto;padding:6px 12px 8px;border-right:1px solid " + DrawingStyle.Ink
-        + "}dl.head div:last-child{border-right:0}"
+        + "dl.head{display:flex;flex-wrap:wrap;gap:1px;margin:14px 2px 0 1px}"
+        + "dl.head div{flex:1 1 auto;padding:6px 12px 8px;outline:1px solid " + DrawingStyle.Ink + "}"
         + "dt{font-size:11.5px;color:#5c6168}dd{margin:0;font-weight:600;overflow-wrap:anywhere}"
         + ".figures{display:flex;flex-wrap:wrap;gap:10px 40px;margin:22px 0 4px}.figures "
         + "b{display:block;font-size:23px;font-weight:600;line-height:1.2}"

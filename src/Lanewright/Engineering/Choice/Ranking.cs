@@ -14,8 +14,8 @@ internal sealed class Ranking(Policy policy)
     public ImmutableArray<Solution> Order(IEnumerable<Solution> solutions, Func<PartUse, bool> isInStock) =>
         [.. solutions
             .OrderBy(s => s.Verdict)
-            .ThenBy(s => s.Verdict == Verdict.Fail ? Failures(s) : 0)
             .ThenBy(s => s.Verdict == Verdict.Fail ? Shortfall(s) : 0)
+            .ThenBy(s => s.Verdict == Verdict.Fail ? Failures(s) : 0)
             .ThenBy(MediumRank)
             .ThenBy(FormFactorRank)
             .ThenBy(s => s.PriceWith(isInStock))
@@ -25,10 +25,11 @@ internal sealed class Ranking(Policy policy)
     /// <summary>How many comparisons fail.</summary>
     public static int Failures(Solution solution) => solution.Checks.Count(c => c.Verdict == Verdict.Fail && !c.IsAdvice);
 
-    /// <summary>By how large a part of their limits the failing comparisons miss them; words count as a whole.</summary>
+    /// <summary>By how large a part of their limits the failing comparisons miss them, a word counting as a whole limit. A cable
+    /// two thousand times too short is further off than a module that misses five limits by a half.</summary>
     public static double Shortfall(Solution solution) => solution.Checks
         .Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice)
-        .Sum(c => c.Margin is { } margin && c.Limit is { } limit && limit != 0 ? Math.Min(1, Math.Abs(margin / limit)) : 1);
+        .Sum(c => c.Margin is { } margin && c.Limit is { } limit && limit != 0 ? Math.Abs(margin / limit) : 1);
 
     private int MediumRank(Solution solution) => RankIn(policy.PreferredMedia, solution.MediumName);
 

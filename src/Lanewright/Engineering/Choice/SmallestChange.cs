@@ -34,6 +34,8 @@ public static class SmallestChange
     /// <summary>A cable that is too short for its way can be ordered longer only as far as it is made and as far as it reaches.</summary>
     private static bool IsEnough(Check failing, Solution solution)
     {
+        // To do with half of the way is no small change but another plan.
+        if (failing is { Name: CheckNames.Reach, Value: { } length, Limit: { } reach } && reach < length / 2) return false;
         if (failing.Name != CheckNames.FixedLength || failing.Limit is not { } way) return true;
         return (solution.Cable is not AssemblyModel || solution.Cable.OrderedFor(Length.FromMetres(way)) is not null)
             && solution.Checks.All(c => c.Name != CheckNames.Reach || c.Limit is not { } most || most >= way);

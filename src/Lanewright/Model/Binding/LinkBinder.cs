@@ -13,7 +13,7 @@ namespace Lanewright.Model.Binding;
 /// <summary>Turns link sections into statements with their devices resolved.</summary>
 internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLibrary standards, DeviceTable devices, FindingSink findings)
 {
-    private readonly Lazy<Dictionary<string, int>> deviceByName = new(() => NamesOf(devices));
+    private readonly DeviceSelection selection = new(tree, devices, findings);
 
     /// <summary>The statements that can be used, in natural order of their names.</summary>
     public ImmutableArray<LinkStatement> Bind()
@@ -22,13 +22,6 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         foreach (var (name, map, span) in tree.Named("links", "the set of links"))
             if (Statement(statements.Count, name, map, span) is { } statement) statements.Add(statement);
         return statements.ToImmutable();
-    }
-
-    private static Dictionary<string, int> NamesOf(DeviceTable devices)
-    {
-        var names = new Dictionary<string, int>(devices.Count, StringComparer.Ordinal);
-        for (var i = 0; i < devices.Count; i++) names.TryAdd(devices.Name(i), i);
-        return names;
     }
 
     private LinkStatement? Statement(int index, string name, MapNode map, SourceSpan span)
@@ -105,7 +98,7 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         var node = map[key];
         var described = node as MapNode;
         var names = described is not null ? described.Texts("of") : map.Texts(key);
-        var (chosen, groups) = Devices(names);
+        var (chosen, groups) = selection.Of(names);
         if (chosen.IsEmpty) return null;
         var breakout = described?.Text("breakout") is { } text && PortMode.TryRead(text, out var mode) ? mode : default;
         return new LinkEnd
@@ -120,33 +113,5 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             UsesAdapter = described?.Switch("adapter") ?? false,
             Span = node?.Span ?? map.Span,
         };
-    }
-
-    private (ImmutableArray<int> Devices, ImmutableArray<DeviceGroup> Groups) Devices(ImmutableArray<ScalarNode> names)
-    {
-        var chosen = ImmutableArray.CreateBuilder<int>();
-        var groups = ImmutableArray.CreateBuilder<DeviceGroup>();
-        foreach (var name in names)
-        {
-            var group = devices.Groups.FirstOrDefault(g => g.Name == name.Value);
-            if (group is not null)
-            {
-                for (var i = 0; i < group.Count; i++) chosen.Add(group.First + i);
-            }
-            else if (deviceByName.Value.TryGetValue(name.Value, out var device))
-            {
-                chosen.Add(device);
-                group = devices.Group(device);
-            }
-            else
-            {
-                // A group that is described and could not be made has been reported where it stands.
-                if (tree.Describes("devices", name.Value)) continue;
-                Names.Require<DeviceGroup>(null, "group or device", name.Value, devices.Groups.Select(g => g.Name), name.Span, findings);
-                continue;
-            }
-            if (!groups.Contains(group)) groups.Add(group);
-        }
-        return (chosen.ToImmutable(), groups.ToImmutable());
     }
 }

@@ -94,7 +94,7 @@ public static class PlanLanguage
     /// <summary>One side of a link statement, written out.</summary>
     public static MapShape End { get; } = new("one end of a link",
     [
-        new("of", new ListShape(Shapes.Text), "groups or devices") { IsRequired = true },
+        new("of", new ListShape(Shapes.Text), "groups, devices or runs of devices such as leaf-1..4") { IsRequired = true },
         new("ports", Ports, "port numbers to use") { Otherwise = "the first free ones" },
         new("breakout", CatalogueLanguage.Mode, "how each cage is split") { Otherwise = "Lanewright decides" },
         new("module", Shapes.Text, "the module, by its name in the catalogue") { Otherwise = "Lanewright decides" },
