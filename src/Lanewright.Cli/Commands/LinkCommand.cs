@@ -15,6 +15,9 @@ namespace Lanewright.Cli.Commands;
 /// <summary><c>link</c>: one link by its type, or every way to carry a rate.</summary>
 internal sealed class LinkCommand
 {
+    /// <summary>Ways a person still reads.</summary>
+    private const int MostWays = 20;
+
     private readonly Option<string?> type = new("--type") { Description = "interface type of the link, such as 400GBASE-DR4" };
     private readonly Option<string?> farType = new("--far-type") { Description = "interface type of the far end, when it differs" };
     private readonly Option<string?> rate = new("--rate") { Description = "instead of a type: the rate to carry, such as 400G" };
@@ -223,11 +226,12 @@ internal sealed class LinkCommand
         var best = candidates.FirstOrDefault();
         Screen.Print(
             ["way", "type", "medium", "verdict", "mark", "CU", "W", "lost by"],
-            candidates.Select(s => (IReadOnlyList<string>)
+            candidates.Take(MostWays).Select(s => (IReadOnlyList<string>)
             [
                 s.Name, s.TypeName, s.MediumName, Checks.Word(s.Verdict), Marks.Name(s.Mark), s.Price.ToString(),
                 Numerals.Plain(s.Power.Value), LostBy.Reason(s, best, "CU"),
             ]));
+        if (candidates.Length > MostWays) Screen.Line($"and {candidates.Length - MostWays} more ways; --json lists them all");
         Screen.Line("prices are invented placeholders of the shipped catalogue; a plan with a catalogue of its own uses real ones");
     }
 }

@@ -22,5 +22,5 @@ internal static class ChecksPrinter
             c.Note,
         ]));
 
-    private static string Number(double? value, string unit) => value is { } v ? Numerals.Unit(v, unit) : "";
+    private static string Number(double? value, string unit) => value is { } v ? Numerals.Shown(v, unit) : "";
 }

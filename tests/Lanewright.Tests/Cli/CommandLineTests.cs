@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.Json;
 
 namespace Lanewright.Tests.Cli;
@@ -22,7 +21,7 @@ public sealed class CommandLineTests
     [InlineData("why examples/kestrel-bay s-edge")]
     public void Runs(string arguments)
     {
-        var run = Lanewright(arguments);
+        var run = Program.Run(arguments);
         Assert.True(run.Code == 0, run.Error + run.Output);
         Assert.NotEmpty(run.Output);
     }
@@ -32,7 +31,7 @@ public sealed class CommandLineTests
     [InlineData("link --type 400GBASE-DR4 --length 501m")]
     [InlineData("link --rate 400G --medium DAC --length 30m")]
     [InlineData("mate 400GBASE-FR4 100G-CWDM4")]
-    public void AnswersNoWithOne(string arguments) => Assert.Equal(1, Lanewright(arguments).Code);
+    public void AnswersNoWithOne(string arguments) => Assert.Equal(1, Program.Run(arguments).Code);
 
     [Theory]
     [InlineData("")]
@@ -52,7 +51,7 @@ public sealed class CommandLineTests
     [InlineData("new examples")]
     public void CannotRunWithTwoAndSaysWhy(string arguments)
     {
-        var run = Lanewright(arguments);
+        var run = Program.Run(arguments);
         Assert.Equal(2, run.Code);
         Assert.NotEmpty(run.Error);
         Assert.DoesNotContain("   at ", run.Error + run.Output, StringComparison.Ordinal);
@@ -112,7 +111,7 @@ public sealed class CommandLineTests
         var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
         try
         {
-            var run = Lanewright($"build examples/kestrel-bay --out {folder} --json");
+            var run = Program.Run($"build examples/kestrel-bay --out {folder} --json");
             Assert.True(run.Code == 0, run.Error);
             using var json = JsonDocument.Parse(run.Output);
             foreach (var document in json.RootElement.GetProperty("documents").EnumerateArray())
@@ -135,10 +134,10 @@ public sealed class CommandLineTests
         try
         {
             var plan = Path.Combine(folder, "mine.yaml");
-            Assert.Equal(0, Lanewright($"new {plan}").Code);
-            Assert.Equal(0, Lanewright($"check {plan}").Code);
+            Assert.Equal(0, Program.Run($"new {plan}").Code);
+            Assert.Equal(0, Program.Run($"check {plan}").Code);
             File.WriteAllText(plan, "mine");
-            Assert.Equal(2, Lanewright($"new {plan}").Code);
+            Assert.Equal(2, Program.Run($"new {plan}").Code);
             Assert.Equal("mine", File.ReadAllText(plan));
         }
         finally
@@ -149,24 +148,8 @@ public sealed class CommandLineTests
 
     private static JsonDocument Json(string arguments)
     {
-        var run = Lanewright(arguments);
+        var run = Program.Run(arguments);
         Assert.True(run.Code is 0 or 1, run.Error);
         return JsonDocument.Parse(run.Output);
-    }
-
-    private static (int Code, string Output, string Error) Lanewright(string arguments)
-    {
-        var program = System.Reflection.Assembly.Load("lanewright").Location;
-        var start = new ProcessStartInfo("dotnet", $"\"{program}\" {arguments}")
-        {
-            WorkingDirectory = Repository.Root,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        using var process = Process.Start(start)!;
-        var error = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, output, error.Result);
     }
 }
