@@ -97,6 +97,9 @@ public sealed class InterfaceType
     /// <summary>Highest average power a lane may launch.</summary>
     public Known<PowerLevel>? TxAverageMax => sheet.Level("tx-average-max");
 
+    /// <summary>Attenuation the strongest transmitter of the type needs before a receiver of the type.</summary>
+    public Known<Decibels>? OverloadAttenuation => sheet.Decibels("overload-attenuation");
+
     /// <summary>Lowest average power a lane may launch (informative).</summary>
     public Known<PowerLevel>? TxAverageMin => sheet.Level("tx-average-min");
 

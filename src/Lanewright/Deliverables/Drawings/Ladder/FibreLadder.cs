@@ -102,7 +102,7 @@ internal sealed class FibreLadder
     private LadderTop? Top()
     {
         var overload = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.Overload);
-        if (overload is not { Value: not null } || tx.TxAverageMin is null) return null;
+        if (overload is not { Value: not null, Unit: "dBm" } || tx.TxAverageMin is null) return null;
         // The comparison names the receiver it was made at, where the ends differ.
         var launch = (overload.End == "from" ? solution.ToApplication : solution.FromApplication)?.Optical?.TxAverageMax;
         return launch is { } highest ? new LadderTop(highest.Value.Dbm, overload) : null;
