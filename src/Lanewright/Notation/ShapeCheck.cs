@@ -41,19 +41,24 @@ public static class ShapeCheck
             return node;
         }
         var values = ImmutableArray.CreateBuilder<Node>(map.Entries.Length);
+        var meant = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in map.Entries)
         {
             var key = shape.Keys.FirstOrDefault(k => k.Name == entry.Key.Value);
             values.Add(key is null ? entry.Value : Check(entry.Value, key.Value, findings));
             if (key is not null) continue;
             var near = Spelling.DidYouMean(entry.Key.Value, shape.Keys.Select(k => k.Name));
+            if (Spelling.Nearest(entry.Key.Value, shape.Keys.Select(k => k.Name)) is { } name) meant.Add(name);
             var all = near.Length > 0 ? "" : "; known keys are " + string.Join(", ", shape.Keys.Select(k => k.Name));
             findings.Add(NotationFindings.KeyUnknown, entry.Key.Span,
                 $"'{Shortened(entry.Key.Value)}' is not a key of {shape.Title}{near}{all}");
         }
-        // An empty list says no more than a key left out.
+        // An empty list says no more than a key left out; a misspelt key has been reported and is not missed as well.
         foreach (var key in shape.Keys.Where(k => k.IsRequired && map[k.Name] is null or ListNode { Items.IsEmpty: true }))
+        {
+            if (map[key.Name] is null && meant.Contains(key.Name)) continue;
             findings.Add(NotationFindings.KeyMissing, Head(map), $"'{key.Name}' is missing from {shape.Title}: {key.Meaning}");
+        }
         return WithValues(map, values);
     }
 

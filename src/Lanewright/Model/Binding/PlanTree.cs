@@ -78,6 +78,13 @@ internal sealed class PlanTree
         return [.. named.Values.OrderBy(n => n.Name, NaturalOrder.Instance)];
     }
 
+    /// <summary>The entries of a section of all files that are maps, sound or not.</summary>
+    public IEnumerable<(string Name, MapNode Map)> Entries(string key) =>
+        from root in roots
+        from entry in root.Root.Map(key)?.Entries ?? []
+        where entry.Value is MapNode
+        select (entry.Key.Value, (MapNode)entry.Value);
+
     /// <summary>Whether any file has an entry of a name in a section, sound or not.</summary>
     public bool Describes(string key, string name) => roots.Any(r => r.Root.Map(key)?[name] is not null);
 

@@ -35,6 +35,9 @@ public sealed record DeviceGroup
     /// <summary>Whether they stand there already and are not bought.</summary>
     public bool IsExisting { get; init; }
 
+    /// <summary>Whether part of it could not be read or found: what hangs on it is not judged.</summary>
+    public bool IsFaulty { get; init; }
+
     /// <summary>Where the plan says so.</summary>
     public SourceSpan Span { get; init; }
 
