@@ -114,6 +114,18 @@ public sealed class LinkChoiceTests
         "LW2403");
 
     [Fact]
+    public void TypeOfAnotherRate_IsNotPassedOver() => Expect.Codes(
+        """
+        lanewright: 1
+        devices:
+          a: { model: fixed-32x400 }
+          b: { model: fixed-32x400 }
+        links:
+          up: { from: a, to: b, rate: 400G, type: 800GBASE-DR8, length: 40 m }
+        """,
+        "LW2703");
+
+    [Fact]
     public void SmallestChange_NamesNoCableThatIsNotMadeThatLong()
     {
         var judged = PlanBlock.Compile("""

@@ -87,6 +87,8 @@ internal sealed class FibreFinder(FinderContext context)
             var isOfPort = type.Rate == link.Statement.Rate;
             usable = isOfPort
                 ? [.. usable.Where(a => a.MediaName == type.Name)]
+                // A type of another rate is that of a whole split cage; where none is split, nothing runs it.
+                : link.Shape == FanShape.Single ? []
                 : ways > 1 && optical.Any(a => a.MediaName == type.Name) ? usable : [.. usable.Where(_ => ways == 1)];
         }
         // A named module is judged by what it has, and the comparisons say what is missing.
