@@ -133,7 +133,8 @@ public sealed class FibreLinkChecks
         };
     }
 
-    private static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx)
+    /// <summary>The most loss one transmitter and one receiver allow between them, in dB; null when a level is not known.</summary>
+    public static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx)
     {
         if (tx.TxOmaMinusPenaltyMin is not { } launch) return null;
         if (rx.Penalties is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;

@@ -28,7 +28,8 @@ public sealed class Mating
     {
         var mating = new Mating(standards, left, right, way);
         mating.Judge();
-        return new MatingAnswer([.. mating.conditions.Distinct()], [.. mating.reasons.Distinct()]);
+        // Where it never works there is nothing to see to.
+        return new MatingAnswer(mating.reasons.Count > 0 ? [] : [.. mating.conditions.Distinct()], [.. mating.reasons.Distinct()]);
     }
 
     private void Judge()
@@ -141,9 +142,10 @@ public sealed class Mating
         var wide = a.Rate > b.Rate ? a : b;
         var narrow = a.Rate > b.Rate ? b : a;
         if (wide.FibrePairs == 1 || wide.Connector == narrow.Connector) return;
-        var ends = $"{wide.Connector} {wide.Polish} to {ways} x {narrow.Connector} {narrow.Polish}";
-        conditions.Add($"a fan-out from {ends}, lane by lane in order".Replace("  ", " ", StringComparison.Ordinal));
+        conditions.Add($"a fan-out from {Plug(wide)} to {ways} x {Plug(narrow)}, lane by lane in order");
     }
+
+    private static string Plug(InterfaceType type) => $"{type.Connector} {type.Polish}".TrimEnd();
 
     private void Reach(InterfaceType a, InterfaceType b)
     {
@@ -202,12 +204,31 @@ public sealed class Mating
             var least = LeastLoss(fibre, tx);
             var excess = (launch.Value - least - most.Value).Value;
             if (excess <= 1e-9) continue;
-            var loss = Numerals.Unit(Math.Round((launch.Value - most.Value).Value, 4), "dB");
-            conditions.Add(
-                $"at least {loss} of loss between the {tx.Name} transmitter and the {rx.Name} receiver: "
-                + "an attenuator on short fibre");
+            var needed = (launch.Value - most.Value).Value;
+            var loss = $"at least {Db(needed)} of loss between the {tx.Name} transmitter and the {rx.Name} receiver";
+            if (MostLoss(tx, rx) is { } allowed && needed > allowed + 1e-9)
+                reasons.Add(new MatingReason(CheckNames.Overload, $"{loss} is needed, and {Db(allowed)} is the most there may be"));
+            else
+                conditions.Add(tx.FibreKind == FibreKind.SingleMode ? loss + ": an attenuator on short fibre" : loss);
         }
     }
+
+    /// <summary>The most loss there may be from one to the other. On single mode an attenuator stands before one receiver, and the budget of
+    /// that direction decides; on multimode there is none, and the channel has its own limit. Null when nothing is known.</summary>
+    private double? MostLoss(InterfaceType tx, InterfaceType rx)
+    {
+        if (tx.FibreKind == FibreKind.SingleMode && FibreLinkChecks.AllowedLoss(tx, rx) is { } budget) return budget.Value;
+        var fibres = standards.Fibres.Where(f => f.Kind == tx.FibreKind && (way.Fibre is null || f == way.Fibre));
+        double? most = null;
+        foreach (var fibre in fibres)
+        {
+            if (tx.LossMax(fibre) is not { } near || rx.LossMax(fibre) is not { } far) continue;
+            most = Math.Max(most ?? 0, Math.Min(near.Value.Value, far.Value.Value));
+        }
+        return most;
+    }
+
+    private static string Db(double value) => Numerals.Unit(Math.Round(value, 4), "dB");
 
     private Decibels LeastLoss(Fibre fibre, InterfaceType type)
     {
