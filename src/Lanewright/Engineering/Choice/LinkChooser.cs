@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
 using Lanewright.Model;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Choice;
 
@@ -18,7 +19,7 @@ public sealed class LinkChooser
     {
         this.plan = plan;
         this.classes = classes;
-        finder = new SolutionFinder(new FinderContext(plan.Standards, plan.Catalogue, plan.Policy));
+        finder = new SolutionFinder(new FinderContext(plan.Standards, plan.Catalogue, plan.Policy) { Stock = plan.Stock });
         ranking = new Ranking(plan.Policy);
         stock = new StockLedger(plan.Stock);
     }
@@ -54,14 +55,14 @@ public sealed class LinkChooser
             var cost = (Verdict.Pass, 0m);
             foreach (var (link, all) in candidates)
             {
-                var first = ranking.Order(all.Where(s => KeyOf(link, s) == key), stock.Has).FirstOrDefault();
+                var first = ranking.Order(all.Where(s => KeyOf(link, s) == key), s => stock.CostOf(s, link.Count)).FirstOrDefault();
                 if (first is null)
                 {
                     cost = (Verdict.Fail, decimal.MaxValue);
                     break;
                 }
                 var worse = first.Verdict > cost.Item1 ? first.Verdict : cost.Item1;
-                cost = (worse, cost.Item2 + (first.PriceWith(stock.Has) * link.Count));
+                cost = (worse, cost.Item2 + stock.CostOf(first, link.Count));
             }
             if (cost.CompareTo(bestCost) >= 0) continue;
             best = key;
@@ -84,15 +85,17 @@ public sealed class LinkChooser
         ImmutableArray<Solution> ordered = [];
         while (left > 0)
         {
-            ordered = ranking.Order(usable, stock.Has);
+            ordered = ranking.Order(usable, stock.PriceOf);
             if (ordered.IsEmpty) break;
             var best = ordered[0];
             var links = Math.Min(left, Math.Max(1, stock.LinksServed(best)));
+            var price = Money.FromHundredths(stock.CostOf(best, links) / links);
             stock.Take(best, links);
-            if (shares.Count > 0 && shares[^1].Solution == best) shares[^1] = shares[^1] with { Links = shares[^1].Links + links };
-            else shares.Add(new ChosenShare(best, links));
+            if (shares.Count > 0 && ReferenceEquals(shares[^1].Solution, best) && shares[^1].Price == price)
+                shares[^1] = shares[^1] with { Links = shares[^1].Links + links };
+            else shares.Add(new ChosenShare(best, links, price));
             left -= links;
         }
-        return new ClassChoice(link, ranking.Order(all, _ => false), shares.ToImmutable());
+        return new ClassChoice(link, ranking.Order(all, Solution.NewPrice), shares.ToImmutable());
     }
 }
