@@ -13,7 +13,8 @@ namespace Lanewright.Model.Binding;
 internal sealed class DeviceBinder(
     PlanTree tree, Catalogue catalogue, Building building, Func<string[], bool> isPlaceInDoubt, FindingSink findings)
 {
-    private const int MostDevices = 3_000_000;
+    private const int MostDevices = 1_000_000;
+    private const long MostCages = 20_000_000;
     private const int MostSlots = 64;
 
     private readonly List<DeviceGroup> groups = [];
@@ -21,6 +22,7 @@ internal sealed class DeviceBinder(
     private readonly List<int> rackOf = [];
     private readonly List<short> unitOf = [];
     private readonly List<int> numberInRack = [];
+    private long cageCount;
 
     /// <summary>All devices.</summary>
     public DeviceTable Bind()
@@ -37,14 +39,11 @@ internal sealed class DeviceBinder(
         if (map.Text("model") is not { } modelName) return;
         if (Names.Item<DeviceModel>(catalogue, "device model", modelName, map.SpanOf("model"), findings) is not { } model) return;
         var cards = Cards(map, model);
+        var layout = CageLayout.Of(model, cards ?? []);
         var placement = new GroupPlacement(building, isPlaceInDoubt, findings);
         var places = placement.Place(map, model, span);
         var count = places.Count;
-        if (groupOf.Count + (long)count > MostDevices)
-        {
-            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {MostDevices} devices");
-            return;
-        }
+        if (!IsBounded(name, span, count, layout)) return;
         var pattern = map.Text("name") is { } text && NamePattern.TryRead(text, out var read) ? read : NamePattern.Default(name, count);
         groups.Add(new DeviceGroup
         {
@@ -52,7 +51,7 @@ internal sealed class DeviceBinder(
             Name = name,
             Model = model,
             Cards = cards ?? [],
-            Layout = CageLayout.Of(model, cards ?? []),
+            Layout = layout,
             First = groupOf.Count,
             Count = count,
             Pattern = pattern,
@@ -67,6 +66,17 @@ internal sealed class DeviceBinder(
             unitOf.Add((short)place.Unit);
             numberInRack.Add(place.NumberInRack);
         }
+    }
+
+    private bool IsBounded(string name, SourceSpan span, int count, CageLayout layout)
+    {
+        cageCount += (long)count * layout.Slots.Length;
+        var excess = groupOf.Count + (long)count > MostDevices ? $"{Numerals.Grouped(MostDevices)} devices"
+            : cageCount > MostCages ? $"{Numerals.Grouped(MostCages)} cages"
+            : null;
+        if (excess is not null)
+            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {excess}; divide it");
+        return excess is null;
     }
 
     /// <summary>The cards, or null when one of them is described in a catalogue and could not be made.</summary>
