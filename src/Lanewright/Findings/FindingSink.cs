@@ -29,7 +29,8 @@ public sealed class FindingSink
     }
 
     /// <summary>Adds a finding with the weight of its kind.</summary>
-    public void Add(FindingKind kind, SourceSpan span, string message) => Add(new Finding(kind, kind.Severity, span, message));
+    public void Add(FindingKind kind, SourceSpan span, string message) =>
+        Add(new Finding(kind, kind.Severity, span, Quoted.Shorten(message)));
 
     /// <summary>Whether an error was found within a piece of a file: what hangs on that piece is then no longer judged.</summary>
     public bool HasErrorIn(SourceSpan span) => span.Source is not null && findings.Exists(f =>

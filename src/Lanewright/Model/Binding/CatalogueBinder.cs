@@ -71,7 +71,7 @@ public sealed class CatalogueBinder
     private IEnumerable<ICatalogueItem> ReadTree(SourceText source)
     {
         if (YamlTree.Read(source, findings) is not { } root) return [];
-        return ShapeCheck.Check(root, CatalogueLanguage.File, findings) is MapNode map ? Bind(map) : [];
+        return ShapeCheck.CheckFile(root, CatalogueLanguage.File, findings) is { } map ? Bind(map) : [];
     }
 
     private List<ICatalogueItem> ReadTable(SourceText source)
