@@ -60,7 +60,8 @@ internal static class WhyCommand
             ["", "way", "medium", "verdict", currency + " a link", "W a link", "lost by"],
             choice.Candidates.Select(s => (IReadOnlyList<string>)
             [
-                s.Name != choice.Chosen?.Name ? "" : choice.Verdict == Verdict.Fail ? "nearest" : "taken", s.Name, s.MediumName, Checks.Word(s.Verdict),
+                s.Name != choice.Chosen?.Name ? "" : choice.Verdict == Verdict.Fail ? "nearest" : "taken",
+                s.Name, s.MediumName, Checks.Word(s.Verdict),
                 s.Price.ToString(), s.Power.Value.ToString("0.##"),
                 LostBy.Reason(s, choice.Winner, currency),
             ]));

@@ -103,7 +103,8 @@ public sealed class MatingTests
     public void FanOut_IsWrittenWithoutStrayBlanks(string a, string b)
     {
         Assert.Contains(Answer(a, b).Conditions, c => c.StartsWith("a fan-out from ", StringComparison.Ordinal));
-        Assert.All(Answer(a, b).Conditions, c => Assert.False(c.Contains(" ,", StringComparison.Ordinal) || c.Contains("  ", StringComparison.Ordinal), c));
+        Assert.DoesNotContain(Answer(a, b).Conditions, c => c.Contains(" ,", StringComparison.Ordinal));
+        Assert.DoesNotContain(Answer(a, b).Conditions, c => c.Contains("  ", StringComparison.Ordinal));
     }
 
     [Theory]

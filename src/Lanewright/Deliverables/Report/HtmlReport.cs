@@ -66,7 +66,7 @@ public static class HtmlReport
     private static void Contents(MarkupWriter markup, ImmutableArray<LinkWay> drawn)
     {
         markup.Open("nav");
-        foreach (var (target, words) in new[] { ("findings", "What is wrong"), ("classes", "Classes of links"), ("parts", "Parts"),
+        foreach (var (target, words) in new[] { ("findings", ReportFront.Heading), ("classes", "Classes of links"), ("parts", "Parts"),
             ("notes", "Notes") })
             markup.Inline("a", words, ("href", "#" + target));
         foreach (var way in drawn) markup.Inline("a", way.Name, ("href", "#" + way.Name));

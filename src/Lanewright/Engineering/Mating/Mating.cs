@@ -213,8 +213,8 @@ public sealed class Mating
         }
     }
 
-    /// <summary>The most loss there may be from one to the other. On single mode an attenuator stands before one receiver, and the budget of
-    /// that direction decides; on multimode there is none, and the channel has its own limit. Null when nothing is known.</summary>
+    /// <summary>The most loss there may be from one to the other. On single mode an attenuator stands before one receiver, and the budget
+    /// of that direction decides; on multimode there is none, and the channel has its own limit. Null when nothing is known.</summary>
     private double? MostLoss(InterfaceType tx, InterfaceType rx)
     {
         if (tx.FibreKind == FibreKind.SingleMode && FibreLinkChecks.AllowedLoss(tx, rx) is { } budget) return budget.Value;
