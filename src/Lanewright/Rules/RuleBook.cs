@@ -24,6 +24,8 @@ public static class RuleBook
         new Links.HostInterfaceMissing(),
         new Links.LanesShareFibre(),
         new Links.AdapterInUse(),
+        new Links.GearboxMissing(),
+        new Links.FecInModuleContradicts(),
         new Links.FibreKindDiffers(),
         new Links.MediaLanesDiffer(),
         new Links.LaneBaudDiffers(),

@@ -36,6 +36,8 @@ internal static class SameCause
         [CheckNames.SharedFibre] = [CheckNames.HostInterface, .. Media],
         [CheckNames.PortMode] = [CheckNames.HostInterface, .. Media],
         [CheckNames.HostInterface] = Media,
+        [CheckNames.Gearbox] = [CheckNames.HostInterface, CheckNames.SharedFibre, .. Media],
+        [CheckNames.ModuleFec] = [CheckNames.HostFec],
         [CheckNames.FibreKind] = Light,
         [CheckNames.MediaLanes] = Light,
         [CheckNames.LaneBaud] = Light,

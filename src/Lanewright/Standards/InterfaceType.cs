@@ -22,6 +22,7 @@ public sealed class InterfaceType
         Signal = new LaneSignal(baud?.Value ?? default, LaneSignal.ReadModulation(sheet.Word("modulation")));
         FibreKind = sheet.Word("fibre") == "MMF" ? FibreKind.MultiMode : FibreKind.SingleMode;
         Fec = sheet.Word("fec");
+        CodeMadeBehind = sheet.Words("code-made-behind");
         Lanes = ReadLanes(sheet.Word("wavelengths"));
     }
 
@@ -57,6 +58,9 @@ public sealed class InterfaceType
 
     /// <summary>The code that must be on the wire.</summary>
     public string Fec { get; }
+
+    /// <summary>Host interfaces behind which modules of this type end the host's code and make that of the wire themselves.</summary>
+    public ImmutableArray<string> CodeMadeBehind { get; }
 
     /// <summary>The windows of its wavelengths, shortest first; empty for a tunable type.</summary>
     public ImmutableArray<WavelengthRange> Lanes { get; }

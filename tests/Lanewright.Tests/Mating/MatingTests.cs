@@ -19,6 +19,13 @@ public sealed class MatingTests
     [InlineData("800GBASE-DR8", "800GBASE-DR8")]
     [InlineData("QSFP28:4x25G/QSFP28/100GBASE-SR4", "QSFP-DD:8x50G/QSFP28/100GBASE-SR4")]
     [InlineData("400GBASE-CR4", "400GBASE-CR4")]
+    [InlineData("SFP-DD:2x50G/SFP28/25GBASE-SR", "25GBASE-SR")] // SFP-DD MSA: its cage takes the one-lane bodies
+    [InlineData("SFP-DD:2x50G/SFP56/50GBASE-SR", "50GBASE-SR")]
+    [InlineData("QSFP-DD:8x50G/QSFP28/100GBASE-LR4", "100GBASE-LR4")] // lanes 1 to 4 of the cage
+    [InlineData("QSFP-DD:8x50G/QSFP56/200GBASE-FR4", "200GBASE-FR4")]
+    [InlineData("QSFP56:4x50G/QSFP28/100GBASE-SR4", "100GBASE-SR4")]
+    [InlineData("SFP112:1x100G/SFP112/100GBASE-DR", "100GBASE-DR")] // four levels on the host's lane: the code is the host's
+    [InlineData("SFP+/10GBASE-T", "RJ45/10GBASE-T")]
     public void Works(string a, string b) => Assert.Equal(MatingVerdict.Works, Verdict(a, b));
 
     [Theory]
@@ -51,6 +58,21 @@ public sealed class MatingTests
     [InlineData("40GBASE-ER4", "40GBASE-ER4", "9 dB")]
     [InlineData("400GBASE-SR4.2", "400G-BD4.2", "not known")] // the MSA type's levels are not known here
     [InlineData("400G-CR8-consortium", "200GBASE-CR4", "2x200G")]
+    [InlineData("100GBASE-LR4", "100G-4WDM-40", "RS(528,514)", "8 dB")] // +4.5 dBm into a receiver rated -3.5 dBm (weak)
+    [InlineData("QSFP112:4x100G/QSFP112/100GBASE-DR", "100GBASE-DR", "the host runs RS(544,514)")]
+    [InlineData("QSFP-DD:8x50G/QSFP-DD/100GBASE-DR", "100GBASE-DR", "the host runs RS(544,514)")]
+    [InlineData("QSFP56:4x50G/QSFP56/100GBASE-SR2", "100GBASE-SR2", "the host runs RS(544,514) on 100GAUI-2")]
+    [InlineData("QSFP-DD:8x50G/QSFP28/100GBASE-DR", "100GBASE-DR", "code off")]
+    [InlineData("QSFP28/100GBASE-FR1", "100GBASE-FR1", "code off")]
+    [InlineData("QSFP-DD800:8x100G/QSFP112/400GBASE-DR4", "400GBASE-DR4", "two ports")] // four-lane module in a twin-port cage (seen)
+    [InlineData("OSFP:8x100G/QSFP28/100GBASE-LR4", "100GBASE-LR4", "adapter")]
+    [InlineData("QSFP56:4x50G/QSFP112/200GBASE-SR4", "200GBASE-SR4", "slower lanes")] // seats; runs only at a rate the host has
+    [InlineData("QSFP28:4x25G/QSFP56/100GBASE-SR4", "100GBASE-SR4", "slower lanes")]
+    [InlineData("SFP+:1x10G/SFP28/10GBASE-SR", "10GBASE-SR", "slower lanes")] // links at 10G only if made for both rates
+    [InlineData("SFP28:1x25G/SFP+/10GBASE-SR", "10GBASE-SR", "port group")]
+    [InlineData("QSFP112:4x100G/QSFP28/100GBASE-LR4", "100GBASE-LR4", "NRZ depends")]
+    [InlineData("QSFP28:4x25G/SFP+/10GBASE-LR", "10GBASE-LR", "adapter")]
+    [InlineData("QSFP112:4x100G/SFP56/50GBASE-SR", "50GBASE-SR", "adapter")]
     public void Conditional(string a, string b, params string[] words)
     {
         var answer = Answer(a, b);
@@ -86,6 +108,17 @@ public sealed class MatingTests
     [InlineData("QSFP28/400GBASE-DR4", "400GBASE-DR4", "LW2107")]
     [InlineData("QSFP28:4x25G/QSFP56/200GBASE-SR4", "200GBASE-SR4", "LW2107")]
     [InlineData("QSFP-DD:8x50G/QSFP-DD800/800GBASE-DR8", "800GBASE-DR8", "LW2107")]
+    [InlineData("QSFP56:4x50G/QSFP-DD/400GBASE-DR4", "400GBASE-DR4", "LW2101")] // second row of contacts, deeper body
+    [InlineData("OSFP:8x100G/QSFP-DD/400GBASE-DR4", "400GBASE-DR4", "LW2101")] // only the one-row bodies have an adapter
+    [InlineData("QSFP28:4x25G/QSFP112/400GBASE-DR4", "400GBASE-DR4", "LW2107")]
+    [InlineData("QSFP112:4x100G/QSFP112/400GBASE-SR8", "400GBASE-SR8", "LW2110")] // reverse gearboxes stand on boards
+    [InlineData("QSFP112:4x100G/QSFP112/400GBASE-LR8", "400GBASE-LR8", "LW2110")]
+    [InlineData("SFP112:1x100G/SFP112/100GBASE-SR4", "100GBASE-SR4", "LW2110")]
+    [InlineData("QSFP112:4x100G/QSFP112/100GBASE-LR4", "100GBASE-LR4", "LW2110")] // a QSFP112 body speaks four levels only
+    [InlineData("QSFP28:2x50G/QSFP28/100GBASE-SR4", "100GBASE-SR4", "LW2107")] // a QSFP28 body speaks two levels only
+    [InlineData("QSFP-DD:8x50G/QSFP-DD/400GBASE-SR16", "400GBASE-SR16", "LW2110")]
+    [InlineData("QSFP28:4x25G/QSFP28/100GBASE-SR2", "100GBASE-SR2", "LW2110")] // nobody makes the code for two lanes
+    [InlineData("QSFP28:4x25G/QSFP28/50GBASE-SR", "50GBASE-SR", "LW2107")] // 50G there are two lanes of two levels
     public void Never(string a, string b, string code)
     {
         var answer = Answer(a, b);

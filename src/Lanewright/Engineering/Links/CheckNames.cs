@@ -21,6 +21,12 @@ public static class CheckNames
     /// <summary>The module's electrical interface against lanes and signals of the cage.</summary>
     public const string HostInterface = "host-interface";
 
+    /// <summary>The module's electrical lanes against its media lanes.</summary>
+    public const string Gearbox = "gearbox";
+
+    /// <summary>Who makes the code of the media, by lanes and by the catalogue.</summary>
+    public const string ModuleFec = "module-fec";
+
     /// <summary>Lanes that share a fibre against a split.</summary>
     public const string SharedFibre = "shared-fibre";
 

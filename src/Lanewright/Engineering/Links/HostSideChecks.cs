@@ -20,6 +20,7 @@ public static class HostSideChecks
         checks.AddRange(HighPower(end, module.FormFactor, module.Power));
         checks.Add(PortMode(end));
         checks.Add(Lanes(end, module.FormFactor, ElectricalLanes.Of(application.Host), application.Instances));
+        checks.AddRange(Gearboxes(module, application));
         return [.. checks.Select(c => c with { End = side })];
     }
 
@@ -36,7 +37,7 @@ public static class HostSideChecks
         checks.AddRange(Power(end, power));
         checks.AddRange(HighPower(end, formFactor, power));
         checks.Add(PortMode(end));
-        checks.Add(Lanes(end, formFactor, lanes, end.Mode.Ways));
+        checks.Add(Lanes(end, formFactor, lanes, end.Mode.Ways, lanes.IsPassive));
         return [.. checks.Select(c => c with { End = side })];
     }
 
@@ -92,7 +93,7 @@ public static class HostSideChecks
     }
 
     /// <summary>An adapter leads on as many lanes as the module in it has.</summary>
-    private static Check Lanes(EndUse end, FormFactor module, ElectricalLanes lanes, int instances)
+    private static Check Lanes(EndUse end, FormFactor module, ElectricalLanes lanes, int instances, bool isPassive = false)
     {
         var ways = end.Mode.Ways;
         var available = end.UsesAdapter ? Math.Min(module.Lanes, end.Cage.Lanes) : end.Cage.Lanes;
@@ -100,10 +101,41 @@ public static class HostSideChecks
         var fault =
             instances < ways ? $"the module runs {lanes.Name} {Times(instances)} and the port is split {ways} ways"
             : lanes.Count * ways > available ? $"{ways} x {lanes.Name} {Verb(ways)} {lanes.Count * ways} lanes and the cage has {available}"
+            : !(isPassive ? module.Carries(lanes.Signal) : module.Speaks(lanes.Signal))
+                ? $"no {module.Name} body is made for lanes of {lanes.Signal}, which {lanes.Name} has"
             : !end.Cage.Signals.Contains(lanes.Signal) ? $"{lanes.Name} needs lanes of {lanes.Signal}; the cage runs {Rates(end.Cage)}"
             : "";
         return Check.Of(CheckNames.HostInterface, fault.Length == 0, source, fault);
     }
+
+    /// <summary>What the catalogue says a module does, against what any module can do.</summary>
+    private static IEnumerable<Check> Gearboxes(ModuleModel module, Application application)
+    {
+        var source = application.Host.Definition;
+        if (application.Optical is not { } type)
+        {
+            var isSame = application.Copper?.Rate == application.Host.Rate;
+            yield return Check.Of(CheckNames.Gearbox, isSame, source,
+                isSame ? "" : $"{application.Host.Name} and {application.MediaName} do not carry the same rate");
+            yield break;
+        }
+        var gearbox = Gearbox.Between(application.Host, type);
+        yield return Check.Of(CheckNames.Gearbox, gearbox.Exists, source, gearbox.Note);
+        if (!gearbox.Exists) yield break;
+        if (gearbox.MakesCode && !module.HasOwnFec)
+        {
+            yield return Check.Of(CheckNames.ModuleFec, false, source,
+                $"{application}: the module has to make {type.Fec} itself, and the catalogue does not say that it does");
+        }
+        else if (module.HasOwnFec && !module.Applications.Any(MayMakeCode))
+        {
+            yield return Check.Of(CheckNames.ModuleFec, false, source,
+                $"{application}: the code passes through from host to media, and the catalogue says that the module makes its own");
+        }
+    }
+
+    private static bool MayMakeCode(Application application) =>
+        application.Optical is { } type && Gearbox.Between(application.Host, type) is { } gearbox && (gearbox.MakesCode || gearbox.MayMakeCode);
 
     private static string Rates(CageModel cage) => string.Join(", ", cage.LaneRates);
 
