@@ -7,6 +7,10 @@ namespace Lanewright.Standards;
 public sealed class Fibre
 {
     private const string AttenuationField = "attenuation@";
+    private const string DispersionField = "dispersion-max@";
+
+    // In ps/(nm km).
+    private readonly ImmutableArray<(WavelengthRange Range, Known<double> Limit)> dispersionWindows;
 
     /// <summary>Reads a fibre from its rows.</summary>
     public Fibre(FactSheet sheet)
@@ -16,6 +20,7 @@ public sealed class Fibre
         // Interface types print their single-mode limits in one column, whatever the cable grade.
         LimitColumn = Kind == FibreKind.SingleMode ? "os2" : Name.ToLowerInvariant();
         Windows = ReadWindows(sheet);
+        dispersionWindows = [.. Ranges(sheet, DispersionField)];
     }
 
     /// <summary>All rows.</summary>
@@ -48,19 +53,33 @@ public sealed class Fibre
         return best?.Limit;
     }
 
-    private static ImmutableArray<AttenuationWindow> ReadWindows(FactSheet sheet)
+    /// <summary>Largest dispersion of a length where the fibre states a bound for the wavelength; null where it states none.</summary>
+    public Known<Dispersion>? DispersionBound(Wavelength wavelength, Length length)
     {
-        var windows = ImmutableArray.CreateBuilder<AttenuationWindow>();
+        foreach (var (range, limit) in dispersionWindows)
+        {
+            if (wavelength >= range.Shortest && wavelength <= range.Longest)
+                return limit.As(perKilometre => Dispersion.FromPicosecondsPerNanometre(perKilometre * length.Kilometres));
+        }
+        return null;
+    }
+
+    private static ImmutableArray<AttenuationWindow> ReadWindows(FactSheet sheet) =>
+    [
+        .. Ranges(sheet, AttenuationField)
+            .Select(r => new AttenuationWindow(r.Range, r.Limit.As(Attenuation.FromDecibelsPerKilometre))),
+    ];
+
+    /// <summary>Fields that carry their window in the name, such as <c>attenuation@1260-1360</c>.</summary>
+    private static IEnumerable<(WavelengthRange Range, Known<double> Limit)> Ranges(FactSheet sheet, string prefix)
+    {
         foreach (var fact in sheet.Facts)
         {
-            if (!fact.Field.StartsWith(AttenuationField, StringComparison.Ordinal)) continue;
-            var ends = fact.Field[AttenuationField.Length..].Split('-');
+            if (!fact.Field.StartsWith(prefix, StringComparison.Ordinal)) continue;
+            var ends = fact.Field[prefix.Length..].Split('-');
             if (ends.Length != 2 || !Numerals.TryReal(ends[0], out var from) || !Numerals.TryReal(ends[1], out var to)) continue;
             if (sheet.Real(fact.Field) is not { } limit) continue;
-            windows.Add(new AttenuationWindow(
-                new WavelengthRange(Wavelength.FromNanometres(from), Wavelength.FromNanometres(to)),
-                limit.As(Attenuation.FromDecibelsPerKilometre)));
+            yield return (new WavelengthRange(Wavelength.FromNanometres(from), Wavelength.FromNanometres(to)), limit);
         }
-        return windows.ToImmutable();
     }
 }

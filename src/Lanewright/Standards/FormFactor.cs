@@ -52,6 +52,9 @@ public sealed class FormFactor
     public bool Carries(LaneSignal signal) =>
         signal.Baud <= LaneBaudMax && (signal.Modulation == Modulation.Nrz || Modulations.Contains(signal.Modulation));
 
+    /// <summary>The class whose modules draw what they declare, whatever that is; null when there is none or it is not known.</summary>
+    public Known<double>? OpenPowerClass => Sheet.Real("power-class-open");
+
     /// <summary>The most a module of a power class draws, or null when the table does not say.</summary>
     public Known<Watts>? PowerOfClass(int powerClass) =>
         Sheet.Real("power-class-" + Numerals.Whole(powerClass))?.As(Watts.From);

@@ -22,6 +22,7 @@ public sealed class InterfaceType
         Signal = new LaneSignal(baud?.Value ?? default, LaneSignal.ReadModulation(sheet.Word("modulation")));
         FibreKind = sheet.Word("fibre") == "MMF" ? FibreKind.MultiMode : FibreKind.SingleMode;
         Fec = sheet.Word("fec");
+        CodesDeployed = sheet.Words("fec-deployed");
         CodeMadeBehind = sheet.Words("code-made-behind");
         Lanes = ReadLanes(sheet.Word("wavelengths"));
     }
@@ -58,6 +59,9 @@ public sealed class InterfaceType
 
     /// <summary>The code that must be on the wire.</summary>
     public string Fec { get; }
+
+    /// <summary>Codes that ports of this type are also run with, outside its standard, strongest first.</summary>
+    public ImmutableArray<string> CodesDeployed { get; }
 
     /// <summary>Host interfaces behind which modules of this type end the host's code and make that of the wire themselves.</summary>
     public ImmutableArray<string> CodeMadeBehind { get; }
@@ -101,6 +105,9 @@ public sealed class InterfaceType
     /// <summary>Highest average power a lane may launch.</summary>
     public Known<PowerLevel>? TxAverageMax => sheet.Level("tx-average-max");
 
+    /// <summary>Highest launch in OMA.</summary>
+    public Known<PowerLevel>? TxOmaMax => sheet.Level("tx-oma-max");
+
     /// <summary>Lowest average power a lane may launch (informative).</summary>
     public Known<PowerLevel>? TxAverageMin => sheet.Level("tx-average-min");
 
@@ -121,6 +128,9 @@ public sealed class InterfaceType
 
     /// <summary>Highest average power a receiver must still work with.</summary>
     public Known<PowerLevel>? RxAverageMax => sheet.Level("rx-average-max");
+
+    /// <summary>Highest OMA a receiver must still work with.</summary>
+    public Known<PowerLevel>? RxOmaMax => sheet.Level("rx-oma-max");
 
     /// <summary>Lowest average power at the receiver (informative).</summary>
     public Known<PowerLevel>? RxAverageMin => sheet.Level("rx-average-min");

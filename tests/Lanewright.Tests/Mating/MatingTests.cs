@@ -58,6 +58,8 @@ public sealed class MatingTests
     [InlineData("40GBASE-ER4", "40GBASE-ER4", "9 dB")]
     [InlineData("400GBASE-SR4.2", "400G-BD4.2", "not known")] // the MSA type's levels are not known here
     [InlineData("400G-CR8-consortium", "200GBASE-CR4", "2x200G")]
+    [InlineData("40GBASE-LR4", "40GBASE-ER4", "7.5 dB")] // IEEE 802.3 clause 87: +3.5 dBm of OMA into -4.0 dBm (memory)
+    [InlineData("100GBASE-ZR", "100GBASE-ZR", "one channel", "levels")] // tunable; engineered by its signal to noise ratio
     [InlineData("100GBASE-LR4", "100G-4WDM-40", "RS(528,514)", "8 dB")] // +4.5 dBm into a receiver rated -3.5 dBm (weak)
     [InlineData("QSFP112:4x100G/QSFP112/100GBASE-DR", "100GBASE-DR", "the host runs RS(544,514)")]
     [InlineData("QSFP-DD:8x50G/QSFP-DD/100GBASE-DR", "100GBASE-DR", "the host runs RS(544,514)")]
@@ -96,6 +98,9 @@ public sealed class MatingTests
     [InlineData("400GBASE-LR8", "400G-LR4-10", "LW2202")]
     [InlineData("400GBASE-DR4", "400GBASE-SR4", "LW2201")]
     [InlineData("400GBASE-DR4", "400GBASE-CR4", "LW2201")]
+    [InlineData("10GBASE-T", "1000BASE-T", "LW2204")]
+    [InlineData("10GBASE-T", "10GSFP+Cu", "LW2201")]
+    [InlineData("100GBASE-ZR", "100GBASE-LR1", "LW2204")]
     [InlineData("50GBASE-CR", "50GBASE-CR2-consortium", "LW2202")]
     [InlineData("100GBASE-CR2", "100GBASE-CR4", "LW2203")]
     [InlineData("QSFP28:4x25G/QSFP-DD/400GBASE-DR4", "400GBASE-DR4", "LW2101")]
@@ -124,6 +129,14 @@ public sealed class MatingTests
         var answer = Answer(a, b);
         Assert.Equal(MatingVerdict.Never, answer.Verdict);
         Assert.Contains(code, answer.Reasons.Select(r => CheckCodes.Of(r.CheckName)?.Code));
+    }
+
+    // Two whole links in one module have a plain cord each; what is not known of an end is left out of the sentence.
+    [Fact]
+    public void FanOut_IsAskedForOnlyWhereFibresPart()
+    {
+        Assert.DoesNotContain(Answer("2x400G-FR4", "400GBASE-FR4").Conditions, c => c.Contains("fan-out", StringComparison.Ordinal));
+        Assert.Contains(Answer("400GBASE-DR2", "200GBASE-DR1").Conditions, c => c.Contains("to 2 x LC-duplex, lane", StringComparison.Ordinal));
     }
 
     [Theory]

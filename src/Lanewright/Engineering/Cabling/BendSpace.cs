@@ -18,7 +18,7 @@ public static class BendSpace
     /// <summary>The comparisons of an assembly at one end.</summary>
     public static IEnumerable<Check> OfAssembly(StandardsLibrary standards, AssemblyModel cable, RackType rack, string side)
     {
-        var mark = cable.PriceMark == Mark.Seen ? Mark.Seen : Mark.CommonPractice;
+        var mark = CatalogueFacts.MarkOf(cable);
         var radius = cable.BendRadius is { } stated
             ? new Known<Length>(stated, new Citation("assembly data sheet", "", "", mark))
             : Rule(standards, cable);

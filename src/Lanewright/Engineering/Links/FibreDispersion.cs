@@ -7,8 +7,9 @@ namespace Lanewright.Engineering.Links;
 public static class FibreDispersion
 {
     /// <summary>Largest dispersion at a wavelength, or null when the fibre's constants are not known.</summary>
+    /// <remarks>Far from its zero the formula overshoots: where the fibre states a bound of its own, that holds.</remarks>
     public static Known<Dispersion>? Largest(Fibre fibre, Wavelength wavelength, Length length) =>
-        At(fibre, wavelength, length, "zero-dispersion-min");
+        fibre.DispersionBound(wavelength, length) ?? At(fibre, wavelength, length, "zero-dispersion-min");
 
     /// <summary>Smallest (most negative) dispersion at a wavelength, or null when the fibre's constants are not known.</summary>
     public static Known<Dispersion>? Smallest(Fibre fibre, Wavelength wavelength, Length length) =>

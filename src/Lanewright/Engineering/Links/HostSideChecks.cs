@@ -9,14 +9,13 @@ namespace Lanewright.Engineering.Links;
 /// <summary>Holds a module, or the end of a cable, against the cage it goes into.</summary>
 public static class HostSideChecks
 {
-    private static readonly Citation Platform = new("port list of the platform", "", "", Mark.Seen);
-
     /// <summary>The comparisons of one end with a module.</summary>
     public static ImmutableArray<Check> OfModule(EndUse end, ModuleModel module, Application application, string side)
     {
         var checks = ImmutableArray.CreateBuilder<Check>();
         checks.AddRange(Fit(end, module.FormFactor));
-        checks.AddRange(Power(end, module.Power));
+        checks.AddRange(Power(end, module.Power, CatalogueFacts.MarkOf(module)));
+        checks.AddRange(PowerClass(module));
         checks.AddRange(HighPower(end, module.FormFactor, module.Power));
         checks.Add(PortMode(end));
         checks.Add(Lanes(end, module.FormFactor, ElectricalLanes.Of(application.Host), application.Instances));
@@ -27,15 +26,16 @@ public static class HostSideChecks
     /// <summary>The comparisons of one end with the end of an assembly.</summary>
     /// <param name="end">The cage.</param>
     /// <param name="formFactor">Body of the cable's end.</param>
-    /// <param name="power">What that end draws.</param>
+    /// <param name="power">What that end draws, with the catalogue as its source.</param>
     /// <param name="lanes">What the port must run.</param>
     /// <param name="side">Which end it is.</param>
-    public static ImmutableArray<Check> OfAssembly(EndUse end, FormFactor formFactor, Watts power, ElectricalLanes lanes, string side)
+    public static ImmutableArray<Check> OfAssembly(
+        EndUse end, FormFactor formFactor, Known<Watts> power, ElectricalLanes lanes, string side)
     {
         var checks = ImmutableArray.CreateBuilder<Check>();
         checks.AddRange(Fit(end, formFactor));
-        checks.AddRange(Power(end, power));
-        checks.AddRange(HighPower(end, formFactor, power));
+        checks.AddRange(Power(end, power.Value, power.Source.Mark));
+        checks.AddRange(HighPower(end, formFactor, power.Value));
         checks.Add(PortMode(end));
         checks.Add(Lanes(end, formFactor, lanes, end.Mode.Ways, lanes.IsPassive));
         return [.. checks.Select(c => c with { End = side })];
@@ -50,7 +50,7 @@ public static class HostSideChecks
             var adapts = cage.AcceptsByAdapter.Contains(module.Name);
             yield return Check.Of(CheckNames.ModuleFit, adapts, cage.Definition,
                 adapts ? "" : $"no adapter takes {Article(module.Name)} into {Article(cage.Name)} cage");
-            yield return Check.Of(CheckNames.Adapter, end.Cage.TakesAdapters, Platform,
+            yield return Check.Of(CheckNames.Adapter, end.Cage.TakesAdapters, Platform(end),
                 end.Cage.TakesAdapters ? "" : "the platform does not know modules in adapters: it would read the wrong memory map");
             yield break;
         }
@@ -64,10 +64,29 @@ public static class HostSideChecks
             $"{Article(module.Name)} module does not go into {Article(cage.Name)} cage{hint}");
     }
 
-    private static IEnumerable<Check> Power(EndUse end, Watts power)
+    /// <summary>What a platform says of its cages, as well known as the catalogue that says it.</summary>
+    private static Citation Platform(EndUse end) => new("port list of the platform", "", "", end.Cage.Mark);
+
+    private static IEnumerable<Check> Power(EndUse end, Watts power, Mark mark)
     {
         if (end.PowerLimit is { } limit)
-            yield return Check.AtMost(CheckNames.ModulePower, power.Value, new Known<double>(limit.Value, Platform), "W");
+            yield return Check.AtMost(CheckNames.ModulePower, power.Value, new Known<double>(limit.Value, Platform(end)), "W", mark);
+    }
+
+    /// <summary>A class bounds what a module may draw; the open class draws what it declares.</summary>
+    private static IEnumerable<Check> PowerClass(ModuleModel module)
+    {
+        if (module.PowerClass == 0) yield break;
+        var body = module.FormFactor;
+        if (body.PowerOfClass(module.PowerClass) is { } most)
+        {
+            yield return Check.AtMost(
+                CheckNames.PowerClass, module.Power.Value, most.As(w => w.Value), "W", CatalogueFacts.MarkOf(module));
+            yield break;
+        }
+        yield return body.OpenPowerClass is { } open && (int)open.Value == module.PowerClass
+            ? Check.Of(CheckNames.PowerClass, true, open.Source)
+            : Check.Unknown(CheckNames.PowerClass, $"what a {body.Name} module of class {module.PowerClass} may draw is not known");
     }
 
     /// <summary>Modules and cable ends above what every cage gives from the start stay dark until the platform raises them.</summary>
@@ -85,10 +104,10 @@ public static class HostSideChecks
 
     private static Check PortMode(EndUse end)
     {
-        if (end.UsesAdapter) return Check.Of(CheckNames.PortMode, true, Platform);
+        if (end.UsesAdapter) return Check.Of(CheckNames.PortMode, true, Platform(end));
         var listed = end.Cage.Modes.Contains(end.Mode);
         var list = string.Join(", ", end.Cage.Modes);
-        return Check.Of(CheckNames.PortMode, listed, Platform,
+        return Check.Of(CheckNames.PortMode, listed, Platform(end),
             listed ? "" : $"the platform does not list {end.Mode} for this cage; it lists {list}");
     }
 

@@ -32,6 +32,7 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         // Between two rates nobody can tell which ports are meant, so nothing is judged until one of them is taken back.
         if (IsBreakoutContradicted(map.Map("from"), rate) | IsBreakoutContradicted(map.Map("to"), rate)) return null;
         var (optical, copper) = TypeOf(map);
+        var (attenuation, attenuationAt) = MeasuredFibre(map);
         return new LinkStatement
         {
             Index = index,
@@ -59,9 +60,8 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Splices = map.Whole("splices"),
             SpliceLoss = map.Decibels("splice-loss"),
             Reflectance = map.Decibels("reflectance"),
-            Attenuation = map.InUnits("attenuation", UnitText.Attenuations) is { } a and >= 0
-                ? Attenuation.FromDecibelsPerKilometre(a)
-                : null,
+            Attenuation = attenuation,
+            AttenuationAt = attenuationAt,
             MeasuredLoss = map.Decibels("measured-loss"),
             Attenuator = map.Decibels("attenuator"),
             IsExisting = map.Switch("existing") ?? false,
@@ -69,6 +69,9 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Span = span,
         };
     }
+
+    private static (Attenuation? Measured, Wavelength? At) MeasuredFibre(MapNode map) =>
+        map.Text("attenuation") is { } text && UnitText.TryReadAttenuation(text, out var measured, out var at) ? (measured, at) : (null, null);
 
     private bool IsBreakoutContradicted(MapNode? end, BitRate rate)
     {
