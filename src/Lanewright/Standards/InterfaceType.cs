@@ -144,8 +144,8 @@ public sealed class InterfaceType
     /// <summary>Power budget at the largest transmitter penalty.</summary>
     public Known<Decibels>? PowerBudget => sheet.Decibels("power-budget");
 
-    /// <summary>The part of the budget kept for penalties.</summary>
-    public Known<Decibels>? Penalties => sheet.Decibels("penalties");
+    /// <summary>The part of the budget kept for penalties on a medium.</summary>
+    public Known<Decibels>? Penalties(Fibre fibre) => sheet.Decibels("penalties") ?? sheet.Decibels("penalties-" + fibre.LimitColumn);
 
     /// <summary>Largest dispersion.</summary>
     public Known<Dispersion>? DispersionMax => sheet.Real("dispersion-max")?.As(Dispersion.FromPicosecondsPerNanometre);

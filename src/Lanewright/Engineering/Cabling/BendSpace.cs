@@ -49,7 +49,8 @@ public static class BendSpace
     }
 
     private static Known<Length> Rule(StandardsLibrary standards, AssemblyModel cable) => cable.Medium == CableMedium.Aoc
-        ? standards.Practice("bend-active-optical", "radius").As(Length.FromMillimetres)
+        ? (standards.PracticeOrNull("bend-active-optical", $"{cable.LegRate * cable.Legs}-radius")
+            ?? standards.Practice("bend-active-optical", "radius")).As(Length.FromMillimetres)
         : Times(standards.Practice("bend-twinax", "single"), cable.Diameter);
 
     private static Known<Length> Times(Known<double> times, Length diameter) => times.As(t => diameter * t);

@@ -118,10 +118,10 @@ public sealed class FibreLinkChecks
         };
     }
 
-    private static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx)
+    private Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx)
     {
         if (tx.TxOmaMinusPenaltyMin is not { } launch) return null;
-        if (rx.Penalties is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
+        if (rx.Penalties(channel.Fibre) is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
         var allowance = penalties.Value - largestPenalty.Value;
         var weakest = Marks.Weaker(launch.Source.Mark, penalties.Source.Mark);
         double allowed;
