@@ -9,8 +9,7 @@ public sealed class Fibre
     private const string AttenuationField = "attenuation@";
     private const string DispersionField = "dispersion-max@";
 
-    // In ps/(nm km).
-    private readonly ImmutableArray<(WavelengthRange Range, Known<double> Limit)> dispersionWindows;
+    private readonly ImmutableArray<(WavelengthRange Range, Known<double> Limit)> dispersionBounds;
 
     /// <summary>Reads a fibre from its rows.</summary>
     public Fibre(FactSheet sheet)
@@ -19,8 +18,9 @@ public sealed class Fibre
         Kind = sheet.Word("kind") == "MMF" ? FibreKind.MultiMode : FibreKind.SingleMode;
         // Interface types print their single-mode limits in one column, whatever the cable grade.
         LimitColumn = Kind == FibreKind.SingleMode ? "os2" : Name.ToLowerInvariant();
-        Windows = ReadWindows(sheet);
-        dispersionWindows = [.. Ranges(sheet, DispersionField)];
+        Windows = [.. ReadWindows(sheet, AttenuationField)
+            .Select(w => new AttenuationWindow(w.Range, w.Limit.As(Attenuation.FromDecibelsPerKilometre)))];
+        dispersionBounds = [.. ReadWindows(sheet, DispersionField)];
     }
 
     /// <summary>All rows.</summary>
@@ -53,33 +53,23 @@ public sealed class Fibre
         return best?.Limit;
     }
 
-    /// <summary>Largest dispersion of a length where the fibre states a bound for the wavelength; null where it states none.</summary>
-    public Known<Dispersion>? DispersionBound(Wavelength wavelength, Length length)
+    /// <summary>Largest dispersion of a kilometre where it is tabled and not to be computed, in ps/nm; null elsewhere.</summary>
+    public Known<Dispersion>? DispersionOfKilometreAt(Wavelength wavelength)
     {
-        foreach (var (range, limit) in dispersionWindows)
-        {
-            if (wavelength >= range.Shortest && wavelength <= range.Longest)
-                return limit.As(perKilometre => Dispersion.FromPicosecondsPerNanometre(perKilometre * length.Kilometres));
-        }
+        foreach (var (range, limit) in dispersionBounds)
+            if (range.Shortest <= wavelength && wavelength <= range.Longest) return limit.As(Dispersion.FromPicosecondsPerNanometre);
         return null;
     }
 
-    private static ImmutableArray<AttenuationWindow> ReadWindows(FactSheet sheet) =>
-    [
-        .. Ranges(sheet, AttenuationField)
-            .Select(r => new AttenuationWindow(r.Range, r.Limit.As(Attenuation.FromDecibelsPerKilometre))),
-    ];
-
-    /// <summary>Fields that carry their window in the name, such as <c>attenuation@1260-1360</c>.</summary>
-    private static IEnumerable<(WavelengthRange Range, Known<double> Limit)> Ranges(FactSheet sheet, string prefix)
+    private static IEnumerable<(WavelengthRange Range, Known<double> Limit)> ReadWindows(FactSheet sheet, string field)
     {
         foreach (var fact in sheet.Facts)
         {
-            if (!fact.Field.StartsWith(prefix, StringComparison.Ordinal)) continue;
-            var ends = fact.Field[prefix.Length..].Split('-');
+            if (!fact.Field.StartsWith(field, StringComparison.Ordinal)) continue;
+            var ends = fact.Field[field.Length..].Split('-');
             if (ends.Length != 2 || !Numerals.TryReal(ends[0], out var from) || !Numerals.TryReal(ends[1], out var to)) continue;
-            if (sheet.Real(fact.Field) is not { } limit) continue;
-            yield return (new WavelengthRange(Wavelength.FromNanometres(from), Wavelength.FromNanometres(to)), limit);
+            if (sheet.Real(fact.Field) is { } limit)
+                yield return (new WavelengthRange(Wavelength.FromNanometres(from), Wavelength.FromNanometres(to)), limit);
         }
     }
 }

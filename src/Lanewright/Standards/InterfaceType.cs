@@ -105,6 +105,9 @@ public sealed class InterfaceType
     /// <summary>Highest average power a lane may launch.</summary>
     public Known<PowerLevel>? TxAverageMax => sheet.Level("tx-average-max");
 
+    /// <summary>Attenuation the strongest transmitter of the type needs before a receiver of the type.</summary>
+    public Known<Decibels>? OverloadAttenuation => sheet.Decibels("overload-attenuation");
+
     /// <summary>Highest launch in OMA.</summary>
     public Known<PowerLevel>? TxOmaMax => sheet.Level("tx-oma-max");
 

@@ -218,6 +218,36 @@ public sealed class PublishedChannelTests
             Assert.True(type.TxAverageMax!.Value.Value <= type.RxAverageMax!.Value.Value, type.Name);
     }
 
+    // Source: budget tables of the interface types: only the 10, 40 and 100G types of 40 km and those of 25, 50, 200 and 400G called ER
+    // launch more than their receivers take (memory). The levels themselves are not known of these.
+    [Theory]
+    [InlineData("400GBASE-LR4-6", "OS2", Verdict.Pass)]
+    [InlineData("400GBASE-SR4.2", "OM4", Verdict.Pass)]
+    [InlineData("10GBASE-LRM", "OM3", Verdict.Pass)]
+    [InlineData("25GBASE-ER", "OS2", Verdict.Unproven)]
+    [InlineData("400GBASE-ER8", "OS2", Verdict.Unproven)]
+    public void LevelsUnknown_OnlyTheLongTypesStayUnproven(string type, string fibre, Verdict expected)
+    {
+        var overload = Judge(type, fibre, 5, 1, 0.3).Single(c => c.Name == CheckNames.Overload);
+        Assert.Equal(expected, overload.Verdict);
+        Assert.Equal(Mark.Weak, overload.Mark);
+    }
+
+    // Source: IEEE 802.3 clause 88, budget table: 15 dB of channel and 3 dB of additional loss at 30 km, 18 dB and none at 40 km (memory).
+    [Theory]
+    [InlineData(30_000, 3.0, 15.0, Verdict.Pass, false)]
+    [InlineData(30_000, 5.9, 18.0, Verdict.Pass, true)]
+    [InlineData(30_000, 6.1, 18.0, Verdict.Fail, false)]
+    [InlineData(40_000, 2.0, 18.0, Verdict.Pass, true)]
+    public void EngineeredLoss_IsThereOnAShorterLinkToo(
+        double metres, double connectionDb, double limitDb, Verdict expected, bool isConditional)
+    {
+        var checks = Judge("100GBASE-ER4", "OS2", metres, 1, connectionDb);
+        var loss = checks.Single(c => c.Name == CheckNames.ChannelLoss);
+        Assert.Equal((limitDb, expected), (loss.Limit!.Value, loss.Verdict));
+        Assert.Equal(isConditional, checks.Single(c => c.Name == CheckNames.Reach).IsConditional && expected == Verdict.Pass);
+    }
+
     private static Verdict LossVerdict(IEnumerable<Check> checks) => checks.Single(c => c.Name == CheckNames.ChannelLoss).Verdict;
 
     private static System.Collections.Immutable.ImmutableArray<Check> Judge(

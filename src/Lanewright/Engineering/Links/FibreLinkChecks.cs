@@ -89,9 +89,20 @@ public sealed class FibreLinkChecks
     /// <summary>Multimode channel losses are sums rounded to a tenth: 1.525 dB is printed as 1.5, 1.745 as 1.8.</summary>
     private const double PrintedStep = 0.1;
 
-    /// <summary>Past the plain reach only the limit of an engineered link is left.</summary>
+    /// <summary>Past the plain reach only the limit of an engineered link is left. A shorter link may have the same loss: what the plain
+    /// limit leaves out of the budget is there all the same.</summary>
     private Known<Decibels>? LossLimit(InterfaceType type) =>
-        IsEngineered(type) ? type.LossMaxEngineered ?? type.LossMax(channel.Fibre) : type.LossMax(channel.Fibre);
+        IsEngineered(type) || BorrowsEngineered(type) ? type.LossMaxEngineered ?? type.LossMax(channel.Fibre) : type.LossMax(channel.Fibre);
+
+    /// <summary>Whether a link of plain length has to be held against the limit of the engineered one: its own is not known, or it
+    /// loses more than that.</summary>
+    private bool BorrowsEngineered(InterfaceType type) =>
+        channel.Fibre.Kind == FibreKind.SingleMode
+        && !IsEngineered(type)
+        && type.Reach(channel.Fibre) is { } plain
+        && channel.Length <= plain.Value
+        && type.LossMaxEngineered is not null
+        && (type.LossMax(channel.Fibre) is not { } limit || loss?.Maximum > limit.Value);
 
     private bool IsEngineered(InterfaceType type) =>
         channel.Fibre.Kind == FibreKind.SingleMode
@@ -145,12 +156,13 @@ public sealed class FibreLinkChecks
         var limit = Shorter(ReachLimit(from), ReachLimit(to));
         var check = Check.AtMost(CheckNames.Reach, channel.Length.Metres, limit?.As(l => l.Metres), "m");
         if (limit is null) return check with { Note = $"no reach is known over {channel.Fibre.Name}" };
-        if (check.Verdict != Verdict.Pass || (!IsEngineered(from) && !IsEngineered(to))) return check;
-        return check with
-        {
-            IsConditional = true,
-            Note = "engineered link: it may be this long only if the measured channel loss stays inside the limit",
-        };
+        if (check.Verdict != Verdict.Pass) return check;
+        var note = IsEngineered(from) || IsEngineered(to)
+            ? "engineered link: it may be this long only if the measured channel loss stays inside the limit"
+            : BorrowsEngineered(from) || BorrowsEngineered(to)
+                ? "loss of an engineered link: it may lose this much only if the channel is measured"
+                : "";
+        return note.Length == 0 ? check : check with { IsConditional = true, Note = note };
     }
 
     private Known<Length>? ReachLimit(InterfaceType type) => IsEngineered(type) ? type.ReachEngineered : type.Reach(channel.Fibre);
@@ -216,7 +228,7 @@ public sealed class FibreLinkChecks
     private Check Overload(InterfaceType tx, InterfaceType rx)
     {
         var average = Overload(CheckUnits.Average, Highest(tx, tx.TxAverageMax), rx.RxAverageMax, $"{tx.Name} into {rx.Name}");
-        if (average.Verdict == Verdict.Unproven) return average with { Note = $"launch of {tx.Name} or overload of {rx.Name} is not known" };
+        if (average.Verdict == Verdict.Unproven) return OverloadOfType(tx, rx);
         if (tx.TxOmaMax is null || rx.RxOmaMax is null) return average;
         var amplitude = Overload(CheckUnits.Amplitude, Highest(tx, tx.TxOmaMax), rx.RxOmaMax, $"{tx.Name} into {rx.Name}");
         return amplitude.Margin < average.Margin ? amplitude : average;
@@ -229,6 +241,17 @@ public sealed class FibreLinkChecks
         return check is { Verdict: Verdict.Fail, Margin: { } margin }
             ? check with { Note = $"{direction}: {Numerals.Shown(-margin, "dB")} of attenuation at the receiver cures it" }
             : check;
+    }
+
+    /// <summary>Where the levels are not known: between two of a type it may be known how much attenuation they need.</summary>
+    private Check OverloadOfType(InterfaceType tx, InterfaceType rx)
+    {
+        if (tx.Name != rx.Name || tx.OverloadAttenuation is not { } needed || ChannelLoss.Of(channel, tx) is not { } least)
+            return Check.Unknown(CheckNames.Overload, $"launch of {tx.Name} or overload of {rx.Name} is not known");
+        return Check.AtLeast(CheckNames.Overload, least.Minimum.Value, needed.As(n => n.Value), "dB", least.Mark) with
+        {
+            Note = $"levels of {tx.Name} are not known; between two of them the way has to lose {needed.Value}",
+        };
     }
 
     /// <summary>A level of the transmitter less the least the channel takes.</summary>
