@@ -72,9 +72,6 @@ public sealed class InterfaceType
     /// <summary>The opening of the module: <c>LC-duplex</c>, <c>MPO-12</c> and so on.</summary>
     public string Connector => sheet.Word("connector");
 
-    /// <summary>Another opening some modules have instead; empty when there is none.</summary>
-    public string ConnectorAlternative => sheet.Word("connector-alternative");
-
     /// <summary>Polish of the opening: PC or APC; empty when not known.</summary>
     public string Polish => sheet.Word("polish");
 
@@ -117,9 +114,6 @@ public sealed class InterfaceType
     /// <summary>Lowest launch in OMA less the transmitter penalty.</summary>
     public Known<PowerLevel>? TxOmaMinusPenaltyMin => sheet.Level("tx-oma-minus-penalty-min");
 
-    /// <summary>Lowest launch in OMA.</summary>
-    public Known<PowerLevel>? TxOmaMin => sheet.Level("tx-oma-min");
-
     /// <summary>Largest transmitter penalty.</summary>
     public Known<Decibels>? TxPenaltyMax => sheet.Decibels("tx-penalty-max");
 
@@ -135,17 +129,11 @@ public sealed class InterfaceType
     /// <summary>Highest OMA a receiver must still work with.</summary>
     public Known<PowerLevel>? RxOmaMax => sheet.Level("rx-oma-max");
 
-    /// <summary>Lowest average power at the receiver (informative).</summary>
-    public Known<PowerLevel>? RxAverageMin => sheet.Level("rx-average-min");
-
     /// <summary>Unstressed sensitivity in OMA.</summary>
     public Known<PowerLevel>? RxSensitivity => sheet.Level("rx-sensitivity");
 
     /// <summary>Stressed sensitivity in OMA, the normative receiver test.</summary>
     public Known<PowerLevel>? RxStressedSensitivity => sheet.Level("rx-stressed-sensitivity");
-
-    /// <summary>Power budget at the largest transmitter penalty.</summary>
-    public Known<Decibels>? PowerBudget => sheet.Decibels("power-budget");
 
     /// <summary>The part of the budget kept for penalties on a medium.</summary>
     public Known<Decibels>? Penalties(Fibre fibre) => sheet.Decibels("penalties") ?? sheet.Decibels("penalties-" + fibre.LimitColumn);

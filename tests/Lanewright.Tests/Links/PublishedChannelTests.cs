@@ -165,6 +165,39 @@ public sealed class PublishedChannelTests
         Assert.InRange(loss.Maximum.Value, 3.95, 4.05);
     }
 
+    // Source: the same estimate; 100G-CWDM4 reaches down to 1264.5 nm, 100GBASE-LR4 to 1294.53 nm only.
+    [Theory]
+    [InlineData("100G-CWDM4", "100GBASE-LR4")]
+    [InlineData("100GBASE-LR4", "100G-CWDM4")]
+    public void LossOfAPair_IsTheWorseOfBoth(string from, string to)
+    {
+        var channel = Channel("OS2", 10_000, 0, 0) with
+        {
+            Attenuation = Measured(0.35),
+            AttenuationAt = Wavelength.FromNanometres(1310),
+        };
+        var loss = ChannelLoss.Worse(channel, Limits.Interface(from)!, Limits.Interface(to)!)!;
+        Assert.Equal(10 * 0.35 * Math.Pow(1310 / 1264.5, 4), loss.Maximum.Value, 1e-9);
+    }
+
+    // The plan says the same as the option of the command line.
+    [Theory]
+    [InlineData("0.35 dB/km@1310nm", 4.031)]
+    [InlineData("0.35 dB/km", 3.5)]
+    public void Plan_StatesWhereTheFibreWasMeasured(string attenuation, double loss)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            devices:
+              a: { model: fixed-32x40 }
+              b: { model: fixed-32x40 }
+            links:
+              up: { from: a, to: b, rate: 40G, type: 40GBASE-LR4, length: 10 km, connections: 0, attenuation: {{attenuation}} }
+            """);
+        var chosen = Expect.Designed(judged).Design.Choices.Single().Chosen!;
+        Assert.Equal(loss, chosen.Loss!.Maximum.Value, 0.001);
+    }
+
     [Theory]
     [InlineData("40GBASE-ER4", 9.0)] // IEEE 802.3 clause 87: +4.5 dBm into a receiver rated -4.5 dBm (memory)
     [InlineData("10GBASE-ER", 5.0)] // switch installation manual, 10GBASE-ER limits: +4.0 into -1.0 dBm (seen)

@@ -139,6 +139,31 @@ public sealed class MatingTests
         Assert.Contains(Answer("400GBASE-DR2", "200GBASE-DR1").Conditions, c => c.Contains("to 2 x LC-duplex, lane", StringComparison.Ordinal));
     }
 
+    // Source: the splits that the reference rows of each type name, from its clause or its agreement (memory).
+    [Theory]
+    [MemberData(nameof(Splits))]
+    public void Split_OfEachTypeIsOffered(string wide, string narrow, string mode)
+    {
+        var answer = Answer(wide, narrow);
+        Assert.True(answer.Verdict == MatingVerdict.Conditional, string.Join("; ", answer.Reasons.Select(r => r.Text)));
+        Assert.Contains(answer.Conditions, c => c.Contains($"breakout {mode}", StringComparison.Ordinal));
+    }
+
+    public static TheoryData<string, string, string> Splits()
+    {
+        var splits = new TheoryData<string, string, string>();
+        foreach (var type in StandardsLibrary.Shipped.InterfaceTypes)
+        {
+            foreach (var partner in type.Sheet.Words("breakout-partners"))
+            {
+                var x = partner.IndexOf('x', StringComparison.Ordinal);
+                var narrow = StandardsLibrary.Shipped.Interface(partner[(x + 1)..])!;
+                splits.Add(type.Name, narrow.Name, $"{partner[..x]}x{narrow.Rate}");
+            }
+        }
+        return splits;
+    }
+
     [Theory]
     [MemberData(nameof(SomePairs))]
     public void Verdict_IsTheSameFromBothEnds(string a, string b)
