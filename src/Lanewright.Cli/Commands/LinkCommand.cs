@@ -39,7 +39,10 @@ internal sealed class LinkCommand
     private readonly Option<string?> measuredLoss = new("--measured-loss") { Description = "measured loss of the whole channel" };
     private readonly Option<string?> attenuator = new("--attenuator") { Description = "an attenuator in the channel, such as 5dB" };
     private readonly Option<string?> ageing = new("--ageing-margin") { Description = "loss kept back for ageing and repair" };
-    private readonly Option<int?> gauge = new("--awg") { Description = "wire gauge of copper; without it the thinnest that is sold at the length" };
+    private readonly Option<int?> gauge = new("--awg")
+    {
+        Description = "wire gauge of copper; without it the thinnest that is sold at the length",
+    };
     private readonly Option<string?> cage = new("--cage")
     {
         Description = "with --rate: cage of both ends, or of the near one, such as QSFP-DD:8x50G",

@@ -30,7 +30,8 @@ internal static class SameCause
     {
         [CheckNames.ModuleFit] =
         [
-            CheckNames.Adapter, CheckNames.ModulePower, CheckNames.PowerClass, CheckNames.HighPower, CheckNames.PortMode, CheckNames.HostInterface,
+            CheckNames.Adapter, CheckNames.ModulePower, CheckNames.PowerClass, CheckNames.HighPower, CheckNames.PortMode,
+            CheckNames.HostInterface,
             CheckNames.SharedFibre, CheckNames.Damage, .. Media,
         ],
         [CheckNames.Adapter] = [CheckNames.PortMode, CheckNames.HostInterface],

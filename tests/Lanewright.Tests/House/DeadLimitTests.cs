@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
-using Lanewright.Notation;
 using Lanewright.Findings;
+using Lanewright.Notation;
 using Lanewright.Standards;
 using Lanewright.Text;
 
@@ -69,15 +69,15 @@ public sealed partial class DeadLimitTests
         [("fec", "corrects")] = "strength of the code",
         [("fec", "ber-limit")] = "held against what is measured",
         [("practices", "repeated")] = "cables of a plan are bent once",
-        [("practices", "case")] = "held against what is measured",
+        [("practices", "ageing")] = "nothing is kept back unless a plan says so",
     };
 
     /// <summary>The typed rows of each table; comparisons anywhere in Engineering and defaults of plans may read fields as well.</summary>
     private static readonly Dictionary<string, string[]> Readers = new()
     {
-        ["interface-types"] = ["Standards/InterfaceType.cs"],
+        ["interface-types"] = ["Standards/InterfaceType.cs", "Engineering/Links/MediaMatch.cs"],
         ["host-interfaces"] = ["Standards/HostInterface.cs"],
-        ["copper-types"] = ["Standards/CopperType.cs"],
+        ["copper-types"] = ["Standards/CopperType.cs", "Engineering/Copper/CopperChecks.cs"],
         ["twinax"] = ["Standards/StandardsLibrary.cs"],
         ["form-factors"] = ["Standards/FormFactor.cs"],
         ["fibres"] = ["Standards/Fibre.cs", "Engineering/Links/FibreDispersion.cs", "Engineering/Links/FibreLinkChecks.cs",
@@ -106,8 +106,7 @@ public sealed partial class DeadLimitTests
         var unread = fields.Where(f => !text.Contains($"\"{Stem(f)}\"", StringComparison.Ordinal)).ToList();
         var listed = Shown.Keys.Where(k => k.Table == table).Select(k => k.Field).ToList();
         Assert.Empty(unread.Except(listed));
-        Assert.All(listed, f => Assert.True(unread.Contains(f) || !fields.Contains(f) || IsDrawn(table, f), $"{table} {f} is read: take it off"));
-        Assert.All(listed, f => Assert.True(fields.Contains(f) || f == "case", $"{table} has no field {f}"));
+        Assert.Equal(listed.Where(f => unread.Contains(f) || IsDrawn(table, f)), listed);
     }
 
     // What is drawn but not judged by has a property all the same.

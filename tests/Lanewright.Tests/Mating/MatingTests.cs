@@ -136,7 +136,8 @@ public sealed class MatingTests
     public void FanOut_IsAskedForOnlyWhereFibresPart()
     {
         Assert.DoesNotContain(Answer("2x400G-FR4", "400GBASE-FR4").Conditions, c => c.Contains("fan-out", StringComparison.Ordinal));
-        Assert.Contains(Answer("400GBASE-DR2", "200GBASE-DR1").Conditions, c => c.Contains("to 2 x LC-duplex, lane", StringComparison.Ordinal));
+        var apart = Answer("400GBASE-DR2", "200GBASE-DR1").Conditions;
+        Assert.Contains(apart, c => c.Contains("to 2 x LC-duplex, lane", StringComparison.Ordinal));
     }
 
     // Source: the splits that the reference rows of each type name, from its clause or its agreement (memory).

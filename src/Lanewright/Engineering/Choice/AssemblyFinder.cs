@@ -110,7 +110,8 @@ internal sealed class AssemblyFinder(FinderContext context)
     {
         if (link.Shape == FanShape.BothEnds)
             return Check.Of(
-                CheckNames.FanOut, false, CatalogueFacts.SourceOf(cable), "both cages are split and their parts are mixed: no assembly is made for that");
+                CheckNames.FanOut, false, CatalogueFacts.SourceOf(cable),
+                "both cages are split and their parts are mixed: no assembly is made for that");
         var fits = cable.Legs == link.Legs && cable.LegRate == LegRate(link);
         return Check.Of(CheckNames.FanOut, fits, CatalogueFacts.SourceOf(cable),
             fits ? "" : $"{cable.Name} has {cable.Legs} legs of {cable.LegRate}; the link needs {link.Legs} of {LegRate(link)}");

@@ -83,6 +83,7 @@ internal sealed class PairFinder(FinderContext context)
         if (module is not null) return HostSideChecks.OfModule(end, module, module.Applications.First(a => a.Copper == type), side);
         var listed = end.Cage.Modes.Contains(end.Mode);
         var note = listed ? "" : $"the platform does not list {end.Mode} for this socket";
-        return [Check.Of(CheckNames.PortMode, listed, new Citation("port list of the platform", "", "", end.Cage.Mark), note) with { End = side }];
+        var platform = new Citation("port list of the platform", "", "", end.Cage.Mark);
+        return [Check.Of(CheckNames.PortMode, listed, platform, note) with { End = side }];
     }
 }

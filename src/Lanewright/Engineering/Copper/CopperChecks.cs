@@ -54,7 +54,8 @@ public sealed record CopperChecks(ImmutableArray<Check> All, string NeededFec)
         if (IsWithin(type.LossMaxWithoutFec, type.ReachWithoutFec)) return FecSide.None;
         return IsWithin(type.LossMaxBaseR, type.ReachBaseR) ? "BASE-R" : type.Fec;
 
-        bool IsWithin(Known<Decibels>? most, Known<Length>? longest) => most is { } m && known.Value <= m.Value && !(length > longest?.Value);
+        bool IsWithin(Known<Decibels>? most, Known<Length>? longest) =>
+            most is { } m && known.Value <= m.Value && !(length > longest?.Value);
     }
 
     private static Check Loss(CopperType type, int gauge, Known<Decibels>? loss)

@@ -32,8 +32,8 @@ public sealed record Gearbox(GearboxKind Kind, string Note = "", bool MayMakeCod
         if (media.Signal.Modulation == Modulation.Coherent) return new Gearbox(GearboxKind.CodeMaking);
         if (host.Lanes < lanes)
         {
-            return None($"{Lanes(host.Lanes, host.Signal)} of {host.Name} would have to become {Lanes(lanes, media.Signal)} of {media.Name}: "
-                + "a reverse gearbox stands on a board, where the code can change, never in a module");
+            return None($"{Lanes(host.Lanes, host.Signal)} of {host.Name} would have to become {Lanes(lanes, media.Signal)} of "
+                + $"{media.Name}: a reverse gearbox stands on a board, where the code can change, never in a module");
         }
         if (media.CodeMadeBehind.Contains(host.Name)) return new Gearbox(GearboxKind.CodeMaking);
         return Passing(host, media, lanes);
@@ -48,8 +48,8 @@ public sealed record Gearbox(GearboxKind Kind, string Note = "", bool MayMakeCod
         // An inner code is made in the module and adds its own bits.
         if (!passes || host.Lanes % lanes != 0 || (isInner ? hostBits >= mediaBits : hostBits != mediaBits))
         {
-            return None($"{Lanes(host.Lanes, host.Signal)} of {host.Name} and {Lanes(lanes, media.Signal)} of {media.Name} are not the same "
-                + $"bits, and no module is known here that ends the host's code and makes {media.Fec} itself");
+            return None($"{Lanes(host.Lanes, host.Signal)} of {host.Name} and {Lanes(lanes, media.Signal)} of {media.Name} are not "
+                + $"the same bits, and no module is known here that ends the host's code and makes {media.Fec} itself");
         }
         var mayMakeCode = host.Fec == HostInterface.FecOfMedia && media.Fec != FecSide.None;
         return new Gearbox(host.Lanes == lanes ? GearboxKind.Straight : GearboxKind.Forward, MayMakeCode: mayMakeCode);

@@ -154,7 +154,9 @@ public static class HostSideChecks
     }
 
     private static bool MayMakeCode(Application application) =>
-        application.Optical is { } type && Gearbox.Between(application.Host, type) is { } gearbox && (gearbox.MakesCode || gearbox.MayMakeCode);
+        application.Optical is { } type
+        && Gearbox.Between(application.Host, type) is var gearbox
+        && (gearbox.MakesCode || gearbox.MayMakeCode);
 
     private static string Rates(CageModel cage) => string.Join(", ", cage.LaneRates);
 

@@ -40,7 +40,8 @@ public static class StartupChecks
     {
         // The value of the field is the clause that describes it: 73 for twinax, 28 for twisted pair.
         var clause = new Citation("IEEE 802.3", type.Sheet.Word("autonegotiation"), "", Mark.Memory);
-        var fromOn = from.FixedAutonegotiation ?? (IsOnUnlessSaid(from, from, to, type) && (to.FixedAutonegotiation ?? IsOnUnlessSaid(to, from, to, type)));
+        var fromOn = from.FixedAutonegotiation
+            ?? (IsOnUnlessSaid(from, from, to, type) && (to.FixedAutonegotiation ?? IsOnUnlessSaid(to, from, to, type)));
         var toOn = to.FixedAutonegotiation ?? (IsOnUnlessSaid(to, from, to, type) && fromOn);
         foreach (var check in ForcedCodes(from, fromOn, to, toOn, type, clause)) yield return check;
         yield return Check.Of(CheckNames.Autonegotiation, fromOn == toOn, clause,

@@ -119,8 +119,9 @@ internal sealed class EndFit
     {
         if (condition.Length > 0)
         {
-            var host = electrical.Fec is FecSide.None or HostInterface.FecOfMedia ? "" : $"; the host runs {electrical.Fec} on {electrical.Name}";
-            conditions.Add($"{end.Cage?.Name} with {end.CageLanes}: {condition}{host}");
+            var isPlain = electrical.Fec is FecSide.None or HostInterface.FecOfMedia;
+            var code = isPlain ? "" : $"; the host runs {electrical.Fec} on {electrical.Name}";
+            conditions.Add($"{end.Cage?.Name} with {end.CageLanes}: {condition}{code}");
         }
         if (end.Optical is not { } type || !electrical.Gearbox.MakesCode) return;
         HasOwnFec = true;

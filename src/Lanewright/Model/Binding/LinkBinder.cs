@@ -71,7 +71,9 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
     }
 
     private static (Attenuation? Measured, Wavelength? At) MeasuredFibre(MapNode map) =>
-        map.Text("attenuation") is { } text && UnitText.TryReadAttenuation(text, out var measured, out var at) ? (measured, at) : (null, null);
+        map.Text("attenuation") is { } text && UnitText.TryReadAttenuation(text, out var measured, out var at)
+            ? (measured, at)
+            : (null, null);
 
     private bool IsBreakoutContradicted(MapNode? end, BitRate rate)
     {
