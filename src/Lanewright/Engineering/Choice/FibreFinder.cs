@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
 using Lanewright.Model.Catalogues;
@@ -15,7 +16,7 @@ internal sealed class FibreFinder(FinderContext context)
     private readonly FibreJudge judge = new(context);
 
     // The types at the ends are few, the classes of links many.
-    private readonly Dictionary<(InterfaceType From, InterfaceType To), (ImmutableArray<Check> Checks, bool Fails)> media = [];
+    private readonly ConcurrentDictionary<(InterfaceType From, InterfaceType To), (ImmutableArray<Check> Checks, bool Fails)> media = [];
 
     /// <summary>All pairs of modules that could join the ends; named modules are judged even when they do not fit.</summary>
     public IEnumerable<Solution> Find(LinkClass link)
@@ -39,9 +40,13 @@ internal sealed class FibreFinder(FinderContext context)
 
     private (ImmutableArray<Check> Checks, bool Fails) Match(InterfaceType from, InterfaceType to)
     {
-        if (media.TryGetValue((from, to), out var known)) return known;
-        var checks = MediaMatch.Of(from, to);
-        return media[(from, to)] = (checks, Checks.Verdict(checks) == Verdict.Fail);
+        return media.GetOrAdd((from, to), Compare);
+
+        static (ImmutableArray<Check>, bool) Compare((InterfaceType From, InterfaceType To) types)
+        {
+            var checks = MediaMatch.Of(types.From, types.To);
+            return (checks, Checks.Verdict(checks) == Verdict.Fail);
+        }
     }
 
     private List<ModuleEnd> Ends(LinkClass link, EndSpec spec, LinkEnd end, string side)
