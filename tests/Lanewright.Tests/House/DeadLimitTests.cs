@@ -14,9 +14,6 @@ public sealed partial class DeadLimitTests
     private static readonly Dictionary<(string Table, string Field), string> Shown = new()
     {
         [("interface-types", "kind")] = "who made the type",
-        [("interface-types", "standard")] = "name of the document",
-        [("interface-types", "clause")] = "place in the document",
-        [("interface-types", "year")] = "year of the document",
         [("interface-types", "note")] = "a remark",
         [("interface-types", "lane-rate")] = "follows from rate and lanes",
         [("interface-types", "pre-fec-ber-max")] = "held against what is measured, not against a plan",
