@@ -131,7 +131,6 @@ public sealed partial class TidyTests
         ("SmallestChange.cs", 5), // rank in a sort order
         ("CageBundles.cs", -1),
         ("LinkChooser.cs", 64), // classes looked at before the first is chosen
-        ("Mating.cs", 1e-9), // rounding of the last places
     ];
 
     [Fact]

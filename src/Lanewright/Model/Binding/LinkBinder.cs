@@ -34,6 +34,7 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         // Between two rates nobody can tell which ports are meant, so nothing is judged until one of them is taken back.
         if (IsBreakoutContradicted(map.Map("from"), rate) | IsBreakoutContradicted(map.Map("to"), rate)) return null;
         var (optical, copper) = TypeOf(map);
+        var (attenuation, attenuationAt) = MeasuredFibre(map);
         var statement = new LinkStatement
         {
             Index = index,
@@ -61,9 +62,8 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Splices = map.Whole("splices"),
             SpliceLoss = map.Decibels("splice-loss"),
             Reflectance = map.Decibels("reflectance"),
-            Attenuation = map.InUnits("attenuation", UnitText.Attenuations) is { } a and >= 0
-                ? Attenuation.FromDecibelsPerKilometre(a)
-                : null,
+            Attenuation = attenuation,
+            AttenuationAt = attenuationAt,
             MeasuredLoss = map.Decibels("measured-loss"),
             Attenuator = map.Decibels("attenuator"),
             IsExisting = map.Switch("existing") ?? false,
@@ -80,6 +80,11 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         || statement.To.Groups.Any(g => g.IsFaulty)
         || new[] { map, map.Map("from"), map.Map("to") }.Any(m =>
             m is not null && ItemKeys.Any(key => m.Text(key) is { } name && catalogue.IsFaulty(name)));
+
+    private static (Attenuation? Measured, Wavelength? At) MeasuredFibre(MapNode map) =>
+        map.Text("attenuation") is { } text && UnitText.TryReadAttenuation(text, out var measured, out var at)
+            ? (measured, at)
+            : (null, null);
 
     private bool IsBreakoutContradicted(MapNode? end, BitRate rate)
     {
