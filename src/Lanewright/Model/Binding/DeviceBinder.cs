@@ -58,6 +58,7 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
             Count = count,
             Pattern = pattern,
             IsExisting = map.Switch("existing") ?? false,
+            Feeds = [.. map.Texts("feeds").Select(f => f.Value).Distinct().Order(NaturalOrder.Instance)],
             Span = span,
         });
         foreach (var place in places)
