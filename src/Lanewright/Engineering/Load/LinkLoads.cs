@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Load;
+
+/// <summary>What each link carries in each direction, summed over its parallel links.</summary>
+public sealed class LinkLoads
+{
+    private readonly double[] fromA;
+    private readonly double[] fromB;
+
+    internal LinkLoads(FabricGraph graph, double[] fromA, double[] fromB, double unroutedGigabits)
+    {
+        Graph = graph;
+        this.fromA = fromA;
+        this.fromB = fromB;
+        UnroutedGigabits = unroutedGigabits;
+        MaxUtilisation = Enumerable.Range(0, fromA.Length).Select(Utilisation).DefaultIfEmpty().Max();
+    }
+
+    /// <summary>The fabric the loads belong to.</summary>
+    public FabricGraph Graph { get; }
+
+    /// <summary>Demand between nodes that are up which finds no path, in Gb/s.</summary>
+    public double UnroutedGigabits { get; }
+
+    /// <summary>How full the busiest link is.</summary>
+    public Share MaxUtilisation { get; }
+
+    /// <summary>Load of a link from its end A to its end B, in Gb/s.</summary>
+    public double GigabitsFromA(int link) => fromA[link];
+
+    /// <summary>Load of a link from its end B to its end A, in Gb/s.</summary>
+    public double GigabitsFromB(int link) => fromB[link];
+
+    /// <summary>How full the busier direction of a link is; 1 is full. A link that is down carries nothing.</summary>
+    public Share Utilisation(int link)
+    {
+        var capacity = Graph.Links[link].Gigabits;
+        return capacity > 0 ? Share.From(Math.Max(fromA[link], fromB[link]) / capacity) : Share.From(0);
+    }
+
+    /// <summary>The fullest links, fullest first; links equally full in the order of their numbers.</summary>
+    public ImmutableArray<int> Busiest(int most) =>
+        [.. Enumerable.Range(0, fromA.Length).OrderByDescending(Utilisation).ThenBy(link => link).Take(most)];
+}
