@@ -10,6 +10,7 @@ public sealed class PlanNetwork
 {
     private readonly bool[] contains;
     private readonly int[] tierOf;
+    private readonly int[] linksOf;
     private readonly int[] upStart;
     private readonly int[] upLinks;
 
@@ -19,6 +20,13 @@ public sealed class PlanNetwork
         Name = name;
         this.contains = contains;
         tierOf = DeviceTiers.Of(plan, contains);
+        linksOf = new int[plan.Devices.Count];
+        for (var link = 0; link < contains.Length; link++)
+        {
+            if (!contains[link]) continue;
+            linksOf[plan.Links.FromDevice(link)]++;
+            linksOf[plan.Links.ToDevice(link)]++;
+        }
         upStart = new int[plan.Devices.Count + 1];
         for (var link = 0; link < contains.Length; link++)
             if (LowerEnd(link) is >= 0 and var device) upStart[device + 1]++;
@@ -47,6 +55,12 @@ public sealed class PlanNetwork
 
     /// <summary>Links between a device and the hosts nearest to it: 0 for a host, 1 for a leaf; -1 where no host is reached.</summary>
     public int Tier(int device) => tierOf[device];
+
+    /// <summary>How many links of the network a device has.</summary>
+    public int LinkCount(int device) => linksOf[device];
+
+    /// <summary>Whether a device has any link of the network.</summary>
+    public bool HasLinks(int device) => linksOf[device] > 0;
 
     /// <summary>Links of a device to devices one tier further from the hosts, in order.</summary>
     public ReadOnlySpan<int> UpLinks(int device) => upLinks.AsSpan(upStart[device]..upStart[device + 1]);

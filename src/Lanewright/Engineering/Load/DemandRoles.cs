@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Lanewright.Model;
+using Lanewright.Model.Demands;
+
+namespace Lanewright.Engineering.Load;
+
+/// <summary>Numbers hosts by the demands they take part in, so that only hosts with the same part in all of them are bundled.</summary>
+internal static class DemandRoles
+{
+    /// <summary>The number of each host; 0 for those that take no part.</summary>
+    public static Func<int, int> Of(Plan plan, ImmutableArray<Demand> demands)
+    {
+        var roles = new int[plan.Devices.Count];
+        foreach (var demand in demands)
+        {
+            Refine(roles, demand.Senders);
+            Refine(roles, demand.Receivers);
+        }
+        return device => roles[device];
+    }
+
+    /// <summary>Splits every role into those that are in a set and those that are not.</summary>
+    private static void Refine(int[] roles, ImmutableArray<int> members)
+    {
+        var next = roles.Max() + 1;
+        var renamed = new Dictionary<int, int>();
+        foreach (var device in members)
+        {
+            if (!renamed.TryGetValue(roles[device], out var role)) renamed[roles[device]] = role = next++;
+            roles[device] = role;
+        }
+    }
+}

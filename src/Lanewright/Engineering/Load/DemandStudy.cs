@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Demands;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Load;
+
+/// <summary>What a network does with one demand: loads, the worst case, failures.</summary>
+public sealed class DemandStudy
+{
+    private readonly Lazy<LinkLoads?> loads;
+    private readonly Lazy<HoseWorstCase?> worstCase;
+    private readonly Lazy<SymmetryClasses> classes;
+    private readonly Lazy<FailureSweep?> sweep;
+    private readonly Lazy<Throughput?> throughput;
+
+    internal DemandStudy(FabricStudy fabric, Demand demand, ImmutableArray<Demand> all)
+    {
+        Fabric = fabric;
+        Demand = demand;
+        Traffic = all.Where(d => demand.With.Contains(d.Name))
+            .Select(d => DemandTraffic.Of(fabric.Map, d))
+            .OfType<TrafficMatrix>()
+            .Aggregate(DemandTraffic.Of(fabric.Map, demand), (sum, other) => sum is null ? other : sum + other);
+        loads = new(() => Traffic is null ? null : LoadSolver.Of(Solved, Traffic, fabric.Rule));
+        worstCase = new(() => IsHose && fabric.Rule != SplitRule.Ideal
+            ? HoseWorstCase.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule)
+            : null);
+        classes = new(() => SymmetryClasses.Of(fabric.Map.Graph, Traffic));
+        sweep = new(() => Traffic is null ? null : FailureSweep.Of(fabric.InsideOrAll, Traffic, fabric.Rule, fabric.Failures));
+        throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
+    }
+
+    /// <summary>The network.</summary>
+    public FabricStudy Fabric { get; }
+
+    /// <summary>The demand.</summary>
+    public Demand Demand { get; }
+
+    /// <summary>What is sent, with all that runs at the same time; null for a hose, and when the network reaches no two of its hosts.</summary>
+    public TrafficMatrix? Traffic { get; }
+
+    /// <summary>Whether any traffic is meant that keeps to the hosts' rates.</summary>
+    public bool IsHose => Demand.Kind == DemandKind.Hose;
+
+    /// <summary>Loads of the links; null for a hose, without traffic, and where the ideal split is too large to solve.</summary>
+    public LinkLoads? Loads => loads.Value;
+
+    /// <summary>The worst case of a hose; null for other demands, and under the ideal split.</summary>
+    public HoseWorstCase? WorstCase => worstCase.Value;
+
+    /// <summary>What each single failure does; null for a hose, without traffic, and where the ideal split is too large to solve.</summary>
+    public FailureSweep? Sweep => sweep.Value;
+
+    /// <summary>How far the demand can grow under the best split; null without traffic.</summary>
+    public Throughput? Throughput => throughput.Value;
+
+    /// <summary>How full the fullest link is. Host links count where they are asked for more than they carry, and where there are no
+    /// others: a host that fills its own link is no fault of the network.</summary>
+    public Share MaxUtilisation
+    {
+        get
+        {
+            var inside = Enumerable.Range(0, Links.Length).Where(l => Counts(l)).Select(Utilisation).DefaultIfEmpty().Max();
+            return WorstCase?.Worst is { } worst && worst.Utilisation > inside ? worst.Utilisation : inside;
+        }
+    }
+
+    /// <summary>How full the fullest host link is.</summary>
+    public Share MaxAccessUtilisation =>
+        Enumerable.Range(0, Links.Length).Where(l => Fabric.Map.IsAccess(Links[l])).Select(Utilisation).DefaultIfEmpty().Max();
+
+    /// <summary>Whether a link is fuller than the policy allows, or a host link than full.</summary>
+    public bool IsOverloaded => MaxUtilisation.Value > Limit || MaxAccessUtilisation > Full;
+
+    /// <summary>Single links that are overloaded.</summary>
+    public long OverloadedLinks => Enumerable.Range(0, Links.Length)
+        .Where(l => Fabric.Map.IsAccess(Links[l]) ? Utilisation(l) > Full : Utilisation(l).Value > Limit)
+        .Sum(l => (long)Links[l].Count);
+
+    private double Limit => Fabric.Policy.MostUtilisation.Value * Full.Value;
+
+    /// <summary>Demand without a path, in Gb/s.</summary>
+    public double UnroutedGigabits => Loads?.UnroutedGigabits ?? 0;
+
+    private ImmutableArray<FabricLink> Links => Fabric.Map.Graph.Links;
+
+    /// <summary>The ideal split must not think itself done when the fullest link is one that a host fills by itself.</summary>
+    private FabricGraph Solved => Fabric.Rule == SplitRule.Ideal ? Fabric.InsideOrAll : Fabric.Map.Graph;
+
+    /// <summary>How full the fuller direction of a link is.</summary>
+    public Share Utilisation(int link)
+    {
+        if (Loads is { } solved) return Share.From(Math.Max(solved.GigabitsFromA(link), solved.GigabitsFromB(link)) / Links[link].Gigabits);
+        return IsHose && Fabric.Map.IsAccess(Links[link]) ? HoseAtHost(Links[link]) : default;
+    }
+
+    /// <summary>A hose fills the links of a host as far as the rate stated for it does.</summary>
+    private Share HoseAtHost(FabricLink link)
+    {
+        var host = Fabric.Map.Devices(Fabric.Map.Graph.Nodes[link.A].IsTerminal ? link.A : link.B)[0];
+        var most = Fabric.Map.LineRate(host).Gigabits;
+        if (!Demand.Senders.Contains(host) || most <= 0) return default;
+        return Share.From((Demand.Rate?.Gigabits ?? most) / most);
+    }
+
+    /// <summary>The fullest links, one of each class that is alike, fullest first.</summary>
+    public ImmutableArray<BusyLink> Busiest(int most)
+    {
+        if (Loads is not { } solved) return [];
+        var sizes = new Dictionary<int, long>();
+        for (var link = 0; link < Links.Length; link++)
+            sizes[ClassOf(link)] = sizes.GetValueOrDefault(ClassOf(link)) + Links[link].Count;
+        return
+        [
+            .. Enumerable.Range(0, Links.Length)
+                .Where(l => Counts(l) && Utilisation(l) > default(Share))
+                .OrderByDescending(Utilisation).ThenBy(l => l)
+                .DistinctBy(ClassOf)
+                .Take(most)
+                .Select(l => Busy(solved, l, sizes[ClassOf(l)])),
+        ];
+    }
+
+    /// <summary>What stands for all links like a link.</summary>
+    public int ClassOf(int link) => classes.Value.LinkClasses[link];
+
+    private BusyLink Busy(LinkLoads solved, int link, long classSize)
+    {
+        var (fromA, fromB) = (solved.GigabitsFromA(link), solved.GigabitsFromB(link));
+        var (from, to) = fromA >= fromB ? (Links[link].A, Links[link].B) : (Links[link].B, Links[link].A);
+        return new BusyLink(link, from, to, Links[link].Rate, Links[link].Count, Math.Max(fromA, fromB), Utilisation(link), classSize);
+    }
+
+    private bool Counts(int link) => !Fabric.Map.IsAccess(Links[link]) || !Fabric.HasInside || Utilisation(link) > Full;
+
+    /// <summary>Full, with room for rounding.</summary>
+    private static Share Full { get; } = Share.From(1 + 1e-9);
+}
