@@ -3,11 +3,49 @@ namespace Lanewright.Engineering.Load;
 /// <summary>Loads of all links under a traffic matrix and a split rule.</summary>
 public static class LoadSolver
 {
+    /// <summary>Shares of the work that are summed one after the other, so that sums do not depend on how many cores there are.</summary>
+    private const int Shares = 4 * 4;
+
     /// <summary>Loads under any rule. Null when the ideal split is asked for a fabric beyond <see cref="IdealSplit.MostVariables"/>.</summary>
     public static LinkLoads? Of(FabricGraph graph, TrafficMatrix traffic, SplitRule rule) =>
         rule == SplitRule.Ideal ? IdealSplit.Of(graph, traffic) : OnShortestPaths(graph, traffic, rule);
 
     /// <summary>Loads under a rule that keeps to shortest paths.</summary>
-    /// <exception cref="ArgumentException">The rule is the ideal split.</exception>
-    public static LinkLoads OnShortestPaths(FabricGraph graph, TrafficMatrix traffic, SplitRule rule) => throw new NotSupportedException();
+    /// <exception cref="ArgumentException">The rule is the ideal split, or a demand does not end at bundles of hosts.</exception>
+    public static LinkLoads OnShortestPaths(FabricGraph graph, TrafficMatrix traffic, SplitRule rule)
+    {
+        if (rule == SplitRule.Ideal) throw new ArgumentException("the ideal split does not keep to shortest paths", nameof(rule));
+        var demand = new FabricTraffic(graph, traffic);
+        var sides = new double[graph.Links.Length * 2];
+        var direct = new DirectDemand(graph, sides);
+        var receivers = demand.Ends.Where(demand.Reaches).ToArray();
+        var destinations = Destination.Of(graph.Arcs, receivers);
+        var blocks = (destinations.Length + PathBlock.Lanes - 1) / PathBlock.Lanes;
+        var passes = new LoadPass[Math.Clamp(blocks, 1, Shares)];
+        Parallel.For(0, passes.Length, share =>
+        {
+            var pass = new LoadPass(graph, demand, direct, rule);
+            for (var block = share * blocks / passes.Length; block < (share + 1) * blocks / passes.Length; block++)
+            {
+                var first = block * PathBlock.Lanes;
+                pass.Add(destinations.AsSpan(first, Math.Min(PathBlock.Lanes, destinations.Length - first)));
+            }
+            passes[share] = pass;
+        });
+        foreach (var terminal in receivers.Where(t => graph.Arcs.First[t] == graph.Arcs.First[t + 1])) passes[0].AddApart(terminal);
+        return Sum(graph, sides, passes);
+    }
+
+    private static LinkLoads Sum(FabricGraph graph, double[] sides, LoadPass[] passes)
+    {
+        var unrouted = 0.0;
+        foreach (var pass in passes)
+        {
+            unrouted += pass.UnroutedGigabits;
+            for (var arc = 0; arc < pass.ArcGigabits.Length; arc++) sides[graph.Arcs.Side[arc]] += pass.ArcGigabits[arc];
+        }
+        var (fromA, fromB) = (new double[graph.Links.Length], new double[graph.Links.Length]);
+        for (var link = 0; link < fromA.Length; link++) (fromA[link], fromB[link]) = (sides[link * 2], sides[(link * 2) + 1]);
+        return new LinkLoads(graph, fromA, fromB, unrouted);
+    }
 }

@@ -1,0 +1,50 @@
+namespace Lanewright.Engineering.Load;
+
+/// <summary>The number of shortest paths from every node to the destinations of a block, by lane. Only ratios within a distance are used,
+/// so a distance whose numbers grow out of hand is scaled down as a whole.</summary>
+internal sealed class PathCounts(FabricArcs arcs, PathBlock block)
+{
+    private readonly int[] hopArcs = new int[arcs.MostArcs + 1];
+    private readonly uint[] hopLanes = new uint[arcs.MostArcs + 1];
+
+    /// <summary>The counts, a row a node.</summary>
+    public double[] Rows { get; } = new double[arcs.NodeCount * PathBlock.Lanes];
+
+    private static double TooMany => Math.Pow(2, PathBlock.Lanes * PathBlock.Lanes);
+
+    /// <summary>Counts for the destinations that the block has searched.</summary>
+    public void Count(ReadOnlySpan<Destination> destinations)
+    {
+        Array.Clear(Rows);
+        for (var lane = 0; lane < destinations.Length; lane++)
+            for (var arc = destinations[lane].Arcs.Start.Value; arc < destinations[lane].Arcs.End.Value; arc++)
+                Rows[(arcs.Target[arc] * PathBlock.Lanes) + lane] += arcs.Count[arc];
+        for (var level = 1; level < block.LevelCount; level++)
+        {
+            block.Mark(level - 1);
+            var most = 0.0;
+            for (var entry = block.LevelStarts[level]; entry < block.LevelStarts[level + 1]; entry++)
+            {
+                var node = block.NodeOf(entry);
+                var hops = block.NextHops(node, block.LanesOf(entry), hopArcs, hopLanes);
+                var row = LaneRow.All(0);
+                for (var i = 0; i < hops; i++)
+                    row += LaneRow.Load(Rows, arcs.Target[hopArcs[i]]).Keep(hopLanes[i]) * LaneRow.All(arcs.Count[hopArcs[i]]);
+                (LaneRow.Load(Rows, node) + row).Store(Rows, node);
+                most = Math.Max(most, row.Sum());
+            }
+            block.Unmark(level - 1);
+            if (most > TooMany) Scale(level, 1 / most);
+        }
+    }
+
+    private void Scale(int level, double by)
+    {
+        for (var entry = block.LevelStarts[level]; entry < block.LevelStarts[level + 1]; entry++)
+        {
+            var row = LaneRow.Load(Rows, block.NodeOf(entry));
+            var others = row.Keep(~block.LanesOf(entry));
+            (row.Keep(block.LanesOf(entry)) * LaneRow.All(by) + others).Store(Rows, block.NodeOf(entry));
+        }
+    }
+}
