@@ -11,6 +11,7 @@ public sealed class PlanNetwork
     private readonly bool[] contains;
     private readonly int[] tierOf;
     private readonly int[] linksOf;
+    private readonly int[] onlyNear;
     private readonly int[] upStart;
     private readonly int[] upLinks;
 
@@ -21,11 +22,13 @@ public sealed class PlanNetwork
         this.contains = contains;
         tierOf = DeviceTiers.Of(plan, contains);
         linksOf = new int[plan.Devices.Count];
+        onlyNear = new int[plan.Devices.Count];
+        Array.Fill(onlyNear, Unlinked);
         for (var link = 0; link < contains.Length; link++)
         {
             if (!contains[link]) continue;
-            linksOf[plan.Links.FromDevice(link)]++;
-            linksOf[plan.Links.ToDevice(link)]++;
+            Note(plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+            Note(plan.Links.ToDevice(link), plan.Links.FromDevice(link));
         }
         upStart = new int[plan.Devices.Count + 1];
         for (var link = 0; link < contains.Length; link++)
@@ -79,12 +82,23 @@ public sealed class PlanNetwork
     /// <summary>The statement a link comes from.</summary>
     public LinkStatement Statement(int link) => Plan.Statements[Plan.Links.Statement(link)];
 
-    /// <summary>The end a link leads up from; -1 where both ends are equally far from the hosts, or no host is reached.</summary>
+    private void Note(int device, int near)
+    {
+        linksOf[device]++;
+        onlyNear[device] = onlyNear[device] == Unlinked || onlyNear[device] == near ? near : Several;
+    }
+
+    /// <summary>The end a link leads up from; a switch that is linked to one other alone is the end of a way and no tier above it. -1 where both ends are equally far from the hosts, or no host is reached.</summary>
     private int LowerEnd(int link)
     {
         if (!contains[link]) return -1;
         var (from, to) = (Plan.Links.FromDevice(link), Plan.Links.ToDevice(link));
         if (tierOf[from] < 0 || tierOf[to] < 0) return -1;
-        return tierOf[from] < tierOf[to] ? from : tierOf[to] < tierOf[from] ? to : -1;
+        return tierOf[from] < tierOf[to] && IsAbove(to, from) ? from : tierOf[to] < tierOf[from] && IsAbove(from, to) ? to : -1;
     }
+
+    private bool IsAbove(int upper, int lower) => onlyNear[upper] != lower || !IsSwitch(lower);
+
+    private const int Unlinked = -1;
+    private const int Several = -2;
 }

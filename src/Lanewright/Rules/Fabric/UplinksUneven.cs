@@ -17,7 +17,7 @@ internal sealed class UplinksUneven() : Rule("LW3101", nameof(UplinksUneven), Se
                 var worst = group.OrderByDescending(u => u.Most - u.Fewest).ThenBy(u => u.Device).First();
                 var few = worst.Fewest == 0 ? "none" : FabricWords.Count(worst.Fewest, "link");
                 judgement.Add(this, network.Statement(network.UpLinks(worst.Device)[0]).Span,
-                    $"{FabricWords.WithMore(devices.Name(worst.Device), group.Count())} spread their uplinks unequally: "
+                    $"{FabricWords.WithMore(devices.Name(worst.Device), group.Count())}: uplinks are spread unequally, "
                     + $"{FabricWords.Count(worst.Most, "link")} to {devices.Name(worst.MostTo)} and {few} to {devices.Name(worst.FewestTo)}; "
                     + $"take a number of uplinks that {worst.Upper} divides, or as many switches above as divide the uplinks",
                     group.Key.Name, group.Count());
