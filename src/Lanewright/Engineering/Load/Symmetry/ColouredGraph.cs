@@ -23,7 +23,10 @@ internal sealed class ColouredGraph
             foreach (var lost in unit.Outage.Links) split[lost.Link] = true;
         LinkVertices = new int[graph.Links.Length];
         for (var link = 0; link < split.Length; link++) LinkVertices[link] = AddLink(graph.Links[link], link, split[link]);
-        foreach (var (from, to, gigabits) in traffic?.NamedFlows ?? []) AddPair(from, to, ("sends", gigabits), ("receives", gigabits), -1);
+        var parts = Enumerable.Range(0, graph.Nodes.Length).ToLookup(graph.OriginOfNode);
+        foreach (var (from, to, gigabits) in traffic?.NamedFlows ?? [])
+            foreach (var sender in parts[from])
+                foreach (var receiver in parts[to]) AddPair(sender, receiver, ("sends", gigabits), ("receives", gigabits), -1);
         UnitVertices = [.. units.Select(unit => AddUnit(graph, unit))];
         Colours = [.. colours];
         First = new int[Colours.Length + 1];
@@ -68,8 +71,11 @@ internal sealed class ColouredGraph
     {
         for (var node = 0; node < graph.Nodes.Length; node++)
         {
-            object key = (graph.Nodes[node], graph.IsDown(node));
-            foreach (var spread in traffic?.Spreads ?? []) key = (key, spread.RoleOf(node));
+            var origin = graph.OriginOfNode(node);
+            // A bundle that lost members is like no other, which is less than could be said and never wrong.
+            var hurt = graph.Nodes[node].Members == graph.MembersOfOrigin(node) ? -1 : origin;
+            object key = (graph.Nodes[node], graph.IsDown(node), hurt);
+            foreach (var spread in traffic?.Spreads ?? []) key = (key, spread.RoleOf(origin));
             AddVertex(key);
         }
     }

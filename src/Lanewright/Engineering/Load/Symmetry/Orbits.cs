@@ -7,8 +7,10 @@ internal sealed class Orbits
     private const int MostTries = 4;
 
     /// <summary>Arcs that may be looked at, for each arc of the graph and in all: a second or so.</summary>
-    private const long WorkPerArc = 4000;
+    private const long WorkPerArc = 20_000;
     private const long WorkInAll = 100_000_000;
+
+    private const int Stages = 4;
 
     private readonly ColouredGraph graph;
     private readonly UnionFind vertices;
@@ -26,14 +28,19 @@ internal sealed class Orbits
         linkEnds = new int[fabric.Links.Length * 2];
         for (var link = 0; link < fabric.Links.Length; link++)
             (linkEnds[link * 2], linkEnds[(link * 2) + 1]) = (fabric.Links[link].A, fabric.Links[link].B);
-        work = Math.Min(WorkInAll, WorkPerArc * (graph.Target.Length + graph.VertexCount));
         JoinTwinLinks();
+        var stage = Math.Min(WorkInAll, WorkPerArc * (graph.Target.Length + graph.VertexCount)) / Stages;
+        work = stage;
         var stable = Colouring.Of(graph, graph.Colours, ref work);
         var swap = new LocalSwap(graph, stable.Colours);
         var search = new AutomorphismSearch(graph, stable);
-        JoinVertices(stable, (a, b) => swap.Find([(a, b)], ref work));
+        JoinVertices(stable, _ => 0, (a, b) => swap.Find([(a, b)], ref work));
+        work = stage;
+        // A vertex that looks unlike another once it is told apart need not be compared with it.
+        JoinVertices(stable, vertex => TraceOf(stable, vertex), (a, b) => search.Find([a], [b], ref work));
+        work = stage;
         JoinLinks(stable, (a, b, c, d) => swap.Find([(a, c), (b, d)], ref work));
-        JoinVertices(stable, (a, b) => search.Find([a], [b], ref work));
+        work = stage;
         JoinLinks(stable, (a, b, c, d) => search.Find([a, b], [c, d], ref work));
     }
 
@@ -60,16 +67,24 @@ internal sealed class Orbits
         }
     }
 
-    private void JoinVertices(Colouring stable, Func<int, int, Generator?> find)
+    private ulong TraceOf(Colouring stable, int vertex) =>
+        work < 0 ? 0 : Colouring.Of(graph, stable.Individualised(vertex), ref work).Trace;
+
+    private void JoinVertices(Colouring stable, Func<int, ulong> keyOf, Func<int, int, Generator?> find)
     {
         foreach (var cell in stable.Cells())
         {
-            var apart = new List<int>();
-            foreach (var vertex in cell)
+            var lowest = cell.Where(vertex => vertices.Find(vertex) == vertex).ToList();
+            if (lowest.Count == 1) continue;
+            var apart = new Dictionary<ulong, List<int>>();
+            foreach (var vertex in lowest)
             {
-                if (apart.Any(a => vertices.Find(a) == vertices.Find(vertex))) continue;
-                var found = apart.Take(MostTries).Select(a => work < 0 ? null : find(a, vertex)).FirstOrDefault(g => g is not null);
-                if (found is null) apart.Add(vertex);
+                // An earlier find may have taken this vertex along.
+                if (vertices.Find(vertex) != vertex) continue;
+                var key = keyOf(vertex);
+                if (!apart.TryGetValue(key, out var others)) apart[key] = others = [];
+                var found = others.Take(MostTries).Select(a => work < 0 ? null : find(a, vertex)).FirstOrDefault(g => g is not null);
+                if (found is null) others.Add(vertex);
                 else Apply(found);
             }
         }
