@@ -15,7 +15,13 @@ public sealed class LinkLoads
         this.fromA = fromA;
         this.fromB = fromB;
         UnroutedGigabits = unroutedGigabits;
-        MaxUtilisation = Enumerable.Range(0, fromA.Length).Select(Utilisation).DefaultIfEmpty().Max();
+        BusiestLink = -1;
+        for (var link = 0; link < fromA.Length; link++)
+        {
+            if (Utilisation(link) <= MaxUtilisation) continue;
+            MaxUtilisation = Utilisation(link);
+            BusiestLink = link;
+        }
     }
 
     /// <summary>The fabric the loads belong to.</summary>
@@ -26,6 +32,9 @@ public sealed class LinkLoads
 
     /// <summary>How full the busiest link is.</summary>
     public Share MaxUtilisation { get; }
+
+    /// <summary>The fullest link, the lowest of those equally full; -1 when nothing flows.</summary>
+    public int BusiestLink { get; }
 
     /// <summary>Load of a link from its end A to its end B, in Gb/s.</summary>
     public double GigabitsFromA(int link) => fromA[link];

@@ -124,7 +124,8 @@ internal sealed record KnownFabric(FabricGraph Graph, ImmutableArray<Terminal> T
             return ([.. powers.Where((_, i) => i % 2 == 0)], [.. powers.Where((_, i) => i % 2 == 1)]);
         var w = (q + 1) / 4;
         var even = powers.Where((_, i) => i < (2 * w) - 1 ? i % 2 == 0 : i % 2 == 1);
-        var odd = powers.Where((_, i) => i < 2 * w ? i % 2 == 1 : i % 2 == 0);
+        // The power q - 1 is the power 0 again.
+        var odd = powers.Where((_, i) => i < 2 * w ? i % 2 == 1 : i % 2 == 0).Append(1);
         return ([.. even], [.. odd]);
     }
 
