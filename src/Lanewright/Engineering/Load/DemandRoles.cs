@@ -8,7 +8,7 @@ namespace Lanewright.Engineering.Load;
 internal static class DemandRoles
 {
     /// <summary>The number of each host; 0 for those that take no part.</summary>
-    public static Func<int, int> Of(Plan plan, ImmutableArray<Demand> demands)
+    public static Func<int, int> Of(Plan plan, IReadOnlyList<Demand> demands)
     {
         var roles = new int[plan.Devices.Count];
         foreach (var demand in demands)
@@ -18,6 +18,11 @@ internal static class DemandRoles
         }
         return device => roles[device];
     }
+
+    /// <summary>Whether every group takes part as a whole or not at all.</summary>
+    public static bool AreByGroup(Plan plan, IReadOnlyList<Demand> demands) => demands
+        .SelectMany(d => new[] { d.Senders, d.Receivers })
+        .All(set => set.GroupBy(d => plan.Devices.Group(d).Index).All(g => g.Count() == plan.Devices.Groups[g.Key].Count));
 
     /// <summary>Splits every role into those that are in a set and those that are not.</summary>
     private static void Refine(int[] roles, ImmutableArray<int> members)

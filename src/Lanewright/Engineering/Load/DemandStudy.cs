@@ -12,21 +12,21 @@ public sealed class DemandStudy
     private readonly Lazy<SymmetryClasses> classes;
     private readonly Lazy<FailureSweep?> sweep;
     private readonly Lazy<Throughput?> throughput;
+    private readonly Lazy<Share[]> worstOf;
 
-    internal DemandStudy(FabricStudy fabric, Demand demand, ImmutableArray<Demand> all)
+    internal DemandStudy(FabricStudy fabric, Demand demand, IReadOnlyList<Demand> together)
     {
         Fabric = fabric;
         Demand = demand;
-        Traffic = all.Where(d => demand.With.Contains(d.Name))
-            .Select(d => DemandTraffic.Of(fabric.Map, d))
-            .OfType<TrafficMatrix>()
-            .Aggregate(DemandTraffic.Of(fabric.Map, demand), (sum, other) => sum is null ? other : sum + other);
+        Traffic = together.Select(d => DemandTraffic.Of(fabric.Map, d)).OfType<TrafficMatrix>()
+            .Aggregate((TrafficMatrix?)null, (sum, other) => sum is null ? other : sum + other);
         loads = new(() => Traffic is null ? null : LoadSolver.Of(Solved, Traffic, fabric.Rule));
         worstCase = new(() => IsHose && fabric.Rule != SplitRule.Ideal
             ? HoseWorstCase.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule)
             : null);
         classes = new(() => SymmetryClasses.Of(fabric.Map.Graph, Traffic));
         sweep = new(() => Traffic is null ? null : FailureSweep.Of(fabric.InsideOrAll, Traffic, fabric.Rule, fabric.Failures));
+        worstOf = new(WorstOfLinks);
         throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
     }
 
@@ -56,14 +56,7 @@ public sealed class DemandStudy
 
     /// <summary>How full the fullest link is. Host links count where they are asked for more than they carry, and where there are no
     /// others: a host that fills its own link is no fault of the network.</summary>
-    public Share MaxUtilisation
-    {
-        get
-        {
-            var inside = Enumerable.Range(0, Links.Length).Where(l => Counts(l)).Select(Utilisation).DefaultIfEmpty().Max();
-            return WorstCase?.Worst is { } worst && worst.Utilisation > inside ? worst.Utilisation : inside;
-        }
-    }
+    public Share MaxUtilisation => Enumerable.Range(0, Links.Length).Where(Counts).Select(Utilisation).DefaultIfEmpty().Max();
 
     /// <summary>How full the fullest host link is.</summary>
     public Share MaxAccessUtilisation =>
@@ -91,7 +84,20 @@ public sealed class DemandStudy
     public Share Utilisation(int link)
     {
         if (Loads is { } solved) return Share.From(Math.Max(solved.GigabitsFromA(link), solved.GigabitsFromB(link)) / Links[link].Gigabits);
-        return IsHose && Fabric.Map.IsAccess(Links[link]) ? HoseAtHost(Links[link]) : default;
+        if (!IsHose) return default;
+        return Fabric.Map.IsAccess(Links[link]) && Fabric.HasInside ? HoseAtHost(Links[link]) : worstOf.Value[link];
+    }
+
+    /// <summary>The worst case of each link: that of the link which stands for its class.</summary>
+    private Share[] WorstOfLinks()
+    {
+        var byClass = new Dictionary<int, Share>();
+        foreach (var worst in WorstCase?.Links ?? [])
+        {
+            var known = byClass.GetValueOrDefault(ClassOf(worst.Link));
+            byClass[ClassOf(worst.Link)] = worst.Utilisation > known ? worst.Utilisation : known;
+        }
+        return [.. Enumerable.Range(0, Links.Length).Select(l => byClass.GetValueOrDefault(ClassOf(l)))];
     }
 
     /// <summary>A hose fills the links of a host as far as the rate stated for it does.</summary>
@@ -106,7 +112,6 @@ public sealed class DemandStudy
     /// <summary>The fullest links, one of each class that is alike, fullest first.</summary>
     public ImmutableArray<BusyLink> Busiest(int most)
     {
-        if (Loads is not { } solved) return [];
         var sizes = new Dictionary<int, long>();
         for (var link = 0; link < Links.Length; link++)
             sizes[ClassOf(link)] = sizes.GetValueOrDefault(ClassOf(link)) + Links[link].Count;
@@ -117,18 +122,21 @@ public sealed class DemandStudy
                 .OrderByDescending(Utilisation).ThenBy(l => l)
                 .DistinctBy(ClassOf)
                 .Take(most)
-                .Select(l => Busy(solved, l, sizes[ClassOf(l)])),
+                .Select(l => Busy(l, sizes[ClassOf(l)])),
         ];
     }
 
     /// <summary>What stands for all links like a link.</summary>
     public int ClassOf(int link) => classes.Value.LinkClasses[link];
 
-    private BusyLink Busy(LinkLoads solved, int link, long classSize)
+    private BusyLink Busy(int link, long classSize)
     {
-        var (fromA, fromB) = (solved.GigabitsFromA(link), solved.GigabitsFromB(link));
-        var (from, to) = fromA >= fromB ? (Links[link].A, Links[link].B) : (Links[link].B, Links[link].A);
-        return new BusyLink(link, from, to, Links[link].Rate, Links[link].Count, Math.Max(fromA, fromB), Utilisation(link), classSize);
+        var ends = Links[link];
+        // The worst case of a hose is known by class, and classes do not tell directions apart.
+        var isFromA = Loads is not { } solved || solved.GigabitsFromA(link) >= solved.GigabitsFromB(link);
+        var (from, to) = isFromA ? (ends.A, ends.B) : (ends.B, ends.A);
+        var full = Utilisation(link);
+        return new BusyLink(link, from, to, ends.Rate, ends.Count, full.Value * ends.Gigabits, full, classSize);
     }
 
     private bool Counts(int link) => !Fabric.Map.IsAccess(Links[link]) || !Fabric.HasInside || Utilisation(link) > Full;

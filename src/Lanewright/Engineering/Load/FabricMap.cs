@@ -25,7 +25,7 @@ public sealed class FabricMap
                 ? FabricNode.Switch(kind)
                 : FabricNode.Hosts(kind, devicesOf[node].Length));
         Graph = new FabricGraph(nodes.MoveToImmutable(), fabric.Links);
-        Inside = new FabricGraph(Graph.Nodes, [.. fabric.Links.Select(l => IsAccess(l) ? l with { Rate = l.Rate * Headroom } : l)]);
+        Inside = Graph.WithWiderHostLinks(Headroom);
     }
 
     /// <summary>So much wider are host links in <see cref="Inside"/>.</summary>

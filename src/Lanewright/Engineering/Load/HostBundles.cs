@@ -8,7 +8,6 @@ internal sealed class HostBundles
     private readonly PlanNetwork network;
     private readonly Func<int, int> roleOf;
     private readonly List<ImmutableArray<int>.Builder> devices = [];
-    private readonly Dictionary<(int Group, int Role), int> kinds = [];
 
     private HostBundles(PlanNetwork network, Func<int, int> roleOf)
     {
@@ -26,7 +25,7 @@ internal sealed class HostBundles
     /// <summary>Number of each host in its bundle.</summary>
     public int[] MemberOf { get; }
 
-    /// <summary>Kind of each node: group and role.</summary>
+    /// <summary>Kind of each node: its group. What a demand makes of a bundle, its traffic tells.</summary>
     public List<int> KindOf { get; }
 
     /// <summary>Devices of each node.</summary>
@@ -37,7 +36,7 @@ internal sealed class HostBundles
     {
         var bundles = new HostBundles(network, roleOf);
         for (var device = 0; device < bundles.NodeOf.Length; device++)
-            if (network.IsSwitch(device) && network.HasLinks(device)) bundles.Add(device, role: 0);
+            if (network.IsSwitch(device) && network.HasLinks(device)) bundles.Add(device);
         var byPlace = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var device = 0; device < bundles.NodeOf.Length; device++)
             if (!network.IsSwitch(device) && network.HasLinks(device)) bundles.AddHost(device, byPlace);
@@ -49,13 +48,13 @@ internal sealed class HostBundles
         if (network.UpLinks(host).Length != network.LinkCount(host))
         {
             // Linked to another host: nothing else is attached like it.
-            Add(host, roleOf(host));
+            Add(host);
             return;
         }
         var place = PlaceOf(host);
         if (!byPlace.TryGetValue(place, out var node))
         {
-            byPlace[place] = Add(host, roleOf(host));
+            byPlace[place] = Add(host);
             return;
         }
         NodeOf[host] = node;
@@ -63,11 +62,9 @@ internal sealed class HostBundles
         devices[node].Add(host);
     }
 
-    private int Add(int device, int role)
+    private int Add(int device)
     {
-        var kind = (network.Plan.Devices.Group(device).Index, role);
-        if (!kinds.TryGetValue(kind, out var number)) kinds[kind] = number = kinds.Count;
-        KindOf.Add(number);
+        KindOf.Add(network.Plan.Devices.Group(device).Index);
         NodeOf[device] = devices.Count;
         devices.Add(ImmutableArray.CreateBuilder<int>());
         devices[^1].Add(device);

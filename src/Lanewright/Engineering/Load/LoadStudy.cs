@@ -20,9 +20,16 @@ public sealed class LoadStudy
         {
             var own = demands.Where(d => d.Network == network.Name).ToImmutableArray();
             if (own.IsEmpty) continue;
-            var fabric = new FabricStudy(FabricMap.Of(network, DemandRoles.Of(plan, own)), design, plan.Policy, rule);
-            fabrics.Add(fabric);
-            studies.AddRange(own.Select(demand => new DemandStudy(fabric, demand, demands)));
+            FabricStudy Fabric(Func<int, int> roleOf) => new(FabricMap.Of(network, roleOf), design, plan.Policy, rule);
+            var whole = Fabric(_ => 0);
+            fabrics.Add(whole);
+            foreach (var demand in own)
+            {
+                var together = own.Where(d => d == demand || demand.With.Contains(d.Name)).ToList();
+                // Bundles never mix groups, so only a demand of parts of groups needs bundles of its own.
+                var fabric = DemandRoles.AreByGroup(plan, together) ? whole : Fabric(DemandRoles.Of(plan, together));
+                studies.Add(new DemandStudy(fabric, demand, together));
+            }
         }
         Fabrics = fabrics.ToImmutable();
         Demands = [.. studies.OrderBy(s => s.Demand.Index)];
@@ -31,7 +38,7 @@ public sealed class LoadStudy
     /// <summary>The networks of the plan, those without a demand as well.</summary>
     public ImmutableArray<PlanNetwork> Networks { get; }
 
-    /// <summary>The networks that carry a demand.</summary>
+    /// <summary>The networks that carry a demand, with bundles as large as can be.</summary>
     public ImmutableArray<FabricStudy> Fabrics { get; }
 
     /// <summary>One study a demand, in the order of the demands.</summary>

@@ -10,22 +10,20 @@ internal sealed class HostsCutByOneFailure() : Rule("LW3109", nameof(HostsCutByO
     public override void Judge(Judgement judgement)
     {
         if (!judgement.IsWhole) return;
-        foreach (var fabric in judgement.Load.Fabrics)
+        foreach (var network in judgement.Load.Demands.GroupBy(d => d.Fabric.Map.Network))
         {
-            var studies = judgement.Load.Demands.Where(d => d.Fabric == fabric).ToList();
-            if (studies.Select(s => s.Sweep).FirstOrDefault(s => s is not null) is not { } sweep) continue;
-            foreach (var kind in sweep.Classes.Where(c => c.MembersCut > 0).GroupBy(c => c.Kind).OrderBy(g => g.Key))
-                Judge(judgement, fabric, studies[0], kind);
+            if (network.FirstOrDefault(s => s.Sweep is not null) is not { Sweep: { } sweep } study) continue;
+            foreach (var kind in sweep.Classes.Where(c => c.MembersCut > 0).GroupBy(c => c.Kind).OrderBy(g => g.Key)) Judge(judgement, study, kind);
         }
     }
 
-    private void Judge(Judgement judgement, FabricStudy fabric, DemandStudy study, IEnumerable<FailureClass> classes)
+    private void Judge(Judgement judgement, DemandStudy study, IEnumerable<FailureClass> classes)
     {
         var (worst, hosts, units) = ((FailureUnit?)null, new List<int>(), 0L);
         foreach (var failure in classes)
         {
-            var unit = fabric.Failures[failure.Units[0]];
-            var cut = CutHosts.WithTwoWays(fabric.Map, unit.Outage);
+            var unit = study.Fabric.Failures[failure.Units[0]];
+            var cut = CutHosts.WithTwoWays(study.Fabric.Map, unit.Outage);
             if (cut.Count == 0) continue;
             units += failure.Size;
             if (cut.Count > hosts.Count) (worst, hosts) = (unit, cut);

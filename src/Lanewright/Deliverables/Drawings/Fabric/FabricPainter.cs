@@ -9,6 +9,7 @@ internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPict
     private const double Thinnest = 1.1;
     private const double Thickest = 7;
     private const int MostFigures = 12;
+    private const double NearLower = 0.66;
 
     /// <summary>Width of a line by what it carries.</summary>
     public static double WidthOf(Share utilisation) => Thinnest + ((Thickest - Thinnest) * Math.Min(1, utilisation.Value));
@@ -86,11 +87,13 @@ internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPict
     {
         var below = picture.Edges.Where(e => picture.Nodes[e.Upper].Tier == tier && picture.Nodes[e.Lower].Tier < tier).ToList();
         if (below.Count > MostFigures) return;
+        // Figures stand where the lines are furthest apart: near the row with more boxes.
+        var isWideBelow = below.Select(e => e.Lower).Distinct().Count() >= below.Select(e => e.Upper).Distinct().Count();
+        var along = isWideBelow ? NearLower : 1 - NearLower;
         foreach (var edge in below)
         {
             var lower = picture.Nodes[edge.Lower].Tier;
             var (top, bottom) = (layout.Top(tier) + layout.Height(tier), layout.Top(lower));
-            const double along = 0.72;
             var x = layout.Centre(edge.Upper) + ((layout.Centre(edge.Lower) - layout.Centre(edge.Upper)) * along);
             canvas.Text(x, top + ((bottom - top) * along) + 4, LoadWords.Percent(edge.Worst), "small bold halo mid");
         }
