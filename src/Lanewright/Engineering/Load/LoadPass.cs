@@ -23,7 +23,7 @@ internal sealed class LoadPass
         this.traffic = traffic;
         this.direct = direct;
         block = new PathBlock(arcs);
-        paths = rule == SplitRule.PathWeighted ? new PathCounts(arcs, block) : null;
+        paths = rule == SplitRule.PathWeighted ? new PathCounts(arcs, block, areLinks: false) : null;
         flow = new double[arcs.NodeCount * Lanes];
         column = new double[traffic.Ends.Length];
         scratch = new double[graph.OriginCount];
@@ -51,7 +51,7 @@ internal sealed class LoadPass
             for (var entry = block.LevelStarts[level]; entry < block.LevelStarts[level + 1]; entry++)
             {
                 if (paths is null) DivideByHops(block.NodeOf(entry), block.LanesOf(entry));
-                else DivideByPaths(block.NodeOf(entry), block.LanesOf(entry), paths.Rows);
+                else DivideByPaths(block.NodeOf(entry), block.LanesOf(entry), paths);
             }
             block.Unmark(level - 1);
         }
@@ -127,19 +127,18 @@ internal sealed class LoadPass
     }
 
     /// <summary>Divides what a node has over its next-hop links in proportion to the paths behind each.</summary>
-    private void DivideByPaths(int node, uint lanes, double[] counts)
+    private void DivideByPaths(int node, uint lanes, PathCounts counts)
     {
         var has = LaneRow.Load(flow, node).Keep(lanes);
         if (has.Sum() == 0) return;
         var hops = block.NextHops(node, lanes, hopArcs, hopLanes);
         var behind = LaneRow.All(0);
-        for (var i = 0; i < hops; i++)
-            behind += LaneRow.Load(counts, arcs.Target[hopArcs[i]]).Keep(hopLanes[i]) * LaneRow.All(arcs.Count[hopArcs[i]]);
+        for (var i = 0; i < hops; i++) behind += counts.WeightOf(hopArcs[i]).Keep(hopLanes[i]);
         var share = (has / behind).Keep(lanes);
         for (var i = 0; i < hops; i++)
         {
             var arc = hopArcs[i];
-            var part = share * LaneRow.Load(counts, arcs.Target[arc]).Keep(hopLanes[i]) * LaneRow.All(arcs.Count[arc]);
+            var part = share * counts.WeightOf(arc).Keep(hopLanes[i]);
             ArcGigabits[arc] += part.Sum();
             (LaneRow.Load(flow, arcs.Target[arc]) + part).Store(flow, arcs.Target[arc]);
         }

@@ -65,6 +65,13 @@ internal sealed class PathBlock
         LevelStarts.RemoveAt(LevelStarts.Count - 1);
     }
 
+    /// <summary>Marks the switches of a level that are wanted.</summary>
+    public void Mark(int level, bool[] wanted)
+    {
+        for (var entry = LevelStarts[level]; entry < LevelStarts[level + 1]; entry++)
+            if (wanted[entryNode[entry]] && !arcs.IsTerminal[entryNode[entry]]) marks[entryNode[entry]] = entryLanes[entry];
+    }
+
     /// <summary>Marks the switches of a level, so that <see cref="NextHops"/> of the level behind it finds them.</summary>
     public void Mark(int level)
     {

@@ -1,8 +1,8 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>The number of shortest paths from every node to the destinations of a block, by lane. Only ratios within a distance are used,
-/// so a distance whose numbers grow out of hand is scaled down as a whole.</summary>
-internal sealed class PathCounts(FabricArcs arcs, PathBlock block)
+/// <summary>What each node divides its traffic by, towards the destinations of a block, by lane: its next-hop links, or the shortest paths
+/// behind it. Of paths only ratios within a distance are used, so a distance whose numbers grow out of hand is scaled down as a whole.</summary>
+internal sealed class PathCounts(FabricArcs arcs, PathBlock block, bool areLinks)
 {
     private readonly int[] hopArcs = new int[arcs.MostArcs + 1];
     private readonly uint[] hopLanes = new uint[arcs.MostArcs + 1];
@@ -11,6 +11,10 @@ internal sealed class PathCounts(FabricArcs arcs, PathBlock block)
     public double[] Rows { get; } = new double[arcs.NodeCount * PathBlock.Lanes];
 
     private static double TooMany => Math.Pow(2, PathBlock.Lanes * PathBlock.Lanes);
+
+    /// <summary>What an arc to a node weighs when traffic is divided.</summary>
+    public LaneRow WeightOf(int arc) =>
+        areLinks ? LaneRow.All(arcs.Count[arc]) : LaneRow.Load(Rows, arcs.Target[arc]) * LaneRow.All(arcs.Count[arc]);
 
     /// <summary>Counts for the destinations that the block has searched.</summary>
     public void Count(ReadOnlySpan<Destination> destinations)
@@ -28,13 +32,12 @@ internal sealed class PathCounts(FabricArcs arcs, PathBlock block)
                 var node = block.NodeOf(entry);
                 var hops = block.NextHops(node, block.LanesOf(entry), hopArcs, hopLanes);
                 var row = LaneRow.All(0);
-                for (var i = 0; i < hops; i++)
-                    row += LaneRow.Load(Rows, arcs.Target[hopArcs[i]]).Keep(hopLanes[i]) * LaneRow.All(arcs.Count[hopArcs[i]]);
+                for (var i = 0; i < hops; i++) row += WeightOf(hopArcs[i]).Keep(hopLanes[i]);
                 (LaneRow.Load(Rows, node) + row).Store(Rows, node);
                 most = Math.Max(most, row.Sum());
             }
             block.Unmark(level - 1);
-            if (most > TooMany) Scale(level, 1 / most);
+            if (most > TooMany && !areLinks) Scale(level, 1 / most);
         }
     }
 
