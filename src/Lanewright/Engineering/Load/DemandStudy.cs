@@ -24,7 +24,9 @@ public sealed class DemandStudy
         worstCase = new(() => IsHose && fabric.Rule != SplitRule.Ideal
             ? HoseWorstCase.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule)
             : null);
-        classes = new(() => SymmetryClasses.Of(fabric.Map.Graph, Traffic));
+        classes = new(() => IsHose
+            ? SymmetryClasses.Of(fabric.InsideOrAll, TrafficMatrix.AllToAll(fabric.Map.Terminals(demand.Senders, demand.Rate)))
+            : SymmetryClasses.Of(fabric.Map.Graph, Traffic));
         sweep = new(() => Traffic is null ? null : FailureSweep.Of(fabric.InsideOrAll, Traffic, fabric.Rule, fabric.Failures));
         worstOf = new(WorstOfLinks);
         throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
@@ -50,6 +52,42 @@ public sealed class DemandStudy
 
     /// <summary>What each single failure does; null for a hose, without traffic, and where the ideal split is too large to solve.</summary>
     public FailureSweep? Sweep => sweep.Value;
+
+    /// <summary>Collisions of few large flows; null where the demand states none.</summary>
+    public FlowCollisions? Collisions => FlowCollisions.Of(this);
+
+    /// <summary>What waits before the receiver of an incast when all its senders hand over a burst at once; null for other demands.</summary>
+    public IncastQueue? Queue
+    {
+        get
+        {
+            if (Demand.Kind != DemandKind.Incast || Traffic is null) return null;
+            var rate = Demand.Rate ?? Fabric.Map.LineRate(Demand.Senders[0]);
+            var burst = Fabric.Map.Plan.Standards.Practice("burst", "size").Value;
+            var senders = Demand.Senders.Except(Demand.Receivers).Count();
+            return senders == 0 ? null : IncastQueue.Of(senders, rate, Fabric.Map.LineRate(Demand.Receivers[0]), burst);
+        }
+    }
+
+    /// <summary>The share of time in which no link is fuller than allowed and no host cut off; null where the plan states no failure rates,
+    /// and without a sweep.</summary>
+    public ShareInterval? Availability
+    {
+        get
+        {
+            if (Fabric.Policy.FailureRates.IsEmpty || Sweep is not { } sweep) return null;
+            var up = Fabric.Policy.FailureRates.ToImmutableDictionary(
+                r => PlanFailures.KindOf(r.Part), r => Load.Availability.OfUnit(r.PerYear, TimeSpan.FromHours(r.Repair.Hours)));
+            return Load.Availability.OfFabric(sweep, Share.From(Limit), up);
+        }
+    }
+
+    /// <summary>What every two failures at once do; null without traffic and under the ideal split.</summary>
+    /// <param name="most">Pairs computed at most; more are sampled.</param>
+    /// <param name="seed">Fixes the sample.</param>
+    public FailurePairs? Pairs(int most, ulong seed) => Traffic is null || Fabric.Rule == SplitRule.Ideal
+        ? null
+        : FailurePairs.Of(Fabric.InsideOrAll, Traffic, Fabric.Rule, Fabric.Failures, most, seed);
 
     /// <summary>How far the demand can grow under the best split; null without traffic.</summary>
     public Throughput? Throughput => throughput.Value;

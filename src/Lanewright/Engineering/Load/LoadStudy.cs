@@ -56,7 +56,11 @@ public sealed class LoadStudy
     public LoadStudy Asked(Plan plan, SplitRule? rule) => new(
         plan, design, Networks, plan.Demands.IsEmpty ? OwnQuestions(Networks[0]) : plan.Demands, rule ?? RuleOf(plan.Policy.Split));
 
-    private static SplitRule RuleOf(TrafficSplit split) => split switch
+    /// <summary>The network of a demand, with bundles as large as can be.</summary>
+    public FabricStudy FabricOf(DemandStudy study) => Fabrics.First(f => f.Map.Network == study.Fabric.Map.Network);
+
+    /// <summary>The rule a plan's word for a split means.</summary>
+    public static SplitRule RuleOf(TrafficSplit split) => split switch
     {
         TrafficSplit.PathWeighted => SplitRule.PathWeighted,
         TrafficSplit.Ideal => SplitRule.Ideal,

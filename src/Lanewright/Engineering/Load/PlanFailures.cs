@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
+using Lanewright.Model.Demands;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
@@ -32,6 +33,17 @@ public sealed class PlanFailures
         failures.AddFeeds();
         return failures.units.ToImmutable();
     }
+
+    /// <summary>What a plan calls a failing part.</summary>
+    public static FailureKind KindOf(FailingPart part) => part switch
+    {
+        FailingPart.Link => FailureKind.Link,
+        FailingPart.Module => FailureKind.Module,
+        FailingPart.Switch => FailureKind.Switch,
+        FailingPart.Cable => FailureKind.Cable,
+        FailingPart.Rack => FailureKind.Rack,
+        _ => FailureKind.Feed,
+    };
 
     private void AddLinks()
     {

@@ -36,6 +36,14 @@ public static class LoadWords
         _ => "tray",
     };
 
+    /// <summary>How a bisection was found, in a word or two.</summary>
+    public static string Proof(BisectionProof proof) => proof switch
+    {
+        BisectionProof.Enumerated => "enumerated",
+        BisectionProof.BoundsMeet => "bounds meet",
+        _ => "bounds",
+    };
+
     /// <summary>A link by its ends in the direction that is fuller.</summary>
     public static string Link(FabricMap map, BusyLink link) => $"{map.Name(link.From)} to {map.Name(link.To)}";
 
