@@ -7,11 +7,11 @@ namespace Lanewright.Engineering.Load;
 /// proven alike within the work allowed stays apart, so classes may be too fine and are never too coarse.</summary>
 public sealed class SymmetryClasses
 {
-    private SymmetryClasses(ImmutableArray<int> nodeClasses, ImmutableArray<int> linkClasses, ImmutableArray<int> unitClasses, Orbits orbits)
+    private SymmetryClasses(ImmutableArray<int> nodeClasses, ImmutableArray<int> linkClasses, ColouredGraph coloured, Orbits orbits)
     {
         NodeClasses = nodeClasses;
         LinkClasses = linkClasses;
-        UnitClasses = unitClasses;
+        Coloured = coloured;
         Orbits = orbits;
     }
 
@@ -21,8 +21,8 @@ public sealed class SymmetryClasses
     /// <summary>The class of each link: the lowest link that is alike, in either direction.</summary>
     public ImmutableArray<int> LinkClasses { get; }
 
-    /// <summary>The class of each unit that fails together: any number, equal for units that are alike.</summary>
-    internal ImmutableArray<int> UnitClasses { get; }
+    /// <summary>What the symmetries keep.</summary>
+    internal ColouredGraph Coloured { get; }
 
     /// <summary>The symmetries behind the classes.</summary>
     internal Orbits Orbits { get; }
@@ -52,7 +52,7 @@ public sealed class SymmetryClasses
         return new SymmetryClasses(
             [.. Enumerable.Range(0, graph.Nodes.Length).Select(orbits.OfVertex)],
             [.. Enumerable.Range(0, graph.Links.Length).Select(links.Find)],
-            [.. coloured.UnitVertices.Select(orbits.OfVertex)],
+            coloured,
             orbits);
     }
 }

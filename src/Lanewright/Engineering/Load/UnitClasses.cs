@@ -26,7 +26,7 @@ internal sealed class UnitClasses
     {
         ImmutableArray<int> compound = [.. Enumerable.Range(0, units.Length).Where(u => IsCompound(units[u].Outage))];
         var symmetry = SymmetryClasses.Of(graph, traffic, [.. compound.Select(u => units[u])]);
-        var vertices = compound.Select((unit, i) => (unit, symmetry.UnitClasses[i])).ToDictionary();
+        var vertices = compound.Select((unit, i) => (unit, symmetry.Orbits.OfVertex(symmetry.Coloured.UnitVertices[i]))).ToDictionary();
         var classes = new Dictionary<(FailureKind, int, int, int), List<int>>();
         for (var unit = 0; unit < units.Length; unit++)
         {
