@@ -31,7 +31,7 @@ internal static class LoadPrinter
         var devices = fabric.Map.Plan.Devices;
         Screen.Line($"split {LoadWords.Split(fabric.Rule)}");
         foreach (var tier in fabric.Oversubscription)
-            Screen.Line($"tier {tier.Tier}: {tier.Switches} switches, {devices.Name(tier.Device)} takes {tier.Below} from below and passes "
+            Screen.Line($"tier {tier.Tier}: {tier.Switches} {(tier.Switches == 1 ? "switch" : "switches")}, {devices.Name(tier.Device)} takes {tier.Below} from below and passes "
                 + $"{tier.Above} on, {Numerals.Plain(Math.Round(tier.Ratio, 2))}:1");
         var bisection = fabric.Bisection;
         Screen.Line($"bisection {Numerals.Shown(bisection.AtLeast.Gigabits, "Gb/s")} each way"
@@ -50,7 +50,7 @@ internal static class LoadPrinter
     }
 
     private static string Delay(Delay delay) =>
-        $"{Numerals.Shown(delay.Total.Nanoseconds / 1000, "us")} over {delay.Links} links and {delay.Switches} switches";
+        $"{Numerals.Shown(delay.Total.Nanoseconds / 1000, "us")} over {delay.Links} links and {delay.Switches} {(delay.Switches == 1 ? "switch" : "switches")}";
 
     private static void Demand(DemandStudy study)
     {
@@ -72,13 +72,16 @@ internal static class LoadPrinter
         Failures(study);
     }
 
-    private static void Busiest(DemandStudy study) => Screen.Print(
-        ["fullest links", "parallel", "alike", "rate", "carried", "in use"],
-        study.Busiest(MostBusiest).Select(b => (IReadOnlyList<string>)
+    private static void Busiest(DemandStudy study)
+    {
+        var busiest = study.Busiest(MostBusiest);
+        if (busiest.IsEmpty) return;
+        Screen.Print(["fullest links", "parallel", "alike", "rate", "carried", "in use"], busiest.Select(b => (IReadOnlyList<string>)
         [
             LoadWords.Link(study.Fabric.Map, b), Numerals.Whole(b.Parallel), Numerals.Whole(b.ClassSize), b.Rate.ToString(),
             Numerals.Shown(b.Gigabits, "Gb/s"), LoadWords.Percent(b.Utilisation),
         ]));
+    }
 
     private static void Failures(DemandStudy study)
     {

@@ -30,8 +30,8 @@ internal sealed class LoadDemandJson(Utf8JsonWriter writer, DemandStudy study, L
             return;
         }
         writer.WriteStartObject("throughput");
-        writer.Number("atLeast", throughput.AtLeast.Value);
-        writer.Number("atMost", throughput.AtMost.Value);
+        writer.Figure("atLeast", throughput.AtLeast.Value);
+        writer.Figure("atMost", throughput.AtMost.Value);
         writer.WriteBoolean("exact", throughput.IsExact);
         writer.WriteEndObject();
     }
@@ -47,14 +47,14 @@ internal sealed class LoadDemandJson(Utf8JsonWriter writer, DemandStudy study, L
         writer.WriteString("switch", study.Fabric.Map.Plan.Devices.Name(met.Device));
         writer.WriteNumber("flows", met.Flows);
         writer.WriteNumber("links", met.Uplinks);
-        writer.Number("flowRate", met.FlowRate.Gigabits);
-        writer.Number("linkRate", met.LinkRate.Gigabits);
+        writer.Figure("flowRate", met.FlowRate.Gigabits);
+        writer.Figure("linkRate", met.LinkRate.Gigabits);
         writer.WriteNumber("noCollision", met.Hash.NoCollision.Value);
-        writer.Number("busyLinks", met.Hash.BusyLinks);
-        writer.Number("busiestFlows", met.Hash.BusiestFlows);
-        writer.Number("sharingFlows", met.Hash.SharingFlows);
-        writer.Number("lineRateThroughput", met.Hash.Throughput.Value);
-        writer.Number("busiestUtilisation", met.BusiestUtilisation.Value);
+        writer.Figure("busyLinks", met.Hash.BusyLinks);
+        writer.Figure("busiestFlows", met.Hash.BusiestFlows);
+        writer.Figure("sharingFlows", met.Hash.SharingFlows);
+        writer.Figure("lineRateThroughput", met.Hash.Throughput.Value);
+        writer.Figure("busiestUtilisation", met.BusiestUtilisation.Value);
         writer.WriteEndObject();
     }
 
@@ -66,8 +66,8 @@ internal sealed class LoadDemandJson(Utf8JsonWriter writer, DemandStudy study, L
             return;
         }
         writer.WriteStartObject("incast");
-        writer.Number("overload", queue.Overload.Value);
-        writer.Number("queueBytes", queue.QueueBytes);
+        writer.Figure("overload", queue.Overload.Value);
+        writer.Figure("queueBytes", queue.QueueBytes);
         writer.WriteEndObject();
     }
 
@@ -82,7 +82,7 @@ internal sealed class LoadDemandJson(Utf8JsonWriter writer, DemandStudy study, L
         writer.WriteNumber("count", pairs.PairCount);
         writer.WriteNumber("evaluated", pairs.Evaluated);
         writer.WriteBoolean("exact", pairs.IsExact);
-        writer.Number("maxUtilisation", pairs.WorstUtilisation.Value);
+        writer.Figure("maxUtilisation", pairs.WorstUtilisation.Value);
         writer.WriteStartArray("worst");
         foreach (var unit in pairs.WorstPair)
             writer.WriteStringValue($"{LoadWords.Failure(study.Fabric.Failures[unit].Kind)} {study.Fabric.Failures[unit].Name}");

@@ -30,9 +30,9 @@ public static class LoadJson
             writer.WriteNumber("tier", tier.Tier);
             writer.WriteNumber("switches", tier.Switches);
             writer.WriteString("worst", fabric.Map.Plan.Devices.Name(tier.Device));
-            writer.Number("below", tier.Below.Gigabits);
-            writer.Number("above", tier.Above.Gigabits);
-            writer.Number("ratio", tier.Ratio);
+            writer.Figure("below", tier.Below.Gigabits);
+            writer.Figure("above", tier.Above.Gigabits);
+            writer.Figure("ratio", tier.Ratio);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
@@ -46,9 +46,9 @@ public static class LoadJson
     /// <summary>The keys that the answer as a whole and each demand have alike.</summary>
     internal static void WriteHeadline(Utf8JsonWriter writer, DemandStudy study, (FabricStudy Fabric, HoseWorstCase Case)? worst)
     {
-        writer.Number("maxUtilisation", study.MaxUtilisation.Value);
-        writer.Number("maxAccessUtilisation", study.MaxAccessUtilisation.Value);
-        writer.Number("unrouted", study.UnroutedGigabits);
+        writer.Figure("maxUtilisation", study.MaxUtilisation.Value);
+        writer.Figure("maxAccessUtilisation", study.MaxAccessUtilisation.Value);
+        writer.Figure("unrouted", study.UnroutedGigabits);
         WriteBusiest(writer, study);
         WriteWorstCase(writer, worst);
         WriteFailures(writer, study);
@@ -63,9 +63,9 @@ public static class LoadJson
             writer.WriteString("from", study.Fabric.Map.Name(busy.From));
             writer.WriteString("to", study.Fabric.Map.Name(busy.To));
             writer.WriteNumber("links", busy.Parallel);
-            writer.Number("rate", busy.Rate.Gigabits);
-            writer.Number("gigabits", busy.Gigabits);
-            writer.Number("utilisation", busy.Utilisation.Value);
+            writer.Figure("rate", busy.Rate.Gigabits);
+            writer.Figure("gigabits", busy.Gigabits);
+            writer.Figure("utilisation", busy.Utilisation.Value);
             writer.WriteNumber("classSize", busy.ClassSize);
             writer.WriteEndObject();
         }
@@ -81,8 +81,8 @@ public static class LoadJson
         }
         var ends = map.Graph.Links[link.Link];
         writer.WriteStartObject("worstCase");
-        writer.Number("maxUtilisation", link.Utilisation.Value);
-        writer.Number("atMost", link.AtMost.Value);
+        writer.Figure("maxUtilisation", link.Utilisation.Value);
+        writer.Figure("atMost", link.AtMost.Value);
         writer.WriteString("from", map.Name(link.FromA ? ends.A : ends.B));
         writer.WriteString("to", map.Name(link.FromA ? ends.B : ends.A));
         writer.WriteNumber("classSize", link.ClassSize);
@@ -92,7 +92,7 @@ public static class LoadJson
             writer.WriteStartObject();
             writer.WriteString("from", map.Name(flow.From));
             writer.WriteString("to", map.Name(flow.To));
-            writer.Number("gigabits", flow.Rate.Gigabits);
+            writer.Figure("gigabits", flow.Rate.Gigabits);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
@@ -110,9 +110,9 @@ public static class LoadJson
             writer.WriteString("what", $"{LoadWords.Failure(failure.Kind)} {units[failure.Units[0]].Name}");
             writer.WriteString("kind", LoadWords.Failure(failure.Kind));
             writer.WriteNumber("classSize", failure.Size);
-            writer.Number("maxUtilisation", failure.MaxUtilisation.Value);
+            writer.Figure("maxUtilisation", failure.MaxUtilisation.Value);
             writer.WriteNumber("hostsCut", failure.MembersCut);
-            writer.Number("unrouted", failure.UnroutedGigabits);
+            writer.Figure("unrouted", failure.UnroutedGigabits);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
@@ -120,8 +120,8 @@ public static class LoadJson
 
     private static void WriteBisection(Utf8JsonWriter writer, Bisection bisection)
     {
-        writer.Number("bisection", bisection.AtLeast.Gigabits);
-        writer.Number("bisectionAtMost", bisection.AtMost.Gigabits);
+        writer.Figure("bisection", bisection.AtLeast.Gigabits);
+        writer.Figure("bisectionAtMost", bisection.AtMost.Gigabits);
         writer.WriteString("bisectionProof", LoadWords.Proof(bisection.Proof));
     }
 
@@ -145,11 +145,14 @@ public static class LoadJson
             writer.WriteString("to", fabric.Map.Name(to));
             writer.WriteNumber("links", delay.Links);
             writer.WriteNumber("switches", delay.Switches);
-            writer.Number("ns", delay.Total.Nanoseconds);
-            writer.Number("switchingNs", delay.Switching.Nanoseconds);
-            writer.Number("codingNs", delay.Coding.Nanoseconds);
-            writer.Number("wayNs", delay.Way.Nanoseconds);
+            writer.Figure("ns", delay.Total.Nanoseconds);
+            writer.Figure("switchingNs", delay.Switching.Nanoseconds);
+            writer.Figure("codingNs", delay.Coding.Nanoseconds);
+            writer.Figure("wayNs", delay.Way.Nanoseconds);
             writer.WriteEndObject();
         }
     }
+
+    /// <summary>A number with the places that count: shares of loads are exact fractions, and six decimals would hide it.</summary>
+    internal static void Figure(this Utf8JsonWriter writer, string name, double value) => writer.WriteNumber(name, Math.Round(value, 12) + 0.0);
 }

@@ -118,6 +118,10 @@ public sealed class DemandStudy
     /// <summary>The ideal split must not think itself done when the fullest link is one that a host fills by itself.</summary>
     private FabricGraph Solved => Fabric.Rule == SplitRule.Ideal ? Fabric.InsideOrAll : Fabric.Map.Graph;
 
+    /// <summary>What flows over a link from one of its ends, in Gb/s; nothing for a hose.</summary>
+    public double GigabitsFrom(int link, int node) =>
+        Loads is not { } solved ? 0 : Links[link].A == node ? solved.GigabitsFromA(link) : solved.GigabitsFromB(link);
+
     /// <summary>How full the fuller direction of a link is.</summary>
     public Share Utilisation(int link)
     {

@@ -4,7 +4,7 @@ namespace Lanewright.Engineering.Load;
 
 /// <summary>What becomes of few large flows that a leaf deals out over its uplinks by a hash.</summary>
 /// <param name="Device">The leaf whose flows are most for its uplinks.</param>
-/// <param name="Flows">Large flows that enter it from its hosts at a time.</param>
+/// <param name="Flows">Large flows that it passes up at a time.</param>
 /// <param name="Uplinks">Its equal-cost uplinks.</param>
 /// <param name="FlowRate">Rate of one flow.</param>
 /// <param name="LinkRate">Rate of one uplink.</param>
@@ -23,6 +23,7 @@ public sealed record FlowCollisions(
     {
         var network = study.Fabric.Map.Network;
         if (study.Demand.Flows is not { } each) return null;
+        if (study.Loads is null) return null;
         var flowsOf = new SortedDictionary<int, double>();
         foreach (var host in study.Demand.Senders)
         {
@@ -34,8 +35,8 @@ public sealed record FlowCollisions(
             }
         }
         var crowded = flowsOf.Where(f => network.UpLinks(f.Key).Length > 1)
-            .Select(f => (Leaf: f.Key, Flows: (int)Math.Ceiling(f.Value), Uplinks: network.UpLinks(f.Key).Length))
-            .Where(f => f.Flows <= MostFlows)
+            .Select(f => (Leaf: f.Key, Flows: (int)Math.Round(f.Value * ShareThatLeaves(study, f.Key)), Uplinks: network.UpLinks(f.Key).Length))
+            .Where(f => f.Flows is > 0 and <= MostFlows)
             .OrderByDescending(f => f.Flows / (double)f.Uplinks).ThenBy(f => f.Leaf)
             .ToList();
         if (crowded.Count == 0) return null;
@@ -44,5 +45,21 @@ public sealed record FlowCollisions(
         var rate = (study.Demand.Rate ?? study.Fabric.Map.LineRate(sender)).BitsPerSecond / each;
         return new FlowCollisions(device, flows, uplinks, BitRate.FromBitsPerSecond(rate),
             network.Statement(network.UpLinks(device)[0]).Rate, HashCollisions.Of(flows, uplinks));
+    }
+
+    /// <summary>The part of what a leaf takes from its hosts that it passes up: flows between its own hosts meet no other.</summary>
+    private static double ShareThatLeaves(DemandStudy study, int leaf)
+    {
+        var (map, node) = (study.Fabric.Map, study.Fabric.Map.NodeOf(leaf));
+        var (taken, passed) = (0.0, 0.0);
+        for (var link = 0; link < map.Graph.Links.Length; link++)
+        {
+            var ends = map.Graph.Links[link];
+            if (ends.A != node && ends.B != node) continue;
+            var far = ends.A == node ? ends.B : ends.A;
+            if (map.Graph.Nodes[far].IsTerminal) taken += study.GigabitsFrom(link, far);
+            else if (map.Tier(far) > map.Tier(node)) passed += study.GigabitsFrom(link, node);
+        }
+        return taken > 0 ? Math.Min(1, passed / taken) : 0;
     }
 }

@@ -29,6 +29,10 @@ internal static class FabricWords
         return isFromA ? $"{map.Name(ends.A)} to {map.Name(ends.B)}" : $"{map.Name(ends.B)} to {map.Name(ends.A)}";
     }
 
+    /// <summary>Whether a demand that runs at the same time has been reported already as filling a link as far.</summary>
+    public static bool IsSaid(DemandStudy study, Dictionary<string, Share> said, Share full) =>
+        study.Demand.With.Any(w => said.TryGetValue(w, out var before) && full.Value <= before.Value * (1 + Rounding));
+
     /// <summary>What fails, in words.</summary>
     public static string Failure(FailureUnit unit) => unit.Kind switch
     {

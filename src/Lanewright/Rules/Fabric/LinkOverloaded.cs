@@ -9,8 +9,11 @@ internal sealed class LinkOverloaded() : Rule("LW3106", nameof(LinkOverloaded))
     public override void Judge(Judgement judgement)
     {
         if (!judgement.IsWhole) return;
-        foreach (var study in judgement.Load.Demands.Where(s => s.IsOverloaded))
+        var said = new Dictionary<string, Quantities.Share>(StringComparer.Ordinal);
+        foreach (var study in judgement.Load.Demands.Where(s => s.IsOverloaded).OrderBy(s => s.Demand.With.Length))
         {
+            said[study.Demand.Name] = study.MaxUtilisation;
+            if (FabricWords.IsSaid(study, said, study.MaxUtilisation)) continue;
             var limit = judgement.Plan.Policy.MostUtilisation;
             var map = study.Fabric.Map;
             var full = FabricWords.Percent(study.MaxUtilisation);

@@ -1,4 +1,5 @@
 using Lanewright.Findings;
+using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Fabric;
 
@@ -10,12 +11,16 @@ internal sealed class OverloadedAfterFailure() : Rule("LW3108", nameof(Overloade
     {
         if (!judgement.IsWhole) return;
         var limit = judgement.Plan.Policy.MostUtilisation;
-        foreach (var study in judgement.Load.Demands.Where(s => !s.IsOverloaded))
+        var said = new Dictionary<string, Share>(StringComparer.Ordinal);
+        foreach (var study in judgement.Load.Demands.Where(s => !s.IsOverloaded).OrderBy(s => s.Demand.With.Length))
         {
             if (study.Sweep is not { } sweep) continue;
             var bad = sweep.Classes.Where(c => c.MaxUtilisation.Value > limit.Value + FabricWords.Rounding).ToList();
             if (bad.Count == 0) continue;
             var worst = bad.OrderByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0]).First();
+            // What runs at the same time and was reported by itself is the cause, unless this makes it worse.
+            said[study.Demand.Name] = worst.MaxUtilisation;
+            if (FabricWords.IsSaid(study, said, worst.MaxUtilisation)) continue;
             var map = study.Fabric.Map;
             var unit = study.Fabric.Failures[worst.Units[0]];
             judgement.Add(this, study.Demand.Span,
