@@ -161,7 +161,7 @@ public sealed class DemandStudy
         [
             .. Enumerable.Range(0, Links.Length)
                 .Where(l => Counts(l) && Utilisation(l) > default(Share))
-                .OrderByDescending(Utilisation).ThenBy(l => l)
+                .OrderByDescending(l => Math.Round(Utilisation(l).Value, Places)).ThenBy(l => l)
                 .DistinctBy(ClassOf)
                 .Take(most)
                 .Select(l => Busy(l, sizes[ClassOf(l)])),
@@ -175,13 +175,18 @@ public sealed class DemandStudy
     {
         var ends = Links[link];
         // The worst case of a hose is known by class, and classes do not tell directions apart.
-        var isFromA = Loads is not { } solved || solved.GigabitsFromA(link) >= solved.GigabitsFromB(link);
-        var (from, to) = isFromA ? (ends.A, ends.B) : (ends.B, ends.A);
+        // Where both directions are equally full, the one up is named.
+        var up = Fabric.Map.Tier(ends.A) <= Fabric.Map.Tier(ends.B);
+        var (from, to) = up ? (ends.A, ends.B) : (ends.B, ends.A);
+        if (Math.Round(GigabitsFrom(link, to) - GigabitsFrom(link, from), Places) > 0) (from, to) = (to, from);
         var full = Utilisation(link);
         return new BusyLink(link, from, to, ends.Rate, ends.Count, full.Value * ends.Gigabits, full, classSize);
     }
 
     private bool Counts(int link) => !Fabric.Map.IsAccess(Links[link]) || !Fabric.HasInside || Utilisation(link) > Full;
+
+    /// <summary>Decimals beyond which two loads are the same: sums in another order differ in the last places.</summary>
+    private const int Places = 3 * 3;
 
     /// <summary>Full, with room for rounding.</summary>
     private static Share Full { get; } = Share.From(1 + 1e-9);

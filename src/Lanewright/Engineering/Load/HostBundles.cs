@@ -8,6 +8,7 @@ internal sealed class HostBundles
     private readonly PlanNetwork network;
     private readonly Func<int, int> roleOf;
     private readonly List<ImmutableArray<int>.Builder> devices = [];
+    private readonly Dictionary<string, int> kinds = new(StringComparer.Ordinal);
 
     private HostBundles(PlanNetwork network, Func<int, int> roleOf)
     {
@@ -25,7 +26,7 @@ internal sealed class HostBundles
     /// <summary>Number of each host in its bundle.</summary>
     public int[] MemberOf { get; }
 
-    /// <summary>Kind of each node: its group. What a demand makes of a bundle, its traffic tells.</summary>
+    /// <summary>Kind of each node: its model, as groups of one model may well be alike. What a demand makes of a bundle, its traffic tells.</summary>
     public List<int> KindOf { get; }
 
     /// <summary>Devices of each node.</summary>
@@ -64,7 +65,9 @@ internal sealed class HostBundles
 
     private int Add(int device)
     {
-        KindOf.Add(network.Plan.Devices.Group(device).Index);
+        var model = network.Plan.Devices.Group(device).Model.Name;
+        if (!kinds.TryGetValue(model, out var kind)) kinds[model] = kind = kinds.Count;
+        KindOf.Add(kind);
         NodeOf[device] = devices.Count;
         devices.Add(ImmutableArray.CreateBuilder<int>());
         devices[^1].Add(device);

@@ -10,6 +10,7 @@ internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPict
     private const double Thickest = 7;
     private const int MostFigures = 12;
     private const double NearLower = 0.66;
+    private const double LeastFigure = 0.0005;
 
     /// <summary>Width of a line by what it carries.</summary>
     public static double WidthOf(Share utilisation) => Thinnest + ((Thickest - Thinnest) * Math.Min(1, utilisation.Value));
@@ -90,7 +91,7 @@ internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPict
         // Figures stand where the lines are furthest apart: near the row with more boxes.
         var isWideBelow = below.Select(e => e.Lower).Distinct().Count() >= below.Select(e => e.Upper).Distinct().Count();
         var along = isWideBelow ? NearLower : 1 - NearLower;
-        foreach (var edge in below)
+        foreach (var edge in below.Where(e => e.Worst.Value >= LeastFigure))
         {
             var lower = picture.Nodes[edge.Lower].Tier;
             var (top, bottom) = (layout.Top(tier) + layout.Height(tier), layout.Top(lower));

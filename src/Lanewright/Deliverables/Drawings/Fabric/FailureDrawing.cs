@@ -13,6 +13,9 @@ internal static class FailureDrawing
     private const double PlotTop = Sheet.Top + 30;
     private const double PlotBottom = PlotTop + 300;
     private const double RowStep = 18;
+    private const double LeastForWord = 12;
+    private const double RoomForWord = 52;
+    private const double DarkFrom = 0.42;
     private const int MostRows = 14;
     private const int MostSteps = 60;
 
@@ -94,7 +97,7 @@ internal static class FailureDrawing
                 step.Utilisation.Value > limit ? DrawingStyle.Accent : LoadColour.Of(step.Utilisation));
             canvas.Line(x, top, x + width - gap, top, "ink");
             if (width >= 15) canvas.Text(x + (width / 2), PlotBottom + 16, Numerals.Whole(i + 1), "small mid");
-            if (width >= 40) canvas.Text(x + (width / 2), PlotBottom + 30, LoadWords.Failure(step.Kind), "tiny soft mid");
+            Word(canvas, step, x + ((width - gap) / 2), width, top);
             if (step.HostsCut > 0) canvas.Circle(x + ((width - gap) / 2), top - 8, 3.2, "actfill");
             x += width;
         }
@@ -102,6 +105,17 @@ internal static class FailureDrawing
         if (!steps.Any(s => s.HostsCut > 0)) return;
         canvas.Circle(Right - 150, PlotTop - 12, 3.2, "actfill");
         canvas.Text(Right - 142, PlotTop - 8, "cuts hosts off", "small soft");
+    }
+
+    /// <summary>The kind stands in its bar, or over it where the bar is too low.</summary>
+    private static void Word(Canvas canvas, FailureStep step, double x, double width, double top)
+    {
+        if (width < LeastForWord) return;
+        var isIn = PlotBottom - top > RoomForWord;
+        var isDark = isIn && step.Utilisation.Value > DarkFrom;
+        var word = LoadWords.Failure(step.Kind);
+        if (width >= RoomForWord) canvas.Text(x, isIn ? PlotBottom - 6 : top - 16, word, isDark ? "small light mid" : "small mid");
+        else canvas.Upright(x + 3.5, isIn ? PlotBottom - 6 : top - 16, word, isDark ? "small light" : "small");
     }
 
     private static void Table(Canvas canvas, ImmutableArray<FailureStep> steps, double top)
