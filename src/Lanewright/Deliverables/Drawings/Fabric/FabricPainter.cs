@@ -96,7 +96,18 @@ internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPict
             var lower = picture.Nodes[edge.Lower].Tier;
             var (top, bottom) = (layout.Top(tier) + layout.Height(tier), layout.Top(lower));
             var x = layout.Centre(edge.Upper) + ((layout.Centre(edge.Lower) - layout.Centre(edge.Upper)) * along);
-            canvas.Text(x, top + ((bottom - top) * along) + 4, LoadWords.Percent(edge.Worst), "small bold halo mid");
+            var y = top + ((bottom - top) * along) + 4;
+            canvas.Text(x, y, LoadWords.Percent(edge.Worst), "small bold halo mid");
+            if (picture.IsByClass) canvas.Text(x, y + 13, ClassWords(edge), "tiny soft halo mid");
         }
     }
+
+    /// <summary>The figure is that of the fullest link; where others are emptier, their mean says so.</summary>
+    private static string ClassWords(PictureEdge edge)
+    {
+        var links = $"{Numerals.Grouped(edge.Links)} {(edge.Links == 1 ? "link" : "links")}";
+        return edge.Worst.Value - edge.Mean.Value > MeanApart ? $"mean {LoadWords.Percent(edge.Mean)}, {links}" : links;
+    }
+
+    private const double MeanApart = 0.01;
 }

@@ -8,7 +8,9 @@ namespace Lanewright.Deliverables.Drawings.Fabric;
 /// <param name="Nodes">The boxes, tier by tier from the hosts up.</param>
 /// <param name="Edges">The lines.</param>
 /// <param name="Drawn">What a box stands for, in words.</param>
-internal sealed record FabricPicture(ImmutableArray<PictureNode> Nodes, ImmutableArray<PictureEdge> Edges, string Drawn)
+/// <param name="IsByClass">Whether boxes of switches stand for several.</param>
+internal sealed record FabricPicture(
+    ImmutableArray<PictureNode> Nodes, ImmutableArray<PictureEdge> Edges, string Drawn, bool IsByClass)
 {
     /// <summary>Boxes side by side at most when each is one switch.</summary>
     public const int MostSingle = 26;
@@ -25,19 +27,27 @@ internal sealed record FabricPicture(ImmutableArray<PictureNode> Nodes, Immutabl
         {
             ("each switch, hosts by group", MostSingle, n => map.Graph.Nodes[n].IsTerminal ? GroupOf(map, n) : map.Name(n)),
             ("groups of the plan", MostClasses, n => GroupOf(map, n)),
+            ("runs of groups", MostClasses, n => StemOf(GroupOf(map, n))),
             ("device models", MostClasses, n => map.Plan.Devices.Group(map.Devices(n)[0]).Model.Name),
             ("tiers", MostClasses, n => map.Tier(n) == 0 ? "hosts" : "switches"),
         };
         var way = ways.FirstOrDefault(w => IsReadable(map, nodes, w.Name, w.Most), ways[^1]);
-        return Build(study, nodes, way.Name, way.Drawn);
+        return Build(study, nodes, way.Name, way.Drawn, way.Most == MostClasses);
     }
 
     private static string GroupOf(FabricMap map, int node) => map.Plan.Devices.Group(map.Devices(node)[0]).Name;
 
+    /// <summary>Groups that differ in their numbers alone, such as those of pods, under one name.</summary>
+    private static string StemOf(string group)
+    {
+        var stem = group.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
+        return stem.Length == group.Length || stem.Length == 0 ? group : stem + "*";
+    }
+
     private static bool IsReadable(FabricMap map, List<int> nodes, Func<int, string> name, int most) =>
         nodes.GroupBy(map.Tier).All(tier => tier.Select(name).Distinct().Count() <= most);
 
-    private static FabricPicture Build(DemandStudy study, List<int> nodes, Func<int, string> name, string drawn)
+    private static FabricPicture Build(DemandStudy study, List<int> nodes, Func<int, string> name, string drawn, bool isByClass)
     {
         var map = study.Fabric.Map;
         var boxes = new List<PictureNode>();
@@ -51,7 +61,7 @@ internal sealed record FabricPicture(ImmutableArray<PictureNode> Nodes, Immutabl
             .Where(l => boxOf.ContainsKey(map.Graph.Links[l].A) && boxOf.ContainsKey(map.Graph.Links[l].B))
             .GroupBy(l => Ends(boxOf[map.Graph.Links[l].A], boxOf[map.Graph.Links[l].B]))
             .Select(g => Edge(study, g.Key, g));
-        return new FabricPicture([.. boxes], [.. edges.OrderBy(e => e.Worst).ThenBy(e => e.Upper).ThenBy(e => e.Lower)], drawn);
+        return new FabricPicture([.. boxes], [.. edges.OrderBy(e => e.Worst).ThenBy(e => e.Upper).ThenBy(e => e.Lower)], drawn, isByClass);
     }
 
     /// <summary>Boxes are numbered from the hosts up.</summary>
