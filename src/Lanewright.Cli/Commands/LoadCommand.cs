@@ -20,7 +20,11 @@ internal static class LoadCommand
         var rule = new Option<string?>("--rule") { Description = "how switches split traffic: per-hop, path-weighted or ideal" };
         var demand = new Option<string?>("--demand") { Description = "one demand of the plan by name" };
         var pairs = new Option<bool>("--pairs") { Description = "also what two failures at once do" };
-        var seed = new Option<ulong>("--seed") { Description = "fixes the sample where there are too many pairs", DefaultValueFactory = _ => 1 };
+        var seed = new Option<ulong>("--seed")
+        {
+            Description = "fixes the sample where there are too many pairs",
+            DefaultValueFactory = _ => 1,
+        };
         var json = CommonOptions.Json();
         var command = new Command("load", "tell what the networks of a plan carry, whole and with something broken")
         {
@@ -35,7 +39,8 @@ internal static class LoadCommand
             else LoadPrinter.Print(answer);
             // Only what the plan asks for can be answered with no.
             var isAsked = judged.Plan is { Demands.IsEmpty: false };
-            return isAsked && answer.Demands.Any(d => d.IsOverloaded || d.UnroutedGigabits > 0) ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+            var isDenied = isAsked && answer.Demands.Any(d => d.IsOverloaded || d.UnroutedGigabits > 0);
+            return isDenied ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
         });
         return command;
     }

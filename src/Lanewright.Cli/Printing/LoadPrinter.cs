@@ -31,8 +31,8 @@ internal static class LoadPrinter
         var devices = fabric.Map.Plan.Devices;
         Screen.Line($"split {LoadWords.Split(fabric.Rule)}");
         foreach (var tier in fabric.Oversubscription)
-            Screen.Line($"tier {tier.Tier}: {tier.Switches} {(tier.Switches == 1 ? "switch" : "switches")}, {devices.Name(tier.Device)} takes {tier.Below} from below and passes "
-                + $"{tier.Above} on, {Numerals.Plain(Math.Round(tier.Ratio, 2))}:1");
+            Screen.Line($"tier {tier.Tier}: {LoadWords.Switches(tier.Switches)}, {devices.Name(tier.Device)} takes {tier.Below} from below "
+                + $"and passes {tier.Above} on, {Numerals.Plain(Math.Round(tier.Ratio, 2))}:1");
         var bisection = fabric.Bisection;
         Screen.Line($"bisection {Numerals.Shown(bisection.AtLeast.Gigabits, "Gb/s")} each way"
             + (bisection.IsExact ? "" : $" at least, {Numerals.Shown(bisection.AtMost.Gigabits, "Gb/s")} at most"));
@@ -50,24 +50,26 @@ internal static class LoadPrinter
     }
 
     private static string Delay(Delay delay) =>
-        $"{Numerals.Shown(delay.Total.Nanoseconds / 1000, "us")} over {delay.Links} links and {delay.Switches} {(delay.Switches == 1 ? "switch" : "switches")}";
+        $"{Numerals.Shown(delay.Total.Nanoseconds / 1000, "us")} over {delay.Links} links and {LoadWords.Switches(delay.Switches)}";
 
     private static void Demand(DemandStudy study)
     {
-        Screen.Line($"fullest link {LoadWords.Percent(study.MaxUtilisation)}, fullest host link {LoadWords.Percent(study.MaxAccessUtilisation)}"
+        Screen.Line($"fullest link {LoadWords.Percent(study.MaxUtilisation)}, "
+            + $"fullest host link {LoadWords.Percent(study.MaxAccessUtilisation)}"
             + (study.UnroutedGigabits > 0 ? $", without a path {Numerals.Shown(study.UnroutedGigabits, "Gb/s")}" : ""));
         if (study.Throughput is { } throughput)
             Screen.Line($"it could grow to {Numerals.Plain(Math.Round(throughput.AtLeast.Value, 3))} times under the best split"
                 + (throughput.IsExact ? "" : $" at least, and to {Numerals.Plain(Math.Round(throughput.AtMost.Value, 3))} at most"));
         if (study.Collisions is { } met)
-            Screen.Line($"{met.Flows} large flows over {met.Uplinks} uplinks of {study.Fabric.Map.Plan.Devices.Name(met.Device)}: none meet with a "
-                + $"chance of {LoadWords.Percent(met.Hash.NoCollision)}, the busiest uplink has {Numerals.Plain(Math.Round(met.Hash.BusiestFlows, 2))} "
-                + $"and is {LoadWords.Percent(met.BusiestUtilisation)} full");
+            Screen.Line($"{met.Flows} large flows over {met.Uplinks} uplinks of {study.Fabric.Map.Plan.Devices.Name(met.Device)}: "
+                + $"none meet with a chance of {LoadWords.Percent(met.Hash.NoCollision)}, the busiest uplink has "
+                + $"{Numerals.Plain(Math.Round(met.Hash.BusiestFlows, 2))} and is {LoadWords.Percent(met.BusiestUtilisation)} full");
         if (study.Queue is { } queue)
             Screen.Line($"the receiver is asked for {LoadWords.Percent(queue.Overload)} of what it takes; a burst of all leaves "
                 + $"{Numerals.Grouped((decimal)Math.Round(queue.QueueBytes))} bytes waiting");
         if (study.Availability is { } up)
-            Screen.Line($"fits and reaches all hosts {Numerals.Plain(up.Lower.Percent)} % to {Numerals.Plain(up.Upper.Percent)} % of the time");
+            Screen.Line($"fits and reaches all hosts {Numerals.Fixed(up.Lower.Percent, 5)} % to "
+                + $"{Numerals.Fixed(up.Upper.Percent, 5)} % of the time");
         Busiest(study);
         Failures(study);
     }
@@ -98,13 +100,15 @@ internal static class LoadPrinter
 
     private static void Pairs(DemandStudy study, FailurePairs pairs)
     {
-        var names = string.Join(" and ", pairs.WorstPair.Select(u => $"{LoadWords.Failure(study.Fabric.Failures[u].Kind)} {study.Fabric.Failures[u].Name}"));
+        var names = string.Join(" and ", pairs.WorstPair.Select(u => LoadWords.Failure(study.Fabric.Failures[u])));
         var how = pairs.IsExact ? "all computed" : $"{pairs.Evaluated} sampled";
-        Screen.Line($"two failures at once: {Numerals.Grouped(pairs.PairCount)} pairs, {how}; worst {LoadWords.Percent(pairs.WorstUtilisation)} ({names})");
+        Screen.Line($"two failures at once: {Numerals.Grouped(pairs.PairCount)} pairs, {how}; "
+            + $"worst {LoadWords.Percent(pairs.WorstUtilisation)} ({names})");
         Screen.Line($"  overload a link: {Interval(pairs.Overloading)}; cut hosts off: {Interval(pairs.Cutting)}");
     }
 
     private static string Interval(ShareInterval share) => share.Lower == share.Upper
         ? LoadWords.Percent(share.Estimate)
-        : $"{LoadWords.Percent(share.Estimate)} ({LoadWords.Percent(share.Lower)} to {LoadWords.Percent(share.Upper)} with 95 % confidence)";
+        : $"{LoadWords.Percent(share.Estimate)} "
+            + $"({LoadWords.Percent(share.Lower)} to {LoadWords.Percent(share.Upper)} with 95 % confidence)";
 }

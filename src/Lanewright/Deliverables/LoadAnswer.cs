@@ -17,7 +17,8 @@ public sealed record LoadAnswer(ImmutableArray<DemandStudy> Demands, FabricStudy
     public DemandStudy Governing => Demands.OrderBy(d => d.IsHose).ThenByDescending(d => d.IsHose ? default : d.MaxUtilisation)
         .ThenBy(d => d.Demand.Index).First();
 
-    /// <summary>The worst case that any traffic can make: of the fullest hose asked about, or of all hosts at line rate. Null under the ideal
+    /// <summary>The worst case that any traffic can make: of the fullest hose asked about, or of all hosts at line rate. Null under the
+    /// ideal
     /// split.</summary>
     public (FabricStudy Fabric, HoseWorstCase Case)? Worst
     {

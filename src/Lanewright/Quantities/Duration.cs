@@ -1,6 +1,7 @@
 namespace Lanewright.Quantities;
 
-/// <summary>A span of time: a delay or a skew on the wire, or a repair. Stored in nanoseconds. Legal: any finite value. The default is 0 ns.</summary>
+/// <summary>A span of time: a delay or a skew on the wire, or a repair. Stored in nanoseconds. Legal: any finite value. The default is 0
+/// ns.</summary>
 public readonly record struct Duration : IComparable<Duration>
 {
     private const double NanosecondsPerHour = 3.6e12;

@@ -21,7 +21,8 @@ public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<Part
     /// <summary>Other sets of links named with a finding.</summary>
     private const int MostRelated = 5;
 
-    /// <summary>Whether reading and binding found no error. What a network carries can only be judged of a plan that is whole.</summary>
+    /// <summary>Whether reading and binding found no error. What a network is and carries can only be judged of a
+    /// plan that is whole.</summary>
     public bool IsWhole { get; } = Findings.ErrorCount == 0;
 
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way

@@ -131,6 +131,9 @@ public sealed partial class TidyTests
         ("SmallestChange.cs", 5), // rank in a sort order
         ("CageBundles.cs", -1),
         ("Mating.cs", 1e-9), // rounding of the last places
+        ("DemandStudy.cs", 1e-9), // rounding of the last places
+        ("HostSending.cs", 1e-9), // rounding of the last places
+        ("PathLatency.cs", 30), // how much is searched, as a power of two
     ];
 
     [Fact]

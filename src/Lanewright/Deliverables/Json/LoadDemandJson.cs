@@ -85,7 +85,7 @@ internal sealed class LoadDemandJson(Utf8JsonWriter writer, DemandStudy study, L
         writer.Figure("maxUtilisation", pairs.WorstUtilisation.Value);
         writer.WriteStartArray("worst");
         foreach (var unit in pairs.WorstPair)
-            writer.WriteStringValue($"{LoadWords.Failure(study.Fabric.Failures[unit].Kind)} {study.Fabric.Failures[unit].Name}");
+            writer.WriteStringValue(LoadWords.Failure(study.Fabric.Failures[unit]));
         writer.WriteEndArray();
         Interval("overloading", pairs.Overloading);
         Interval("cutting", pairs.Cutting);

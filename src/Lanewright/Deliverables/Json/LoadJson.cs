@@ -107,7 +107,7 @@ public static class LoadJson
             .ThenBy(c => c.Units[0]).ToImmutableArray() ?? [])
         {
             writer.WriteStartObject();
-            writer.WriteString("what", $"{LoadWords.Failure(failure.Kind)} {units[failure.Units[0]].Name}");
+            writer.WriteString("what", LoadWords.Failure(units[failure.Units[0]]));
             writer.WriteString("kind", LoadWords.Failure(failure.Kind));
             writer.WriteNumber("classSize", failure.Size);
             writer.Figure("maxUtilisation", failure.MaxUtilisation.Value);
@@ -154,5 +154,6 @@ public static class LoadJson
     }
 
     /// <summary>A number with the places that count: shares of loads are exact fractions, and six decimals would hide it.</summary>
-    internal static void Figure(this Utf8JsonWriter writer, string name, double value) => writer.WriteNumber(name, Math.Round(value, 12) + 0.0);
+    internal static void Figure(this Utf8JsonWriter writer, string name, double value) =>
+        writer.WriteNumber(name, Math.Round(value, 12) + 0.0);
 }

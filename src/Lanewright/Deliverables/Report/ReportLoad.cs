@@ -22,8 +22,9 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
         if (studies.IsEmpty) return;
         markup.Element("h2", "What the network carries", ("id", Anchor));
         var limit = LoadWords.Percent(designed.Plan.Policy.MostUtilisation);
-        markup.Element("p", $"Traffic is split {LoadWords.Split(studies[0].Fabric.Rule)}, and {limit} of a link may be used. A host link counts only "
-            + "where it is asked for more than it carries: a host that fills its own link is no fault of the network.", ("class", "soft"));
+        markup.Element("p", $"Traffic is split {LoadWords.Split(studies[0].Fabric.Rule)}, and {limit} of a link may be used. A host link "
+            + "counts only where it is asked for more than it carries: a host that fills its own link is no fault of the network.",
+            ("class", "soft"));
         var table = HtmlTable.Open(markup, "@section", "demand", "|kind", "what is sent", "#fullest link", "#fullest host link",
             "#without a path", "#worst single failure", "#single failures over the limit", "#most hosts cut off");
         foreach (var study in studies) Row(table, study);
@@ -70,8 +71,9 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
         if (busiest.IsEmpty) return;
         var table = HtmlTable.Open(markup, "fullest links", "#parallel", "#alike", "#rate", "#carried", "#in use");
         foreach (var busy in busiest)
-            table.Row(LoadWords.Link(study.Fabric.Map, busy), Numerals.Grouped(busy.Parallel), Numerals.Grouped(busy.ClassSize), busy.Rate.ToString(),
-                Numerals.Shown(busy.Gigabits, "Gb/s"), LoadWords.Percent(busy.Utilisation));
+            table.Row(
+                LoadWords.Link(study.Fabric.Map, busy), Numerals.Grouped(busy.Parallel), Numerals.Grouped(busy.ClassSize),
+                busy.Rate.ToString(), Numerals.Shown(busy.Gigabits, "Gb/s"), LoadWords.Percent(busy.Utilisation));
         table.Close();
     }
 
@@ -84,7 +86,8 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
                 step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "");
         table.Close();
         if (steps.Length > MostFailures)
-            markup.Element("p", $"{Numerals.Grouped(steps.Length - MostFailures)} more kinds of failure do less; 'lanewright load' lists all.",
+            markup.Element("p",
+                $"{Numerals.Grouped(steps.Length - MostFailures)} more kinds of failure do less; 'lanewright load --json' lists all.",
                 ("class", "soft"));
     }
 }

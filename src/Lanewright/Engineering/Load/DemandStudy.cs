@@ -38,7 +38,8 @@ public sealed class DemandStudy
     /// <summary>The demand.</summary>
     public Demand Demand { get; }
 
-    /// <summary>What is sent, with all that runs at the same time; null for a hose, and when the network reaches no two of its hosts.</summary>
+    /// <summary>What is sent, with all that runs at the same time; null for a hose, and when the network reaches no two of its
+    /// hosts.</summary>
     public TrafficMatrix? Traffic { get; }
 
     /// <summary>Whether any traffic is meant that keeps to the hosts' rates.</summary>
@@ -56,7 +57,8 @@ public sealed class DemandStudy
     /// <summary>Collisions of few large flows; null where the demand states none.</summary>
     public FlowCollisions? Collisions => FlowCollisions.Of(this);
 
-    /// <summary>What waits before the receiver of an incast when all its senders hand over a burst at once; null for other demands.</summary>
+    /// <summary>What waits before the receiver of an incast when all its senders hand over a burst at once; null for other
+    /// demands.</summary>
     public IncastQueue? Queue
     {
         get

@@ -6,7 +6,8 @@ namespace Lanewright.Engineering.Load;
 /// <summary>A demand of a plan as a traffic matrix over the nodes of its network.</summary>
 internal static class DemandTraffic
 {
-    /// <summary>The matrix; null when fewer than two hosts of the demand are linked to the network, and for a hose, which is any matrix.</summary>
+    /// <summary>The matrix; null when fewer than two hosts of the demand are linked to the network, and for a hose, which is any
+    /// matrix.</summary>
     public static TrafficMatrix? Of(FabricMap map, Demand demand)
     {
         var senders = map.Terminals(demand.Senders, demand.Rate);

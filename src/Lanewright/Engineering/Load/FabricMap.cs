@@ -4,7 +4,8 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>A network of a plan as a graph: switches are nodes, hosts attached alike are one bundle, links alike in parallel are one.</summary>
+/// <summary>A network of a plan as a graph: switches are nodes, hosts attached alike are one bundle, links alike in parallel are
+/// one.</summary>
 public sealed class FabricMap
 {
     private readonly ImmutableArray<ImmutableArray<int>> devicesOf;
@@ -86,7 +87,8 @@ public sealed class FabricMap
         return BitRate.FromBitsPerSecond(bits);
     }
 
-    /// <summary>Hosts as terminals, bundle by bundle in the order of their first hosts; hosts the network does not reach are left out.</summary>
+    /// <summary>Hosts as terminals, bundle by bundle in the order of their first hosts; hosts the network does not reach are left
+    /// out.</summary>
     /// <param name="hosts">The hosts; a bundle takes part as a whole, which its role sees to.</param>
     /// <param name="rate">What each sends; null for what its links carry together.</param>
     public ImmutableArray<Terminal> Terminals(IEnumerable<int> hosts, BitRate? rate) =>

@@ -35,7 +35,8 @@ public sealed record FlowCollisions(
             }
         }
         var crowded = flowsOf.Where(f => network.UpLinks(f.Key).Length > 1)
-            .Select(f => (Leaf: f.Key, Flows: (int)Math.Round(f.Value * ShareThatLeaves(study, f.Key)), Uplinks: network.UpLinks(f.Key).Length))
+            .Select(f => (
+                Leaf: f.Key, Flows: (int)Math.Round(f.Value * ShareThatLeaves(study, f.Key)), Uplinks: network.UpLinks(f.Key).Length))
             .Where(f => f.Flows is > 0 and <= MostFlows)
             .OrderByDescending(f => f.Flows / (double)f.Uplinks).ThenBy(f => f.Leaf)
             .ToList();

@@ -26,7 +26,8 @@ internal sealed class HostBundles
     /// <summary>Number of each host in its bundle.</summary>
     public int[] MemberOf { get; }
 
-    /// <summary>Kind of each node: its model, as groups of one model may well be alike. What a demand makes of a bundle, its traffic tells.</summary>
+    /// <summary>Kind of each node: its model, as groups of one model may well be alike. What a demand makes of a bundle, its traffic
+    /// tells.</summary>
     public List<int> KindOf { get; }
 
     /// <summary>Devices of each node.</summary>
@@ -74,7 +75,8 @@ internal sealed class HostBundles
         return NodeOf[device];
     }
 
-    /// <summary>What has to be equal for two hosts to be alike, as text: group and role, rack, and each link's far device and rate.</summary>
+    /// <summary>What has to be equal for two hosts to be alike, as text: group and role, rack, and each link's far device and
+    /// rate.</summary>
     private string PlaceOf(int host)
     {
         var plan = network.Plan;

@@ -33,12 +33,10 @@ public sealed record PathLatency(
         PathLatency? found = null;
         foreach (var from in bundles)
         {
-            foreach (var (to, least, most) in search.From(from))
-            {
-                found ??= new PathLatency(least, from, to, most, from, to, Marks.Weaker(delays.Mark, perSwitch.Source.Mark));
-                if (least.Total < found.Shortest.Total) found = found with { Shortest = least, ShortestFrom = from, ShortestTo = to };
-                if (most.Total > found.Longest.Total) found = found with { Longest = most, LongestFrom = from, LongestTo = to };
-            }
+            if (search.From(from) is not var (shortest, nearest, longest, farthest) || nearest < 0) continue;
+            found ??= new PathLatency(shortest, from, nearest, longest, from, farthest, Marks.Weaker(delays.Mark, perSwitch.Source.Mark));
+            if (shortest.Total < found.Shortest.Total) found = found with { Shortest = shortest, ShortestFrom = from, ShortestTo = nearest };
+            if (longest.Total > found.Longest.Total) found = found with { Longest = longest, LongestFrom = from, LongestTo = farthest };
         }
         return found;
     }

@@ -88,7 +88,8 @@ public sealed class PlanNetwork
         onlyNear[device] = onlyNear[device] == Unlinked || onlyNear[device] == near ? near : Several;
     }
 
-    /// <summary>The end a link leads up from; a switch that is linked to one other alone is the end of a way and no tier above it. -1 where both ends are equally far from the hosts, or no host is reached.</summary>
+    /// <summary>The end a link leads up from; a switch that is linked to one other alone is the end of a way and no tier above it. -1
+    /// where both ends are equally far from the hosts, or no host is reached.</summary>
     private int LowerEnd(int link)
     {
         if (!contains[link]) return -1;

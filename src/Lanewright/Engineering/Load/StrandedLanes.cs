@@ -54,7 +54,8 @@ public sealed record StrandedLanes(
     private static bool IsSwitch(DeviceGroup group) => group.Model.Kind != DeviceKind.Host;
 
     /// <summary>Lanes in use for each cage of a switch; 0 where it is not known how a link is made.</summary>
-    private static void Note(Plan plan, LinkDesign design, int link, bool isFrom, Dictionary<(int Device, int Cage), (int Lanes, int Ways)> used)
+    private static void Note(
+        Plan plan, LinkDesign design, int link, bool isFrom, Dictionary<(int Device, int Cage), (int Lanes, int Ways)> used)
     {
         var device = isFrom ? plan.Links.FromDevice(link) : plan.Links.ToDevice(link);
         var port = isFrom ? plan.Links.FromPort(link) : plan.Links.ToPort(link);

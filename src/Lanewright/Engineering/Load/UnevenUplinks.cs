@@ -44,7 +44,8 @@ public sealed record UnevenUplinks(int Device, int Upper, int Fewest, int Fewest
         return links;
     }
 
-    /// <summary>For each switch of a group the upper switches that it and those it shares one with are linked to: a pod has its own.</summary>
+    /// <summary>For each switch of a group the upper switches that it and those it shares one with are linked to: a pod has its
+    /// own.</summary>
     private static List<SortedSet<int>> KinOf(List<SortedDictionary<int, int>> uppers)
     {
         var setOf = new Dictionary<int, SortedSet<int>>();

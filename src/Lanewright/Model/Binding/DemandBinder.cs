@@ -49,7 +49,8 @@ internal sealed class DemandBinder(
             return Contradiction(map.SpanOf("to"), $"an incast goes from many to one, and 'to' names {receivers.Length} hosts; "
                 + "name one of them, or make it a spread");
         if (receivers.Length == 1 && senders.All(receivers.Contains))
-            return Contradiction(span, $"'{name}' has one host alone, {devices.Name(receivers[0])}, which sends nothing to itself; name another");
+            return Contradiction(span,
+                $"'{name}' has one host alone, {devices.Name(receivers[0])}, which sends nothing to itself; name another");
         return new Demand
         {
             Index = index,
@@ -112,7 +113,8 @@ internal sealed class DemandBinder(
             if (other is null && tree.Describes("demands", text.Value)) continue;
             if (Names.Require(other, "demand", text.Value, all.Select(d => d.Name), text.Span, findings) is null || other is null) continue;
             var fault = other.Index == demand.Index ? $"'{demand.Name}' runs at the same time as itself"
-                : demand.Kind == DemandKind.Hose || other.Kind == DemandKind.Hose ? "a hose stands for all traffic there can be, and nothing runs beside it"
+                : demand.Kind == DemandKind.Hose || other.Kind == DemandKind.Hose
+                    ? "a hose stands for all traffic there can be, and nothing runs beside it"
                 : other.Network != demand.Network ? $"'{other.Name}' runs on another network"
                 : "";
             if (fault.Length > 0) Contradiction(text.Span, fault + "; take the name out");

@@ -44,7 +44,10 @@ public static class DemandLanguage
         new("to", new ListShape(Shapes.Text), "spread: hosts that receive, evenly over their ports; incast: the one that does"),
         new("among", new ListShape(Shapes.Text), "all-to-all, permutation, hose: hosts that send among one another"),
         new("rate", Shapes.Rate, "what each sending host sends") { Otherwise = "what its ports carry together" },
-        new("flows", Shapes.Whole(1, 1024), "few large flows of each sending host at a time, for collisions") { Otherwise = "many small ones" },
+        new("flows", Shapes.Whole(1, 1024), "few large flows of each sending host at a time, for collisions")
+        {
+            Otherwise = "many small ones",
+        },
         new("network", Shapes.Text, "the network that carries it, as links name it") { Otherwise = MainNetwork },
         new("with", new ListShape(Shapes.Text), "other demands that run at the same time") { Otherwise = "none" },
     ]);

@@ -89,7 +89,10 @@ public static class PlanLanguage
         new("step", Shapes.Whole(1, 60), "rack units from one to the next in a rack") { Otherwise = "their height" },
         new("name", Pattern, "how they are named") { Otherwise = "GROUP-{n}" },
         new("existing", Shapes.Switch, "whether they stand there already and are not bought") { Otherwise = "no" },
-        new("feeds", new ListShape(Shapes.Text), "power feeds each draws from; one is down when all of them are") { Otherwise = "not known" },
+        new("feeds", new ListShape(Shapes.Text), "power feeds each draws from; one is down when all of them are")
+        {
+            Otherwise = "not known",
+        },
     ]);
 
     /// <summary>One side of a link statement, written out.</summary>

@@ -17,13 +17,13 @@ internal sealed class DemandWithoutPath() : Rule("LW3107", nameof(DemandWithoutP
             var name = demand.Network.Length > 0 ? $"the network '{demand.Network}'" : "the plan's main network";
             if (apart.Count > 0)
                 judgement.Add(this, demand.Span,
-                    $"'{demand.Name}': {FabricWords.WithMore(judgement.Plan.Devices.Name(apart[0]), apart.Count)} have no link to a switch of "
-                    + $"{name}; link them, or take them out of the demand",
+                    $"'{demand.Name}': {FabricWords.WithMore(judgement.Plan.Devices.Name(apart[0]), apart.Count)} have no link to a switch "
+                    + $"of {name}; link them, or take them out of the demand",
                     demand.Name, apart.Count);
             else if (study.UnroutedGigabits > 0)
                 judgement.Add(this, demand.Span,
-                    $"'{demand.Name}': {Numerals.Shown(study.UnroutedGigabits, "Gb/s")} are sent between hosts that no way through {name} joins; "
-                    + "link their switches, or name the network that joins them",
+                    $"'{demand.Name}': {Numerals.Shown(study.UnroutedGigabits, "Gb/s")} are sent between hosts that no way through {name} "
+                    + "joins; link their switches, or name the network that joins them",
                     demand.Name);
         }
     }

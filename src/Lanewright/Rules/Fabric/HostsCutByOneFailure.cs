@@ -13,7 +13,8 @@ internal sealed class HostsCutByOneFailure() : Rule("LW3109", nameof(HostsCutByO
         foreach (var network in judgement.Load.Demands.GroupBy(d => d.Fabric.Map.Network))
         {
             if (network.FirstOrDefault(s => s.Sweep is not null) is not { Sweep: { } sweep } study) continue;
-            foreach (var kind in sweep.Classes.Where(c => c.MembersCut > 0).GroupBy(c => c.Kind).OrderBy(g => g.Key)) Judge(judgement, study, kind);
+            foreach (var kind in sweep.Classes.Where(c => c.MembersCut > 0).GroupBy(c => c.Kind).OrderBy(g => g.Key))
+                Judge(judgement, study, kind);
         }
     }
 
@@ -30,8 +31,8 @@ internal sealed class HostsCutByOneFailure() : Rule("LW3109", nameof(HostsCutByO
         }
         if (worst is null) return;
         judgement.Add(this, study.Demand.Span,
-            $"when {FabricWords.Failure(worst)} fails, {FabricWords.WithMore(judgement.Plan.Devices.Name(hosts[0]), hosts.Count)} have links to two "
-            + "switches and reach nobody; join those switches to the rest of the network over two things that do not fail together",
+            $"when {FabricWords.Failure(worst)} fails, "
+            + $"{FabricWords.WithMore(judgement.Plan.Devices.Name(hosts[0]), hosts.Count)} have links to two switches and reach nobody; join those switches to the rest of the network over two things that do not fail together",
             study.Demand.Name, units);
     }
 }

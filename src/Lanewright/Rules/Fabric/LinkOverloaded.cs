@@ -21,8 +21,8 @@ internal sealed class LinkOverloaded() : Rule("LW3106", nameof(LinkOverloaded))
                 ? $"the worst traffic its hosts may send fills {FabricWords.LinkName(map, worst.Link, worst.FromA)} to {full}"
                 : $"{FabricWords.LinkName(map, study.Busiest(1)[0])} is {full} full";
             judgement.Add(this, study.Demand.Span,
-                $"'{study.Demand.Name}': {where}, and {FabricWords.Percent(limit)} are allowed; add links or switches there, ask for less, or "
-                + "keep more of the traffic below",
+                $"'{study.Demand.Name}': {where}, and {FabricWords.Percent(limit)} are allowed; add links or switches there, ask for "
+                + "less, or keep more of the traffic below",
                 study.Demand.Name, Math.Max(1, study.OverloadedLinks), Severity.Error,
                 new Evidence("utilisation", study.MaxUtilisation.Percent, limit.Percent, "%", null));
         }

@@ -26,8 +26,8 @@ internal sealed class OverloadedAfterFailure() : Rule("LW3108", nameof(Overloade
             judgement.Add(this, study.Demand.Span,
                 $"'{study.Demand.Name}' fits while all works, and when {FabricWords.Failure(unit)} fails, "
                 + $"{FabricWords.LinkName(map, worst.BusiestLink)} would be {FabricWords.Percent(worst.MaxUtilisation)} full; "
-                + $"{FabricWords.Count(bad.Sum(c => (long)c.Size), "single failure")} of {study.Fabric.Failures.Length} do so; keep more room, or "
-                + "accept it by a higher 'most-utilisation'",
+                + $"{FabricWords.Count(bad.Sum(c => (long)c.Size), "single failure")} of {study.Fabric.Failures.Length} do so; keep more "
+                + "room, or accept it by a higher 'most-utilisation'",
                 study.Demand.Name, bad.Sum(c => (long)c.Size), Severity.Warning,
                 new Evidence("utilisation after one failure", worst.MaxUtilisation.Percent, limit.Percent, "%", null));
         }

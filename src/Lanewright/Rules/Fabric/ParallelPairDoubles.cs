@@ -10,16 +10,18 @@ internal sealed class ParallelPairDoubles() : Rule("LW3102", nameof(ParallelPair
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
+        if (!judgement.IsWhole) return;
         // Weighted splits send less to where less is left.
         if (judgement.Plan.Policy.Split != TrafficSplit.PerHop) return;
         foreach (var network in judgement.Load.Networks)
-            foreach (var set in ParallelPair.Of(network).GroupBy(p => network.Statement(p.FirstLink).Index)) Judge(judgement, network, [.. set]);
+            foreach (var set in ParallelPair.Of(network).GroupBy(p => network.Statement(p.FirstLink).Index))
+                Judge(judgement, network, [.. set]);
     }
 
     private void Judge(Judgement judgement, PlanNetwork network, List<ParallelPair> pairs)
     {
         var devices = judgement.Plan.Devices;
-        var studies = judgement.IsWhole ? judgement.Load.Demands.Where(d => d.Fabric.Map.Network == network).ToList() : [];
+        var studies = judgement.Load.Demands.Where(d => d.Fabric.Map.Network == network).ToList();
         var (worst, doubled) = (pairs[0], 0.0);
         foreach (var pair in pairs)
         {

@@ -10,6 +10,7 @@ internal sealed class UplinkRatesMixed() : Rule("LW3104", nameof(UplinkRatesMixe
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
+        if (!judgement.IsWhole) return;
         if (judgement.Plan.Policy.Split == TrafficSplit.Ideal) return;
         var devices = judgement.Plan.Devices;
         foreach (var network in judgement.Load.Networks)
@@ -20,8 +21,8 @@ internal sealed class UplinkRatesMixed() : Rule("LW3104", nameof(UplinkRatesMixe
                 string To(int link) => devices.Name(network.FarDevice(link, first.Device));
                 judgement.Add(this, network.Statement(first.SlowestLink).Span,
                     $"{FabricWords.WithMore(devices.Name(first.Device), group.Count())}: links up run at {first.Slowest} "
-                    + $"(to {To(first.SlowestLink)}) and at {first.Fastest} (to {To(first.FastestLink)}); an equal split gives both as much, so the "
-                    + "slow ones are full first; use one rate, or a split with weights",
+                    + $"(to {To(first.SlowestLink)}) and at {first.Fastest} (to {To(first.FastestLink)}); an equal split gives "
+                    + "both as much, so the slow ones are full first; use one rate, or a split with weights",
                     group.Key.Name, group.Count());
             }
         }

@@ -9,6 +9,7 @@ internal sealed class UplinksUneven() : Rule("LW3101", nameof(UplinksUneven), Se
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
+        if (!judgement.IsWhole) return;
         var devices = judgement.Plan.Devices;
         foreach (var network in judgement.Load.Networks)
         {
@@ -18,7 +19,8 @@ internal sealed class UplinksUneven() : Rule("LW3101", nameof(UplinksUneven), Se
                 var few = worst.Fewest == 0 ? "none" : FabricWords.Count(worst.Fewest, "link");
                 judgement.Add(this, network.Statement(network.UpLinks(worst.Device)[0]).Span,
                     $"{FabricWords.WithMore(devices.Name(worst.Device), group.Count())}: uplinks are spread unequally, "
-                    + $"{FabricWords.Count(worst.Most, "link")} to {devices.Name(worst.MostTo)} and {few} to {devices.Name(worst.FewestTo)}; "
+                    + $"{FabricWords.Count(worst.Most, "link")} to {devices.Name(worst.MostTo)} "
+                    + $"and {few} to {devices.Name(worst.FewestTo)}; "
                     + $"take a number of uplinks that {worst.Upper} divides, or as many switches above as divide the uplinks",
                     group.Key.Name, group.Count());
             }

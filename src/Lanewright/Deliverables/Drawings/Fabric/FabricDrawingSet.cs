@@ -15,7 +15,8 @@ public static class FabricDrawingSet
         foreach (var study in load.Demands)
         {
             var id = Identifiers.Demand(study.Demand.Index);
-            files.Add(new Deliverable($"drawings/{id}-load.svg", stream => Write(stream, m => FabricDrawing.Write(m, study, id, isFile: true))));
+            files.Add(new Deliverable($"drawings/{id}-load.svg",
+                stream => Write(stream, m => FabricDrawing.Write(m, study, id, isFile: true))));
             // A hose has no failures, and neither has what no split was found for.
             if (!FailureDrawing.CanDraw(study)) continue;
             files.Add(new Deliverable($"drawings/{id}-failures.svg",

@@ -61,9 +61,9 @@ internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPict
         var y = layout.Top(tier);
         var count = picture.Nodes.Where(n => n.Tier == tier).Sum(n => n.Count);
         canvas.Text(Sheet.Margin, y + 14, tier == 0 ? "hosts" : $"tier {Numerals.Whole(tier)}", "bold");
-        canvas.Text(Sheet.Margin, y + 29, $"{Numerals.Grouped(count)} {(tier == 0 ? "hosts" : count == 1 ? "switch" : "switches")}", "small soft");
+        canvas.Text(Sheet.Margin, y + 29, tier == 0 ? Numerals.Grouped(count) + " hosts" : LoadWords.Switches(count), "small soft");
         foreach (var built in study.Fabric.Oversubscription.Where(o => o.Tier == tier))
-            canvas.Text(Sheet.Margin, y + 44, $"{Numerals.Shown(built.Ratio, ":").Replace(" ", "", StringComparison.Ordinal)}1 below to above", "small soft");
+            canvas.Text(Sheet.Margin, y + 44, $"{Numerals.Plain(Math.Round(built.Ratio, 2))}:1 below to above", "small soft");
     }
 
     private void Box(int index)

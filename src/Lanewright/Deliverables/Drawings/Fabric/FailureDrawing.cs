@@ -34,11 +34,13 @@ internal static class FailureDrawing
         var plan = study.Fabric.Map.Plan;
         var worst = all[0];
         var head = new SheetHead(id + "-failures", $"Single failures under '{study.Demand.Name}'",
-            $"{LoadWords.About(study)} {Numerals.Grouped(all.Sum(s => s.Size))} failures; each step as wide as the logarithm of how many are alike.",
+            $"{LoadWords.About(study)} {Numerals.Grouped(all.Sum(s => s.Size))} failures; "
+                + "each step as wide as the logarithm of how many are alike.",
             string.Join("; ", steps.Take(MostRows).Select(Words)) + ".");
         var block = TitleBlock.Of(plan, study.Demand.Name,
             ("demand", study.Demand.Name, 2.4), ("split", LoadWords.Split(study.Fabric.Rule), 1.6),
-            ("while all works", LoadWords.Percent(study.Sweep?.Intact ?? default), 1.5), ("worst", LoadWords.Percent(worst.Utilisation), 1.2));
+            ("while all works", LoadWords.Percent(study.Sweep?.Intact ?? default), 1.5),
+            ("worst", LoadWords.Percent(worst.Utilisation), 1.2));
         var rows = Math.Min(steps.Length, MostRows);
         var bottom = PlotBottom + 62 + (rows * RowStep);
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>

@@ -23,7 +23,8 @@ public sealed record FailureStep(FailureKind Kind, string Example, long Size, Sh
                 .GroupBy(c => (c.Kind, Tenths: Math.Round(c.MaxUtilisation.Percent, 1), c.MembersCut))
                 .Select(g => new FailureStep(g.Key.Kind, units[g.Min(c => c.Units[0])].Name, g.Sum(c => (long)c.Size),
                     Share.FromPercent(g.Key.Tenths), g.Key.MembersCut))
-                .OrderByDescending(s => s.Utilisation).ThenByDescending(s => s.HostsCut).ThenBy(s => s.Kind).ThenBy(s => s.Example, Text.NaturalOrder.Instance),
+                .OrderByDescending(s => s.Utilisation).ThenByDescending(s => s.HostsCut)
+                .ThenBy(s => s.Kind).ThenBy(s => s.Example, Text.NaturalOrder.Instance),
         ];
     }
 }

@@ -36,6 +36,12 @@ public static class LoadWords
         _ => "tray",
     };
 
+    /// <summary>What fails, with its kind.</summary>
+    public static string Failure(FailureUnit unit) => $"{Failure(unit.Kind)} {unit.Name}";
+
+    /// <summary>A number of switches.</summary>
+    public static string Switches(long count) => Numerals.Grouped(count) + (count == 1 ? " switch" : " switches");
+
     /// <summary>How a bisection was found, in a word or two.</summary>
     public static string Proof(BisectionProof proof) => proof switch
     {
