@@ -22,7 +22,7 @@ public sealed class FailureSweep
     public static FailureSweep? Of(FabricGraph graph, TrafficMatrix traffic, SplitRule rule, ImmutableArray<FailureUnit> units)
     {
         if (LoadSolver.Of(graph, traffic, rule) is not { } intact) return null;
-        var classes = UnitClasses.Of(graph, traffic, units).Members;
+        var classes = UnitClasses.Of(graph, traffic, units);
         var trial = new OutageTrial(graph, traffic, rule);
         var effects = new OutageEffect?[classes.Length];
         Parallel.For(0, classes.Length, i => effects[i] = trial.Of(units[classes[i][0]].Outage));

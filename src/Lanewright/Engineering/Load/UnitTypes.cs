@@ -15,14 +15,16 @@ internal sealed class UnitTypes
     {
         this.graph = graph;
         this.units = units;
-        var classes = UnitClasses.Of(graph, traffic, units);
-        var coloured = classes.Symmetry.Coloured;
-        for (var i = 0; i < classes.Compound.Length; i++)
+        int[] compound = [.. Enumerable.Range(0, units.Length).Where(u => UnitClasses.IsCompound(units[u].Outage))];
+        // One set of symmetries must move all units, as a pair may be of two kinds.
+        var symmetry = SymmetryClasses.Of(graph, traffic, [.. compound.Select(u => units[u])]);
+        var coloured = symmetry.Coloured;
+        for (var i = 0; i < compound.Length; i++)
         {
             byVertex[coloured.UnitVertices[i]] = members.Count;
-            members.Add([classes.Compound[i]]);
+            members.Add([compound[i]]);
         }
-        var isCompound = classes.Compound.ToHashSet();
+        var isCompound = compound.ToHashSet();
         for (var unit = 0; unit < units.Length; unit++)
         {
             if (isCompound.Contains(unit)) continue;
@@ -37,7 +39,8 @@ internal sealed class UnitTypes
         var linkOf = new Dictionary<int, int>();
         for (var link = 0; link < graph.Links.Length; link++)
             if (coloured.LinkVertices[link] >= 0) linkOf[coloured.LinkVertices[link]] = link;
-        Moves = [.. classes.Symmetry.Orbits.Generators.Select(g => MoveOf(g, linkOf)).OfType<IReadOnlyDictionary<int, int>>(), .. MemberMoves(isCompound)];
+        var moves = symmetry.Orbits.Generators.Select(g => MoveOf(g, linkOf)).OfType<IReadOnlyDictionary<int, int>>();
+        Moves = [.. moves, .. MemberMoves(isCompound)];
     }
 
     /// <summary>Types there are.</summary>

@@ -116,6 +116,14 @@ internal sealed record KnownFabric(FabricGraph Graph, ImmutableArray<Terminal> T
         return new KnownFabric(new FabricGraph([.. nodes], [.. all]), [.. terminals]);
     }
 
+    /// <summary>The same switches, one host each whose own link is never the bottleneck.</summary>
+    public KnownFabric WithWideAccess(int gigabits)
+    {
+        var inside = Graph.Links.Where(l => !Graph.Nodes[l.A].IsTerminal && !Graph.Nodes[l.B].IsTerminal).Select(l => (l.A, l.B, l.Count));
+        var wide = Of(Graph.Nodes.Where(n => !n.IsTerminal).Select(n => n.Kind), inside, Enumerable.Range(0, Switches).Select(s => (s, 1, 1000)));
+        return wide with { Terminals = [.. wide.Terminals.Select(t => t with { Rate = BitRate.FromGigabits(gigabits) })] };
+    }
+
     private static (HashSet<int> Even, HashSet<int> Odd) SlimFlySets(int q)
     {
         var root = Enumerable.Range(2, q).First(g => Powers(g, q).Distinct().Count() == q - 1);
