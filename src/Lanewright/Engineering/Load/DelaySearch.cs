@@ -42,7 +42,8 @@ internal sealed class DelaySearch
         slow = new Ways(delays.Most, distance.Length);
     }
 
-    /// <summary>The quickest way to any bundle, the slowest to any, and where they end; ends are -1 where no other host is reached.</summary>
+    /// <summary>The quickest way to any bundle, the slowest to any, and where they end; ends are -1 where no other host is
+    /// reached.</summary>
     public (Delay Shortest, int Nearest, Delay Longest, int Farthest) From(int source)
     {
         Search(source);

@@ -33,10 +33,13 @@ public sealed record PathLatency(
         PathLatency? found = null;
         foreach (var from in bundles)
         {
-            if (search.From(from) is not var (shortest, nearest, longest, farthest) || nearest < 0) continue;
+            var (shortest, nearest, longest, farthest) = search.From(from);
+            if (nearest < 0) continue;
             found ??= new PathLatency(shortest, from, nearest, longest, from, farthest, Marks.Weaker(delays.Mark, perSwitch.Source.Mark));
-            if (shortest.Total < found.Shortest.Total) found = found with { Shortest = shortest, ShortestFrom = from, ShortestTo = nearest };
-            if (longest.Total > found.Longest.Total) found = found with { Longest = longest, LongestFrom = from, LongestTo = farthest };
+            if (shortest.Total < found.Shortest.Total)
+                found = found with { Shortest = shortest, ShortestFrom = from, ShortestTo = nearest };
+            if (longest.Total > found.Longest.Total)
+                found = found with { Longest = longest, LongestFrom = from, LongestTo = farthest };
         }
         return found;
     }

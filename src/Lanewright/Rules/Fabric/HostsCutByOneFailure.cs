@@ -32,7 +32,8 @@ internal sealed class HostsCutByOneFailure() : Rule("LW3109", nameof(HostsCutByO
         if (worst is null) return;
         judgement.Add(this, study.Demand.Span,
             $"when {FabricWords.Failure(worst)} fails, "
-            + $"{FabricWords.WithMore(judgement.Plan.Devices.Name(hosts[0]), hosts.Count)} have links to two switches and reach nobody; join those switches to the rest of the network over two things that do not fail together",
+            + $"{FabricWords.WithMore(judgement.Plan.Devices.Name(hosts[0]), hosts.Count)} have links to two switches "
+            + "and reach nobody; join those switches to the rest of the network over two things that do not fail together",
             study.Demand.Name, units);
     }
 }
