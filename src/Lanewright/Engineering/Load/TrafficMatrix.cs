@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
 
