@@ -49,7 +49,8 @@ public sealed class DemandFaultTests
     public void NetworkWithoutHosts_HasNoPath() => Expect.Codes(Plan + "{ from: host-1, to: host-2, rate: 1G, network: side }", "LW3107");
 
     [Fact]
-    public void RatesBeyondThePorts_AreOverloadsAndNoCrash() => Expect.Codes(Plan + "{ from: host-1, to: host-2, rate: 900000T }", "LW3106");
+    public void RatesBeyondThePorts_AreOverloadsAndNoCrash() =>
+        Expect.Codes(Plan + "{ from: host-1, to: host-2, rate: 900000T }", "LW3106");
 
     [Fact]
     public void ManyDemands_AreRefusedBeforeTheyAreStudied()
@@ -70,6 +71,7 @@ public sealed class DemandFaultTests
     [InlineData("most-utilisation: 180 %", "LW0107")]
     [InlineData("split: equal", "LW0107")]
     public void PolicyOfTraffic_IsChecked(string policy, string code) => Expect.Codes(
-        Plan.Replace("devices:", "policy: { " + policy + " }\ndevices:", StringComparison.Ordinal) + "{ from: host-1, to: host-2, rate: 1G }",
+        Plan.Replace("devices:", "policy: { " + policy + " }\ndevices:", StringComparison.Ordinal)
+            + "{ from: host-1, to: host-2, rate: 1G }",
         code.Length == 0 ? [] : [code]);
 }

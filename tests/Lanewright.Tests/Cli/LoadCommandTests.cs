@@ -28,8 +28,8 @@ public sealed class LoadCommandTests
             Assert.True(failure.GetProperty("maxUtilisation").GetDouble() >= 0);
             Assert.True(failure.GetProperty("hostsCut").GetInt32() >= 0);
         }
-        Assert.Equal(["answer", "any", "across", "backup"], root.GetProperty("demands").EnumerateArray()
-            .Select(d => d.GetProperty("name").GetString()).OrderBy(n => n!.Length == 3 ? 1 : n == "answer" ? 0 : 2));
+        Assert.Equal(["across", "answer", "any", "backup"], root.GetProperty("demands").EnumerateArray()
+            .Select(d => d.GetProperty("name").GetString()));
         var backup = root.GetProperty("demands").EnumerateArray().Single(d => d.GetProperty("name").GetString() == "backup");
         foreach (var name in new[] { "throughput", "collisions", "availability", "pairs" })
             Assert.Equal(JsonValueKind.Object, backup.GetProperty(name).ValueKind);
@@ -50,7 +50,8 @@ public sealed class LoadCommandTests
     public void PlanWithoutDemands_IsAskedTwoThings()
     {
         using var json = Json("load tests/plans/starter/plan.yaml --json", 0);
-        Assert.Equal(["all-to-all", "hose"], json.RootElement.GetProperty("demands").EnumerateArray().Select(d => d.GetProperty("name").GetString()));
+        var names = json.RootElement.GetProperty("demands").EnumerateArray().Select(d => d.GetProperty("name").GetString());
+        Assert.Equal(["all-to-all", "hose"], names);
         // Eight leaves with eight hosts of 200G and four uplinks of 400G: D/S is 1, and 56 of 63 other hosts are elsewhere.
         Assert.Equal(1, json.RootElement.GetProperty("worstCase").GetProperty("maxUtilisation").GetDouble(), 1e-9);
         Assert.Equal(56 / 63.0, json.RootElement.GetProperty("maxUtilisation").GetDouble(), 1e-9);

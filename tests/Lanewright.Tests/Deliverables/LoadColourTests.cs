@@ -1,4 +1,3 @@
-using System.Globalization;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Quantities;
 
@@ -33,9 +32,9 @@ public sealed class LoadColourTests
 
     private static double[] Seen(string colour, double[] m)
     {
-        var rgb = Enumerable.Range(0, 3).Select(i => Linear(int.Parse(colour.AsSpan(1 + (2 * i), 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0))
-            .ToArray();
-        return [.. Enumerable.Range(0, 3).Select(r => Math.Max(0, (m[3 * r] * rgb[0]) + (m[(3 * r) + 1] * rgb[1]) + (m[(3 * r) + 2] * rgb[2])))];
+        var bytes = Convert.FromHexString(colour.AsSpan(1));
+        var rgb = bytes.Select(b => Linear(b / 255.0)).ToArray();
+        return [.. m.Chunk(3).Select(row => Math.Max(0, (row[0] * rgb[0]) + (row[1] * rgb[1]) + (row[2] * rgb[2])))];
     }
 
     /// <summary>The transfer of IEC 61966-2-1.</summary>

@@ -136,13 +136,13 @@ public sealed class LoadProperties
     }, iter: 60);
 
     [Fact]
-    public void OneCore_GivesTheSameBytes()
+    public async Task OneCore_GivesTheSameBytes()
     {
         var fabric = KnownFabric.FatTree(16);
         var many = LoadSolver.OnShortestPaths(fabric.Graph, fabric.AllToAll, SplitRule.PathWeighted);
         var single = new ConcurrentExclusiveSchedulerPair(TaskScheduler.Default, 1).ConcurrentScheduler;
-        var one = Task.Factory.StartNew(
-            () => LoadSolver.OnShortestPaths(fabric.Graph, fabric.AllToAll, SplitRule.PathWeighted), default, TaskCreationOptions.None, single).Result;
+        var one = await Task.Factory.StartNew(
+            () => LoadSolver.OnShortestPaths(fabric.Graph, fabric.AllToAll, SplitRule.PathWeighted), default, TaskCreationOptions.None, single);
         Assert.Equal(Sides(many).Select(BitConverter.DoubleToInt64Bits), Sides(one).Select(BitConverter.DoubleToInt64Bits));
     }
 

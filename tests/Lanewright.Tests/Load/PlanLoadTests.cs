@@ -20,7 +20,8 @@ public sealed class PlanLoadTests
         var d = hosts * 200 / 400.0;
         Assert.Equal(d / spines, study.MaxUtilisation.Value, Exact);
         Assert.Equal(d / (spines - 1), LoadPlans.WorstAfter(study, FailureKind.Link), Exact);
-        Assert.Equal(d / (spines - 1), study.Sweep!.Classes.Single(c => Names(study, c).StartsWith("spine", StringComparison.Ordinal)).MaxUtilisation.Value, Exact);
+        var spine = study.Sweep!.Classes.Single(c => Names(study, c).StartsWith("spine", StringComparison.Ordinal));
+        Assert.Equal(d / (spines - 1), spine.MaxUtilisation.Value, Exact);
     }
 
     [Theory]
@@ -47,8 +48,8 @@ public sealed class PlanLoadTests
     [Fact]
     public void ParallelPair_DoublesOnOneBreak()
     {
-        // R16: four leaves, two spines, two parallel cables, D = 2; intact one half, and the last cable of the pair carries 1. Times the share
-        // of traffic that leaves the leaf, 12 of 15.
+        // R16: four leaves, two spines, two parallel cables, D = 2; intact one half, and the last cable of the pair carries 1. Times the
+        // share of traffic that leaves the leaf, 12 of 15.
         const string All = "  all: { kind: all-to-all, among: host }\n";
         var study = LoadPlans.Study(LoadPlans.LeafSpine(4, 2, 4, All, parallel: 2));
         Assert.Equal(0.5 * 12 / 15, study.MaxUtilisation.Value, Exact);
@@ -64,10 +65,12 @@ public sealed class PlanLoadTests
     public void FatTree_AfterACoreLink_DependsOnTheSplit(string split, double expected)
     {
         // R08 and R09: h/(h-1) per hop, h^2/(h^2-1) by paths, under a shift between pods at full rate, k = 4.
-        var plan = LoadPlans.FatTree(4, $"  shift: {{ kind: permutation, among: {LoadPlans.HostsOfTree(4)} }}\npolicy: {{ split: {split} }}\n");
+        var shift = $"  shift: {{ kind: permutation, among: {LoadPlans.HostsOfTree(4)} }}\n";
+        var plan = LoadPlans.FatTree(4, $"{shift}policy: {{ split: {split} }}\n");
         var study = LoadPlans.Study(plan);
         Assert.Equal(1, study.MaxUtilisation.Value, Exact);
-        var core = study.Sweep!.Classes.Single(c => c.Kind == FailureKind.Link && Names(study, c).Contains("core", StringComparison.Ordinal));
+        var core = study.Sweep!.Classes.Single(c =>
+            c.Kind == FailureKind.Link && Names(study, c).Contains("core", StringComparison.Ordinal));
         Assert.Equal(expected, core.MaxUtilisation.Value, Exact);
         Assert.Equal(16, core.Size);
     }
@@ -78,7 +81,9 @@ public sealed class PlanLoadTests
         // R01: (N-h)/(N-1) and (N-h^2)/(N-1), k = 4.
         var study = LoadPlans.Study(LoadPlans.FatTree(4, $"  all: {{ kind: all-to-all, among: {LoadPlans.HostsOfTree(4)} }}\n"));
         var busiest = study.Busiest(10);
-        Assert.Equal([14 / 15.0, 4 / 5.0], busiest.Select(b => Math.Round(b.Utilisation.Value, 12)).Select(u => u).ToArray(), (a, b) => Math.Abs(a - b) < Exact);
+        Assert.Equal(2, busiest.Length);
+        Assert.Equal(14 / 15.0, busiest[0].Utilisation.Value, Exact);
+        Assert.Equal(4 / 5.0, busiest[1].Utilisation.Value, Exact);
         Assert.Equal([16L, 16L], busiest.Select(b => b.ClassSize));
         Assert.Equal(8 * 400, study.Fabric.Bisection.AtLeast.Gigabits, Exact);
     }
@@ -138,10 +143,9 @@ public sealed class PlanLoadTests
         // The same demand with every host in a group of its own has no bundles at all.
         const string Demand = "  part: { kind: all-to-all, among: [host-1, host-2, host-5, host-6, host-7], rate: 90G }\n";
         var bundled = LoadPlans.LeafSpine(3, 2, 3, Demand);
-        var single = bundled;
-        foreach (var i in Enumerable.Range(1, 9)) single = single.Replace($"host-{i}..", $"one-{i}..", StringComparison.Ordinal);
-        var groups = string.Concat(Enumerable.Range(1, 9).Select(i => $"  h{i}: {{ model: server-2u, cards: nic-2x200, name: \"host-{i}\" }}\n"));
-        single = bundled
+        var groups = string.Concat(Enumerable.Range(1, 9).Select(i =>
+            $"  h{i}: {{ model: server-2u, cards: nic-2x200, name: \"host-{i}\" }}\n"));
+        var single = bundled
             .Replace("  host: { model: server-2u, cards: nic-2x200, count: 9 }\n", groups, StringComparison.Ordinal)
             .Replace("host-1..3", "[host-1, host-2, host-3]", StringComparison.Ordinal)
             .Replace("host-4..6", "[host-4, host-5, host-6]", StringComparison.Ordinal)

@@ -23,8 +23,8 @@ internal sealed class LanesStranded() : Rule("LW3105", nameof(LanesStranded), Se
             if (stranded.DarkCages > 0)
                 judgement.Add(this, group.Span,
                     $"{FabricWords.Count(stranded.DarkCages, "cage")} of {devices.Name(stranded.DarkDevice)} "
-                    + $"{(stranded.DarkCages == 1 ? "stays" : "stay")} dark: all {stranded.Ports} ports that {group.Model.Name} can have are "
-                    + "in use; split fewer cages into fewer, faster ports",
+                    + $"{(stranded.DarkCages == 1 ? "stays" : "stay")} dark: all {stranded.Ports} ports that {group.Model.Name} can have "
+                    + "are in use; split fewer cages into fewer, faster ports",
                     group.Name, stranded.DarkCages);
         }
     }
