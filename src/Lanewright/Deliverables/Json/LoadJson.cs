@@ -103,14 +103,14 @@ public static class LoadJson
     {
         writer.WriteStartArray("failures");
         var units = study.Fabric.Failures;
-        foreach (var failure in study.Sweep?.Classes.OrderByDescending(c => c.MaxUtilisation).ThenByDescending(c => c.MembersCut)
+        foreach (var failure in study.Sweep?.Classes.OrderByDescending(c => study.After(c)).ThenByDescending(c => c.MembersCut)
             .ThenBy(c => c.Units[0]).ToImmutableArray() ?? [])
         {
             writer.WriteStartObject();
             writer.WriteString("what", LoadWords.Failure(units[failure.Units[0]]));
             writer.WriteString("kind", LoadWords.Failure(failure.Kind));
             writer.WriteNumber("classSize", failure.Size);
-            writer.Figure("maxUtilisation", failure.MaxUtilisation.Value);
+            writer.Figure("maxUtilisation", study.After(failure).Value);
             writer.WriteNumber("hostsCut", failure.MembersCut);
             writer.Figure("unrouted", failure.UnroutedGigabits);
             writer.WriteEndObject();

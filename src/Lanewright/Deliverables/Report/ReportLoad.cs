@@ -41,8 +41,8 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
             Identifiers.Demand(study.Demand.Index), study.Demand.Name, LoadWords.Kind(study), LoadWords.About(study),
             LoadWords.Percent(study.MaxUtilisation), LoadWords.Percent(study.MaxAccessUtilisation),
             study.UnroutedGigabits > 0 ? Numerals.Shown(study.UnroutedGigabits, "Gb/s") : "",
-            classes.IsEmpty ? "" : LoadWords.Percent(classes.Max(c => c.MaxUtilisation)),
-            classes.IsEmpty ? "" : Numerals.Grouped(classes.Where(c => c.MaxUtilisation.Value > limit).Sum(c => (long)c.Size)),
+            classes.IsEmpty ? "" : LoadWords.Percent(classes.Max(study.After)),
+            classes.IsEmpty ? "" : Numerals.Grouped(classes.Where(c => study.After(c).Value > limit).Sum(c => (long)c.Size)),
             classes.IsEmpty ? "" : Numerals.Grouped(classes.Max(c => c.MembersCut)));
     }
 

@@ -27,7 +27,7 @@ public sealed class DemandStudy
         classes = new(() => IsHose
             ? SymmetryClasses.Of(fabric.InsideOrAll, TrafficMatrix.AllToAll(fabric.Map.Terminals(demand.Senders, demand.Rate)))
             : SymmetryClasses.Of(fabric.Map.Graph, Traffic));
-        sweep = new(() => Traffic is null ? null : FailureSweep.Of(fabric.InsideOrAll, Traffic, fabric.Rule, fabric.Failures));
+        sweep = new(() => Traffic is null ? null : FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures));
         worstOf = new(WorstOfLinks);
         throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
     }
@@ -89,7 +89,7 @@ public sealed class DemandStudy
     /// <param name="seed">Fixes the sample.</param>
     public FailurePairs? Pairs(int most, ulong seed) => Traffic is null || Fabric.Rule == SplitRule.Ideal
         ? null
-        : FailurePairs.Of(Fabric.InsideOrAll, Traffic, Fabric.Rule, Fabric.Failures, most, seed);
+        : FailurePairs.Of(Fabric.Map.Inside, Traffic, Fabric.Rule, Fabric.Failures, most, seed);
 
     /// <summary>How far the demand can grow under the best split; null without traffic.</summary>
     public Throughput? Throughput => throughput.Value;
@@ -111,6 +111,15 @@ public sealed class DemandStudy
         .Sum(l => (long)Links[l].Count);
 
     private double Limit => Fabric.Policy.MostUtilisation.Value * Full.Value;
+
+    /// <summary>How full the fullest link between switches is while all works: what failures are held against.</summary>
+    public Share Intact =>
+        Enumerable.Range(0, Links.Length).Where(l => !Fabric.Map.IsAccess(Links[l])).Select(Utilisation).DefaultIfEmpty().Max();
+
+    /// <summary>How full the fullest link between switches is after a failure. Host links do not count: a host that lost one of two is
+    /// asked for more than the other carries whenever it had filled both.</summary>
+    public Share After(FailureClass failure) =>
+        failure.BusiestLink < 0 || Fabric.Map.IsAccess(Links[failure.BusiestLink]) ? default : failure.MaxUtilisation;
 
     /// <summary>Demand without a path, in Gb/s.</summary>
     public double UnroutedGigabits => Loads?.UnroutedGigabits ?? 0;

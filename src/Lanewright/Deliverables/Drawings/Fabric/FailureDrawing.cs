@@ -39,7 +39,7 @@ internal static class FailureDrawing
             string.Join("; ", steps.Take(MostRows).Select(Words)) + ".");
         var block = TitleBlock.Of(plan, study.Demand.Name,
             ("demand", study.Demand.Name, 2.4), ("split", LoadWords.Split(study.Fabric.Rule), 1.6),
-            ("while all works", LoadWords.Percent(study.Sweep?.Intact ?? default), 1.5),
+            ("while all works", LoadWords.Percent(study.Intact), 1.5),
             ("worst", LoadWords.Percent(worst.Utilisation), 1.2));
         var rows = Math.Min(steps.Length, MostRows);
         var bottom = PlotBottom + 62 + (rows * RowStep);
@@ -77,7 +77,7 @@ internal static class FailureDrawing
         canvas.Line(Left, PlotTop, Left, PlotBottom, "ink");
         canvas.Line(Left, PlotBottom, Right, PlotBottom, "ink");
         Steps(canvas, study, steps, Y);
-        var intact = study.Sweep?.Intact.Value ?? 0;
+        var intact = study.Intact.Value;
         canvas.Line(Left, Y(intact), Right, Y(intact), "fine broken");
         canvas.Text(Right - 4, Y(intact) - 5, "while all works", "small soft halo end");
         canvas.Line(Left, Y(limit), Right, Y(limit), "act");

@@ -20,7 +20,7 @@ public sealed record FailureStep(FailureKind Kind, string Example, long Size, Sh
         return
         [
             .. sweep.Classes
-                .GroupBy(c => (c.Kind, Tenths: Math.Round(c.MaxUtilisation.Percent, 1), c.MembersCut))
+                .GroupBy(c => (c.Kind, Tenths: Math.Round(study.After(c).Percent, 1), c.MembersCut))
                 .Select(g => new FailureStep(g.Key.Kind, units[g.Min(c => c.Units[0])].Name, g.Sum(c => (long)c.Size),
                     Share.FromPercent(g.Key.Tenths), g.Key.MembersCut))
                 .OrderByDescending(s => s.Utilisation).ThenByDescending(s => s.HostsCut)
