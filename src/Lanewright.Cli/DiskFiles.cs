@@ -6,7 +6,7 @@ namespace Lanewright.Cli;
 /// <summary>The door to files, opened on disk.</summary>
 internal sealed class DiskFiles : PlanFiles
 {
-    private const long LargestFile = 64 * 1024 * 1024;
+    private const int LargestFile = 64 * 1024 * 1024;
 
     /// <inheritdoc/>
     public override SourceText? Read(string path)
@@ -16,13 +16,27 @@ internal sealed class DiskFiles : PlanFiles
             var file = new FileInfo(path);
             if (!file.Exists || file.Length > LargestFile) return null;
             using var reader = new StreamReader(path, new UTF8Encoding(false, throwOnInvalidBytes: true));
-            return new SourceText(path.Replace('\\', '/'), reader.ReadToEnd());
+            return ReadBounded(reader) is { } text ? new SourceText(path.Replace('\\', '/'), text) : null;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or DecoderFallbackException
             or ArgumentException or NotSupportedException)
         {
             return null;
         }
+    }
+
+    /// <summary>All of a text, or null when it is longer than any plan: a device or a pipe has no length to ask for, and may never
+    /// end.</summary>
+    private static string? ReadBounded(StreamReader reader)
+    {
+        var text = new StringBuilder();
+        var block = new char[1 << 16];
+        for (int read; (read = reader.ReadBlock(block)) > 0;)
+        {
+            text.Append(block, 0, read);
+            if (text.Length > LargestFile) return null;
+        }
+        return text.ToString();
     }
 
     /// <summary>The plan file a person means: the file itself, or the one plan in a folder.</summary>

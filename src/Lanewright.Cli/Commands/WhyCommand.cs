@@ -61,7 +61,7 @@ internal static class WhyCommand
             [
                 s.Name == choice.Chosen?.Name ? "taken" : "", s.Name, s.MediumName, Checks.Word(s.Verdict),
                 s.Price.ToString(), s.Power.Value.ToString("0.##"),
-                LostBy.Reason(s, choice.Chosen, currency),
+                LostBy.Reason(s, choice.Winner, currency),
             ]));
         if (choice.Verdict == Verdict.Fail && SmallestChange.Of(choice) is { } change) Screen.Line("smallest change: " + change);
     }
@@ -88,7 +88,7 @@ internal static class WhyCommand
         {
             writer.WriteStartObject();
             SolutionJson.WriteKeys(writer, candidate);
-            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Chosen, currency));
+            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Winner, currency));
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

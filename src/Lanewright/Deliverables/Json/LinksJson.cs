@@ -63,7 +63,7 @@ public static class LinksJson
             writer.WriteString("verdict", Checks.Word(other.Verdict));
             writer.Number("price", (double)other.Price.Units);
             writer.Number("watts", other.Power.Value);
-            writer.WriteString("lostBy", LostBy.Reason(other, choice.Chosen, plan.Currency));
+            writer.WriteString("lostBy", LostBy.Reason(other, choice.Winner, plan.Currency));
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

@@ -26,7 +26,8 @@ internal sealed class AssemblyFinder(FinderContext context)
         {
             var isNamed = statement.Assembly is not null;
             if (isNamed ? statement.Assembly != cable : !IsCandidate(link, cable)) continue;
-            if (Judge(link, cable, isNamed) is { } solution) yield return solution;
+            if (link.Needed is not { } needed) continue;
+            foreach (var ordered in context.LengthsFor(link, cable)) yield return Judge(link, cable, isNamed, needed, ordered);
         }
     }
 
@@ -52,11 +53,9 @@ internal sealed class AssemblyFinder(FinderContext context)
         return turned ? (link.To, link.From) : (link.From, link.To);
     }
 
-    private Solution? Judge(LinkClass link, AssemblyModel cable, bool isNamed)
+    private Solution Judge(LinkClass link, AssemblyModel cable, bool isNamed, Length needed, Length? ordered)
     {
-        if (link.Needed is not { } needed) return null;
         var statement = link.Statement;
-        var ordered = cable.OrderedFor(needed);
         var length = ordered ?? needed;
         var (near, _) = Ends(link, cable);
         var nearIsFrom = ReferenceEquals(near, link.From);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
 using Lanewright.Model.Catalogues;
@@ -14,6 +15,9 @@ internal sealed class FibreFinder(FinderContext context)
 
     private readonly FibreJudge judge = new(context);
 
+    // The types at the ends are few, the classes of links many.
+    private readonly ConcurrentDictionary<(InterfaceType From, InterfaceType To), (ImmutableArray<Check> Checks, bool Fails)> media = [];
+
     /// <summary>All pairs of modules that could join the ends; named modules are judged even when they do not fit.</summary>
     public IEnumerable<Solution> Find(LinkClass link)
     {
@@ -26,11 +30,22 @@ internal sealed class FibreFinder(FinderContext context)
             foreach (var to in toEnds)
             {
                 var areNamed = statement.From.Module is not null && statement.To.Module is not null;
-                var media = MediaMatch.Of(from.Type, to.Type);
-                if (!areNamed && Checks.Verdict(media) == Verdict.Fail) continue;
+                var (match, fails) = Match(from.Type, to.Type);
+                if (!areNamed && fails) continue;
                 foreach (var fibre in Fibres(statement, from.Type))
-                    if (judge.Judge(link, from, to, media, fibre) is { } solution) yield return solution;
+                    foreach (var solution in judge.Judge(link, from, to, match, fibre)) yield return solution;
             }
+        }
+    }
+
+    private (ImmutableArray<Check> Checks, bool Fails) Match(InterfaceType from, InterfaceType to)
+    {
+        return media.GetOrAdd((from, to), Compare);
+
+        static (ImmutableArray<Check>, bool) Compare((InterfaceType From, InterfaceType To) types)
+        {
+            var checks = MediaMatch.Of(types.From, types.To);
+            return (checks, Checks.Verdict(checks) == Verdict.Fail);
         }
     }
 

@@ -18,12 +18,19 @@ internal sealed class FibreJudge(FinderContext context)
 
     private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Memory);
 
-    /// <summary>The link as a solution with its comparisons; null when its length cannot be told.</summary>
-    public Solution? Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
+    /// <summary>The link as solutions with their comparisons: one, and more where longer cords are in stock; none when its length
+    /// cannot be told.</summary>
+    public IEnumerable<Solution> Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
     {
-        if (link.Needed is not { } needed) return null;
+        if (link.Needed is not { } needed) return [];
         var cords = Cords(link, from, to, fibre);
-        var length = cords.Cord is { } cord ? FinderContext.LengthFor(link, cord, ShortestLink(from, to)) ?? needed : needed;
+        var lengths = cords.Cord is { } cord ? context.LengthsFor(link, cord, ShortestLink(from, to)) : [needed];
+        return lengths.Select(length => Judge(link, from, to, media, fibre, cords, length ?? needed));
+    }
+
+    private Solution Judge(
+        LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre, CordChoice cords, Length length)
+    {
         var channel = ChannelOf(link, fibre, length, cords.ExtraConnections);
         var solution = Judge(link, from, to, media, cords, channel);
         return link.Statement.Attenuator is { } stated

@@ -26,7 +26,7 @@ public sealed class LinkClasses
     private LinkClasses(Plan plan)
     {
         this.plan = plan;
-        grid = new LengthGrid(plan.Catalogue);
+        grid = new LengthGrid(plan.Catalogue, plan.Stock.Select(s => s.Length).OfType<Length>());
         route = new RouteLength(plan);
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
         kindOf = StatementKinds.FirstAlike(plan.Statements);

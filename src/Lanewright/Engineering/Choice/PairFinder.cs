@@ -29,7 +29,8 @@ internal sealed class PairFinder(FinderContext context)
         if (!IsSocket(link.From) && fromModule is null) yield break;
         if (!IsSocket(link.To) && toModule is null) yield break;
         foreach (var cord in context.Catalogue.Cords.Where(c => c.IsTwistedPair && (statement.Cord is null || statement.Cord == c)))
-            yield return Judge(link, type, cord, FinderContext.LengthFor(link, cord) ?? needed, fromModule, toModule);
+            foreach (var length in context.LengthsFor(link, cord))
+                yield return Judge(link, type, cord, length ?? needed, fromModule, toModule);
     }
 
     private static bool IsSocket(EndSpec end) => end.Cage.FormFactor.Name == Socket;

@@ -12,7 +12,8 @@ namespace Lanewright.Model.Binding;
 /// <summary>Turns device groups into devices with places and names.</summary>
 internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building building, FindingSink findings)
 {
-    private const int MostDevices = 3_000_000;
+    private const int MostDevices = 1_000_000;
+    private const long MostCages = 20_000_000;
     private const int MostSlots = 64;
 
     private readonly List<DeviceGroup> groups = [];
@@ -20,6 +21,7 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
     private readonly List<int> rackOf = [];
     private readonly List<short> unitOf = [];
     private readonly List<int> numberInRack = [];
+    private long cageCount;
 
     /// <summary>All devices.</summary>
     public DeviceTable Bind()
@@ -39,13 +41,10 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
             catalogue.Find<DeviceModel>(modelName), "device model", modelName, known, map.SpanOf("model"), findings);
         if (model is null) return;
         var cards = Cards(map, model);
+        var layout = CageLayout.Of(model, cards);
         var places = new GroupPlacement(building, findings).Place(map, model, span);
         var count = places.Count;
-        if (groupOf.Count + (long)count > MostDevices)
-        {
-            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {MostDevices} devices");
-            return;
-        }
+        if (!IsBounded(name, span, count, layout)) return;
         var pattern = map.Text("name") is { } text && NamePattern.TryRead(text, out var read) ? read : NamePattern.Default(name, count);
         groups.Add(new DeviceGroup
         {
@@ -53,7 +52,7 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
             Name = name,
             Model = model,
             Cards = cards,
-            Layout = CageLayout.Of(model, cards),
+            Layout = layout,
             First = groupOf.Count,
             Count = count,
             Pattern = pattern,
@@ -68,6 +67,17 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
             unitOf.Add((short)place.Unit);
             numberInRack.Add(place.NumberInRack);
         }
+    }
+
+    private bool IsBounded(string name, SourceSpan span, int count, CageLayout layout)
+    {
+        cageCount += (long)count * layout.Slots.Length;
+        var excess = groupOf.Count + (long)count > MostDevices ? $"{Numerals.Grouped(MostDevices)} devices"
+            : cageCount > MostCages ? $"{Numerals.Grouped(MostCages)} cages"
+            : null;
+        if (excess is not null)
+            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {excess}; divide it");
+        return excess is null;
     }
 
     private ImmutableArray<CardModel> Cards(MapNode map, DeviceModel model)

@@ -11,7 +11,7 @@ internal static class Names
         where T : class
     {
         if (found is not null) return found;
-        var near = Spelling.DidYouMean(name, known);
+        var near = findings.IsFullOf(ModelFindings.NameUnknown) ? "" : Spelling.DidYouMean(name, known);
         findings.Add(ModelFindings.NameUnknown, span, $"no {what} is called '{name}'{near}");
         return null;
     }

@@ -82,7 +82,7 @@ public static class PlanLanguage
     [
         new("model", Shapes.Text, "the device model, by its name in the catalogue") { IsRequired = true },
         new("cards", new ListShape(Shapes.Text), "cards in its slots, in slot order; 'NAME x4' for four alike"),
-        new("count", Shapes.Whole(1, 3_000_000), "how many devices") { Otherwise = "one a rack, or one" },
+        new("count", Shapes.Whole(1, 1_000_000), "how many devices") { Otherwise = "one a rack, or one" },
         new("racks", new ListShape(RackPlace), "where they stand: 'hall/row/1..12'"),
         new("per-rack", Shapes.Whole(1, 60), "how many in each rack") { Otherwise = "1" },
         new("unit", Shapes.Whole(1, 60), "lowest rack unit of the first in a rack") { Otherwise = "1" },
@@ -166,7 +166,7 @@ public static class PlanLanguage
         new("least-margin", Shapes.Loss, "a fibre link with less margin is warned of") { Otherwise = "0 dB" },
         new("connections-in-hall", Shapes.Whole(0, 50), "mated pairs in a channel inside a hall") { Otherwise = "0" },
         new("connections-between-halls", Shapes.Whole(0, 50), "mated pairs in a channel between halls") { Otherwise = "2" },
-        new("contingency", Shapes.Share, "extra length for detours") { Otherwise = "5 %" },
+        new("contingency", Shapes.Share, "extra length for detours inside halls; a route is as long as stated") { Otherwise = "5 %" },
         new("service", Shapes.Length, "extra length at each end of a cable that leaves its rack")
         {
             Otherwise = "0.5 m when the cable leaves its rack",

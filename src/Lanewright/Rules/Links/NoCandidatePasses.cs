@@ -17,7 +17,7 @@ internal sealed class NoCandidatePasses() : Rule("LW2701", nameof(NoCandidatePas
             var nearest = choice.Candidates[0];
             judgement.Add(this, choice,
                 $"none of {choice.Candidates.Length} ways to make a {choice.Class.Statement.Rate} link passes; "
-                + $"nearest is {nearest.Name} ({LostBy.Reason(nearest, null, "")}). Smallest change: {change}");
+                + $"nearest is {nearest.Name} ({LostBy.Reason(nearest, winner: (Solution?)null, "")}). Smallest change: {change}");
         }
     }
 }
