@@ -2,7 +2,8 @@ using Lanewright.Deliverables;
 
 namespace Lanewright.Cli;
 
-/// <summary>Writes documents into a folder. Each is written beside its place and then moved there, so none is ever half written.</summary>
+/// <summary>Writes documents into a folder. Each is written beside its place and then moved there, so none is ever half
+/// written.</summary>
 internal static class DocumentFolder
 {
     /// <summary>Writes all; returns their names.</summary>

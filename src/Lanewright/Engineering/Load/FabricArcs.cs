@@ -1,6 +1,7 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>The directed links of a graph that are up, by the node they leave, in plain arrays for the passes that touch them all.</summary>
+/// <summary>The directed links of a graph that are up, by the node they leave, in plain arrays for the passes that touch them
+/// all.</summary>
 internal sealed class FabricArcs
 {
     /// <summary>Sorts the links of a graph by node.</summary>
@@ -65,7 +66,8 @@ internal sealed class FabricArcs
     /// <summary>Whether each node is a bundle of hosts.</summary>
     public bool[] IsTerminal { get; }
 
-    /// <summary>Links that join two bundles of hosts without a switch; they carry only what the two send each other and are no arcs.</summary>
+    /// <summary>Links that join two bundles of hosts without a switch; they carry only what the two send each other and are no
+    /// arcs.</summary>
     public int[] DirectLinks { get; }
 
     /// <summary>Nodes there are.</summary>

@@ -1,6 +1,7 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>Sends the demand for one block of destinations after another down the shortest paths, and sums what each arc carries.</summary>
+/// <summary>Sends the demand for one block of destinations after another down the shortest paths, and sums what each arc
+/// carries.</summary>
 internal sealed class LoadPass
 {
     private const int Lanes = PathBlock.Lanes;

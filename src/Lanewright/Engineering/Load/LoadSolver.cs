@@ -6,7 +6,8 @@ public static class LoadSolver
     /// <summary>Shares of the work that are summed one after the other, so that sums do not depend on how many cores there are.</summary>
     private const int Shares = 4 * 4;
 
-    /// <summary>Loads under any rule. Null when the ideal split is asked for a fabric beyond <see cref="IdealSplit.MostVariables"/>.</summary>
+    /// <summary>Loads under any rule. Null when the ideal split is asked for a fabric beyond
+    /// <see cref="IdealSplit.MostVariables"/>.</summary>
     public static LinkLoads? Of(FabricGraph graph, TrafficMatrix traffic, SplitRule rule) =>
         rule == SplitRule.Ideal ? IdealSplit.Of(graph, traffic) : OnShortestPaths(graph, traffic, rule);
 

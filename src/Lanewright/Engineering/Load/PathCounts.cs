@@ -1,7 +1,9 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>What each node divides its traffic by, towards the destinations of a block, by lane: its next-hop links, or the shortest paths
-/// behind it. Of paths only ratios within a distance are used, so a distance whose numbers grow out of hand is scaled down as a whole.</summary>
+/// <summary>What each node divides its traffic by, towards the destinations of a block, by lane: its next-hop links, or the shortest
+/// paths
+/// behind it. Of paths only ratios within a distance are used, so a distance whose numbers grow out of hand is scaled down as a
+/// whole.</summary>
 internal sealed class PathCounts(FabricArcs arcs, PathBlock block, bool areLinks)
 {
     private readonly int[] hopArcs = new int[arcs.MostArcs + 1];
