@@ -45,6 +45,28 @@ internal sealed class FabricArcs
         for (var i = 0; i < nodes.Length; i++) MostArcs = Math.Max(MostArcs, First[i + 1] - First[i]);
     }
 
+    /// <summary>Keeps some of the arcs of others.</summary>
+    /// <param name="whole">The others.</param>
+    /// <param name="first">Where the arcs of each node start.</param>
+    /// <param name="kept">The new place of each arc; -1 where it goes.</param>
+    /// <param name="times">How many times an arc counts that leads to a node.</param>
+    public FabricArcs(FabricArcs whole, int[] first, int[] kept, int[] times)
+    {
+        IsTerminal = whole.IsTerminal;
+        DirectLinks = whole.DirectLinks;
+        MostArcs = whole.MostArcs;
+        First = first;
+        (Target, Count, Side, Reverse) = (new int[first[^1]], new int[first[^1]], new int[first[^1]], new int[first[^1]]);
+        for (var arc = 0; arc < kept.Length; arc++)
+        {
+            if (kept[arc] < 0) continue;
+            Target[kept[arc]] = whole.Target[arc];
+            Count[kept[arc]] = whole.Count[arc] * times[whole.Target[arc]];
+            Side[kept[arc]] = whole.Side[arc];
+            Reverse[kept[arc]] = kept[whole.Reverse[arc]];
+        }
+    }
+
     /// <summary>Where the arcs of each node start; one entry more than nodes.</summary>
     public int[] First { get; }
 

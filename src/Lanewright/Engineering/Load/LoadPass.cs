@@ -17,10 +17,10 @@ internal sealed class LoadPass
     private readonly int[] hopArcs;
     private readonly uint[] hopLanes;
 
-    /// <summary>Makes room for passes over one graph.</summary>
-    public LoadPass(FabricGraph graph, FabricTraffic traffic, DirectDemand direct, SplitRule rule)
+    /// <summary>Makes room for passes over the arcs of one graph.</summary>
+    public LoadPass(FabricGraph graph, FabricArcs arcs, FabricTraffic traffic, DirectDemand direct, SplitRule rule)
     {
-        arcs = graph.Arcs;
+        this.arcs = arcs;
         this.traffic = traffic;
         this.direct = direct;
         block = new PathBlock(arcs);

@@ -24,7 +24,7 @@ internal sealed class PathCounts(FabricArcs arcs, PathBlock block, bool areLinks
         Array.Clear(Rows);
         for (var lane = 0; lane < destinations.Length; lane++)
             for (var arc = destinations[lane].Arcs.Start.Value; arc < destinations[lane].Arcs.End.Value; arc++)
-                Rows[(arcs.Target[arc] * PathBlock.Lanes) + lane] += arcs.Count[arc];
+                Rows[(arcs.Target[arc] * PathBlock.Lanes) + lane] += arcs.Count[arcs.Reverse[arc]];
         for (var level = 1; level < block.LevelCount; level++)
         {
             block.Mark(level - 1);
