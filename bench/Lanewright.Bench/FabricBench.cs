@@ -52,7 +52,8 @@ internal static class FabricBench
     private static ImmutableArray<FailureUnit> Units(FabricGraph graph) =>
         [.. Enumerable.Range(0, graph.Links.Length).Select(l => new FailureUnit(Numerals.Whole(l), FailureKind.Link, Outage.OfLink(l)))];
 
-    /// <summary>Edge betweenness is half of the load by paths when every switch sends 1 to every other: the same work on both sides.</summary>
+    /// <summary>Edge betweenness is half of the load by paths when every switch sends 1 to every other: the same work on both
+    /// sides.</summary>
     private static void Compare(KnownFabric fabric)
     {
         var inside = fabric.Graph.Links.Where(l => !fabric.Graph.Nodes[l.A].IsTerminal).Select(l => (l.A, l.B, l.Count)).ToList();
@@ -69,8 +70,9 @@ internal static class FabricBench
             var loads = LoadSolver.OnShortestPaths(every.Graph, every.AllToAll, SplitRule.PathWeighted);
             most = Enumerable.Range(0, inside.Count).Max(l => loads.GigabitsFromA(l) + loads.GigabitsFromB(l)) / 2;
         });
-        Console.WriteLine($"    loads by paths between all switches: here {Numerals.Fixed(ours, 0)} ms, edge betweenness in igraph (one core) "
-            + $"{Numerals.Fixed(theirs.Milliseconds, 0)} ms, ratio {Numerals.Fixed(ours / theirs.Milliseconds, 2)}; "
+        Console.WriteLine($"    loads by paths between all switches: here {Numerals.Fixed(ours, 0)} ms, "
+            + $"edge betweenness in igraph (one core) {Numerals.Fixed(theirs.Milliseconds, 0)} ms, "
+            + $"ratio {Numerals.Fixed(ours / theirs.Milliseconds, 2)}; "
             + $"fullest link {Numerals.Plain(most)} here, {Numerals.Plain(theirs.Most)} there");
     }
 

@@ -37,11 +37,13 @@ public sealed class FabricCaseTests
 
     private static List<(string Id, string Function, string Inputs, string Expected, double Tolerance)> Rows()
     {
-        using var reader = Sep.New(',').Reader(o => o with { Unescape = true }).FromFile(Repository.Path("tests", "cases", "fabric-load.csv"));
+        var path = Repository.Path("tests", "cases", "fabric-load.csv");
+        using var reader = Sep.New(',').Reader(o => o with { Unescape = true }).FromFile(path);
         var rows = new List<(string, string, string, string, double)>();
         foreach (var row in reader)
         {
-            var tolerance = double.TryParse(row["tolerance"].ToString(), CultureInfo.InvariantCulture, out var stated) ? stated : LastPlaces;
+            var isStated = double.TryParse(row["tolerance"].ToString(), CultureInfo.InvariantCulture, out var stated);
+            var tolerance = isStated ? stated : LastPlaces;
             rows.Add((row["id"].ToString(), row["function"].ToString(), row["inputs"].ToString(), row["expected"].ToString(), tolerance));
         }
         return rows;

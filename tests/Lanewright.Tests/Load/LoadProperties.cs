@@ -10,6 +10,9 @@ public sealed class LoadProperties
     private static readonly Gen<(KnownFabric Fabric, int Traffic, SplitRule Rule)> Drawn = Gen.Select(
         RandomFabrics.Any, Gen.Int[0, 3], Gen.Bool, (f, t, hop) => (f, t, hop ? SplitRule.PerHop : SplitRule.PathWeighted));
 
+    private static readonly Gen<(KnownFabric Fabric, int Pick, int Count, int First)> Outages =
+        Gen.Select(RandomFabrics.Any, Gen.Int[0, 99], Gen.Int[1, 3], Gen.Int[0, 2]);
+
     [Fact]
     public void Loads_AreThoseOfAllPathsOneByOne() => Drawn.Sample(d =>
     {
@@ -48,7 +51,9 @@ public sealed class LoadProperties
         // A bundle's links stay together, as each member must have as many; between switches every cable gets a link of its own.
         var graph = d.Fabric.Graph;
         var parts = graph.Links.Select((l, i) => (Link: l, Old: i))
-            .SelectMany(l => graph.Nodes[l.Link.A].IsTerminal ? [l] : Enumerable.Repeat((Link: l.Link with { Count = 1 }, l.Old), l.Link.Count))
+            .SelectMany(l => graph.Nodes[l.Link.A].IsTerminal
+                ? [l]
+                : Enumerable.Repeat((Link: l.Link with { Count = 1 }, l.Old), l.Link.Count))
             .ToList();
         var apart = new FabricGraph(graph.Nodes, [.. parts.Select(p => p.Link)]);
         var traffic = RandomFabrics.Traffic(d.Fabric, d.Traffic);
@@ -68,7 +73,8 @@ public sealed class LoadProperties
     {
         var graph = d.Fabric.Graph;
         int New(int node) => graph.Nodes.Length - 1 - node;
-        var turned = new FabricGraph([.. graph.Nodes.Reverse()], [.. graph.Links.Select(l => l with { A = New(l.B), B = New(l.A) }).Reverse()]);
+        var links = graph.Links.Select(l => l with { A = New(l.B), B = New(l.A) }).Reverse();
+        var turned = new FabricGraph([.. graph.Nodes.Reverse()], [.. links]);
         var terminals = d.Fabric.Terminals.Select(t => t with { Node = New(t.Node) }).ToArray();
         var traffic = RandomFabrics.Traffic(d.Fabric, d.Traffic);
         var image = RandomFabrics.Traffic(new KnownFabric(turned, [.. terminals]), d.Traffic);
@@ -92,10 +98,11 @@ public sealed class LoadProperties
     });
 
     [Fact]
-    public void MembersThatLoseLinks_LoadAsHostsOneByOne() => Gen.Select(RandomFabrics.Any, Gen.Int[0, 99], Gen.Int[1, 3], Gen.Int[0, 2]).Sample(d =>
+    public void MembersThatLoseLinks_LoadAsHostsOneByOne() => Outages.Sample(d =>
     {
         var (fabric, pick, count, first) = d;
-        var atHosts = Enumerable.Range(0, fabric.Graph.Links.Length).Where(l => fabric.Graph.Nodes[fabric.Graph.Links[l].A].IsTerminal).ToArray();
+        var links = Enumerable.Range(0, fabric.Graph.Links.Length);
+        var atHosts = links.Where(l => fabric.Graph.Nodes[fabric.Graph.Links[l].A].IsTerminal).ToArray();
         var link = atHosts[pick % atHosts.Length];
         var members = fabric.Graph.Nodes[fabric.Graph.Links[link].A].Members;
         var lost = new LinkOutage(link, Math.Min(count, fabric.Graph.Links[link].Count), first % members);
@@ -104,8 +111,8 @@ public sealed class LoadProperties
         var starts = Starts(fabric);
         var each = fabric.Graph.Links[link].Count / members;
         var outage = Outage.None;
-        for (var left = (Count: lost.Count, Member: lost.FirstMember); left.Count > 0; left = (left.Count - each, (left.Member + 1) % members))
-            outage = outage.With(Outage.OfLink(starts[link] + left.Member, Math.Min(each, left.Count)));
+        for (var (left, member) = (lost.Count, lost.FirstMember); left > 0; (left, member) = (left - each, (member + 1) % members))
+            outage = outage.With(Outage.OfLink(starts[link] + member, Math.Min(each, left)));
         var before = LoadSolver.OnShortestPaths(hurt, fabric.AllToAll, SplitRule.PerHop);
         var after = LoadSolver.OnShortestPaths(apart.Graph.Without(outage), apart.AllToAll, SplitRule.PerHop);
         var sums = new double[fabric.Graph.Links.Length * 2];
@@ -142,7 +149,8 @@ public sealed class LoadProperties
         var many = LoadSolver.OnShortestPaths(fabric.Graph, fabric.AllToAll, SplitRule.PathWeighted);
         var single = new ConcurrentExclusiveSchedulerPair(TaskScheduler.Default, 1).ConcurrentScheduler;
         var one = await Task.Factory.StartNew(
-            () => LoadSolver.OnShortestPaths(fabric.Graph, fabric.AllToAll, SplitRule.PathWeighted), default, TaskCreationOptions.None, single);
+            () => LoadSolver.OnShortestPaths(fabric.Graph, fabric.AllToAll, SplitRule.PathWeighted),
+            default, TaskCreationOptions.None, single);
         Assert.Equal(Sides(many).Select(BitConverter.DoubleToInt64Bits), Sides(one).Select(BitConverter.DoubleToInt64Bits));
     }
 
@@ -153,7 +161,8 @@ public sealed class LoadProperties
         var graph = new FabricGraph(
             [FabricNode.Switch(0), FabricNode.Hosts(0, 1), FabricNode.Hosts(0, 1), FabricNode.Hosts(0, 1)],
             [new(1, 0, unit, 1), new(2, 0, unit, 1), new(3, 0, unit, 1), new(1, 2, unit, 1)]);
-        var loads = LoadSolver.OnShortestPaths(graph, TrafficMatrix.AllToAll([new(1, 1, unit), new(2, 1, unit), new(3, 1, unit)]), SplitRule.PerHop);
+        var traffic = TrafficMatrix.AllToAll([new(1, 1, unit), new(2, 1, unit), new(3, 1, unit)]);
+        var loads = LoadSolver.OnShortestPaths(graph, traffic, SplitRule.PerHop);
         Assert.Equal([0.5, 0.5, 1, 0.5], Enumerable.Range(0, 4).Select(loads.GigabitsFromA));
         Assert.Equal([0.5, 0.5, 1, 0.5], Enumerable.Range(0, 4).Select(loads.GigabitsFromB));
     }
@@ -191,7 +200,8 @@ public sealed class LoadProperties
     private static int[] Starts(KnownFabric fabric)
     {
         var starts = new int[fabric.Graph.Links.Length + 1];
-        for (var i = 0; i < fabric.Graph.Links.Length; i++) starts[i + 1] = starts[i] + Math.Max(1, fabric.Graph.Nodes[fabric.Graph.Links[i].A].Members);
+        for (var i = 0; i < fabric.Graph.Links.Length; i++)
+            starts[i + 1] = starts[i] + Math.Max(1, fabric.Graph.Nodes[fabric.Graph.Links[i].A].Members);
         return starts;
     }
 

@@ -3,7 +3,8 @@ using Lanewright.Tests.Load.Support;
 
 namespace Lanewright.Tests.Load;
 
-/// <summary>Classes of links and nodes: as few as is known for well-known fabrics, and never merged where graphs only look alike.</summary>
+/// <summary>Classes of links and nodes: as few as is known for well-known fabrics, and never merged where graphs only look
+/// alike.</summary>
 public sealed class SymmetryTests
 {
     public static TheoryData<int> Radices => [4, 8, 16];
@@ -47,7 +48,8 @@ public sealed class SymmetryTests
         Assert.Equal([.. Enumerable.Repeat(0, 6), .. Enumerable.Repeat(6, 6)], classes);
     }
 
-    /// <summary>Two strongly regular graphs with parameters (16, 6, 2, 2) that are not isomorphic: the rook's graph of a 4 by 4 board, and
+    /// <summary>Two strongly regular graphs with parameters (16, 6, 2, 2) that are not isomorphic: the rook's graph of a 4 by 4 board,
+    /// and
     /// Shrikhande's (1959), `memory`. Counting neighbours, and neighbours of neighbours, cannot tell them apart.</summary>
     [Fact]
     public void StronglyRegularTwins_StayApart()
@@ -78,9 +80,10 @@ public sealed class SymmetryTests
     [Fact]
     public void LinksThatFailTogether_AreLikeOnlyWhereTheirPlacesAre()
     {
-        // Every leaf has its uplinks in pairs by cable, every spine its downlinks in pairs by module; two cables that share nothing are odd.
+        // Every leaf has its uplinks in pairs by cable, every spine its downlinks in pairs by module.
         var fabric = KnownFabric.LeafSpine(4, 4, 4);
-        FailureUnit Unit(FailureKind kind, int one, int two) => new($"{kind}{one}-{two}", kind, Outage.OfLink(one).With(Outage.OfLink(two)));
+        FailureUnit Unit(FailureKind kind, int one, int two) =>
+            new($"{kind}{one}-{two}", kind, Outage.OfLink(one).With(Outage.OfLink(two)));
         var cables = Enumerable.Range(0, 8).Select(i => Unit(FailureKind.Cable, i * 2, (i * 2) + 1));
         var modules = Enumerable.Range(0, 8).Select(i => Unit(FailureKind.Module, (i % 4) + (i / 4 * 8), (i % 4) + (i / 4 * 8) + 4));
         Assert.Equal([8, 8], ClassSizes(fabric, [.. cables, .. modules]));

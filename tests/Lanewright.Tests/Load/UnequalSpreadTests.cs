@@ -21,8 +21,8 @@ public sealed class UnequalSpreadTests
             if (receiving[s] > 0) links.Add((1, 2 + s, receiving[s]));
         }
         var fabric = KnownFabric.Of(Enumerable.Repeat(1, 2 + sending.Length), links, [(0, 1, receiving.Sum()), (1, 1, receiving.Sum())]);
-        var loads = LoadSolver.OnShortestPaths(
-            fabric.Graph, TrafficMatrix.Of([new Flow(fabric.Terminals[0].Node, fabric.Terminals[1].Node, fabric.Terminals[0].Rate)]), SplitRule.PerHop);
+        var all = new Flow(fabric.Terminals[0].Node, fabric.Terminals[1].Node, fabric.Terminals[0].Rate);
+        var loads = LoadSolver.OnShortestPaths(fabric.Graph, TrafficMatrix.Of([all]), SplitRule.PerHop);
         var worst = Enumerable.Range(0, links.Count).Where(l => fabric.Graph.Links[l].A == 1).Max(l => loads.Utilisation(l).Value);
         Assert.Equal(worst, UnequalSpread.Worst([.. sending], [.. receiving])?.Value ?? 0, 1e-12);
     }

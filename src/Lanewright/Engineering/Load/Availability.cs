@@ -32,7 +32,8 @@ public static class Availability
         return Share.From(SpecialFunctions.BetaRegularized(needed, units - needed + 1, up.Value));
     }
 
-    /// <summary>The share of time in which no link is fuller than the limit and no host is cut. Exact for none and one failure; what two or
+    /// <summary>The share of time in which no link is fuller than the limit and no host is cut. Exact for none and one failure; what two
+    /// or
     /// more do is not known here, so that the lower bound calls it bad, the upper bound good, and the estimate lies between.</summary>
     /// <param name="sweep">What each single failure does.</param>
     /// <param name="limit">How full a link may be.</param>

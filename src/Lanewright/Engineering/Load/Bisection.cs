@@ -4,7 +4,8 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>What one half of the hosts can send to the other at once, in one direction, at the worst division into halves. Bundles are not
+/// <summary>What one half of the hosts can send to the other at once, in one direction, at the worst division into halves. Bundles are
+/// not
 /// divided; halves are as equal in hosts as bundles allow.</summary>
 /// <param name="AtLeast">Proven lower bound.</param>
 /// <param name="AtMost">Proven upper bound.</param>
@@ -109,7 +110,8 @@ public sealed record Bisection(BitRate AtLeast, BitRate AtMost, BisectionProof P
 
     private static bool HasPairApart(FabricGraph graph) => HopCounts.Of(graph) is not { PairsApart: 0 };
 
-    /// <summary>Orders whose first half is likely to be poorly joined to the second: as numbered, and by distance from the first bundle.</summary>
+    /// <summary>Orders whose first half is likely to be poorly joined to the second: as numbered, and by distance from the first
+    /// bundle.</summary>
     private static IEnumerable<int[]> Orders(FabricGraph graph, int[] nodes)
     {
         int[] asNumbered = [.. Enumerable.Range(0, nodes.Length)];

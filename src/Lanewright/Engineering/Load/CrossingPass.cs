@@ -107,7 +107,10 @@ internal sealed class CrossingPass
                 if (isOnlyWay)
                 {
                     for (var node = 0; node < arcs.NodeCount; node++)
-                        if (arcs.IsTerminal[node] && ((block.LanesReached(node) >> lane) & 1) != 0) result.Add(new Crossing(node, receiver, 1));
+                    {
+                        var isReached = ((block.LanesReached(node) >> lane) & 1) != 0;
+                        if (arcs.IsTerminal[node] && isReached) result.Add(new Crossing(node, receiver, 1));
+                    }
                     continue;
                 }
                 foreach (var node in active)

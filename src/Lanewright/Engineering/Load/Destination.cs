@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>Where shortest paths are reckoned to in one pass: one bundle of hosts, or all bundles that hang on the same switch by one link.</summary>
+/// <summary>Where shortest paths are reckoned to in one pass: one bundle of hosts, or all bundles that hang on the same switch by one
+/// link.</summary>
 /// <param name="Terminals">The bundles.</param>
 /// <param name="Arcs">The arcs that leave the (first) bundle: their targets are the switches at which paths arrive.</param>
 internal sealed record Destination(ImmutableArray<int> Terminals, Range Arcs)

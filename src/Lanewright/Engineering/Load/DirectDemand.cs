@@ -24,7 +24,8 @@ internal sealed class DirectDemand
     public void Remove(int to, int[] ends, double[] column)
     {
         if (graph.Arcs.DirectLinks.Length == 0) return;
-        foreach (var links in graph.Arcs.DirectLinks.Where(l => graph.Links[l].A == to || graph.Links[l].B == to).GroupBy(l => Other(l, to)))
+        var here = graph.Arcs.DirectLinks.Where(l => graph.Links[l].A == to || graph.Links[l].B == to);
+        foreach (var links in here.GroupBy(l => Other(l, to)))
         {
             var at = Array.BinarySearch(ends, links.Key);
             if (at < 0) continue;

@@ -1,6 +1,7 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>The directed links of a graph that are up, by the node they leave, in plain arrays for the passes that touch them all.</summary>
+/// <summary>The directed links of a graph that are up, by the node they leave, in plain arrays for the passes that touch them
+/// all.</summary>
 internal sealed class FabricArcs
 {
     /// <summary>Sorts the links of a graph by node.</summary>
@@ -44,6 +45,28 @@ internal sealed class FabricArcs
         for (var i = 0; i < nodes.Length; i++) MostArcs = Math.Max(MostArcs, First[i + 1] - First[i]);
     }
 
+    /// <summary>Keeps some of the arcs of others.</summary>
+    /// <param name="whole">The others.</param>
+    /// <param name="first">Where the arcs of each node start.</param>
+    /// <param name="kept">The new place of each arc; -1 where it goes.</param>
+    /// <param name="times">How many times an arc counts that leads to a node.</param>
+    public FabricArcs(FabricArcs whole, int[] first, int[] kept, int[] times)
+    {
+        IsTerminal = whole.IsTerminal;
+        DirectLinks = whole.DirectLinks;
+        MostArcs = whole.MostArcs;
+        First = first;
+        (Target, Count, Side, Reverse) = (new int[first[^1]], new int[first[^1]], new int[first[^1]], new int[first[^1]]);
+        for (var arc = 0; arc < kept.Length; arc++)
+        {
+            if (kept[arc] < 0) continue;
+            Target[kept[arc]] = whole.Target[arc];
+            Count[kept[arc]] = whole.Count[arc] * times[whole.Target[arc]];
+            Side[kept[arc]] = whole.Side[arc];
+            Reverse[kept[arc]] = kept[whole.Reverse[arc]];
+        }
+    }
+
     /// <summary>Where the arcs of each node start; one entry more than nodes.</summary>
     public int[] First { get; }
 
@@ -65,7 +88,8 @@ internal sealed class FabricArcs
     /// <summary>Whether each node is a bundle of hosts.</summary>
     public bool[] IsTerminal { get; }
 
-    /// <summary>Links that join two bundles of hosts without a switch; they carry only what the two send each other and are no arcs.</summary>
+    /// <summary>Links that join two bundles of hosts without a switch; they carry only what the two send each other and are no
+    /// arcs.</summary>
     public int[] DirectLinks { get; }
 
     /// <summary>Nodes there are.</summary>

@@ -45,7 +45,8 @@ public sealed class FabricGraph
     /// <summary>All nodes. After an outage, members of a bundle that were hit stand as further nodes at the end.</summary>
     public ImmutableArray<FabricNode> Nodes { get; }
 
-    /// <summary>All links. After an outage, what is down has a lower count, and links of members that were hit stand at the end.</summary>
+    /// <summary>All links. After an outage, what is down has a lower count, and links of members that were hit stand at the
+    /// end.</summary>
     public ImmutableArray<FabricLink> Links { get; }
 
     /// <summary>So many times wider the host links are than they really are.</summary>
@@ -64,7 +65,8 @@ public sealed class FabricGraph
     internal bool IsSplit => damage is { IsSplit: true };
 
     /// <summary>The fabric with something down. Nodes and links keep their numbers.</summary>
-    /// <exception cref="InvalidOperationException">Something is down already: take both outages together from the whole fabric.</exception>
+    /// <exception cref="InvalidOperationException">Something is down already: take both outages together from the whole
+    /// fabric.</exception>
     public FabricGraph Without(Outage outage) => damage is null
         ? new FabricGraph(GraphDamage.Of(this, outage))
         : throw new InvalidOperationException("take outages together, from the whole fabric");
@@ -87,6 +89,10 @@ public sealed class FabricGraph
     /// <summary>The bundle of hosts at an end of a link, end A before end B; -1 between switches.</summary>
     internal int BundleOf(int link) =>
         Nodes[Links[link].A].IsTerminal ? Links[link].A : Nodes[Links[link].B].IsTerminal ? Links[link].B : -1;
+
+    /// <summary>Pairs of bundles of hosts that are cabled to each other, in both orders.</summary>
+    internal HashSet<(int, int)> DirectPairs() =>
+        [.. Arcs.DirectLinks.SelectMany(l => new[] { (Links[l].A, Links[l].B), (Links[l].B, Links[l].A) })];
 
     /// <summary>Links at a node, in the order of their numbers.</summary>
     internal IEnumerable<int> LinksOf(int node) =>

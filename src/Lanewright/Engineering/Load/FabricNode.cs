@@ -1,6 +1,7 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>A node of a fabric: a switch, or a bundle of hosts that are attached alike. Hosts send and receive and never forward.</summary>
+/// <summary>A node of a fabric: a switch, or a bundle of hosts that are attached alike. Hosts send and receive and never
+/// forward.</summary>
 /// <param name="Kind">Nodes of different kinds are never taken for alike; any number.</param>
 /// <param name="Members">Hosts in the bundle; 0 for a switch.</param>
 public readonly record struct FabricNode(int Kind, int Members)

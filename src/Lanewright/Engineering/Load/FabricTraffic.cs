@@ -18,9 +18,10 @@ internal sealed class FabricTraffic
         foreach (var end in ends)
             if (end >= graph.OriginCount || !graph.Nodes[end].IsTerminal)
                 throw new ArgumentException($"node {end} has a demand and is no bundle of hosts", nameof(traffic));
-        Ends = graph.IsSplit
-            ? [.. Enumerable.Range(0, graph.Nodes.Length).Where(n => Array.BinarySearch(ends, graph.OriginOfNode(n)) >= 0 && !graph.IsDown(n))]
-            : [.. ends.Where(end => !graph.IsDown(end))];
+        var parts = graph.IsSplit
+            ? Enumerable.Range(0, graph.Nodes.Length).Where(n => Array.BinarySearch(ends, graph.OriginOfNode(n)) >= 0)
+            : ends;
+        Ends = [.. parts.Where(n => !graph.IsDown(n))];
         kept = graph.Whole is { } whole ? [.. Ends.Select(end => HostSending.Kept(graph, whole, traffic, end))] : null;
     }
 

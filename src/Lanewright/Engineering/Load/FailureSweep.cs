@@ -18,7 +18,8 @@ public sealed class FailureSweep
     /// <summary>All classes, the worst first: most members cut, then fullest link, then the order of the units.</summary>
     public ImmutableArray<FailureClass> Classes { get; }
 
-    /// <summary>Sweeps over all units. Null when the ideal split is asked for a fabric beyond <see cref="IdealSplit.MostVariables"/>.</summary>
+    /// <summary>Sweeps over all units. Null when the ideal split is asked for a fabric beyond
+    /// <see cref="IdealSplit.MostVariables"/>.</summary>
     public static FailureSweep? Of(FabricGraph graph, TrafficMatrix traffic, SplitRule rule, ImmutableArray<FailureUnit> units)
     {
         if (LoadSolver.Of(graph, traffic, rule) is not { } intact) return null;

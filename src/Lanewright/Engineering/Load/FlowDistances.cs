@@ -13,7 +13,8 @@ internal sealed class FlowDistances
         sides = new FlowSides(graph);
     }
 
-    /// <summary>The least price of a way from every node to one bundle, infinite where there is none; from the bundle itself, of the way up
+    /// <summary>The least price of a way from every node to one bundle, infinite where there is none; from the bundle itself, of the way
+    /// up
     /// to a switch and back.</summary>
     /// <param name="target">The bundle.</param>
     /// <param name="prices">A price for each directed link; null for 1 each.</param>

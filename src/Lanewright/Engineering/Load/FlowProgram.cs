@@ -3,7 +3,8 @@ using Google.OrTools.LinearSolver;
 namespace Lanewright.Engineering.Load;
 
 /// <summary>The linear program of the ideal split: a flow for each source over all directed links, the busiest link as empty as can be.
-/// What symmetry proves alike shares a variable or a row, which loses nothing: the mean of a solution over all its images is as good.</summary>
+/// What symmetry proves alike shares a variable or a row, which loses nothing: the mean of a solution over all its images is as
+/// good.</summary>
 internal sealed class FlowProgram
 {
     /// <summary>Pairs of source and directed link beyond which not even symmetry is looked at.</summary>
@@ -72,7 +73,8 @@ internal sealed class FlowProgram
             foreach (var side in sides.All)
             {
                 var orbit = flows.Of(source, side);
-                if (MayUse(source, side) && !variables.ContainsKey(orbit)) variables[orbit] = solver.MakeNumVar(0, double.PositiveInfinity, "");
+                if (!MayUse(source, side) || variables.ContainsKey(orbit)) continue;
+                variables[orbit] = solver.MakeNumVar(0, double.PositiveInfinity, "");
             }
         }
         AddConservation(solver);

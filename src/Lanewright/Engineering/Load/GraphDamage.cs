@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>What an outage makes of a graph: lower counts, nodes down, and members of bundles that were hit set apart from the rest.</summary>
+/// <summary>What an outage makes of a graph: lower counts, nodes down, and members of bundles that were hit set apart from the
+/// rest.</summary>
 internal sealed class GraphDamage
 {
     private readonly List<FabricNode> nodes;

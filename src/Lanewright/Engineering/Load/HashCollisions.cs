@@ -2,7 +2,8 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>What happens when few large flows, each as fast as a link, are spread over equal links by a hash. All values are exact.</summary>
+/// <summary>What happens when few large flows, each as fast as a link, are spread over equal links by a hash. All values are
+/// exact.</summary>
 /// <param name="NoCollision">Probability that no two flows meet.</param>
 /// <param name="BusyLinks">Expected number of links with a flow.</param>
 /// <param name="BusiestFlows">Expected number of flows on the busiest link.</param>
@@ -38,8 +39,10 @@ public sealed record HashCollisions(Share NoCollision, double BusyLinks, double 
         return expected;
     }
 
-    /// <summary>The coefficient of x^n in the power m of the exponential series cut off after x^t, times n!/m^n. It is built up link by link
-    /// as a chance (each link takes its binomial part of the flows that are left), so that nothing is subtracted and nothing overflows.</summary>
+    /// <summary>The coefficient of x^n in the power m of the exponential series cut off after x^t, times n!/m^n. It is built up link by
+    /// link
+    /// as a chance (each link takes its binomial part of the flows that are left), so that nothing is subtracted and nothing
+    /// overflows.</summary>
     private static double ProbabilityThatNoneExceeds(int most, int flows, int links)
     {
         // fits[k]: the probability that k flows on the links taken so far leave none above the most.

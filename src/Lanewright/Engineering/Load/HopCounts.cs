@@ -7,12 +7,12 @@ namespace Lanewright.Engineering.Load;
 /// <param name="PairsApart">Ordered pairs of bundles without a path.</param>
 public sealed record HopCounts(int Shortest, int Longest, double Mean, long PairsApart)
 {
-    /// <summary>Counts between all bundles of hosts that are up; null when no two are joined. A cable between two hosts is one link.</summary>
+    /// <summary>Counts between all bundles of hosts that are up; null when no two are joined. A cable between two hosts is one
+    /// link.</summary>
     public static HopCounts? Of(FabricGraph graph)
     {
         var terminals = Enumerable.Range(0, graph.Nodes.Length).Where(n => graph.Nodes[n].IsTerminal && !graph.IsDown(n)).ToArray();
-        var direct = graph.Arcs.DirectLinks.SelectMany(l => new[] { (graph.Links[l].A, graph.Links[l].B), (graph.Links[l].B, graph.Links[l].A) })
-            .ToHashSet();
+        var direct = graph.DirectPairs();
         var byHops = new SortedDictionary<int, long>();
         foreach (var _ in direct) byHops[1] = byHops.GetValueOrDefault(1) + 1;
         var block = new PathBlock(graph.Arcs);

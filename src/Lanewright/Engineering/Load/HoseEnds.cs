@@ -14,7 +14,7 @@ internal sealed class HoseEnds
         this.graph = graph;
         this.rates = rates;
         Nodes = [.. rates.Keys.Order()];
-        direct = [.. graph.Arcs.DirectLinks.SelectMany(l => new[] { (graph.Links[l].A, graph.Links[l].B), (graph.Links[l].B, graph.Links[l].A) })];
+        direct = graph.DirectPairs();
     }
 
     /// <summary>The bundles, rising.</summary>

@@ -23,13 +23,15 @@ internal static class HoseProblem
         return Case(graph, side, classSize, load, Math.Max(load, atMost), matrix);
     }
 
-    /// <summary>The worst case of a cable between two bundles of hosts: all that the one sends and the other takes; null when either has no part.</summary>
+    /// <summary>The worst case of a cable between two bundles of hosts: all that the one sends and the other takes; null when either has
+    /// no part.</summary>
     public static LinkWorstCase? Direct(FabricGraph graph, HoseEnds ends, int link, int end)
     {
         var (from, to) = end == 0 ? (graph.Links[link].A, graph.Links[link].B) : (graph.Links[link].B, graph.Links[link].A);
         if (!ends.Nodes.Contains(from) || !ends.Nodes.Contains(to)) return null;
         var rate = BitRate.FromBitsPerSecond(Math.Min(ends.RateOf(from), ends.RateOf(to)));
-        var cables = graph.Arcs.DirectLinks.Where(l => (graph.Links[l].A, graph.Links[l].B) == (from, to) || (graph.Links[l].B, graph.Links[l].A) == (from, to));
+        bool JoinsThem(FabricLink l) => (l.A, l.B) == (from, to) || (l.A, l.B) == (to, from);
+        var cables = graph.Arcs.DirectLinks.Where(l => JoinsThem(graph.Links[l]));
         var load = rate.Gigabits * graph.Links[link].Count / cables.Sum(l => graph.Links[l].Count);
         return Case(graph, (link * 2) + end, 1, load, load, [new Flow(from, to, rate)]);
     }
@@ -40,7 +42,8 @@ internal static class HoseProblem
         return new LinkWorstCase(side / 2, side % 2 == 0, classSize, Share.From(load / capacity), Share.From(atMost / capacity), matrix);
     }
 
-    private static (ImmutableArray<Flow> Matrix, double AtMost) Solved(HoseEnds ends, List<Crossing> crossings, int[] senders, int[] receivers)
+    private static (ImmutableArray<Flow> Matrix, double AtMost) Solved(
+        HoseEnds ends, List<Crossing> crossings, int[] senders, int[] receivers)
     {
         // The shorter side goes out along paths, as there is one search a row.
         var isTurned = senders.Length > receivers.Length;
@@ -65,13 +68,15 @@ internal static class HoseProblem
         return (matrix.ToImmutable(), BitRate.FromBitsPerSecond(1).Gigabits * solved.AtMost);
     }
 
-    /// <summary>The largest crossings first, as long as both ends have room; and what senders alone or receivers alone could make of it.</summary>
+    /// <summary>The largest crossings first, as long as both ends have room; and what senders alone or receivers alone could make of
+    /// it.</summary>
     private static (ImmutableArray<Flow> Matrix, double AtMost) Bounded(HoseEnds ends, List<Crossing> crossings)
     {
         var sending = crossings.Select(c => c.From).Distinct().ToDictionary(n => n, ends.RateOf);
         var taking = crossings.Select(c => c.To).Distinct().ToDictionary(n => n, ends.RateOf);
-        var bySenders = crossings.GroupBy(c => c.From).Sum(g => BitRate.FromBitsPerSecond(ends.RateOf(g.Key)).Gigabits * g.Max(c => c.Fraction));
-        var byReceivers = crossings.GroupBy(c => c.To).Sum(g => BitRate.FromBitsPerSecond(ends.RateOf(g.Key)).Gigabits * g.Max(c => c.Fraction));
+        double MostOf(IGrouping<int, Crossing> end) => BitRate.FromBitsPerSecond(ends.RateOf(end.Key)).Gigabits * end.Max(c => c.Fraction);
+        var bySenders = crossings.GroupBy(c => c.From).Sum(MostOf);
+        var byReceivers = crossings.GroupBy(c => c.To).Sum(MostOf);
         var matrix = ImmutableArray.CreateBuilder<Flow>();
         foreach (var crossing in crossings.OrderByDescending(c => c.Fraction).ThenBy(c => c.From).ThenBy(c => c.To))
         {

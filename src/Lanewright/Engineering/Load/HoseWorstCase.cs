@@ -14,7 +14,8 @@ public sealed record HoseWorstCase(ImmutableArray<LinkWorstCase> Links)
     /// <summary>Whether the worst case of every class was solved, so that no bound lies above what was found.</summary>
     public bool IsExact => Links.All(l => l.IsExact);
 
-    /// <summary>Computes the worst case of every class of links. For a fixed split a link's load is linear in the traffic, so the worst is a
+    /// <summary>Computes the worst case of every class of links. For a fixed split a link's load is linear in the traffic, so the worst
+    /// is a
     /// transportation problem (with equal bundles: a matching) over the parts of each pair's traffic that cross the link.</summary>
     /// <exception cref="ArgumentException">The rule is the ideal split, which has no fixed shares to take the worst of.</exception>
     public static HoseWorstCase Of(FabricGraph graph, ImmutableArray<Terminal> terminals, SplitRule rule)
@@ -29,8 +30,10 @@ public sealed record HoseWorstCase(ImmutableArray<LinkWorstCase> Links)
             .ToArray();
         var crossings = Crossings(graph, [.. classes.Select(c => c.Arc)], ends, rule);
         var found = new LinkWorstCase?[classes.Length];
-        Parallel.For(0, classes.Length, i => found[i] = HoseProblem.Solve(graph, ends, crossings[i], arcs.Side[classes[i].Arc], classes[i].Size));
-        var direct = arcs.DirectLinks.SelectMany(link => new[] { HoseProblem.Direct(graph, ends, link, 0), HoseProblem.Direct(graph, ends, link, 1) });
+        Parallel.For(0, classes.Length, i =>
+            found[i] = HoseProblem.Solve(graph, ends, crossings[i], arcs.Side[classes[i].Arc], classes[i].Size));
+        var direct = Enumerable.Range(0, arcs.DirectLinks.Length * 2)
+            .Select(i => HoseProblem.Direct(graph, ends, arcs.DirectLinks[i / 2], i % 2));
         return new HoseWorstCase([.. found.Concat(direct)
             .OfType<LinkWorstCase>()
             .OrderByDescending(l => l.Utilisation)
@@ -55,6 +58,7 @@ public sealed record HoseWorstCase(ImmutableArray<LinkWorstCase> Links)
             }
             parts[share] = lists;
         });
-        return [.. Enumerable.Range(0, wanted.Length).Select(i => parts.SelectMany(p => p[i]).Where(c => ends.MaySend(c.From, c.To)).ToList())];
+        return [.. Enumerable.Range(0, wanted.Length)
+            .Select(i => parts.SelectMany(p => p[i]).Where(c => ends.MaySend(c.From, c.To)).ToList())];
     }
 }

@@ -8,7 +8,8 @@ namespace Lanewright.Engineering.Load;
 /// <param name="FromA">Whether the direction is from end A to end B.</param>
 /// <param name="ClassSize">Directed links that are alike.</param>
 /// <param name="Utilisation">How full the matrix below makes it.</param>
-/// <param name="AtMost">What no matrix can exceed; equal to <paramref name="Utilisation"/> but for rounding when the problem was solved.</param>
+/// <param name="AtMost">What no matrix can exceed; equal to <paramref name="Utilisation"/> but for rounding when the problem was
+/// solved.</param>
 /// <param name="Matrix">The traffic that does it, what crosses the link only.</param>
 public sealed record LinkWorstCase(int Link, bool FromA, int ClassSize, Share Utilisation, Share AtMost, ImmutableArray<Flow> Matrix)
 {

@@ -1,6 +1,7 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>Sends the demand for one block of destinations after another down the shortest paths, and sums what each arc carries.</summary>
+/// <summary>Sends the demand for one block of destinations after another down the shortest paths, and sums what each arc
+/// carries.</summary>
 internal sealed class LoadPass
 {
     private const int Lanes = PathBlock.Lanes;
@@ -16,10 +17,10 @@ internal sealed class LoadPass
     private readonly int[] hopArcs;
     private readonly uint[] hopLanes;
 
-    /// <summary>Makes room for passes over one graph.</summary>
-    public LoadPass(FabricGraph graph, FabricTraffic traffic, DirectDemand direct, SplitRule rule)
+    /// <summary>Makes room for passes over the arcs of one graph.</summary>
+    public LoadPass(FabricGraph graph, FabricArcs arcs, FabricTraffic traffic, DirectDemand direct, SplitRule rule)
     {
-        arcs = graph.Arcs;
+        this.arcs = arcs;
         this.traffic = traffic;
         this.direct = direct;
         block = new PathBlock(arcs);

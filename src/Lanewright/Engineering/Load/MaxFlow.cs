@@ -1,6 +1,7 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>The largest flow from some bundles of hosts to others, by blocking flows on ever longer shortest ways. Whole bits per second.</summary>
+/// <summary>The largest flow from some bundles of hosts to others, by blocking flows on ever longer shortest ways. Whole bits per
+/// second.</summary>
 internal sealed class MaxFlow
 {
     private readonly List<int> target = [];

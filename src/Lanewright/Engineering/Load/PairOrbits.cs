@@ -20,7 +20,8 @@ internal sealed class PairOrbits
         foreach (var symmetry in symmetries) Join(sources, symmetry, movesOf(symmetry));
     }
 
-    /// <summary>The lowest pair in the orbit of a pair; a pair is the place of its source times the number of things, plus the thing.</summary>
+    /// <summary>The lowest pair in the orbit of a pair; a pair is the place of its source times the number of things, plus the
+    /// thing.</summary>
     public int Of(int source, int thing) => pairs.Find((source * things) + thing);
 
     private void Join(int[] sources, Generator symmetry, (int From, int To)[] moves)

@@ -1,7 +1,9 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>What each node divides its traffic by, towards the destinations of a block, by lane: its next-hop links, or the shortest paths
-/// behind it. Of paths only ratios within a distance are used, so a distance whose numbers grow out of hand is scaled down as a whole.</summary>
+/// <summary>What each node divides its traffic by, towards the destinations of a block, by lane: its next-hop links, or the shortest
+/// paths
+/// behind it. Of paths only ratios within a distance are used, so a distance whose numbers grow out of hand is scaled down as a
+/// whole.</summary>
 internal sealed class PathCounts(FabricArcs arcs, PathBlock block, bool areLinks)
 {
     private readonly int[] hopArcs = new int[arcs.MostArcs + 1];
@@ -22,7 +24,7 @@ internal sealed class PathCounts(FabricArcs arcs, PathBlock block, bool areLinks
         Array.Clear(Rows);
         for (var lane = 0; lane < destinations.Length; lane++)
             for (var arc = destinations[lane].Arcs.Start.Value; arc < destinations[lane].Arcs.End.Value; arc++)
-                Rows[(arcs.Target[arc] * PathBlock.Lanes) + lane] += arcs.Count[arc];
+                Rows[(arcs.Target[arc] * PathBlock.Lanes) + lane] += arcs.Count[arcs.Reverse[arc]];
         for (var level = 1; level < block.LevelCount; level++)
         {
             block.Mark(level - 1);

@@ -4,12 +4,14 @@ namespace Lanewright.Engineering.Load;
 
 /// <summary>The largest factor by which a traffic matrix can be scaled and still be routed, with a proof from both sides.</summary>
 /// <param name="AtLeast">A factor for which a routing was found.</param>
-/// <param name="AtMost">A factor that prices on the links prove cannot be exceeded: all capacity at its price, over the least price of all
+/// <param name="AtMost">A factor that prices on the links prove cannot be exceeded: all capacity at its price, over the least price of
+/// all
 /// demand.</param>
 /// <param name="IsExact">Whether the linear program was solved, so that both meet but for rounding.</param>
 public sealed record Throughput(Share AtLeast, Share AtMost, bool IsExact)
 {
-    /// <summary>Computes the factor, or bounds where the program is too large. A matrix with demand that has no path scales to 0; null for a
+    /// <summary>Computes the factor, or bounds where the program is too large. A matrix with demand that has no path scales to 0; null
+    /// for a
     /// matrix without demand.</summary>
     public static Throughput? Of(FabricGraph graph, TrafficMatrix traffic)
     {
@@ -43,7 +45,8 @@ public sealed record Throughput(Share AtLeast, Share AtMost, bool IsExact)
         return needed > 0 ? capacity / needed : double.MaxValue;
     }
 
-    /// <summary>The best of a few prices that are often right: all links between switches alike, and the links of one bundle alone.</summary>
+    /// <summary>The best of a few prices that are often right: all links between switches alike, and the links of one bundle
+    /// alone.</summary>
     private static double SimpleBound(FabricGraph graph, FlowDemand wanted, FlowDistances distances)
     {
         var sides = new FlowSides(graph);

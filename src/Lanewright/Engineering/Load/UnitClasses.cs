@@ -24,7 +24,8 @@ internal static class UnitClasses
         return [.. classes.Values.OrderBy(c => c[0]).Select(c => c.ToImmutableArray())];
     }
 
-    /// <summary>Whether a unit is more than one link or one node, so that it needs a vertex of its own to be moved by symmetries.</summary>
+    /// <summary>Whether a unit is more than one link or one node, so that it needs a vertex of its own to be moved by
+    /// symmetries.</summary>
     public static bool IsCompound(Outage outage) =>
         outage.Nodes.Length + outage.Links.Length + outage.Members.Length > 1 || outage.Members.Length > 0;
 

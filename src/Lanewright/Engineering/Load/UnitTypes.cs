@@ -83,15 +83,17 @@ internal sealed class UnitTypes
         return move;
     }
 
-    /// <summary>Members of a bundle are alike, so neighbours in it may change places, where every unit of the bundle hits one of them.</summary>
+    /// <summary>Members of a bundle are alike, so neighbours in it may change places, where every unit of the bundle hits one of
+    /// them.</summary>
     private IEnumerable<IReadOnlyDictionary<int, int>> MemberMoves(HashSet<int> isCompound)
     {
         var mixed = isCompound.SelectMany(u => units[u].Outage.Links.Select(l => graph.BundleOf(l.Link))
             .Concat(units[u].Outage.Members.Select(m => m.Node))).ToHashSet();
         foreach (var bundle in simple.Where(s => s.Key.Link >= 0).GroupBy(s => graph.BundleOf(s.Key.Link)))
         {
-            var hitsOneEach = bundle.All(s => s.Key.Count <= graph.Links[s.Key.Link].Count / Math.Max(1, graph.Nodes[Math.Max(0, bundle.Key)].Members));
-            if (bundle.Key < 0 || mixed.Contains(bundle.Key) || !hitsOneEach) continue;
+            if (bundle.Key < 0 || mixed.Contains(bundle.Key)) continue;
+            var all = graph.Nodes[bundle.Key].Members;
+            if (bundle.Any(s => s.Key.Count > graph.Links[s.Key.Link].Count / all)) continue;
             int[] hit = [.. bundle.Select(s => s.Key.First).Distinct().Order()];
             for (var i = 1; i < hit.Length; i++)
             {

@@ -41,7 +41,8 @@ internal static class FabricFacts
         var fabric = KnownFabric.Dragonfly(p, a, h);
         return new()
         {
-            ["groups"] = fabric.Switches / (double)a, ["routers"] = fabric.Switches, ["hosts"] = fabric.Hosts, ["radix"] = Degrees(fabric).Single(),
+            ["groups"] = fabric.Switches / (double)a, ["routers"] = fabric.Switches, ["hosts"] = fabric.Hosts,
+            ["radix"] = Degrees(fabric).Single(),
         };
     }
 

@@ -17,7 +17,8 @@ internal sealed record KnownFabric(FabricGraph Graph, ImmutableArray<Terminal> T
 
     public TrafficMatrix AllToAll => TrafficMatrix.AllToAll(Terminals);
 
-    /// <summary>Three tiers of switches with k ports: k pods of k/2 edge and k/2 aggregation switches, k^2/4 cores, k/2 hosts an edge switch.
+    /// <summary>Three tiers of switches with k ports: k pods of k/2 edge and k/2 aggregation switches, k^2/4 cores, k/2 hosts an edge
+    /// switch.
     /// Nodes: pod by pod edge then aggregation, cores, bundles in the order of the edge switches.</summary>
     public static KnownFabric FatTree(int k)
     {
@@ -35,7 +36,8 @@ internal sealed record KnownFabric(FabricGraph Graph, ImmutableArray<Terminal> T
         return Of(kinds, links, Enumerable.Range(0, k * h).Select(e => (((e / h) * k) + (e % h), h, h)));
     }
 
-    /// <summary>Leaves that each have so many parallel links to every spine and one host of so many Gb/s. Nodes: leaves, spines, hosts.</summary>
+    /// <summary>Leaves that each have so many parallel links to every spine and one host of so many Gb/s. Nodes: leaves, spines,
+    /// hosts.</summary>
     public static KnownFabric LeafSpine(int leaves, int spines, int hostGigabits, int parallel = 1) => Of(
         Enumerable.Range(0, leaves + spines).Select(n => n < leaves ? 1 : 2),
         from leaf in Enumerable.Range(0, leaves) from spine in Enumerable.Range(0, spines) select (leaf, leaves + spine, parallel),
@@ -61,7 +63,8 @@ internal sealed record KnownFabric(FabricGraph Graph, ImmutableArray<Terminal> T
         return Of(Enumerable.Repeat(1, 2 * q * q), links, Enumerable.Range(0, 2 * q * q).Select(r => (r, 1, hostGigabits)));
     }
 
-    /// <summary>Groups of a switches, each with p hosts and h links to other groups, every two groups joined once: ah + 1 groups.</summary>
+    /// <summary>Groups of a switches, each with p hosts and h links to other groups, every two groups joined once: ah + 1
+    /// groups.</summary>
     public static KnownFabric Dragonfly(int p, int a, int h)
     {
         var groups = (a * h) + 1;
@@ -120,7 +123,8 @@ internal sealed record KnownFabric(FabricGraph Graph, ImmutableArray<Terminal> T
     public KnownFabric WithWideAccess(int gigabits)
     {
         var inside = Graph.Links.Where(l => !Graph.Nodes[l.A].IsTerminal && !Graph.Nodes[l.B].IsTerminal).Select(l => (l.A, l.B, l.Count));
-        var wide = Of(Graph.Nodes.Where(n => !n.IsTerminal).Select(n => n.Kind), inside, Enumerable.Range(0, Switches).Select(s => (s, 1, 1000)));
+        var kinds = Graph.Nodes.Where(n => !n.IsTerminal).Select(n => n.Kind);
+        var wide = Of(kinds, inside, Enumerable.Range(0, Switches).Select(s => (s, 1, 1000)));
         return wide with { Terminals = [.. wide.Terminals.Select(t => t with { Rate = BitRate.FromGigabits(gigabits) })] };
     }
 

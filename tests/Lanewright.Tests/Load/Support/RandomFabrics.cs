@@ -5,14 +5,16 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Tests.Load.Support;
 
-/// <summary>Small fabrics of any shape: parallel links, two rates, bundles of hosts on one or two switches, parts without a path.</summary>
+/// <summary>Small fabrics of any shape: parallel links, two rates, bundles of hosts on one or two switches, parts without a
+/// path.</summary>
 internal static class RandomFabrics
 {
     public static readonly Gen<KnownFabric> Any = Gen.Select(
         Gen.Int[2, 6],
         Gen.Select(Gen.Int[0, 5], Gen.Int[0, 5], Gen.Int[1, 2], Gen.Int[1, 2], (a, b, rate, count) => (a, b, rate, count)).Array[2, 10],
-        Gen.Select(Gen.Int[0, 5], Gen.Int[0, 5], Gen.Int[1, 3], Gen.Int[1, 2], Gen.Int[1, 2], (a, b, members, each, rate) => (a, b, members, each, rate))
-            .Array[2, 5],
+        Gen.Select(
+            Gen.Int[0, 5], Gen.Int[0, 5], Gen.Int[1, 3], Gen.Int[1, 2], Gen.Int[1, 2],
+            (a, b, members, each, rate) => (a, b, members, each, rate)).Array[2, 5],
         Make);
 
     /// <summary>Demand of the fabric's hosts: all to all, a shift, or flows one by one.</summary>

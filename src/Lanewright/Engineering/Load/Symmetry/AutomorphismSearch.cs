@@ -1,7 +1,8 @@
 namespace Lanewright.Engineering.Load.Symmetry;
 
 /// <summary>Looks for a symmetry that takes given vertices to given vertices: both sides are told apart and refined in step until every
-/// vertex stands alone; the permutation that is then read off is verified. What differs on the way proves that there is none there.</summary>
+/// vertex stands alone; the permutation that is then read off is verified. What differs on the way proves that there is none
+/// there.</summary>
 internal sealed class AutomorphismSearch(ColouredGraph graph, Colouring start)
 {
     /// <summary>Looks for a symmetry.</summary>

@@ -1,7 +1,8 @@
 namespace Lanewright.Engineering.Load.Symmetry;
 
 /// <summary>Looks for a symmetry that exchanges two vertices and as little else as it must: neighbours that the two do not share have to
-/// change places too, and so on outwards. This finds the exchanges of which layered fabrics are full, at the cost of what they move.</summary>
+/// change places too, and so on outwards. This finds the exchanges of which layered fabrics are full, at the cost of what they
+/// move.</summary>
 internal sealed class LocalSwap
 {
     private readonly ColouredGraph graph;

@@ -1,6 +1,7 @@
 namespace Lanewright.Engineering.Load.Symmetry;
 
-/// <summary>Orbits of vertices and links under the symmetries found: first small exchanges, then searches, as far as the work goes.</summary>
+/// <summary>Orbits of vertices and links under the symmetries found: first small exchanges, then searches, as far as the work
+/// goes.</summary>
 internal sealed class Orbits
 {
     /// <summary>Unlike vertices of one colour that a further one is compared with before it is let stand alone.</summary>
