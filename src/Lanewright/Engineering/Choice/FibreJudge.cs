@@ -210,7 +210,8 @@ internal sealed class FibreJudge(FinderContext context)
         yield return Check.Of(CheckNames.Pins, unfit.Length == 0, pins.Source, unfit.Length == 0 ? "" : $"{cord.Name}: {unfit}");
     }
 
-    /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for each.</summary>
+    /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for
+    /// each.</summary>
     private static Check Legs(LinkClass link, CordModel cord, ModuleOpening near)
     {
         if (link.Shape == FanShape.BothEnds)

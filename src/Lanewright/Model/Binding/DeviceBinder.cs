@@ -57,6 +57,7 @@ internal sealed class DeviceBinder(
             Pattern = pattern,
             IsExisting = map.Switch("existing") ?? false,
             IsFaulty = cards is null || placement.IsInDoubt || findings.HasErrorIn(map.Span),
+            Feeds = [.. map.Texts("feeds").Select(f => f.Value).Distinct().Order(NaturalOrder.Instance)],
             Span = span,
         });
         foreach (var place in places)

@@ -68,6 +68,7 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Attenuator = map.Decibels("attenuator"),
             IsExisting = map.Switch("existing") ?? false,
             LatencyMax = map.InUnits("latency", UnitText.Delays) is { } ns ? Duration.FromNanoseconds(ns) : null,
+            Network = map.Text("network") is { } network && network != DemandLanguage.MainNetwork ? network : "",
             Span = span,
         };
         return IsFaulty(statement, map) ? null : statement;

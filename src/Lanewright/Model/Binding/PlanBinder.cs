@@ -36,6 +36,7 @@ public static class PlanBinder
             Devices = devices,
             Statements = statements,
             Links = new LinkExpander(devices, findings).Expand(statements),
+            Demands = new DemandBinder(tree, devices, statements, findings).Bind(),
             Stock = StockBinder.Bind(tree, catalogue, findings),
             Sources = tree.Sources,
         };
