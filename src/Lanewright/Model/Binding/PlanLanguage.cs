@@ -112,11 +112,16 @@ public static class PlanLanguage
         new("from", new EitherShape(new ListShape(Shapes.Text), End), "one side: groups, devices, or a description") { IsRequired = true },
         new("to", new EitherShape(new ListShape(Shapes.Text), End), "the other side") { IsRequired = true },
         new("rate", Shapes.Rate, "rate of each link") { IsRequired = true },
-        new("pattern", Shapes.OneOf("paired", "each-to-each", "striped", "same-rack", "same-row"), "who is linked to whom")
+        new("pattern", Shapes.OneOf("paired", "each-to-each", "striped", "same-rack", "same-row", "in-runs"), "who is linked to whom")
         {
             Otherwise = "paired",
         },
         new("count", Shapes.Whole(1, 1024), "links of each pair; for striped, of each device of the from side") { Otherwise = "1" },
+        new("from-run", Shapes.Whole(1, 3_000_000), "for in-runs, consecutive devices of the from side in each run")
+        {
+            Otherwise = "spread evenly",
+        },
+        new("to-run", Shapes.Whole(1, 3_000_000), "for in-runs, consecutive devices of the to side in each run") { Otherwise = "1" },
         new("medium", new ListShape(Medium), "media allowed") { Otherwise = "any" },
         new("type", Shapes.Text, "interface type, such as 400GBASE-DR4") { Otherwise = "Lanewright decides" },
         new("assembly", Shapes.Text, "cable assembly, by its name in the catalogue") { Otherwise = "Lanewright decides" },
