@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Lanewright.Notation;
+using Lanewright.Quantities;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>What the section <c>wanted</c> of a plan may say: the fabric that is asked for.</summary>
+public static class WantedLanguage
+{
+    /// <summary>Hosts of all kinds together, the last year's growth included: more than any fabric of this trade has.</summary>
+    public const int MostHosts = 4_000_000;
+
+    /// <summary>Years a question looks ahead at most.</summary>
+    public const int MostYears = 20;
+
+    private const int LargestTerm = 1000;
+    private const double MostGrowth = 10;
+
+    /// <summary>A ratio of bandwidth towards hosts to bandwidth towards the next tier.</summary>
+    public static ScalarShape Ratio { get; } =
+        Shapes.Matching("a ratio such as '3:1'", t => TryReadRatio(t, out _, out _), @"^\s*[0-9]+(\.[0-9]+)?\s*:\s*[0-9]+(\.[0-9]+)?\s*$");
+
+    /// <summary>Growth in a year; more than the whole is possible.</summary>
+    public static ScalarShape Growth { get; } = Shapes.Matching(
+        "growth such as '20 %'",
+        t => UnitText.TryRead(t, UnitText.Shares, out var v) && v is >= 0 and <= MostGrowth,
+        @"^\s*[0-9]*\.?[0-9]+\s*%\s*$");
+
+    /// <summary>A kind of host.</summary>
+    public static MapShape Host { get; } = new("a kind of host",
+    [
+        new("count", Shapes.Whole(1, MostHosts), "how many there are at the start") { IsRequired = true },
+        new("rate", Shapes.Rate, "rate of each port") { IsRequired = true },
+        new("ports", Shapes.Whole(1, 16), "ports of each into the fabric") { Otherwise = "1" },
+        new("per-rack", Shapes.Whole(1, 60), "how many stand in a rack") { Otherwise = "16" },
+        new("model", Shapes.Text, "the device model, by its name in the catalogue") { Otherwise = "the first host whose cards have the ports" },
+        new("cards", new ListShape(Shapes.Text), "cards in its slots, in slot order; 'NAME x4' for four alike"),
+    ]);
+
+    /// <summary>The section.</summary>
+    public static MapShape Wanted { get; } = new("the fabric that is wanted",
+    [
+        new("hosts", new NamesShape("kinds of host", Host), "what the fabric serves") { IsRequired = true },
+        new("growth", Growth, "more hosts each year") { Otherwise = "0 %" },
+        new("years", Shapes.Whole(1, MostYears), "years to look ahead, for growth and energy") { Otherwise = "4" },
+        new("oversubscription", new ListShape(Ratio), "most bandwidth below a switch for what it has above, tier by tier from the hosts up")
+        {
+            Otherwise = "1:1; the last stated holds for the tiers above",
+        },
+        new("survive", Shapes.Whole(0, 16), "switches of any one tier that may be out with the ratio still kept") { Otherwise = "0" },
+        new("planes", Shapes.Whole(1, 16), "fabrics side by side; port i of each host goes to plane i") { Otherwise = "1" },
+        new("rails", Shapes.Whole(1, 16), "ports of a host that each go to a leaf of their own in a unit") { Otherwise = "1" },
+        new("form-factors", new ListShape(Shapes.Text), "cages the switches may have") { Otherwise = "any" },
+        new("uplink-rates", new ListShape(Shapes.Rate), "rates that links between switches may have") { Otherwise = "any" },
+        new("tiers", Shapes.Whole(1, 3), "most tiers of switches") { Otherwise = "3" },
+        new("shapes", new ListShape(Shapes.OneOf(ShapeWords)), "shapes to choose from") { Otherwise = "all" },
+        new("rack-units", Shapes.Whole(1, 1_000_000), "rack units for all switches together") { Otherwise = "any" },
+        new("rack-power", Shapes.Power, "most power of switches in one rack") { Otherwise = "any" },
+        new("rack-weight", Shapes.Mass, "most weight of switches in one rack") { Otherwise = "any" },
+        new("budget", Shapes.Amount, "most to pay at the start") { Otherwise = "any" },
+        new("energy-price", Shapes.Amount, "price of a kilowatt-hour") { Otherwise = "0: energy is not counted" },
+        new("overhead", Shapes.Share, "energy for cooling and conversion on top of what equipment draws") { Otherwise = "0 %" },
+        new("racks", new ListShape(PlaceShapes.Racks), "racks the hosts stand in") { Otherwise = "a standard hall" },
+        new("spine-racks", new ListShape(PlaceShapes.Racks), "racks for the switches above the leaves") { Otherwise = "chosen in the middle" },
+        new("reuse", new ListShape(Shapes.Text), "groups of the plan, or models in stock, that stay and are used first"),
+    ]);
+
+    /// <summary>Shapes of fabrics, as plans and flags name them.</summary>
+    public static ImmutableArray<string> ShapeWords =>
+        ["one-box", "chassis", "pair", "leaf-spine", "three-tier", "planes", "rails"];
+
+    /// <summary>Reads <c>3:1</c> or <c>2.5:1</c> as whole terms without a common divisor.</summary>
+    public static bool TryReadRatio(string text, out int numerator, out int denominator)
+    {
+        numerator = denominator = 0;
+        var terms = text.Split(':', StringSplitOptions.TrimEntries);
+        if (terms.Length != 2 || !Numerals.TryReal(terms[0], out var below) || !Numerals.TryReal(terms[1], out var above)) return false;
+        if (below is <= 0 or > LargestTerm || above is <= 0 or > LargestTerm) return false;
+        // Three decimals are more than any ratio is stated with.
+        var (n, d) = ((long)Math.Round(below * 1000), (long)Math.Round(above * 1000));
+        if (n == 0 || d == 0) return false;
+        var (a, b) = (n, d);
+        while (b != 0) (a, b) = (b, a % b);
+        (numerator, denominator) = ((int)(n / a), (int)(d / a));
+        return true;
+    }
+}
