@@ -10,9 +10,13 @@ namespace Lanewright.Model.Binding;
 public static class PlanBinder
 {
     /// <summary>The plan, or null when its first file could not be read at all.</summary>
-    public static Plan? Bind(PlanFiles files, string path, FindingSink findings)
+    /// <param name="files">The door to its files.</param>
+    /// <param name="path">Its first file; null when the question is all there is.</param>
+    /// <param name="findings">Where faults go.</param>
+    /// <param name="question">A text in the plan language whose section <c>wanted</c> overrides the plan's, key by key.</param>
+    public static Plan? Bind(PlanFiles files, string? path, FindingSink findings, SourceText? question = null)
     {
-        var tree = PlanTree.Read(files, path, findings);
+        var tree = PlanTree.Read(files, path, findings, question);
         if (tree.Main is null) return null;
         tree.Agree("currency");
         var tables = tree.Mentioned("standards");
@@ -21,10 +25,12 @@ public static class PlanBinder
         var building = new BuildingBinder(tree, standards, findings).Bind();
         var devices = new DeviceBinder(tree, catalogue, building, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
+        var stock = StockBinder.Bind(tree, catalogue, findings);
+        var name = FileName(path ?? "fabric");
         return new Plan
         {
-            Name = tree.Text("name") ?? FileName(path),
-            Title = tree.Text("title") ?? tree.Text("name") ?? FileName(path),
+            Name = tree.Text("name") ?? name,
+            Title = tree.Text("title") ?? tree.Text("name") ?? name,
             Revision = tree.Text("revision") ?? "",
             Date = tree.Text("date") ?? "",
             Currency = tree.Text("currency") ?? "CU",
@@ -35,7 +41,8 @@ public static class PlanBinder
             Devices = devices,
             Statements = statements,
             Links = new LinkExpander(devices, findings).Expand(statements),
-            Stock = StockBinder.Bind(tree, catalogue, findings),
+            Stock = stock,
+            Wanted = new WantedBinder(tree, catalogue, standards, building, devices, findings).Bind(stock),
             Sources = tree.Sources,
         };
     }

@@ -204,6 +204,6 @@ public static class PlanLanguage
         new("devices", new NamesShape("groups of devices", Group), "devices"),
         new("links", new NamesShape("sets of links", Link), "links"),
         new("stock", new ListShape(Stock), "equipment on hand"),
-        new("wanted", WantedLanguage.Wanted, "the fabric that is wanted; 'lanewright size' answers"),
+        new("wanted", WantedLanguage.Section, "the fabric that is wanted; 'lanewright size' answers"),
     ]);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Wanted;
 using Lanewright.Notation;
 using Lanewright.Quantities;
 
@@ -7,18 +8,17 @@ namespace Lanewright.Model.Binding;
 /// <summary>What the section <c>wanted</c> of a plan may say: the fabric that is asked for.</summary>
 public static class WantedLanguage
 {
-    /// <summary>Hosts of all kinds together, the last year's growth included: more than any fabric of this trade has.</summary>
-    public const int MostHosts = 4_000_000;
+    /// <summary>Ports of all hosts together, the last year's growth included: more than any fabric of this trade has.</summary>
+    public const int MostPorts = 4_000_000;
 
     /// <summary>Years a question looks ahead at most.</summary>
     public const int MostYears = 20;
 
-    private const int LargestTerm = 1000;
     private const double MostGrowth = 10;
 
     /// <summary>A ratio of bandwidth towards hosts to bandwidth towards the next tier.</summary>
-    public static ScalarShape Ratio { get; } =
-        Shapes.Matching("a ratio such as '3:1'", t => TryReadRatio(t, out _, out _), @"^\s*[0-9]+(\.[0-9]+)?\s*:\s*[0-9]+(\.[0-9]+)?\s*$");
+    public static ScalarShape OversubscriptionRatio { get; } =
+        Shapes.Matching("a ratio such as '3:1' or '5:2'", t => Model.Wanted.Ratio.TryRead(t, out _), @"^\s*[0-9]+\s*:\s*[0-9]+\s*$");
 
     /// <summary>Growth in a year; more than the whole is possible.</summary>
     public static ScalarShape Growth { get; } = Shapes.Matching(
@@ -29,7 +29,7 @@ public static class WantedLanguage
     /// <summary>A kind of host.</summary>
     public static MapShape Host { get; } = new("a kind of host",
     [
-        new("count", Shapes.Whole(1, MostHosts), "how many there are at the start") { IsRequired = true },
+        new("count", Shapes.Whole(1, MostPorts), "how many there are at the start") { IsRequired = true },
         new("rate", Shapes.Rate, "rate of each port") { IsRequired = true },
         new("ports", Shapes.Whole(1, 16), "ports of each into the fabric") { Otherwise = "1" },
         new("per-rack", Shapes.Whole(1, 60), "how many stand in a rack") { Otherwise = "16" },
@@ -38,12 +38,12 @@ public static class WantedLanguage
     ]);
 
     /// <summary>The section.</summary>
-    public static MapShape Wanted { get; } = new("the fabric that is wanted",
+    public static MapShape Section { get; } = new("the fabric that is wanted",
     [
         new("hosts", new NamesShape("kinds of host", Host), "what the fabric serves") { IsRequired = true },
         new("growth", Growth, "more hosts each year") { Otherwise = "0 %" },
         new("years", Shapes.Whole(1, MostYears), "years to look ahead, for growth and energy") { Otherwise = "4" },
-        new("oversubscription", new ListShape(Ratio), "most bandwidth below a switch for what it has above, tier by tier from the hosts up")
+        new("oversubscription", new ListShape(OversubscriptionRatio), "most bandwidth below a switch for what it has above, tier by tier from the hosts up")
         {
             Otherwise = "1:1; the last stated holds for the tiers above",
         },
@@ -65,23 +65,18 @@ public static class WantedLanguage
         new("reuse", new ListShape(Shapes.Text), "groups of the plan, or models in stock, that stay and are used first"),
     ]);
 
-    /// <summary>Shapes of fabrics, as plans and flags name them.</summary>
-    public static ImmutableArray<string> ShapeWords =>
-        ["one-box", "chassis", "pair", "leaf-spine", "three-tier", "planes", "rails"];
+    /// <summary>Shapes of fabrics in their order, as plans and flags name them.</summary>
+    public static ImmutableArray<string> ShapeWords => [.. Enum.GetValues<FabricShape>().Select(Word)];
 
-    /// <summary>Reads <c>3:1</c> or <c>2.5:1</c> as whole terms without a common divisor.</summary>
-    public static bool TryReadRatio(string text, out int numerator, out int denominator)
+    /// <summary>A shape as plans and flags name it.</summary>
+    public static string Word(FabricShape shape) => shape switch
     {
-        numerator = denominator = 0;
-        var terms = text.Split(':', StringSplitOptions.TrimEntries);
-        if (terms.Length != 2 || !Numerals.TryReal(terms[0], out var below) || !Numerals.TryReal(terms[1], out var above)) return false;
-        if (below is <= 0 or > LargestTerm || above is <= 0 or > LargestTerm) return false;
-        // Three decimals are more than any ratio is stated with.
-        var (n, d) = ((long)Math.Round(below * 1000), (long)Math.Round(above * 1000));
-        if (n == 0 || d == 0) return false;
-        var (a, b) = (n, d);
-        while (b != 0) (a, b) = (b, a % b);
-        (numerator, denominator) = ((int)(n / a), (int)(d / a));
-        return true;
-    }
+        FabricShape.FixedBox => "one-box",
+        FabricShape.Chassis => "chassis",
+        FabricShape.CollapsedPair => "pair",
+        FabricShape.LeafSpine => "leaf-spine",
+        FabricShape.ThreeTier => "three-tier",
+        FabricShape.Planes => "planes",
+        _ => "rails",
+    };
 }
