@@ -36,7 +36,7 @@ internal sealed class WantedOptions
         ("rack-units", new Option<string?>("--rack-units") { Description = "rack units for all switches together" }),
         ("rack-power", new Option<string?>("--rack-power") { Description = "most power of switches in one rack, such as 15kW" }),
         ("rack-weight", new Option<string?>("--rack-weight") { Description = "most weight of switches in one rack, such as 600kg" }),
-        ("budget", new Option<string?>("--budget") { Description = "most to pay at the start" }),
+        ("budget", new Option<string?>("--budget") { Description = "most to pay over the years, energy included" }),
         ("energy-price", new Option<string?>("--energy-price") { Description = "price of a kilowatt-hour" }),
         ("overhead", new Option<string?>("--overhead") { Description = "energy for cooling and conversion on top, such as 40%" }),
     ];

@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Places;
 using Lanewright.Notation;
-using Lanewright.Quantities;
 using Lanewright.Text;
 
 namespace Lanewright.Model.Binding;

@@ -43,7 +43,7 @@ internal sealed class WantedBinder(
             RackPower = map.Watts("rack-power"),
             RackWeight = map.InUnits("rack-weight", UnitText.Masses) is { } kilograms ? Mass.FromKilograms(kilograms) : null,
             Budget = map.Real("budget") is { } budget ? Money.FromUnits(budget) : null,
-            EnergyPrice = Money.FromUnits(map.Real("energy-price") ?? 0),
+            EnergyPrice = EnergyPrice.FromPerKilowattHour((decimal)(map.Real("energy-price") ?? 0)),
             Overhead = map.Share("overhead") ?? default,
             HostRacks = Racks(map, "racks"),
             SpineRacks = Racks(map, "spine-racks"),

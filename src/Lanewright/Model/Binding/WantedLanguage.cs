@@ -57,7 +57,7 @@ public static class WantedLanguage
         new("rack-units", Shapes.Whole(1, 1_000_000), "rack units for all switches together") { Otherwise = "any" },
         new("rack-power", Shapes.Power, "most power of switches in one rack") { Otherwise = "any" },
         new("rack-weight", Shapes.Mass, "most weight of switches in one rack") { Otherwise = "any" },
-        new("budget", Shapes.Amount, "most to pay at the start") { Otherwise = "any" },
+        new("budget", Shapes.Amount, "most to pay over the years, energy included") { Otherwise = "any" },
         new("energy-price", Shapes.Amount, "price of a kilowatt-hour") { Otherwise = "0: energy is not counted" },
         new("overhead", Shapes.Share, "energy for cooling and conversion on top of what equipment draws") { Otherwise = "0 %" },
         new("racks", new ListShape(PlaceShapes.Racks), "racks the hosts stand in") { Otherwise = "a standard hall" },
