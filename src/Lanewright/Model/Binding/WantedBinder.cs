@@ -37,8 +37,7 @@ internal sealed class WantedBinder(
             FormFactors = FormFactors(map),
             UplinkRates = [.. map.Texts("uplink-rates").Select(RateOf).OfType<BitRate>().Distinct().Order()],
             MostTiers = map.Whole("tiers"),
-            Shapes = [.. Enum.GetValues<FabricShape>()
-                .Where(s => map.Texts("shapes").Any(t => t.Value == WantedLanguage.Word(s)))],
+            Shapes = [.. FabricShapes.All.Where(s => map.Texts("shapes").Any(t => t.Value == FabricShapes.Word(s)))],
             RackUnits = map.Whole("rack-units"),
             RackPower = map.Watts("rack-power"),
             RackWeight = map.InUnits("rack-weight", UnitText.Masses) is { } kilograms ? Mass.FromKilograms(kilograms) : null,

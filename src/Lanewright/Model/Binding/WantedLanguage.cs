@@ -66,17 +66,5 @@ public static class WantedLanguage
     ]);
 
     /// <summary>Shapes of fabrics in their order, as plans and flags name them.</summary>
-    public static ImmutableArray<string> ShapeWords => [.. Enum.GetValues<FabricShape>().Select(Word)];
-
-    /// <summary>A shape as plans and flags name it.</summary>
-    public static string Word(FabricShape shape) => shape switch
-    {
-        FabricShape.FixedBox => "one-box",
-        FabricShape.Chassis => "chassis",
-        FabricShape.CollapsedPair => "pair",
-        FabricShape.LeafSpine => "leaf-spine",
-        FabricShape.ThreeTier => "three-tier",
-        FabricShape.Planes => "planes",
-        _ => "rails",
-    };
+    public static ImmutableArray<string> ShapeWords => [.. FabricShapes.All.Select(FabricShapes.Word)];
 }
