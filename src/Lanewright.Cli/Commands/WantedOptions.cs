@@ -53,6 +53,12 @@ internal sealed class WantedOptions
     public ImmutableArray<string> Values(ParseResult parsed, string key) =>
         Given(parsed, keys.Single(k => k.Key == key).Option);
 
+    /// <summary>Keys of the flags that were given.</summary>
+    public IEnumerable<string> Stated(ParseResult parsed) => keys.Where(k => !Given(parsed, k.Option).IsEmpty).Select(k => k.Key);
+
+    /// <summary>The flag of a key.</summary>
+    public string NameOf(string key) => keys.Single(k => k.Key == key).Option.Name;
+
     /// <summary>The flag a line of the text comes from, for a message.</summary>
     public string FlagOf(ParseResult parsed, int line)
     {

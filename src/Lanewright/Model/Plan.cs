@@ -54,6 +54,12 @@ public sealed record Plan
     /// <summary>The fabric that is asked for; null when none is.</summary>
     public WantedFabric? Wanted { get; init; }
 
+    /// <summary>The catalogue files it names, in the order they were read.</summary>
+    public ImmutableArray<string> CatalogueFiles { get; init; } = [];
+
+    /// <summary>The tables of standards values it names, in the order they were read.</summary>
+    public ImmutableArray<string> StandardsFiles { get; init; } = [];
+
     /// <summary>The files it was read from, in the order they were read.</summary>
     public required ImmutableArray<SourceText> Sources { get; init; }
 }

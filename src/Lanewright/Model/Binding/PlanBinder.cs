@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Notation;
@@ -21,7 +22,8 @@ public static class PlanBinder
         tree.Agree("currency");
         var tables = tree.Mentioned("standards");
         var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
-        var catalogue = CatalogueOf(tree, standards, findings);
+        var catalogues = tree.Mentioned("catalogue");
+        var catalogue = CatalogueOf(catalogues, standards, findings);
         var building = new BuildingBinder(tree, standards, findings).Bind();
         var devices = new DeviceBinder(tree, catalogue, building, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
@@ -43,14 +45,15 @@ public static class PlanBinder
             Links = new LinkExpander(devices, findings).Expand(statements),
             Stock = stock,
             Wanted = new WantedBinder(tree, catalogue, standards, building, devices, findings).Bind(stock),
+            CatalogueFiles = [.. catalogues.Select(c => c.Path)],
+            StandardsFiles = [.. tables.Select(t => t.Path)],
             Sources = tree.Sources,
         };
     }
 
-    private static Catalogue CatalogueOf(PlanTree tree, StandardsLibrary standards, FindingSink findings)
+    private static Catalogue CatalogueOf(ImmutableArray<SourceText> mentioned, StandardsLibrary standards, FindingSink findings)
     {
         var shipped = CatalogueBinder.ShippedUnder(standards, findings);
-        var mentioned = tree.Mentioned("catalogue");
         if (mentioned.IsEmpty) return shipped;
         // A catalogue of the user's own states prices the user stands behind.
         var binder = new CatalogueBinder(standards, Mark.Seen, findings);
