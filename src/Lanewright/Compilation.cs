@@ -4,6 +4,7 @@ using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Findings;
+using Lanewright.Model;
 using Lanewright.Model.Binding;
 using Lanewright.Rules;
 using Lanewright.Text;
@@ -29,7 +30,7 @@ public static class Compilation
         var judgement = new Judgement(plan, design, parts, findings);
         foreach (var rule in RuleBook.All) rule.Judge(judgement);
         var sorted = findings.ToSorted();
-        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, sorted), Findings = sorted };
+        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, sorted, SizingOf(plan)), Findings = sorted };
     }
 
     /// <summary>Answers what fabric to buy.</summary>
@@ -47,10 +48,14 @@ public static class Compilation
         var plan = PlanBinder.Bind(files, path, findings, question);
         if (plan?.Wanted is not { } wanted || findings.ErrorCount > 0) return new SizedPlan(plan, null, findings.ToSorted());
         progress?.Invoke("sizing");
-        var context = new FinderContext(plan.Standards, plan.Catalogue, plan.Policy);
-        return new SizedPlan(plan, FabricStudy.Of(wanted, context, withBreakEvens), findings.ToSorted());
+        return new SizedPlan(plan, FabricStudy.Of(wanted, ContextOf(plan), withBreakEvens), findings.ToSorted());
     }
 
     /// <summary>The documents of a compiled plan.</summary>
     public static ImmutableArray<Deliverable> Deliver(JudgedPlan judged) => DeliverySet.Of(judged);
+
+    private static Lazy<FabricStudy?> SizingOf(Plan plan) =>
+        new(() => plan.Wanted is { } wanted ? FabricStudy.Of(wanted, ContextOf(plan), withBreakEvens: true) : null);
+
+    private static FinderContext ContextOf(Plan plan) => new(plan.Standards, plan.Catalogue, plan.Policy);
 }
