@@ -8,45 +8,36 @@ namespace Lanewright.Engineering.Cabling;
 public sealed class RouteLength
 {
     private readonly Plan plan;
-    private readonly Length unit;
+    private readonly RackRoute route;
 
     /// <summary>Measures in a plan.</summary>
     public RouteLength(Plan plan)
     {
         this.plan = plan;
-        unit = Length.FromMillimetres(plan.Standards.Practice("rack", "unit").Value);
+        route = new RackRoute(plan.Policy, plan.Standards);
     }
 
     /// <summary>The length, or null when an end has no place or no route joins the halls.</summary>
     public Length? Between(int from, int to)
     {
         if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo) return null;
-        var heightFrom = Height(from, rackFrom);
-        var heightTo = Height(to, rackTo);
-        var insideRacks = plan.Policy.InRack * 2;
-        if (rackFrom.Index == rackTo.Index) return (heightFrom - heightTo).Abs() + insideRacks;
-        if (OverHead(rackFrom, rackTo) is not { } across) return null;
-        var rise = (rackFrom.Hall.PathwayHeight - heightFrom).Abs();
-        var drop = (rackTo.Hall.PathwayHeight - heightTo).Abs();
-        return WithSlack(across + rise + drop) + insideRacks;
+        var across = rackFrom.Index == rackTo.Index ? default(Length?) : OverHead(rackFrom, rackTo);
+        if (rackFrom.Index != rackTo.Index && across is null) return null;
+        return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), across ?? default);
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
-    public Length WithSlack(Length way) => (way * (1 + plan.Policy.Contingency.Value)) + (plan.Policy.Service * 2);
+    public Length WithSlack(Length way) => route.WithSlack(way);
 
     private Length? OverHead(Rack from, Rack to)
     {
-        if (from.Hall == to.Hall) return (from.X - to.X).Abs() + (from.Y - to.Y).Abs();
-        if (plan.Building.RouteBetween(from.Hall, to.Hall) is not { } route) return null;
-        return ToExit(from) + route.Length + ToExit(to);
+        if (from.Hall == to.Hall) return RackRoute.Across(from, to);
+        if (plan.Building.RouteBetween(from.Hall, to.Hall) is not { } way) return null;
+        return ToExit(from) + way.Length + ToExit(to);
     }
 
     private static Length ToExit(Rack rack) => (rack.X - rack.Hall.ExitX).Abs() + (rack.Y - rack.Hall.ExitY).Abs();
 
-    /// <summary>Height of the middle of a device above the floor.</summary>
-    private Length Height(int device, Rack rack)
-    {
-        var middle = plan.Devices.Unit(device) - 1 + (plan.Devices.Group(device).Model.Units / 2.0);
-        return rack.Type.Plinth + (unit * middle);
-    }
+    private Length Height(int device, Rack rack) =>
+        route.Height(rack.Type, plan.Devices.Unit(device), plan.Devices.Group(device).Model.Units);
 }

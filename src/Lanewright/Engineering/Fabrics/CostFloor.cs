@@ -1,0 +1,67 @@
+using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Choice;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>Lower bounds of what parts of a design cost over the years, in hundredths, without placing them.</summary>
+internal sealed class CostFloor
+{
+    private readonly FabricDemand demand;
+    private readonly LinkPricer pricer;
+    private readonly double wattYear;
+    private readonly int placeInRack;
+    private readonly int placeAcross;
+
+    public CostFloor(FabricDemand demand, FinderContext context, LinkPricer pricer)
+    {
+        this.demand = demand;
+        this.pricer = pricer;
+        wattYear = EnergyUse.PriceOfWattYear(demand.Wanted);
+        placeInRack = pricer.Grid.PlaceOf(context.Policy.InRack * 2);
+        placeAcross = pricer.Grid.PlaceOf(ShortestAcross(new RackRoute(context.Policy, context.Standards)));
+    }
+
+    /// <summary>Switches: so many at the end, and so many added up over the years they run.</summary>
+    public double Switches(SwitchBuild build, long count, long countYears)
+    {
+        var price = demand.Free.PriceOf(build.Model, count);
+        if (!build.Cards.IsEmpty) price += demand.Free.PriceOf(build.Cards[0], count * build.Cards.Length);
+        return price + (build.Typical * wattYear * countYears);
+    }
+
+    /// <summary>Links between hosts and the lowest tier, which may stand in one rack; not a number when none can be made.</summary>
+    public double Edge(LinkEnds ends, long links, long linkYears) => Links(ends, placeInRack, links, linkYears);
+
+    /// <summary>Links between switches that stand in different racks.</summary>
+    public double Fabric(LinkEnds ends, long links, long linkYears) => Links(ends, placeAcross, links, linkYears);
+
+    private double Links(LinkEnds ends, int place, long links, long linkYears)
+    {
+        var least = double.NaN;
+        foreach (var floor in pricer.Floors(ends, place))
+        {
+            var cost = ((double)floor.Price(demand.Free) * links) + (floor.Watts * wattYear * linkYears);
+            if (!(cost >= least)) least = cost;
+        }
+        return least;
+    }
+
+    /// <summary>No link between a rack of hosts and one of an upper tier, or between two of those, is shorter.</summary>
+    private Length ShortestAcross(RackRoute route)
+    {
+        var hall = demand.Hall;
+        // A rack that takes hosts and upper tiers holds both ends of a link.
+        if (hall.HostRacks.Any(h => hall.SpineRacks.Any(s => s.Index == h.Index))) return default;
+        var least = default(Length?);
+        foreach (var upper in hall.SpineRacks)
+        {
+            foreach (var lower in hall.HostRacks)
+            {
+                var way = route.Between(lower, route.Nearest(lower), upper, route.Nearest(upper), RackRoute.Across(lower, upper));
+                least = least is { } before ? Length.Min(before, way) : way;
+            }
+        }
+        return least ?? default;
+    }
+}
