@@ -27,6 +27,6 @@ public sealed record FabricStudy(
             var relaxations = new Relaxations(wanted, question => [.. sizing.Of(question).Options.Select(o => o.Needs)]).All();
             return new FabricStudy(wanted, answer, Fabrics.Conflicts.Of(wanted, sizing.Candidates(wanted)), relaxations, []);
         }
-        return new FabricStudy(wanted, answer, [], [], withBreakEvens ? Fabrics.BreakEvens.Of(wanted, context, answer) : []);
+        return new FabricStudy(wanted, answer, [], [], withBreakEvens ? Fabrics.BreakEvens.Of(wanted, context) : []);
     }
 }

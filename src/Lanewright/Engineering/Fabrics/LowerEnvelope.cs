@@ -20,7 +20,7 @@ public static class LowerEnvelope
         var right = solve(high);
         var lines = new List<(CostLine Line, T Answer)> { left };
         Between(left, right, solve, lines);
-        if (lines[^1].Line != right.Line) lines.Add(right);
+        if (!IsSame(lines[^1], right)) lines.Add(right);
         var pieces = ImmutableArray.CreateBuilder<EnvelopePiece<T>>();
         var from = low;
         for (var i = 0; i < lines.Count; i++)
@@ -37,12 +37,16 @@ public static class LowerEnvelope
         (CostLine Line, T Answer) left, (CostLine Line, T Answer) right,
         Func<decimal, (CostLine Line, T Answer)> solve, List<(CostLine Line, T Answer)> found)
     {
-        if (left.Line == right.Line || left.Line.Crossing(right.Line) is not { } at || found.Count >= MostPieces) return;
+        if (IsSame(left, right) || left.Line.Crossing(right.Line) is not { } at || found.Count >= MostPieces) return;
         var middle = solve(at);
         // The same cost as both known lines: they meet here and nothing lies below.
-        if (middle.Line.At(at) >= left.Line.At(at) || middle.Line == left.Line || middle.Line == right.Line) return;
+        if (middle.Line.At(at) >= left.Line.At(at) || IsSame(middle, left) || IsSame(middle, right)) return;
         Between(left, middle, solve, found);
         found.Add(middle);
         Between(middle, right, solve, found);
     }
+
+    /// <summary>Answers told alike are one line, though prices rounded to hundredths may tilt it a little.</summary>
+    private static bool IsSame<T>((CostLine Line, T Answer) one, (CostLine Line, T Answer) other) =>
+        one.Line == other.Line || EqualityComparer<T>.Default.Equals(one.Answer, other.Answer);
 }
