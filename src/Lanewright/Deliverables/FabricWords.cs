@@ -19,6 +19,16 @@ public static class FabricWords
         _ => "core",
     };
 
+    /// <summary>So many devices of a role.</summary>
+    public static string Counted(SwitchRole role, int count) => Numerals.Grouped(count) + " " + (role, count) switch
+    {
+        (_, 1) => Role(role),
+        (SwitchRole.Box, _) => "boxes",
+        (SwitchRole.Leaf, _) => "leaves",
+        (SwitchRole.Aggregation, _) => "aggregation switches",
+        _ => Role(role) + "s",
+    };
+
     /// <summary>Switches alike: how many, of which model, with which cards, and what they do.</summary>
     public static string Switches(SwitchUse use) =>
         $"{Numerals.Whole(use.Count)} x {use.Model.Name}{Cards(use.Cards)} ({Role(use.Role)})";

@@ -21,6 +21,26 @@ public sealed class ConflictSetTests
     }
 
     [Fact]
+    public void TwoTiersInLittleSpace_HaveTwoDistinctConflicts()
+    {
+        // As fabric theory describes for case D08: one request with the conflicts {hosts, radix, ratio, space} and {hosts, space, spread}.
+        // Here: 14 hosts on switches of 8 ports (12 can be had), 1:1, five switches, uplinks equally over at least four spines.
+        string[] names = ["hosts", "radix", "ratio", "space", "spread"];
+        var violated =
+            from radix in new[] { 8, 12 }
+            from up in Enumerable.Range(1, radix - 1)
+            from spines in Enumerable.Range(1, 8)
+            from leaves in Enumerable.Range(1, spines * radix / up)
+            let kept = new[]
+            {
+                leaves * (radix - up) >= 14, radix <= 8, radix - up <= up, leaves + spines <= 5, up % spines == 0 && spines >= 4,
+            }
+            select Bits(Enumerable.Range(0, names.Length).Where(w => !kept[w]));
+        var sets = ConflictSets.Of(names.Length, violated).Select(set => string.Join(' ', set.Select(w => names[w])));
+        Assert.Equal(["hosts space spread", "hosts radix ratio space"], sets);
+    }
+
+    [Fact]
     public void SomethingThatViolatesNothing_LeavesNoConflict() => Assert.Empty(ConflictSets.Of(3, [0b101, 0]));
 
     [Fact]

@@ -42,7 +42,12 @@ public static class BreakEvenChart
         });
     }
 
-    private static string Subtitle(BreakEven breakEven) => breakEven.Stretches.Length == 1
+    private static string Subtitle(BreakEven breakEven) => Changes(breakEven)
+        + (breakEven.Quantity is BreakEvenQuantity.ModulePrice or BreakEvenQuantity.EnergyPrice
+            ? ""
+            : " The price goes in steps; each line joins the ends of a stretch.");
+
+    private static string Changes(BreakEven breakEven) => breakEven.Stretches.Length == 1
         ? "The same option is the cheapest over the whole range."
         : $"The cheapest option changes {Numerals.Whole(breakEven.Stretches.Length - 1)} "
             + $"{(breakEven.Stretches.Length == 2 ? "time" : "times")} over the range; everything else as asked.";
@@ -78,11 +83,18 @@ public static class BreakEvenChart
         foreach (var stretch in breakEven.Stretches.Where(s => s.Shape is not null))
             canvas.Line(scale.X(stretch.From), scale.Y(stretch.CostFrom.Units), scale.X(stretch.To), scale.Y(stretch.CostTo.Units), "heavy");
         foreach (var corner in breakEven.Stretches.Skip(1))
-            canvas.Line(scale.X(corner.From), PlotTop, scale.X(corner.From), BandTop + BandHeight, "fine broken");
+            Upright(canvas, scale.X(corner.From), "fine broken");
         var now = scale.X(breakEven.Now);
-        canvas.Line(now, PlotTop, now, BandTop + BandHeight, "act");
+        Upright(canvas, now, "act");
         var atRight = now > Right - 60;
-        canvas.Text(now + (atRight ? -6 : 6), PlotTop + 4, "now", atRight ? "alert end halo" : "alert halo");
+        canvas.Text(now + (atRight ? -6 : 6), PlotTop + 17, "now", atRight ? "alert end halo" : "alert halo");
+    }
+
+    /// <summary>A line through the plot and the band that leaves the figures between them readable.</summary>
+    private static void Upright(Canvas canvas, double x, string style)
+    {
+        canvas.Line(x, PlotTop, x, PlotBottom, style);
+        canvas.Line(x, BandTop - 14, x, BandTop + BandHeight, style);
     }
 
     /// <summary>Which option wins where: letters that the list below explains.</summary>

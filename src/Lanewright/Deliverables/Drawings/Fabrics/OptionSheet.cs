@@ -72,9 +72,16 @@ public static class OptionSheet
             .Concat(option.Uplinks.Select(u => "up: " + FabricWords.Uplinks(u)))
             .Append($"{Numerals.Grouped(option.Modules)} modules, {Numerals.Grouped(option.Cables)} cables")
             .Append($"room for {Numerals.Grouped(option.GrowthLeft)} more hosts")
-            .Append($"faster lanes: {Numerals.Grouped(option.NextLaneRate.ModulesServing)} modules and "
-                + $"{Numerals.Grouped(option.NextLaneRate.FibresServing)} of {Numerals.Grouped(option.NextLaneRate.Fibres)} fibres still serve");
+            .Concat(Faster(option.NextLaneRate));
         return [.. texts.SelectMany(t => TextFit.Lines(t, width, SmallSize)).Take(MostWords)];
+    }
+
+    private static IEnumerable<string> Faster(NextLaneRate next)
+    {
+        if (next.Modules > 0)
+            yield return $"faster lanes: {Numerals.Grouped(next.ModulesServing)} of {Numerals.Grouped(next.Modules)} modules still serve";
+        if (next.Fibres > 0)
+            yield return $"faster lanes: {Numerals.Grouped(next.FibresServing)} of {Numerals.Grouped(next.Fibres)} fibres still serve";
     }
 
     private static ImmutableArray<string> Lost(FabricStudy study, string currency) =>
@@ -86,7 +93,7 @@ public static class OptionSheet
 
     private static string Subtitle(WantedFabric wanted) =>
         string.Join("; ", wanted.Hosts.Select(h =>
-            $"{Numerals.Grouped(h.Count)} {h.Name} with {Numerals.Whole(h.Ports)} x {h.Rate}"))
+            $"{Numerals.Grouped(h.Count)} {h.Name}, each {Numerals.Whole(h.Ports)} x {h.Rate}"))
         + $"; oversubscription {(wanted.Oversubscription.IsEmpty ? "1:1" : string.Join(", ", wanted.Oversubscription))}"
         + (wanted.Growth.Value > 0 ? $"; growth {wanted.Growth} a year" : "")
         + (wanted.Survive > 0 ? $"; survives {Numerals.Whole(wanted.Survive)} switches out" : "")

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Model.Wanted;
-using Lanewright.Quantities;
 
 namespace Lanewright.Deliverables.Drawings.Fabrics;
 
@@ -35,9 +34,9 @@ internal static class TierSketch
         foreach (var role in new[] { SwitchRole.Core, SwitchRole.Spine, SwitchRole.Aggregation, SwitchRole.Leaf, SwitchRole.Box })
         {
             var count = option.Switches.Where(s => s.Role == role).Sum(s => s.Count);
-            if (count > 0) rows.Add(($"{Numerals.Grouped(count)} {FabricWords.Role(role)}", count, role == SwitchRole.Box ? "full" : "block"));
+            if (count > 0) rows.Add((FabricWords.Counted(role, count), count, role == SwitchRole.Box ? "full" : "block"));
         }
-        rows.Add(($"{Numerals.Grouped(option.Hosts)} hosts", option.Hosts, "hollow"));
+        rows.Add((FabricWords.Counted(SwitchRole.Host, option.Hosts), option.Hosts, "hollow"));
         return rows.ToImmutable();
     }
 
@@ -72,7 +71,7 @@ internal static class TierSketch
         {
             // Between the last two, so that everybody sees that not all are drawn.
             var between = (centres[^1] + centres[^2]) / 2;
-            for (var i = -1; i <= 1; i++) canvas.Circle(between + (i * 4.5), y + (BoxHeight / 2), 1.1, "full");
+            for (var i = -1; i <= 1; i++) canvas.Circle(between + (i * 3.6), y + (BoxHeight / 2), 1.1, "full");
         }
         canvas.Text(x + (width / 2), y + BoxHeight + 11, row.Words, "small mid halo");
     }
