@@ -16,7 +16,7 @@ internal sealed class BoxSearch(SearchContext context)
     /// <param name="peerLinks">Links between the two of a pair; 0 for none.</param>
     public ShapeResult Run(FabricShape shape, IEnumerable<SwitchBuild> builds, int boxes, int peerLinks = 0)
     {
-        var incumbent = new Incumbent(context.Wanted, context.Pricer);
+        var incumbent = new Incumbent(context.Demand, context.Pricer);
         if (context.Demand.Hosts.FirstOrDefault(h => h.Demand.Ports % boxes != 0) is { } odd)
             return ShapeResult.None($"the {odd.Demand.Ports} ports of {odd.Demand.Name} do not spread over {boxes}");
         if (context.Wanted.Survive >= boxes)
@@ -32,7 +32,7 @@ internal sealed class BoxSearch(SearchContext context)
     /// <summary>Every way to open a box's ports for all kinds of host, and for its peer.</summary>
     private IEnumerable<FabricDesign> Designs(FabricShape shape, SwitchBuild build, int boxes, int peerLinks)
     {
-        var peers = peerLinks > 0 ? SwitchSpace.FabricUses(build, context.Wanted).Where(u => u.Mode.Ways == 1) : [default];
+        var peers = peerLinks > 0 ? context.Space.FabricUses(build, context.Wanted).Where(u => u.Mode.Ways == 1) : [default];
         foreach (var peer in peers)
         {
             foreach (var uses in Choices(build, 0, []))
@@ -52,7 +52,7 @@ internal sealed class BoxSearch(SearchContext context)
     private IEnumerable<ImmutableArray<PortUse>> Choices(SwitchBuild build, int kind, ImmutableArray<PortUse> chosen)
     {
         if (kind == context.Demand.Hosts.Length) return [chosen];
-        return SwitchSpace.Uses(build, context.Demand.Hosts[kind].Demand.Rate, context.Wanted)
+        return context.Space.Uses(build, context.Demand.Hosts[kind].Demand.Rate, context.Wanted)
             .SelectMany(u => Choices(build, kind + 1, chosen.Add(u)));
     }
 

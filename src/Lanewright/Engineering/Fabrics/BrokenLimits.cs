@@ -20,5 +20,39 @@ internal static class BrokenLimits
         return "";
     }
 
+    /// <summary>The same as far as it can be told from the counts alone, before a design is placed.</summary>
+    public static string BeforePricing(FabricDesign design, FabricDemand demand)
+    {
+        var wanted = demand.Wanted;
+        var (units, price) = (0L, 0L);
+        for (var kind = 0; kind < design.Leaves.Length; kind++)
+        {
+            var leaf = design.Leaves[kind];
+            var ports = demand.Hosts[kind].Demand.Ports;
+            if (design.IsBox && kind > 0) break;
+            var (final, start) = design.IsBox
+                ? (design.Planes, design.Planes)
+                : (leaf.BlocksFor(demand.Finals[kind]) * ports, leaf.BlocksFor(demand.CountsIn(0)[kind]) * ports);
+            units += (long)final * leaf.Build.Units;
+            price += start * leaf.Build.Price(demand.Free);
+            if (wanted.RackPower is { } power && leaf.Build.Maximum > power.Value)
+                return $"one {leaf.Build.Name} draws {Shown(leaf.Build.Maximum, "W")} and {power} are allowed in a rack";
+            if (wanted.RackWeight is { } mass && leaf.Build.Weight > mass.Kilograms)
+                return $"one {leaf.Build.Name} weighs {Shown(leaf.Build.Weight, "kg")} and {mass} are allowed in a rack";
+        }
+        if (design.Upper is { } upper)
+        {
+            var pods = design.Core is null ? 1 : new PodPlan(demand, design).Count;
+            units += (long)design.Planes * pods * upper.Count * upper.Build.Units;
+            price += (long)design.Planes * upper.Count * upper.Build.Price(demand.Free);
+            if (design.Core is { } core) units += (long)design.Planes * upper.Count * core.Count * core.Build.Units;
+        }
+        if (wanted.RackUnits is { } most && units > most)
+            return $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed";
+        if (wanted.Budget is { } budget && Money.FromHundredths(price) > budget)
+            return $"its switches alone cost {Money.FromHundredths(price)} and the budget is {budget}";
+        return "";
+    }
+
     private static string Shown(double value, string unit) => Numerals.Shown(value, unit);
 }

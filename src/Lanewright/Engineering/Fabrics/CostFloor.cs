@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
+using Lanewright.Model.Places;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
@@ -12,6 +14,7 @@ internal sealed class CostFloor
     private readonly double wattYear;
     private readonly int placeInRack;
     private readonly int placeAcross;
+    private readonly int placeTrunk;
 
     public CostFloor(FabricDemand demand, FinderContext context, LinkPricer pricer)
     {
@@ -19,7 +22,9 @@ internal sealed class CostFloor
         this.pricer = pricer;
         wattYear = EnergyUse.PriceOfWattYear(demand.Wanted);
         placeInRack = pricer.Grid.PlaceOf(context.Policy.InRack * 2);
-        placeAcross = pricer.Grid.PlaceOf(ShortestAcross(new RackRoute(context.Policy, context.Standards)));
+        var route = new RackRoute(context.Policy, context.Standards);
+        placeAcross = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.HostRacks, demand.Hall.SpineRacks));
+        placeTrunk = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.SpineRacks, demand.Hall.SpineRacks));
     }
 
     /// <summary>Switches: so many at the end, and so many added up over the years they run.</summary>
@@ -36,6 +41,9 @@ internal sealed class CostFloor
     /// <summary>Links between switches that stand in different racks.</summary>
     public double Fabric(LinkEnds ends, long links, long linkYears) => Links(ends, placeAcross, links, linkYears);
 
+    /// <summary>Links between two upper tiers, which stand in racks of their own.</summary>
+    public double Trunk(LinkEnds ends, long links, long linkYears) => Links(ends, placeTrunk, links, linkYears);
+
     private double Links(LinkEnds ends, int place, long links, long linkYears)
     {
         var least = double.NaN;
@@ -47,17 +55,18 @@ internal sealed class CostFloor
         return least;
     }
 
-    /// <summary>No link between a rack of hosts and one of an upper tier, or between two of those, is shorter.</summary>
-    private Length ShortestAcross(RackRoute route)
+    /// <summary>No link between two racks of these is shorter.</summary>
+    private static Length Shortest(RackRoute route, ImmutableArray<Rack> lowers, ImmutableArray<Rack> uppers)
     {
-        var hall = demand.Hall;
-        // A rack that takes hosts and upper tiers holds both ends of a link.
-        if (hall.HostRacks.Any(h => hall.SpineRacks.Any(s => s.Index == h.Index))) return default;
+        var isSame = lowers == uppers;
         var least = default(Length?);
-        foreach (var upper in hall.SpineRacks)
+        foreach (var upper in uppers)
         {
-            foreach (var lower in hall.HostRacks)
+            foreach (var lower in lowers)
             {
+                // A rack that takes hosts and upper tiers may hold both ends of a link.
+                if (lower.Index == upper.Index && !isSame) return default;
+                if (lower.Index == upper.Index) continue;
                 var way = route.Between(lower, route.Nearest(lower), upper, route.Nearest(upper), RackRoute.Across(lower, upper));
                 least = least is { } before ? Length.Min(before, way) : way;
             }

@@ -6,6 +6,8 @@ namespace Lanewright.Engineering.Fabrics;
 /// <summary>Places a design year by year and prices it.</summary>
 internal sealed class DesignPricer(FabricDemand demand, StateCounter counter)
 {
+    private readonly Dictionary<EdgeKey, LinkTally> edges = [];
+
     /// <summary>The design with its price, or null with what is in the way.</summary>
     public PricedDesign? Price(FabricDesign design, out string fault)
     {
@@ -32,7 +34,7 @@ internal sealed class DesignPricer(FabricDemand demand, StateCounter counter)
     }
 
     private FabricState? StateIn(FabricDesign design, int year, out string fault) =>
-        LayoutMaker.Place(demand, design, year, out fault) is { } placed ? counter.Of(placed, demand.Free) : null;
+        LayoutMaker.Place(demand, design, year, out fault) is { } placed ? counter.Of(placed, demand.Free, edges) : null;
 
     private PricedDesign Over(FabricDesign design, FabricState start, FabricState end)
     {

@@ -16,6 +16,8 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
             Hosts.Select(h => HostBuild.CountIn(h.Demand, year, Wanted.Growth)).ToImmutableArray()),
     ];
 
+    private readonly Dictionary<(int Kind, int Year), FabricGroup> groups = [];
+
     /// <summary>Hosts of each kind after the last year.</summary>
     public ImmutableArray<int> Finals => counts[^1];
 
@@ -24,4 +26,17 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
 
     /// <summary>Hosts of each kind at the beginning of a year.</summary>
     public ImmutableArray<int> CountsIn(int year) => counts[year];
+
+    /// <summary>The hosts of a kind where they stand in a year: rack after rack, from the floor up; none of them before the first.</summary>
+    public FabricGroup HostGroup(int kind, int year)
+    {
+        if (groups.TryGetValue((kind, year), out var found)) return found;
+        var host = Hosts[kind];
+        var count = year < 0 ? 0 : counts[year][kind];
+        var places = Enumerable.Range(0, count).Select(i => new FabricPlace(
+            Hall.HostRacks[Hall.FirstRack[kind] + (i / host.Demand.PerRack)],
+            1 + (i % host.Demand.PerRack * Math.Max(1, host.Model.Units))));
+        var group = new FabricGroup(host.Demand.Name, SwitchRole.Host, host.Model, host.Cards, count, [.. places]);
+        return groups[(kind, year)] = group;
+    }
 }

@@ -14,12 +14,15 @@ internal sealed class LayoutMaker
     private readonly List<FabricGroup> groups = [];
     private readonly List<CageLayout> cages = [];
     private readonly List<FabricLinks> links = [];
+    private readonly List<EdgeKey?> edges = [];
+    private readonly int year;
     private readonly Dictionary<string, int> groupByName = new(StringComparer.Ordinal);
 
     private LayoutMaker(FabricDemand demand, FabricDesign design, int year)
     {
         this.demand = demand;
         this.design = design;
+        this.year = year;
         counts = demand.CountsIn(year);
         racks = new RackStacker(demand, design.MostInRack);
     }
@@ -32,7 +35,7 @@ internal sealed class LayoutMaker
         if (fault.Length > 0) return null;
         var groups = maker.WithExisting();
         var layout = new FabricLayout(demand.Hall.Racks, demand.Hall.IsStandard, groups, [.. maker.links]);
-        return new PlacedFabric(layout, [.. maker.cages], maker.counts);
+        return new PlacedFabric(layout, [.. maker.cages], maker.counts, [.. maker.edges]);
     }
 
     private string Place()
@@ -47,11 +50,7 @@ internal sealed class LayoutMaker
     private void AddHosts(int kind)
     {
         var host = demand.Hosts[kind];
-        var count = design.OnlyKind < 0 || kind == design.OnlyKind ? counts[kind] : 0;
-        var places = Enumerable.Range(0, count).Select(i => new FabricPlace(
-            demand.Hall.HostRacks[demand.Hall.FirstRack[kind] + (i / host.Demand.PerRack)],
-            1 + (i % host.Demand.PerRack * Math.Max(1, host.Model.Units))));
-        groups.Add(new FabricGroup(host.Demand.Name, SwitchRole.Host, host.Model, host.Cards, counts[kind], [.. places]));
+        groups.Add(demand.HostGroup(kind, design.OnlyKind < 0 || kind == design.OnlyKind ? year : -1));
         cages.Add(CageLayout.Of(host.Model, host.Cards));
         groupByName[host.Demand.Name] = groups.Count - 1;
     }
@@ -85,7 +84,8 @@ internal sealed class LayoutMaker
             var group = Add(LeafName(kind, port), SwitchRole.Leaf, leaf.Build, places.ToImmutable());
             var from = new FabricEnd([new FabricRun(kind, 0, counts[kind])], new PortFilter([host.Cages[port]]), host.Port.Mode);
             var to = new FabricEnd([Whole(group)], new PortFilter(down), leaf.HostPorts.Mode);
-            links.Add(new FabricLinks(EdgeName(kind, port), from, to, host.Demand.Rate, leaf.HostsPerLeaf, 1));
+            Link(new FabricLinks(EdgeName(kind, port), from, to, host.Demand.Rate, leaf.HostsPerLeaf, 1),
+                new EdgeKey(kind, port, leaf.Build, leaf.HostPorts, leaf.HostsPerLeaf, year));
         }
         return "";
     }
@@ -108,7 +108,7 @@ internal sealed class LayoutMaker
                         return $"{build.Name} has too few ports of {host.Demand.Rate}";
                     var from = new FabricEnd([new FabricRun(kind, 0, counts[kind])], new PortFilter([host.Cages[port]]), host.Port.Mode);
                     var to = new FabricEnd([Whole(box)], new PortFilter(down), design.Leaves[kind].HostPorts.Mode);
-                    links.Add(new FabricLinks(EdgeName(kind, port), from, to, host.Demand.Rate, counts[kind], 1));
+                    Link(new FabricLinks(EdgeName(kind, port), from, to, host.Demand.Rate, counts[kind], 1));
                 }
             }
             if (design.PeerLinks > 0 && plane == 1) AddPeers(box, taking);
@@ -123,7 +123,7 @@ internal sealed class LayoutMaker
         var ports = new PortFilter(taking.Take(use, design.PeerLinks));
         var from = new FabricEnd([Whole(box - 1)], ports, use.Mode);
         var to = new FabricEnd([Whole(box)], ports, use.Mode);
-        links.Add(new FabricLinks("peers", from, to, use.Mode.Rate, 0, design.PeerLinks));
+        Link(new FabricLinks("peers", from, to, use.Mode.Rate, 0, design.PeerLinks));
     }
 
     private string AddSpines()
@@ -139,7 +139,7 @@ internal sealed class LayoutMaker
                 var leaf = design.Leaves[kind];
                 var down = taking.Take(upper.Down[kind], leaf.BlocksFor(demand.Finals[kind]) * InPlane(kind) * leaf.Parallel);
                 var from = LeafEnd(kind, plane, 0, leaf.BlocksFor(counts[kind]), upper.Count * leaf.Parallel);
-                links.Add(new FabricLinks(Name(FabricName(kind), plane, design.Planes), from,
+                Link(new FabricLinks(Name(FabricName(kind), plane, design.Planes), from,
                     new FabricEnd([Whole(spine)], new PortFilter(down), upper.Down[kind].Mode), leaf.UpPorts.Mode.Rate, 0, leaf.Parallel));
             }
         }
@@ -179,7 +179,7 @@ internal sealed class LayoutMaker
             var down = taking.Take(upper.Down[kind], leaf.BlocksPerPod * InPlane(kind) * leaf.Parallel);
             var to = Enumerable.Range(0, upper.Count).Select(j => new FabricRun(firstAggregation + j, nth, 1));
             var name = Name(Name(FabricName(kind), plane, design.Planes) + "-pod", present[nth], int.MaxValue);
-            links.Add(new FabricLinks(name, LeafEnd(kind, plane, start, blocks, upper.Count * leaf.Parallel),
+            Link(new FabricLinks(name, LeafEnd(kind, plane, start, blocks, upper.Count * leaf.Parallel),
                 new FabricEnd([.. to], new PortFilter(down), upper.Down[kind].Mode), leaf.UpPorts.Mode.Rate, 0, leaf.Parallel));
         }
     }
@@ -193,7 +193,7 @@ internal sealed class LayoutMaker
         var up = new PortFilter(taking.Take(upper.Up, core.Count * upper.Parallel));
         var down = new PortFilter(new PortTaking(core.Build.Layout).Take(core.Down[0], pods.Count * upper.Parallel));
         for (var j = 0; j < upper.Count; j++)
-            links.Add(new FabricLinks(Name(Name("trunk", plane, design.Planes), j, upper.Count),
+            Link(new FabricLinks(Name(Name("trunk", plane, design.Planes), j, upper.Count),
                 new FabricEnd([Whole(firstAggregation + j)], up, upper.Up.Mode),
                 new FabricEnd([new FabricRun(cores, j * core.Count, core.Count)], down, core.Down[0].Mode),
                 upper.Up.Mode.Rate, 0, upper.Parallel));
@@ -221,6 +221,12 @@ internal sealed class LayoutMaker
         groups.Add(new FabricGroup(name, role, build.Model, build.Cards, 0, places));
         cages.Add(build.Layout);
         return groupByName[name] = groups.Count - 1;
+    }
+
+    private void Link(FabricLinks set, EdgeKey? edge = null)
+    {
+        links.Add(set);
+        edges.Add(edge);
     }
 
     private FabricRun Whole(int group) => new(group, 0, groups[group].Places.Length);

@@ -17,7 +17,7 @@ internal sealed class LeafSpineSearch
         this.context = context;
         this.shape = shape;
         this.planes = planes;
-        incumbent = new Incumbent(context.Wanted, context.Pricer);
+        incumbent = new Incumbent(context.Demand, context.Pricer);
         leafFloor = [.. Enumerable.Range(0, context.Demand.Hosts.Length).Select(LeafFloor)];
     }
 
@@ -40,8 +40,15 @@ internal sealed class LeafSpineSearch
             from count in Enumerable.Range(1, most)
             where capacity * (count - context.Wanted.Survive) >= LeastBelow
             select (Build: build, Count: count, Least: UpperFloor(build, count) + leafFloor.Sum());
-        foreach (var (build, count, least) in uppers.OrderBy(u => u.Least))
-            if (incumbent.CouldWin(least)) Try(build, count);
+        var found = uppers.OrderBy(u => u.Least).ToList();
+        if (found.Count > 0)
+        {
+            incumbent.Deepen(found[0].Least, () =>
+            {
+                foreach (var (build, count, least) in found)
+                    if (incumbent.CouldWin(least)) Try(build, count);
+            });
+        }
         return incumbent.Result(
             $"no two tiers reach {Numerals.Whole(context.Demand.Finals.Sum())} hosts with the ratio and the switches allowed");
     }
@@ -56,7 +63,7 @@ internal sealed class LeafSpineSearch
         for (var kind = 0; kind < rows.Length; kind++)
         {
             var others = leafFloor.Sum() - leafFloor[kind];
-            rows[kind] = new LeafRows(context, kind, planes, build, count).Below(incumbent.Cost - upper - others);
+            rows[kind] = new LeafRows(context, kind, planes, build, count).Below(incumbent.Limit - upper - others);
             if (rows[kind].Count == 0) return;
         }
         if (rows.Length > 1)
@@ -89,26 +96,11 @@ internal sealed class LeafSpineSearch
         (double)context.Demand.Finals[k] * context.Demand.Hosts[k].Demand.Ports / planes * context.Demand.Hosts[k].Demand.Rate.BitsPerSecond)
         / context.Wanted.OversubscriptionOf(0).Value;
 
-    private double Capacity(SwitchBuild build) => SwitchSpace.FabricUses(build, context.Wanted)
+    private double Capacity(SwitchBuild build) => context.Space.FabricUses(build, context.Wanted)
         .Select(u => (double)context.Space.Most(build, u) * u.Mode.Rate.BitsPerSecond)
         .DefaultIfEmpty(0)
         .Sum();
 
     /// <summary>The cheapest leaves of a kind with uplinks enough for the ratio, whatever stands above.</summary>
-    private double LeafFloor(int kind)
-    {
-        var ratio = context.Wanted.OversubscriptionOf(0);
-        var least = double.PositiveInfinity;
-        foreach (var config in context.ConfigsOf(kind))
-        {
-            for (var hosts = config.MostHosts; hosts > 0; hosts--)
-            {
-                var needed = UplinkRule.Parallel(hosts, context.Demand.Hosts[kind].Demand.Rate, 1, 0, config.UpPorts.Mode.Rate, ratio);
-                if (needed > config.UplinksBeside(hosts)) continue;
-                least = Math.Min(least, context.LeafFloor(kind, config, hosts));
-                break;
-            }
-        }
-        return least;
-    }
+    private double LeafFloor(int kind) => context.ConfigsOf(kind).Select(c => c.Least).DefaultIfEmpty(double.PositiveInfinity).Min();
 }

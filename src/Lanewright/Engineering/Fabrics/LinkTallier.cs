@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model.Catalogues;
@@ -5,10 +6,12 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
 
-/// <summary>Counts how the links of a set are made: every length from the places, legs of a fan-out as long as its longest.</summary>
+/// <summary>Counts how the links of a set are made: every length from the places, legs of a fan-out as long as its longest. Its loops
+/// run over every link of a fabric, so they are compiled at full speed from the first.</summary>
 internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
 {
     /// <summary>The tally of a set of links.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public LinkTally Of(PlacedFabric fabric, FabricLinks links)
     {
         var from = new TallyEnd(fabric, links.From, route);
@@ -44,6 +47,7 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         $"nothing in the catalogue carries {ends.From.Mode} of {ends.From.Cage.FormFactor.Name} "
         + $"to {ends.To.Mode} of {ends.To.Cage.FormFactor.Name} over {pricer.Grid.LengthOf(place)}";
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private LinkSpot[] Spots(FabricLinks links, TallyEnd from, TallyEnd to)
     {
         if (links.RunLength > 0)
@@ -88,6 +92,7 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         toWays > 1 ? (spot.To * perDevice) + (spot.ToPort / toWays) : (spot.From * perDevice) + (spot.FromPort / fromWays);
 
     /// <summary>What sits in the cages of each device: the first part of a split cage stands for its module.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double[] Watts(LinkSpot[] spots, Count[] kindOf, TallyEnd end, bool isFrom)
     {
         var watts = new double[end.Count];

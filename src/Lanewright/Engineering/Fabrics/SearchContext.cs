@@ -1,4 +1,5 @@
 using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -11,6 +12,8 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, CostFloor Floor, DesignPricer Pricer, int PeerLinks)
 {
     private readonly Dictionary<int, List<LeafConfig>> configs = [];
+    private readonly Dictionary<(SwitchBuild, PortUse, PortUse), LeafConfig> middles = [];
+    private readonly Dictionary<BitRate, List<(SwitchBuild Build, PortUse Use, int Most)>> cores = [];
     private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), double> leafLevels = [];
 
     public WantedFabric Wanted => Demand.Wanted;
@@ -20,15 +23,53 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
     {
         if (configs.TryGetValue(kind, out var found)) return found;
         var rate = Demand.Hosts[kind].Demand.Rate;
-        return configs[kind] =
+        List<LeafConfig> all =
         [
             .. from build in Space.Boxes
-               from host in SwitchSpace.Uses(build, rate, Wanted)
+               from host in Space.Uses(build, rate, Wanted)
                let ends = new LinkEnds(Demand.Hosts[kind].Port, host)
                where !double.IsNaN(Floor.Edge(ends, 1, 0))
-               from up in SwitchSpace.FabricUses(build, Wanted)
+               from up in Space.FabricUses(build, Wanted)
                select new LeafConfig(build, host, up, Space.Most(build, host)),
         ];
+        foreach (var config in all) config.Least = LeastOf(kind, config);
+        return configs[kind] = all;
+    }
+
+    private double LeastOf(int kind, LeafConfig config)
+    {
+        var ratio = Wanted.OversubscriptionOf(0);
+        for (var hosts = Math.Min(config.MostHosts, Demand.Finals[kind]); hosts > 0; hosts--)
+        {
+            var needed = UplinkRule.Parallel(hosts, Demand.Hosts[kind].Demand.Rate, 1, 0, config.UpPorts.Mode.Rate, ratio);
+            if (needed <= config.UplinksBeside(hosts)) return LeafFloor(kind, config, hosts);
+        }
+        return double.PositiveInfinity;
+    }
+
+    /// <summary>A switch between two tiers, with the uplinks left beside so many ports below.</summary>
+    public LeafConfig MiddleConfig(SwitchBuild build, PortUse down, PortUse up)
+    {
+        if (middles.TryGetValue((build, down, up), out var found)) return found;
+        return middles[(build, down, up)] = new LeafConfig(build, down, up, Space.Most(build, down));
+    }
+
+    /// <summary>Every way to use a switch as a core at a rate, cheapest first; of those with cages alike none that is dearer with no more
+    /// ports.</summary>
+    public List<(SwitchBuild Build, PortUse Use, int Most)> CoresAt(BitRate rate)
+    {
+        if (cores.TryGetValue(rate, out var found)) return found;
+        var all =
+            from build in Space.All
+            from use in Space.FabricUses(build, Wanted)
+            where use.Mode.Rate == rate
+            let cost = Floor.Switches(build, 1, Wanted.Years)
+            orderby cost, build.Name
+            select (Build: build, Use: use, Most: Space.Most(build, use));
+        var kept = new List<(SwitchBuild Build, PortUse Use, int Most)>();
+        foreach (var core in all)
+            if (!kept.Any(k => ReferenceEquals(k.Use.Cage, core.Use.Cage) && k.Use.Mode == core.Use.Mode && k.Most >= core.Most)) kept.Add(core);
+        return cores[rate] = kept;
     }
 
     /// <summary>Blocks of leaves added up over the years they run.</summary>
@@ -50,10 +91,12 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
     /// <summary>Leaves of a kind and their links to hosts, at the least: without places.</summary>
     public double LeafFloor(int kind, LeafConfig config, int hostsPerLeaf)
     {
+        ref var floor = ref config.Floors[hostsPerLeaf];
+        if (!double.IsNaN(floor)) return floor;
         var host = Demand.Hosts[kind];
         var blocks = (Demand.Finals[kind] + hostsPerLeaf - 1) / hostsPerLeaf;
         long ports = host.Demand.Ports;
-        return Floor.Switches(config.Build, blocks * ports, BlockYears(kind, hostsPerLeaf) * ports)
+        return floor = Floor.Switches(config.Build, blocks * ports, BlockYears(kind, hostsPerLeaf) * ports)
             + Floor.Edge(new LinkEnds(host.Port, config.HostPorts), Demand.Finals[kind] * ports, HostYears(kind) * ports);
     }
 

@@ -10,7 +10,10 @@ internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
     private readonly LinkTallier tallier = new(pricer, new RackRoute(context.Policy, context.Standards));
 
     /// <summary>The fabric counted.</summary>
-    public FabricState Of(PlacedFabric fabric, FreeItems free)
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="free">What exists already.</param>
+    /// <param name="known">Counts of links to hosts that are known already, and that this adds to.</param>
+    public FabricState Of(PlacedFabric fabric, FreeItems free, Dictionary<EdgeKey, LinkTally> known)
     {
         var links = fabric.Layout.Links;
         var groups = fabric.Layout.Groups;
@@ -20,7 +23,9 @@ internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
         var fault = "";
         for (var i = 0; i < tallies.Length; i++)
         {
-            tallies[i] = tallier.Of(fabric, links[i]);
+            tallies[i] = fabric.Edges[i] is { } edge
+                ? known.TryGetValue(edge, out var found) ? found : known[edge] = tallier.Of(fabric, links[i])
+                : tallier.Of(fabric, links[i]);
             if (fault.Length == 0) fault = tallies[i].Fault;
             bill.Add(tallies[i]);
             Spread(tallies[i].FromWatts, links[i].From, watts);

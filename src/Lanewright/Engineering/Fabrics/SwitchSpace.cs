@@ -10,6 +10,7 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed class SwitchSpace
 {
     private readonly Dictionary<(SwitchBuild Build, PortUse Use), int> most = [];
+    private readonly Dictionary<SwitchBuild, ImmutableArray<PortUse>> uses = [];
 
     public SwitchSpace(FinderContext context)
     {
@@ -37,20 +38,27 @@ internal sealed class SwitchSpace
     public IEnumerable<SwitchBuild> All => Boxes.Concat(Chassis);
 
     /// <summary>Ways to open ports of a rate that the wishes allow.</summary>
-    public static IEnumerable<PortUse> Uses(SwitchBuild build, BitRate rate, WantedFabric wanted) =>
-        from cage in build.Cages
-        where wanted.FormFactors.IsEmpty || wanted.FormFactors.Contains(cage.FormFactor.Name)
-        from mode in cage.Modes.Distinct()
-        where mode.Rate == rate
-        select new PortUse(cage, mode);
+    public IEnumerable<PortUse> Uses(SwitchBuild build, BitRate rate, WantedFabric wanted)
+    {
+        foreach (var use in UsesOf(build))
+            if (use.Mode.Rate == rate && IsAllowed(use, wanted)) yield return use;
+    }
 
     /// <summary>Ways to open ports toward other switches that the wishes allow, at any rate.</summary>
-    public static IEnumerable<PortUse> FabricUses(SwitchBuild build, WantedFabric wanted) =>
-        from cage in build.Cages
-        where wanted.FormFactors.IsEmpty || wanted.FormFactors.Contains(cage.FormFactor.Name)
-        from mode in cage.Modes.Distinct()
-        where wanted.UplinkRates.IsEmpty || wanted.UplinkRates.Contains(mode.Rate)
-        select new PortUse(cage, mode);
+    public IEnumerable<PortUse> FabricUses(SwitchBuild build, WantedFabric wanted)
+    {
+        foreach (var use in UsesOf(build))
+            if (IsAllowed(use, wanted) && (wanted.UplinkRates.IsEmpty || wanted.UplinkRates.Contains(use.Mode.Rate))) yield return use;
+    }
+
+    private ImmutableArray<PortUse> UsesOf(SwitchBuild build)
+    {
+        if (uses.TryGetValue(build, out var found)) return found;
+        return uses[build] = [.. build.Cages.SelectMany(c => c.Modes.Distinct().Select(m => new PortUse(c, m)))];
+    }
+
+    private static bool IsAllowed(PortUse use, WantedFabric wanted) =>
+        wanted.FormFactors.IsEmpty || wanted.FormFactors.Contains(use.Cage.FormFactor.Name);
 
     /// <summary>Ports a switch has when all are opened in one way.</summary>
     public int Most(SwitchBuild build, PortUse use)
