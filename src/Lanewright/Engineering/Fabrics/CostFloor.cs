@@ -13,6 +13,8 @@ internal sealed class CostFloor
     private readonly LinkPricer pricer;
     private readonly double wattYear;
     private readonly int placeInRack;
+    private readonly RackRoute route;
+    private readonly Dictionary<int, int> nearest = [];
     private readonly int placeAcross;
     private readonly int placeTrunk;
 
@@ -22,7 +24,7 @@ internal sealed class CostFloor
         this.pricer = pricer;
         wattYear = EnergyUse.PriceOfWattYear(demand.Wanted);
         placeInRack = pricer.Grid.PlaceOf(context.Policy.InRack * 2);
-        var route = new RackRoute(context.Policy, context.Standards);
+        route = new RackRoute(context.Policy, context.Standards);
         placeAcross = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.HostRacks, demand.Hall.SpineRacks));
         placeTrunk = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.SpineRacks, demand.Hall.SpineRacks));
     }
@@ -40,6 +42,18 @@ internal sealed class CostFloor
 
     /// <summary>Links between switches that stand in different racks.</summary>
     public double Fabric(LinkEnds ends, long links, long linkYears) => Links(ends, placeAcross, links, linkYears);
+
+    /// <summary>Whether anything carries a link over a length or a longer one.</summary>
+    /// <param name="ends">Its ends.</param>
+    /// <param name="place">Place of the length in the grid of lengths.</param>
+    public bool Reaches(LinkEnds ends, int place) => !pricer.Floors(ends, place).IsEmpty;
+
+    /// <summary>Place in the grid of lengths of the way from a rack of hosts to the nearest rack of an upper tier.</summary>
+    public int NearestAbove(Rack rack)
+    {
+        if (nearest.TryGetValue(rack.Index, out var found)) return found;
+        return nearest[rack.Index] = pricer.Grid.PlaceOf(Shortest(route, [rack], demand.Hall.SpineRacks));
+    }
 
     /// <summary>Links between two upper tiers, which stand in racks of their own.</summary>
     public double Trunk(LinkEnds ends, long links, long linkYears) => Links(ends, placeTrunk, links, linkYears);

@@ -27,6 +27,13 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
     /// <summary>Hosts of each kind at the beginning of a year.</summary>
     public ImmutableArray<int> CountsIn(int year) => counts[year];
 
+    /// <summary>Index of the rack a block of leaves stands in: that of the middle host it serves.</summary>
+    public int RackOfBlock(int kind, int block, int hostsPerLeaf)
+    {
+        var middle = Math.Min(((long)block * hostsPerLeaf) + (hostsPerLeaf / 2), Finals[kind] - 1);
+        return Hall.FirstRack[kind] + (int)(middle / Hosts[kind].Demand.PerRack);
+    }
+
     /// <summary>The hosts of a kind where they stand in a year: rack after rack, from the floor up; none of them before the first.</summary>
     public FabricGroup HostGroup(int kind, int year)
     {

@@ -60,12 +60,8 @@ internal sealed class LayoutMaker
     {
         var host = demand.Hosts[kind];
         var leaf = design.Leaves[kind];
-        var final = demand.Finals[kind];
-        var blocks = leaf.BlocksFor(final);
-        var rackOf = Enumerable.Range(0, blocks)
-            .Select(b => Math.Min(((long)b * leaf.HostsPerLeaf) + (leaf.HostsPerLeaf / 2), final - 1) / host.Demand.PerRack)
-            .Select(r => demand.Hall.FirstRack[kind] + (int)r)
-            .ToArray();
+        var blocks = leaf.BlocksFor(demand.Finals[kind]);
+        var rackOf = Enumerable.Range(0, blocks).Select(b => demand.RackOfBlock(kind, b, leaf.HostsPerLeaf)).ToArray();
         var stack = rackOf.CountBy(r => r).Max(r => r.Value);
         if (racks.AboveHosts(kind, leaf.Build, stack * host.Demand.Ports) is { Length: > 0 } fault) return fault;
         var taking = new PortTaking(leaf.Build.Layout);

@@ -75,13 +75,10 @@ internal sealed class LeafSpineSearch
         {
             if (!incumbent.CouldWin(upper + row.Least)) return;
             // Links to hosts are priced in their places before the links upward are: many leaves are ruled out by that.
-            var exact = upper + row.Least + LeafSurplus(0, row);
+            var exact = upper + row.Least + context.LeafSurplus(0, row, shape);
             if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
         }
     }
-
-    private double LeafSurplus(int kind, LeafRow row) =>
-        Math.Max(0, context.LeafLevel(kind, row, shape) - context.LeafFloor(kind, row.Config, row.HostsPerLeaf));
 
     private FabricDesign DesignOf(SwitchBuild build, int count, LeafRow[] rows) => new()
     {

@@ -10,6 +10,9 @@ internal sealed class MixedLeaves(
     /// <summary>Choices that are tried when a limit rules out the best one only after it is priced.</summary>
     private const int MostTried = 12;
 
+    /// <summary>A gap that is not worth pricing every leaf in its place under every upper tier.</summary>
+    private const double Tolerance = 0.002;
+
     /// <summary>Offers the best choices.</summary>
     /// <param name="rows">Leaves of each kind with their lower bounds.</param>
     /// <param name="upper">Hundredths the upper tier costs.</param>
@@ -27,11 +30,26 @@ internal sealed class MixedLeaves(
             incumbent.Skip(upper + first.Bound);
             return;
         }
-        var left = rows.Select((r, kind) => r
-            .Where(l => incumbent.CouldWin(upper + l.Least + floors.Where((_, k) => k != kind).Sum(f => f.Min())))
-            .ToList()).ToArray();
+        var left = Left(rows, upper);
+        // Links to hosts are priced in their places before the links upward are: that rules most rows out.
+        for (var kind = 0; kind < left.Length; kind++)
+            left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape) })];
+        left = Left(left, upper);
         if (left.Any(r => r.Count == 0)) return;
+        var bound = upper + left.Sum(r => r.Min(l => l.Least));
+        if (bound > incumbent.Cost * (1 - Tolerance))
+        {
+            incumbent.Skip(bound);
+            return;
+        }
         Finish(left, left.Select((r, kind) => r.Select(l => CostOf(kind, l, upper)).ToArray()).ToArray(), upper);
+    }
+
+    /// <summary>Rows that could be part of a better design.</summary>
+    private List<LeafRow>[] Left(List<LeafRow>[] rows, double upper)
+    {
+        var least = rows.Select(r => r.Count == 0 ? double.PositiveInfinity : r.Min(l => l.Least)).ToArray();
+        return [.. rows.Select((r, kind) => r.Where(l => incumbent.CouldWin(upper + l.Least + least.Where((_, k) => k != kind).Sum())).ToList())];
     }
 
     private void Finish(List<LeafRow>[] rows, double[][] costs, double upper)

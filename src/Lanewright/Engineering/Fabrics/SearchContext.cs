@@ -12,6 +12,7 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, CostFloor Floor, DesignPricer Pricer, int PeerLinks)
 {
     private readonly Dictionary<int, List<LeafConfig>> configs = [];
+    private readonly Dictionary<(int Kind, int HostsPerLeaf), int> farthest = [];
     private readonly Dictionary<(SwitchBuild, PortUse, PortUse), LeafConfig> middles = [];
     private readonly Dictionary<BitRate, List<(SwitchBuild Build, PortUse Use, int Most)>> cores = [];
     private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), double> leafLevels = [];
@@ -88,6 +89,15 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
         return sum;
     }
 
+    /// <summary>Place in the grid of lengths of the longest way that some uplink of leaves so full has to go at the least.</summary>
+    public int FarthestPlace(int kind, int hostsPerLeaf)
+    {
+        if (farthest.TryGetValue((kind, hostsPerLeaf), out var found)) return found;
+        var blocks = (Demand.Finals[kind] + hostsPerLeaf - 1) / hostsPerLeaf;
+        var racks = new[] { 0, blocks / 2, blocks - 1 }.Select(b => Demand.RackOfBlock(kind, b, hostsPerLeaf)).Distinct();
+        return farthest[(kind, hostsPerLeaf)] = racks.Max(r => Floor.NearestAbove(Demand.Hall.HostRacks[r]));
+    }
+
     /// <summary>Leaves of a kind and their links to hosts, at the least: without places.</summary>
     public double LeafFloor(int kind, LeafConfig config, int hostsPerLeaf)
     {
@@ -100,8 +110,12 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
             + Floor.Edge(new LinkEnds(host.Port, config.HostPorts), Demand.Finals[kind] * ports, HostYears(kind) * ports);
     }
 
-    /// <summary>The same exactly: placed. Infinite when it does not fit.</summary>
-    public double LeafLevel(int kind, LeafRow row, FabricShape shape)
+    /// <summary>By how much leaves with their links to hosts cost more in their places than the lower bound says; infinite when they do not
+    /// fit there.</summary>
+    public double LeafSurplus(int kind, LeafRow row, FabricShape shape) =>
+        Math.Max(0, LeafLevel(kind, row, shape) - LeafFloor(kind, row.Config, row.HostsPerLeaf));
+
+    private double LeafLevel(int kind, LeafRow row, FabricShape shape)
     {
         var key = (kind, row.Config.Build, row.Config.HostPorts, row.HostsPerLeaf);
         if (leafLevels.TryGetValue(key, out var found)) return found;
