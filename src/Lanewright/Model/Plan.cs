@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Catalogues;
+using Lanewright.Model.Demands;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
+using Lanewright.Model.Wanted;
 using Lanewright.Standards;
 using Lanewright.Text;
 
@@ -47,8 +49,20 @@ public sealed record Plan
     /// <summary>The links.</summary>
     public required LinkTable Links { get; init; }
 
+    /// <summary>Traffic the network has to carry, in natural order of the names; none when the plan states none.</summary>
+    public ImmutableArray<Demand> Demands { get; init; } = [];
+
     /// <summary>Equipment on hand.</summary>
     public required ImmutableArray<StockItem> Stock { get; init; }
+
+    /// <summary>The fabric that is asked for; null when none is.</summary>
+    public WantedFabric? Wanted { get; init; }
+
+    /// <summary>The catalogue files it names, in the order they were read.</summary>
+    public ImmutableArray<string> CatalogueFiles { get; init; } = [];
+
+    /// <summary>The tables of standards values it names, in the order they were read.</summary>
+    public ImmutableArray<string> StandardsFiles { get; init; } = [];
 
     /// <summary>The files it was read from, in the order they were read.</summary>
     public required ImmutableArray<SourceText> Sources { get; init; }

@@ -122,9 +122,13 @@ public sealed partial class TidyTests
         ("LossStatistics.cs", 1.880793608151251), // standard normal quantile of 97 %
         ("LossStatistics.cs", 0.5), // middle of a step
         ("LengthGrid.cs", 1e-9), // rounding of the last places
-        ("PartsTally.cs", 1e-9), // rounding of the last places
+        ("SpareParts.cs", 1e-9), // rounding of the last places
+        ("HostBuild.cs", 1e-9), // rounding of the last places
+        ("FabricHall.cs", 0.5), // the middle of a rack
+        ("EnergyUse.cs", 8760), // hours of a year
+        ("EnergyUse.cs", 1000), // watts in a kilowatt
         ("PartsTally.cs", 5), // rank in a sort order
-        ("RouteLength.cs", 2.0), // half of a height
+        ("RackRoute.cs", 2.0), // half of a height
         ("FibreLinkChecks.cs", 0.1), // the step printed limits are rounded to
         ("CopperChecks.cs", 0.01), // two tabled frequencies are the same
         ("BendSpace.cs", 26), // the gauge from which installers call copper thick
@@ -132,6 +136,26 @@ public sealed partial class TidyTests
         ("CageBundles.cs", -1),
         ("LinkChooser.cs", 64), // classes looked at before the first is chosen
         ("Mating.cs", 1e-9), // rounding of the last places
+        ("DemandStudy.cs", 1e-9), // rounding of the last places
+        ("HostSending.cs", 1e-9), // rounding of the last places
+        ("PathLatency.cs", 30), // how much is searched, as a power of two
+        ("PathBlock.cs", 16), // destinations a pass: a row of four vector registers
+        ("Mixing.cs", 0x9E3779B97F4A7C15), // a hash: two to the 64th over the golden ratio
+        ("Mixing.cs", 32), // half of 64 bits
+        ("Orbits.cs", 20_000), // bounds on work
+        ("Orbits.cs", 100_000_000),
+        ("HoseProblem.cs", 4e9), // a bound on work
+        ("IdealSplit.cs", 10_000), // a bound on work
+        ("FlowProgram.cs", 4_000_000), // a bound on work
+        ("FlowProgram.cs", 1e-9), // rounding of the last places
+        ("PairClasses.cs", 4_000_000), // bounds on work
+        ("PairClasses.cs", 400_000_000),
+        ("LinkWorstCase.cs", 1e-9), // rounding of the last places
+        ("FailurePairs.cs", 1e-9), // rounding of the last places
+        ("FailurePairs.cs", 0.025), // outside a 95 % interval, a side
+        ("Bisection.cs", 12), // a bound on work
+        ("Bisection.cs", 1e-9), // rounding of the last places
+        ("Availability.cs", 8766), // hours in a year of 365.25 days
     ];
 
     [Fact]

@@ -92,7 +92,8 @@ internal sealed class FibreFinder(FinderContext context)
         ? use.Cage.FormFactor.AcceptsByAdapter.Contains(module.FormFactor.Name)
         : use.Cage.FormFactor.Accepts.Contains(module.FormFactor.Name);
 
-    /// <summary>Applications of the right rate, and of the type the statement names: that of the port, or that of the whole cage.</summary>
+    /// <summary>Applications of the right rate, and of the type the statement names: that of the port, or that of the whole
+    /// cage.</summary>
     private static List<Application> Applications(LinkClass link, ModuleModel module, int ways, bool isNamed)
     {
         var optical = module.Applications.Where(a => a.Optical is not null).ToList();

@@ -212,6 +212,8 @@ public sealed class CatalogueBinder
             Legs = map.Whole("legs") ?? 1,
             PolishNear = map.Text("polish-near") ?? "",
             PolishFar = map.Text("polish-far") ?? "",
+            PinsNear = map.Text("pins-near") ?? "",
+            PinsFar = map.Text("pins-far") ?? "",
             Lengths = LengthsOf(map),
             Step = map.Length("step"),
             Price = Price(map, "price"),

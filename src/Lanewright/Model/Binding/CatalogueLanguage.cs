@@ -125,6 +125,8 @@ public static class CatalogueLanguage
         new("legs", Shapes.Whole(1, 16), "legs of a fan-out") { Otherwise = "1" },
         new("polish-near", Shapes.OneOf("PC", "UPC", "APC"), "polish of the near end"),
         new("polish-far", Shapes.OneOf("PC", "UPC", "APC"), "polish of each leg's end"),
+        new("pins-near", Shapes.OneOf("pinned", "unpinned"), "alignment pins of the near end") { Otherwise = "what is usual there" },
+        new("pins-far", Shapes.OneOf("pinned", "unpinned"), "alignment pins of each leg's end") { Otherwise = "what is usual there" },
         new("lengths", Lengths, "lengths it is stocked in") { IsRequired = true },
         new("step", Shapes.Length, "beyond them it is made to order in these steps"),
         new("price", Shapes.Amount, "price without its metres"),

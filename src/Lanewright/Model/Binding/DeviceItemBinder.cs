@@ -97,6 +97,7 @@ internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMar
             EnablesHighPower = map.Switch("high-power") ?? true,
             TakesAdapters = map.Switch("adapters") ?? false,
             RateGroup = map.Whole("rate-group") ?? 1,
+            Mark = CatalogueFacts.MarkBeside(priceMark),
         };
     }
 

@@ -33,7 +33,9 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         if (from is null || to is null || map.Rate("rate") is not { } rate || rate.BitsPerSecond == 0) return null;
         // Between two rates nobody can tell which ports are meant, so nothing is judged until one of them is taken back.
         if (IsBreakoutContradicted(map.Map("from"), rate) | IsBreakoutContradicted(map.Map("to"), rate)) return null;
+        CheckRuns(map);
         var (optical, copper) = TypeOf(map);
+        var (attenuation, attenuationAt) = MeasuredFibre(map);
         var statement = new LinkStatement
         {
             Index = index,
@@ -47,9 +49,12 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
                 "striped" => LinkPattern.Striped,
                 "same-rack" => LinkPattern.SameRack,
                 "same-row" => LinkPattern.SameRow,
+                "in-runs" => LinkPattern.InRuns,
                 _ => LinkPattern.Paired,
             },
             Count = map.Whole("count") ?? 1,
+            FromRun = map.Whole("from-run"),
+            ToRun = map.Whole("to-run") ?? 1,
             Media = [.. map.Texts("medium").Select(t => t.Value)],
             Type = optical,
             CopperType = copper,
@@ -61,13 +66,13 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Splices = map.Whole("splices"),
             SpliceLoss = map.Decibels("splice-loss"),
             Reflectance = map.Decibels("reflectance"),
-            Attenuation = map.InUnits("attenuation", UnitText.Attenuations) is { } a and >= 0
-                ? Attenuation.FromDecibelsPerKilometre(a)
-                : null,
+            Attenuation = attenuation,
+            AttenuationAt = attenuationAt,
             MeasuredLoss = map.Decibels("measured-loss"),
             Attenuator = map.Decibels("attenuator"),
             IsExisting = map.Switch("existing") ?? false,
             LatencyMax = map.InUnits("latency", UnitText.Delays) is { } ns ? Duration.FromNanoseconds(ns) : null,
+            Network = map.Text("network") is { } network && network != DemandLanguage.MainNetwork ? network : "",
             Span = span,
         };
         return IsFaulty(statement, map) ? null : statement;
@@ -81,6 +86,11 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         || new[] { map, map.Map("from"), map.Map("to") }.Any(m =>
             m is not null && ItemKeys.Any(key => m.Text(key) is { } name && catalogue.IsFaulty(name)));
 
+    private static (Attenuation? Measured, Wavelength? At) MeasuredFibre(MapNode map) =>
+        map.Text("attenuation") is { } text && UnitText.TryReadAttenuation(text, out var measured, out var at)
+            ? (measured, at)
+            : (null, null);
+
     private bool IsBreakoutContradicted(MapNode? end, BitRate rate)
     {
         if (end?.Text("breakout") is not { } text || !PortMode.TryRead(text, out var mode) || mode.Rate == rate) return false;
@@ -88,6 +98,15 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             $"the links run at {rate} and the cage is split into ports of {mode.Rate}; "
             + $"set the rate to {mode.Rate}, or write a split into ports of {rate}");
         return true;
+    }
+
+    /// <summary>A length of runs that no pattern reads would be lost in silence.</summary>
+    private void CheckRuns(MapNode map)
+    {
+        if (map.Text("pattern") == "in-runs") return;
+        foreach (var entry in map.Entries.Where(e => e.Key.Value is "from-run" or "to-run"))
+            findings.Add(NotationFindings.KeyUnknown, entry.Key.Span,
+                $"'{entry.Key.Value}' is read only where the pattern is in-runs; write that pattern, or leave the key out");
     }
 
     private (InterfaceType? Optical, CopperType? Copper) TypeOf(MapNode map)

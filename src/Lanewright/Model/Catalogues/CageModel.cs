@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Quantities;
 using Lanewright.Standards;
+using Lanewright.Text;
 
 namespace Lanewright.Model.Catalogues;
 
@@ -48,6 +49,9 @@ public sealed record CageModel
 
     /// <summary>Cages that share one rate, in blocks of this many; 1 when each is free.</summary>
     public int RateGroup { get; init; } = 1;
+
+    /// <summary>How well all this is known.</summary>
+    public Mark Mark { get; init; }
 
     /// <summary>The power limit of a cage by its number in its bank, counted from 1.</summary>
     public Watts? LimitOf(int numberInBank) => IsRaised(numberInBank) ? RaisedLimit : PowerLimit;

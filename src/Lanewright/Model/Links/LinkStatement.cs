@@ -27,6 +27,12 @@ public sealed record LinkStatement
     /// <summary>Links of each pair; for striped, links of each device of the first side.</summary>
     public int Count { get; init; } = 1;
 
+    /// <summary>For runs: consecutive devices of the first side in each run; null when they are spread evenly.</summary>
+    public int? FromRun { get; init; }
+
+    /// <summary>For runs: consecutive devices of the second side in each run.</summary>
+    public int ToRun { get; init; } = 1;
+
     /// <summary>Rate of each link.</summary>
     public required BitRate Rate { get; init; }
 
@@ -66,6 +72,9 @@ public sealed record LinkStatement
     /// <summary>Measured fibre attenuation, when known.</summary>
     public Attenuation? Attenuation { get; init; }
 
+    /// <summary>Where <see cref="Attenuation"/> was measured; null when it holds at every wavelength of the link.</summary>
+    public Wavelength? AttenuationAt { get; init; }
+
     /// <summary>Measured loss of the whole channel, when known.</summary>
     public Decibels? MeasuredLoss { get; init; }
 
@@ -77,6 +86,9 @@ public sealed record LinkStatement
 
     /// <summary>Longest delay allowed, when there is one.</summary>
     public Duration? LatencyMax { get; init; }
+
+    /// <summary>The network the links belong to; empty for the main one.</summary>
+    public string Network { get; init; } = "";
 
     /// <summary>Where the plan says so.</summary>
     public SourceSpan Span { get; init; }
