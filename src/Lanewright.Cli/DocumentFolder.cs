@@ -62,16 +62,16 @@ internal static partial class DocumentFolder
 
     private static void Place(string path) => File.Move(path + Beside, path, overwrite: true);
 
-    /// <summary>Drawings of classes that the plan no longer has would be built from; other files in the folder are not ours.</summary>
+    /// <summary>Drawings of classes and demands that the plan no longer has would be built from; other files in the folder are not ours.</summary>
     private static void DropOldDrawings(string folder, IReadOnlyList<Deliverable> documents)
     {
         var drawings = Path.Combine(folder, "drawings");
         if (documents.All(d => d.Name != "findings.json") || !Directory.Exists(drawings)) return;
         var written = documents.Select(d => Path.GetFileName(d.Name)).ToHashSet(StringComparer.Ordinal);
         foreach (var file in Directory.GetFiles(drawings, "*.svg"))
-            if (OfClass().IsMatch(Path.GetFileName(file)) && !written.Contains(Path.GetFileName(file))) File.Delete(file);
+            if (OurDrawing().IsMatch(Path.GetFileName(file)) && !written.Contains(Path.GetFileName(file))) File.Delete(file);
     }
 
-    [GeneratedRegex("^K[0-9]+[a-z]*-(ribbon|ladder)\\.svg$")]
-    private static partial Regex OfClass();
+    [GeneratedRegex("^(K[0-9]+[a-z]*-(ribbon|ladder)|D[0-9]+-(load|failures))\\.svg$")]
+    private static partial Regex OurDrawing();
 }

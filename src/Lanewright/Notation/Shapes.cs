@@ -49,6 +49,9 @@ public static class Shapes
     /// <summary>A delay.</summary>
     public static ScalarShape Delay { get; } = Quantity("a delay such as '800 ns'", UnitText.Delays, least: 0);
 
+    /// <summary>A time to repair.</summary>
+    public static ScalarShape Repair { get; } = Quantity("a time such as '8 h'", UnitText.Repairs, least: 0);
+
     /// <summary>A plain amount of money in the plan's unit.</summary>
     public static ScalarShape Amount { get; } =
         new("an amount such as '1250' or '0.4'", t => Numerals.TryReal(t, out var v) && v is >= 0 and < 1e13)

@@ -35,6 +35,9 @@ public static class UnitText
     /// <summary>Delays in nanoseconds.</summary>
     public static IReadOnlyList<UnitScale> Delays { get; } = [new("ns", 1), new("us", 1e3), new("ps", 1e-3), new("ms", 1e6)];
 
+    /// <summary>Times to repair in hours.</summary>
+    public static IReadOnlyList<UnitScale> Repairs { get; } = [new("h", 1), new("min", 1.0 / 60), new("d", 24)];
+
     /// <summary>Wavelengths in nanometres.</summary>
     public static IReadOnlyList<UnitScale> Wavelengths { get; } = [new("nm", 1)];
 

@@ -75,6 +75,18 @@ public static class RuleBook
         new Cost.StockUnused(),
         new Cost.PricesInvented(),
         new Cost.PriceMissing(),
+        new Fabric.UplinksUneven(),
+        new Fabric.ParallelPairDoubles(),
+        new Fabric.PairOnOneDevice(),
+        new Fabric.UplinkRatesMixed(),
+        new Fabric.LanesStranded(),
+        new Fabric.LinkOverloaded(),
+        new Fabric.DemandWithoutPath(),
+        new Fabric.OverloadedAfterFailure(),
+        new Fabric.HostsCutByOneFailure(),
+        new Fabric.PairInOneModule(),
+        new Fabric.PairInOneRack(),
+        new Fabric.PairOnOneFeed(),
     ];
 
     /// <summary>Every kind of finding the program can make: those of reading and binding, and those of the rules.</summary>

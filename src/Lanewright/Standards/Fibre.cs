@@ -41,7 +41,8 @@ public sealed class Fibre
     /// <summary>Group index: how much slower than in vacuum light travels.</summary>
     public Known<double>? GroupIndex => Sheet.Real("group-index");
 
-    /// <summary>Largest attenuation at a wavelength, or null when no window holds it. Where two windows meet, the tighter counts.</summary>
+    /// <summary>Largest attenuation at a wavelength, or null when no window holds it. Where two windows meet, the tighter
+    /// counts.</summary>
     public Known<Attenuation>? AttenuationAt(Wavelength wavelength)
     {
         AttenuationWindow? best = null;

@@ -9,7 +9,8 @@ public sealed class DispersionTests
 {
     private static readonly StandardsLibrary Limits = StandardsLibrary.Shipped;
 
-    // Source: IEEE 802.3 clauses 88, 87 and 122, dispersion limits as printed: 9.5/-28.5, 33.5/-59.5 and 9.5/-50.8 ps/nm at 10 km (memory;
+    // Source: IEEE 802.3 clauses 88, 87 and 122, dispersion limits as printed: 9.5/-28.5, 33.5/-59.5 and 9.5/-50.8 ps/nm at 10 km
+    // (memory;
     // printed rounded outwards, hence the tolerance of 0.15).
     [Theory]
     [InlineData("100GBASE-LR4", 10, 9.5, -28.5)]

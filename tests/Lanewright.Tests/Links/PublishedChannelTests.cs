@@ -44,7 +44,8 @@ public sealed class PublishedChannelTests
         Assert.Equal(Verdict.Fail, LossVerdict(Judge(type, fibre, kilometres * 1000 * 1.2, 4, 0.5)));
     }
 
-    // Source: IEEE 802.3 task-force reflector message on 40 km channel loss: 18 dB less 2 dB of connections over 40 km is 0.4 dB/km (seen).
+    // Source: IEEE 802.3 task-force reflector message on 40 km channel loss: 18 dB less 2 dB of connections over 40 km is 0.4 dB/km
+    // (seen).
     [Fact]
     public void FortyKilometres_UseTheWholeLossAtFourTenths()
     {

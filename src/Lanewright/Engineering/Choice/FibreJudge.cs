@@ -150,7 +150,7 @@ internal sealed class FibreJudge(FinderContext context)
     private static string NameOf(ModuleEnd from, ModuleEnd to, CordModel cable, Channel channel)
     {
         var modules = from.Module == to.Module ? "2 x " + from.Module.Name : from.Module.Name + " + " + to.Module.Name;
-        return $"{modules}, {cable.Name} {channel.Length}";
+        return cable.IsPlaceholder ? $"{modules}, {cable.Name}" : $"{modules}, {cable.Name} {channel.Length}";
     }
 
     private static string TypeNames(Application from, Application to) =>
@@ -210,7 +210,8 @@ internal sealed class FibreJudge(FinderContext context)
         yield return Check.Of(CheckNames.Pins, unfit.Length == 0, pins.Source, unfit.Length == 0 ? "" : $"{cord.Name}: {unfit}");
     }
 
-    /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for each.</summary>
+    /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for
+    /// each.</summary>
     private static Check Legs(LinkClass link, CordModel cord, ModuleOpening near)
     {
         if (link.Shape == FanShape.BothEnds)
@@ -238,6 +239,14 @@ internal sealed class FibreJudge(FinderContext context)
         if (link.ToRack is { } to && to != link.FromRack) yield return BendSpace.OfCord(context.Standards, cord, to, "to");
     }
 
+    /// <summary>Comparisons that no attenuator, length or setting would ever cure: what fails one of them gets no small parts.</summary>
+    private static readonly ImmutableHashSet<string> Hopeless =
+    [
+        CheckNames.ModuleFit, CheckNames.PortMode, CheckNames.HostInterface, CheckNames.SharedFibre, CheckNames.FibreKind,
+        CheckNames.MediaLanes, CheckNames.LaneBaud, CheckNames.LaneModulation, CheckNames.WavelengthPlan, CheckNames.Connector,
+        CheckNames.FanOut,
+    ];
+
     /// <summary>An overloaded receiver behind a duplex connector is cured by the smallest attenuator that suffices.</summary>
     private Solution? WithAttenuator(
         LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Solution solution)
@@ -245,6 +254,7 @@ internal sealed class FibreJudge(FinderContext context)
         var overload = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.Overload && c.Verdict == Verdict.Fail);
         if (overload?.Margin is not { } margin || link.Statement.Attenuator is not null || solution.Channel is not { } channel) return null;
         if (channel.Fibre.Kind != FibreKind.SingleMode) return null;
+        if (solution.Checks.Any(c => c.Verdict == Verdict.Fail && Hopeless.Contains(c.Name))) return null;
         if (from.Opening.Connector != "LC-duplex" || to.Opening.Connector != "LC-duplex") return null;
         var part = context.Catalogue.Sundries
             .Where(s => s.Attenuation is { } a && a.Value >= -margin)

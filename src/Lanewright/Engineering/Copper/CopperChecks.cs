@@ -34,7 +34,8 @@ public sealed record CopperChecks(ImmutableArray<Check> All, string NeededFec)
         return new CopperChecks(checks.ToImmutable(), code);
     }
 
-    /// <summary>Loss of the assembly at half the symbol rate, wire at its upper value and both ends; null when no table holds it.</summary>
+    /// <summary>Loss of the assembly at half the symbol rate, wire at its upper value and both ends; null when no table holds
+    /// it.</summary>
     public static Known<Decibels>? AssemblyLoss(StandardsLibrary standards, CopperType type, int gauge, Length length)
     {
         var frequency = type.Signal.Baud.NyquistGigahertz;

@@ -121,7 +121,7 @@ public sealed class FibreLinkChecks
     private Check Budget(InterfaceType tx, InterfaceType rx)
     {
         var value = ChannelLoss.Of(channel, tx)?.Maximum.Value;
-        if (AllowedLoss(tx, rx) is not { } allowed)
+        if (AllowedLoss(tx, rx, channel.Fibre) is not { } allowed)
             return Check.Unknown(CheckNames.PowerBudget, $"launch of {tx.Name} or sensitivity of {rx.Name} is not known");
         return Check.AtMost(CheckNames.PowerBudget, value, allowed, "dB", loss?.Mark ?? Mark.Weak) with
         {
@@ -129,10 +129,11 @@ public sealed class FibreLinkChecks
         };
     }
 
-    private Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx)
+    /// <summary>The most loss one transmitter and one receiver allow between them over a fibre, in dB; null when a level is not known.</summary>
+    public static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx, Fibre fibre)
     {
         if (tx.TxOmaMinusPenaltyMin is not { } launch) return null;
-        if (rx.Penalties(channel.Fibre) is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
+        if (rx.Penalties(fibre) is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
         var allowance = penalties.Value - largestPenalty.Value;
         var weakest = Marks.Weaker(launch.Source.Mark, penalties.Source.Mark);
         double allowed;

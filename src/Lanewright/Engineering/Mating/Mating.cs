@@ -28,7 +28,8 @@ public sealed class Mating
     {
         var mating = new Mating(standards, left, right, way);
         mating.Judge();
-        return new MatingAnswer([.. mating.conditions.Distinct()], [.. mating.reasons.Distinct()]);
+        // Where it never works there is nothing to see to.
+        return new MatingAnswer(mating.reasons.Count > 0 ? [] : [.. mating.conditions.Distinct()], [.. mating.reasons.Distinct()]);
     }
 
     private void Judge()
@@ -220,12 +221,30 @@ public sealed class Mating
             }
             var overWay = FibreLinkChecks.Overload(standards, ChannelOf(fibre, way.Length ?? default), tx, rx);
             if (overWay.Verdict != Verdict.Fail || bare.Margin is not { } excess) continue;
-            var loss = Numerals.Unit(Math.Round(-excess, 4), "dB");
-            conditions.Add(
-                $"at least {loss} of loss between the {tx.Name} transmitter and the {rx.Name} receiver: "
-                + "an attenuator on short fibre");
+            var loss = $"at least {Db(-excess)} of loss between the {tx.Name} transmitter and the {rx.Name} receiver";
+            if (MostLoss(tx, rx) is { } allowed && -excess > allowed + 1e-9)
+                reasons.Add(new MatingReason(CheckNames.Overload, $"{loss} is needed, and {Db(allowed)} is the most there may be"));
+            else
+                conditions.Add(tx.FibreKind == FibreKind.SingleMode ? loss + ": an attenuator on short fibre" : loss);
         }
     }
+
+    /// <summary>The most loss there may be from one to the other. On single mode an attenuator stands before one receiver, and the budget of
+    /// that direction decides; on multimode there is none, and the channel has its own limit. Null when nothing is known.</summary>
+    private double? MostLoss(InterfaceType tx, InterfaceType rx)
+    {
+        var fibres = standards.Fibres.Where(f => f.Kind == tx.FibreKind && (way.Fibre is null || f == way.Fibre)).ToList();
+        if (tx.FibreKind == FibreKind.SingleMode && FibreLinkChecks.AllowedLoss(tx, rx, fibres[0]) is { } budget) return budget.Value;
+        double? most = null;
+        foreach (var fibre in fibres)
+        {
+            if (tx.LossMax(fibre) is not { } near || rx.LossMax(fibre) is not { } far) continue;
+            most = Math.Max(most ?? 0, Math.Min(near.Value.Value, far.Value.Value));
+        }
+        return most;
+    }
+
+    private static string Db(double value) => Numerals.Unit(Math.Round(value, 4), "dB");
 
     private static Channel ChannelOf(Fibre fibre, Length length)
     {

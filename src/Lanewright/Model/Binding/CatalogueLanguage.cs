@@ -17,7 +17,7 @@ public static class CatalogueLanguage
 
     private static readonly MapShape RaisedPower = new("a raised power limit",
     [
-        new("every", Shapes.Whole(1, 256), "every so many cages, counted from the first") { IsRequired = true },
+        new("every", Shapes.Whole(1, 256), "which cages: with 4 those numbered 4, 8, 12 and so on in their row") { IsRequired = true },
         new("limit", Shapes.Power, "the limit of those cages") { IsRequired = true },
     ]);
 

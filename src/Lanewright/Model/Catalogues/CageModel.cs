@@ -56,6 +56,9 @@ public sealed record CageModel
     /// <summary>The power limit of a cage by its number in its bank, counted from 1.</summary>
     public Watts? LimitOf(int numberInBank) => IsRaised(numberInBank) ? RaisedLimit : PowerLimit;
 
+    /// <summary>The most any cage of the kind gives a module; null when the platform does not say.</summary>
+    public Watts? HighestLimit => RaisedEvery > 0 && RaisedLimit > PowerLimit ? RaisedLimit : PowerLimit;
+
     /// <summary>Whether a cage is one of those with the raised limit.</summary>
     public bool IsRaised(int numberInBank) => RaisedEvery > 0 && numberInBank % RaisedEvery == 0;
 

@@ -81,6 +81,9 @@ public sealed record LinkStatement
     /// <summary>Longest delay allowed, when there is one.</summary>
     public Duration? LatencyMax { get; init; }
 
+    /// <summary>The network the links belong to; empty for the main one.</summary>
+    public string Network { get; init; } = "";
+
     /// <summary>Where the plan says so.</summary>
     public SourceSpan Span { get; init; }
 }
