@@ -26,6 +26,7 @@ public sealed class MatingTests
     [InlineData("QSFP56:4x50G/QSFP28/100GBASE-SR4", "100GBASE-SR4")]
     [InlineData("SFP112:1x100G/SFP112/100GBASE-DR", "100GBASE-DR")] // four levels on the host's lane: the code is the host's
     [InlineData("SFP+/10GBASE-T", "RJ45/10GBASE-T")]
+    [InlineData("CFP2/100GBASE-SR10", "100GBASE-SR10")] // ten lanes of 10G on both sides
     public void Works(string a, string b) => Assert.Equal(MatingVerdict.Works, Verdict(a, b));
 
     [Theory]

@@ -106,7 +106,7 @@ public sealed class Mating
             reasons.Add(new MatingReason(check.Name, check.Note));
         Codes(a, b, leftFit, rightFit);
         if (a.Lanes.IsEmpty && a.Name == b.Name)
-            conditions.Add($"both ends tuned to one channel ({a.Sheet.Word("band")}), and the line between them engineered");
+            conditions.Add($"both ends on one channel ({a.Sheet.Word("band")}), and the line between them engineered");
         if (a.IsDraft || b.IsDraft)
             conditions.Add("the standard of one type was a draft when its values were taken; check the published text");
         if (way.Fibre is { } fibre && fibre.Kind != a.FibreKind)
