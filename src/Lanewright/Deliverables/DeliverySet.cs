@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Drawings;
+using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Report;
 using Lanewright.Deliverables.Tables;
@@ -28,6 +29,7 @@ public static class DeliverySet
             new Deliverable("handover.xlsx", stream => HandoverWorkbook.Write(designed, stream)),
             new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
             .. DrawingSet.Of(designed.Plan, ways),
+            .. FabricDrawingSet.Of(designed.Load),
         ];
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
+using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Model;
 
@@ -10,5 +11,7 @@ namespace Lanewright.Rules;
 /// <param name="Plan">The plan.</param>
 /// <param name="Design">How its links are made.</param>
 /// <param name="Parts">What it needs.</param>
+/// <param name="Load">What its networks carry.</param>
 /// <param name="Findings">Everything there is to say about it, in the order of the plan.</param>
-public sealed record DesignedPlan(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, ImmutableArray<Finding> Findings);
+public sealed record DesignedPlan(
+    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, ImmutableArray<Finding> Findings);

@@ -40,6 +40,7 @@ public sealed class CommandLineTests
     [InlineData("build examples/kestrel-bay")]
     [InlineData("link --type 400GBASE-DR5 --length 5m")]
     [InlineData("link --type 400GBASE-DR4 --length 5")]
+    [InlineData("link --type 400GBASE-DR4 --length 5m --connectors 2 --reflectance 45dB")]
     [InlineData("link --length 5m")]
     [InlineData("link --type 400GBASE-DR4 --rate 400G --length 5m")]
     [InlineData("link --type 400GBASE-DR4 --length 5m --connectors -1")]
@@ -49,12 +50,41 @@ public sealed class CommandLineTests
     [InlineData("standards 400GBASE-XY")]
     [InlineData("why examples/kestrel-bay nothing")]
     [InlineData("new examples")]
+    [InlineData("build examples/kestrel-bay --out \"\"")]
+    [InlineData("new \"\"")]
+    [InlineData("check /dev/zero")]
     public void CannotRunWithTwoAndSaysWhy(string arguments)
     {
         var run = Program.Run(arguments);
         Assert.Equal(2, run.Code);
         Assert.NotEmpty(run.Error);
         Assert.DoesNotContain("   at ", run.Error + run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("none", "it does not exist")]
+    [InlineData("large", "it is larger than 64 MiB")]
+    [InlineData("bytes", "it is no UTF-8 text")]
+    public void FileThatCannotBeRead_IsToldWhy(string kind, string reason)
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            var path = Path.Combine(folder, "plan.yaml");
+            if (kind == "large")
+            {
+                using var file = File.Create(path);
+                file.SetLength((64 * 1024 * 1024) + 1);
+            }
+            if (kind == "bytes") File.WriteAllBytes(path, [0xC3, 0x28, 0xFF, 0xFE]);
+            var run = Program.Run("check " + path);
+            Assert.Equal(2, run.Code);
+            Assert.EndsWith($"cannot be read: {reason}\n", run.Error, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     [Fact]
@@ -91,6 +121,26 @@ public sealed class CommandLineTests
         Assert.DoesNotContain(candidates.Skip(passing.Count), c => c.GetProperty("verdict").GetString() == "pass");
     }
 
+    // Source: IEEE 802.3 clauses 92, 110, 136 and 162 give copper of 1 m at each of these rates.
+    [Theory]
+    [InlineData("25G", "DAC")]
+    [InlineData("100G", "DAC")]
+    [InlineData("200G", "DAC")]
+    [InlineData("400G", "DAC")]
+    [InlineData("800G", "DAC")]
+    [InlineData("100G", "AOC")]
+    [InlineData("400G", "AEC")]
+    public void Candidates_AssumeACageThatRunsTheCable(string rate, string medium)
+    {
+        using var json = Json($"link --rate {rate} --length 1m --medium {medium} --drafts --json");
+        var candidates = json.RootElement.GetProperty("candidates").EnumerateArray().ToList();
+        Assert.Equal("pass", candidates[0].GetProperty("verdict").GetString());
+        Assert.Equal(candidates.Count, candidates.Select(c => c.GetProperty("name").GetString()).Distinct().Count());
+        var strangers = candidates.SelectMany(c => c.GetProperty("checks").EnumerateArray())
+            .Where(c => c.GetProperty("name").GetString() == "host-interface" && c.GetProperty("verdict").GetString() == "fail");
+        Assert.Empty(strangers);
+    }
+
     [Fact]
     public void Mate_HasTheAgreedShape()
     {
@@ -120,6 +170,32 @@ public sealed class CommandLineTests
             foreach (var name in names)
                 Assert.True(File.Exists(Path.Combine(folder, name)), name);
             Assert.Empty(Directory.EnumerateFiles(folder, "*.partial", SearchOption.AllDirectories));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Build_ThatCannotWriteOneDocument_LeavesTheSetBeforeItWhole()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            Assert.Equal(0, Program.Run($"build examples/kestrel-bay --out {folder}").Code);
+            var before = Directory.GetFiles(folder, "*", SearchOption.AllDirectories).ToDictionary(f => f, File.ReadAllBytes);
+            File.Delete(Path.Combine(folder, "handover.xlsx"));
+            Directory.CreateDirectory(Path.Combine(folder, "handover.xlsx"));
+            Assert.Equal(2, Program.Run($"build tests/plans/starter --out {folder}").Code);
+            foreach (var (file, bytes) in before.Where(b => !b.Key.EndsWith(".xlsx", StringComparison.Ordinal)))
+                Assert.True(bytes.SequenceEqual(File.ReadAllBytes(file)), file);
+            Directory.Delete(Path.Combine(folder, "handover.xlsx"));
+            File.WriteAllText(Path.Combine(folder, "drawings", "mine.svg"), "mine");
+            using var json = Json($"build tests/plans/starter --out {folder} --json");
+            var written = json.RootElement.GetProperty("documents").EnumerateArray().Select(d => d.GetString()).Append("drawings/mine.svg");
+            var found = Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f));
+            Assert.Equal(written.Order(), found.Order());
         }
         finally
         {

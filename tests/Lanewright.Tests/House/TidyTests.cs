@@ -130,7 +130,11 @@ public sealed partial class TidyTests
         ("BendSpace.cs", 26), // the gauge from which installers call copper thick
         ("SmallestChange.cs", 5), // rank in a sort order
         ("CageBundles.cs", -1),
+        ("LinkChooser.cs", 64), // classes looked at before the first is chosen
         ("Mating.cs", 1e-9), // rounding of the last places
+        ("DemandStudy.cs", 1e-9), // rounding of the last places
+        ("HostSending.cs", 1e-9), // rounding of the last places
+        ("PathLatency.cs", 30), // how much is searched, as a power of two
         ("PathBlock.cs", 16), // destinations a pass: a row of four vector registers
         ("PathCounts.cs", 1e100), // far below what a double holds
         ("LoadSolver.cs", 16), // shares of work

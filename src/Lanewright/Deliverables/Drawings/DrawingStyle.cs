@@ -37,7 +37,7 @@ internal static class DrawingStyle
         + ".lw .stripe{stroke:" + Ink + ";stroke-width:1.1;fill:none;stroke-dasharray:2 6}.lw "
         + ".stripe2{stroke:#f4d327;stroke-width:1.1;fill:none;stroke-dasharray:2 6}"
         + ".lw .pair{stroke:" + Ink + ";stroke-width:4.4;fill:none}.lw .gap{stroke:" + Paper + ";stroke-width:1.8;fill:none}"
-        + ".lw .back{stroke-dasharray:10 5}"
+        + ".lw .back{stroke-dasharray:10 5}.lw .load{fill:none;stroke-linecap:round}"
         + ".lw .act{stroke:" + Accent + ";stroke-width:2.2;fill:none}.lw .actfill{fill:" + Accent + ";stroke:" + Accent
         + ";stroke-width:.8}";
 }

@@ -51,10 +51,11 @@ public static class HtmlReport
         var drawn = LinkWays.MostTelling(ways, MostWays);
         front.Title();
         if (judged.Designed is { } known) front.Figures(known.Plan, PlanSummary.Of(known));
-        Contents(markup, drawn);
+        Contents(markup, drawn, judged.Designed?.Load.Demands.IsEmpty == false);
         front.Findings();
         if (judged.Designed is { } designed)
         {
+            new ReportLoad(markup, designed).Write();
             new ReportClasses(markup, designed, ways, drawn).Write();
             LeftOut(markup, ways, drawn);
             foreach (var way in drawn) new ReportWay(markup, designed.Plan, way).Write();
@@ -63,9 +64,10 @@ public static class HtmlReport
         ReportNotes.Write(markup, judged);
     }
 
-    private static void Contents(MarkupWriter markup, ImmutableArray<LinkWay> drawn)
+    private static void Contents(MarkupWriter markup, ImmutableArray<LinkWay> drawn, bool hasLoad)
     {
         markup.Open("nav");
+        if (hasLoad) markup.Inline("a", "What the network carries", ("href", "#" + ReportLoad.Anchor));
         foreach (var (target, words) in new[] { ("findings", "What is wrong"), ("classes", "Classes of links"), ("parts", "Parts"),
             ("notes", "Notes") })
             markup.Inline("a", words, ("href", "#" + target));

@@ -150,7 +150,7 @@ internal sealed class ReportWay(MarkupWriter markup, Plan plan, LinkWay way)
         var table = HtmlTable.Open(markup, "way", "|verdict", "#price a link", "#power a link", "lost by");
         foreach (var other in others.Take(MostOthers))
             table.Row(other.Name, ReportWords.Word(other.Verdict), $"{Numerals.Grouped(other.Price.Units, 2)} {plan.Currency}",
-                other.Power.ToString(), LostBy.Reason(other, choice.Chosen, plan.Currency));
+                other.Power.ToString(), LostBy.Reason(other, choice.Winner, plan.Currency));
         table.Close();
         if (others.Count > MostOthers) markup.Element("p", $"{Numerals.Grouped(others.Count - MostOthers)} more are in links.json.",
             ("class", "soft"));

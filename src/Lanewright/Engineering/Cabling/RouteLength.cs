@@ -25,21 +25,20 @@ public sealed class RouteLength
         var heightTo = Height(to, rackTo);
         var insideRacks = plan.Policy.InRack * 2;
         if (rackFrom.Index == rackTo.Index) return (heightFrom - heightTo).Abs() + insideRacks;
-        if (OverHead(rackFrom, rackTo) is not { } across) return null;
         var rise = (rackFrom.Hall.PathwayHeight - heightFrom).Abs();
         var drop = (rackTo.Hall.PathwayHeight - heightTo).Abs();
-        return WithSlack(across + rise + drop) + insideRacks;
+        if (rackFrom.Hall == rackTo.Hall)
+        {
+            var across = (rackFrom.X - rackTo.X).Abs() + (rackFrom.Y - rackTo.Y).Abs();
+            return WithSlack(across + rise + drop) + insideRacks;
+        }
+        if (plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall) is not { } route) return null;
+        // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
+        return WithSlack(rise + ToExit(rackFrom) + ToExit(rackTo) + drop) + route.Length + insideRacks;
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => (way * (1 + plan.Policy.Contingency.Value)) + (plan.Policy.Service * 2);
-
-    private Length? OverHead(Rack from, Rack to)
-    {
-        if (from.Hall == to.Hall) return (from.X - to.X).Abs() + (from.Y - to.Y).Abs();
-        if (plan.Building.RouteBetween(from.Hall, to.Hall) is not { } route) return null;
-        return ToExit(from) + route.Length + ToExit(to);
-    }
 
     private static Length ToExit(Rack rack) => (rack.X - rack.Hall.ExitX).Abs() + (rack.Y - rack.Hall.ExitY).Abs();
 

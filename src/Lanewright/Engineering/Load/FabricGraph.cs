@@ -32,7 +32,14 @@ public sealed class FabricGraph
         this.damage = damage;
         Nodes = damage.Nodes;
         Links = damage.Links;
+        HostLinkWidening = damage.Whole.HostLinkWidening;
         Arcs = new FabricArcs(this);
+    }
+
+    private FabricGraph(FabricGraph narrow, int times)
+        : this(narrow.Nodes, [.. narrow.Links.Select(l => IsHostLink(narrow, l) ? l with { Rate = l.Rate * times } : l)])
+    {
+        HostLinkWidening = narrow.HostLinkWidening * times;
     }
 
     /// <summary>All nodes. After an outage, members of a bundle that were hit stand as further nodes at the end.</summary>
@@ -41,6 +48,12 @@ public sealed class FabricGraph
     /// <summary>All links. After an outage, what is down has a lower count, and links of members that were hit stand at the
     /// end.</summary>
     public ImmutableArray<FabricLink> Links { get; }
+
+    /// <summary>So many times wider the host links are than they really are.</summary>
+    internal int HostLinkWidening { get; private init; } = 1;
+
+    /// <summary>The graph before anything was down; null while it is whole.</summary>
+    internal FabricGraph? Whole => damage?.Whole;
 
     /// <summary>The directed links that are up, by the node they leave.</summary>
     internal FabricArcs Arcs { get; }
@@ -57,6 +70,12 @@ public sealed class FabricGraph
     public FabricGraph Without(Outage outage) => damage is null
         ? new FabricGraph(GraphDamage.Of(this, outage))
         : throw new InvalidOperationException("take outages together, from the whole fabric");
+
+    /// <summary>The same with host links so many times wider, for questions about the links between switches alone: what hosts may send is not
+    /// changed by it.</summary>
+    public FabricGraph WithWiderHostLinks(int times) => new(this, times);
+
+    private static bool IsHostLink(FabricGraph graph, FabricLink link) => graph.Nodes[link.A].IsTerminal || graph.Nodes[link.B].IsTerminal;
 
     /// <summary>Whether a node is down.</summary>
     public bool IsDown(int node) => damage is not null && damage.Down[node];

@@ -1,11 +1,12 @@
 namespace Lanewright.Engineering.Load;
 
-/// <summary>A traffic matrix laid on a graph that may have lost members: parts of a bundle share its demand by their members, and nodes
-/// that are down want nothing.</summary>
+/// <summary>A traffic matrix laid on a graph that may have lost members: parts of a bundle share its demand by their members, nodes
+/// that are down want nothing, and a host that lost links sends no more than those it has left carry.</summary>
 internal sealed class FabricTraffic
 {
     private readonly FabricGraph graph;
     private readonly TrafficMatrix traffic;
+    private readonly double[]? kept;
 
     /// <summary>Lays a matrix on a graph.</summary>
     /// <exception cref="ArgumentException">A demand ends at a switch or outside the graph.</exception>
@@ -21,6 +22,7 @@ internal sealed class FabricTraffic
             ? Enumerable.Range(0, graph.Nodes.Length).Where(n => Array.BinarySearch(ends, graph.OriginOfNode(n)) >= 0)
             : ends;
         Ends = [.. parts.Where(n => !graph.IsDown(n))];
+        kept = graph.Whole is { } whole ? [.. Ends.Select(end => HostSending.Kept(graph, whole, traffic, end))] : null;
     }
 
     /// <summary>Bundles that are up and take part, rising.</summary>
@@ -40,9 +42,12 @@ internal sealed class FabricTraffic
         if (!graph.IsSplit)
         {
             for (var i = 0; i < Ends.Length; i++) byEnd[i] = scratch[Ends[i]];
-            return;
         }
-        for (var i = 0; i < Ends.Length; i++) byEnd[i] = scratch[graph.OriginOfNode(Ends[i])] * PartOf(Ends[i], to);
+        else
+        {
+            for (var i = 0; i < Ends.Length; i++) byEnd[i] = scratch[graph.OriginOfNode(Ends[i])] * PartOf(Ends[i], to);
+        }
+        for (var i = 0; kept is not null && i < Ends.Length; i++) byEnd[i] *= kept[i];
     }
 
     /// <summary>The part of the demand between two bundles that falls on two parts of them.</summary>

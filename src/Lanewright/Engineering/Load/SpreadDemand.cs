@@ -56,6 +56,13 @@ internal sealed class SpreadDemand
         return at < 0 ? (0, 0, ReceivingMembers(node)) : (toEachMember[at], withinBundle[at], ReceivingMembers(node));
     }
 
+    /// <summary>What all members of a node send, in Gb/s.</summary>
+    public double GigabitsFrom(int node)
+    {
+        var at = Array.BinarySearch(senders, node);
+        return at < 0 ? 0 : (toEachMember[at] * (members.Sum() - ReceivingMembers(node))) + withinBundle[at];
+    }
+
     /// <summary>Members of a node that receive.</summary>
     public int ReceivingMembers(int node) => node < members.Length ? members[node] : 0;
 

@@ -9,14 +9,14 @@ namespace Lanewright.Engineering.Load;
 /// <param name="IsExact">Whether the linear program was solved, so that both meet but for rounding.</param>
 public sealed record Throughput(Share AtLeast, Share AtMost, bool IsExact)
 {
-    /// <summary>Computes the factor, or bounds where the program is too large. A matrix with demand that has no path scales to 0, one
-    /// without demand to the largest number there is.</summary>
-    public static Throughput Of(FabricGraph graph, TrafficMatrix traffic)
+    /// <summary>Computes the factor, or bounds where the program is too large. A matrix with demand that has no path scales to 0;
+    /// null for a matrix without demand.</summary>
+    public static Throughput? Of(FabricGraph graph, TrafficMatrix traffic)
     {
         var demand = new FabricTraffic(graph, traffic);
         var wanted = FlowDemand.Of(graph, demand);
         if (wanted.UnroutedGigabits > 0) return new Throughput(Share.From(0), Share.From(0), true);
-        if (wanted.Sources.Length == 0) return new Throughput(Share.From(double.MaxValue), Share.From(double.MaxValue), true);
+        if (wanted.Sources.Length == 0) return null;
         var distances = new FlowDistances(graph);
         if (FlowProgram.Solve(graph, traffic, wanted, avoidsDetours: false) is { } solved)
         {

@@ -96,6 +96,10 @@ public sealed class TrafficMatrix
         foreach (var (from, gigabits) in column) gigabitsByNode[from] += gigabits;
     }
 
+    /// <summary>What a node sends in all, in Gb/s.</summary>
+    internal double GigabitsFrom(int node) =>
+        spreads.Sum(s => s.GigabitsFrom(node)) + flows.Values.Sum(column => column.GetValueOrDefault(node));
+
     /// <summary>Whether anything is sent to a node.</summary>
     internal bool Reaches(int node) => flows.ContainsKey(node) || spreads.Any(s => s.ReceivingMembers(node) > 0);
 

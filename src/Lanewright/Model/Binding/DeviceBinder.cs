@@ -10,9 +10,11 @@ using Lanewright.Text;
 namespace Lanewright.Model.Binding;
 
 /// <summary>Turns device groups into devices with places and names.</summary>
-internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building building, FindingSink findings)
+internal sealed class DeviceBinder(
+    PlanTree tree, Catalogue catalogue, Building building, Func<string[], bool> isPlaceInDoubt, FindingSink findings)
 {
-    private const int MostDevices = 3_000_000;
+    private const int MostDevices = 1_000_000;
+    private const long MostCages = 20_000_000;
     private const int MostSlots = 64;
 
     private readonly List<DeviceGroup> groups = [];
@@ -20,6 +22,7 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
     private readonly List<int> rackOf = [];
     private readonly List<short> unitOf = [];
     private readonly List<int> numberInRack = [];
+    private long cageCount;
 
     /// <summary>All devices.</summary>
     public DeviceTable Bind()
@@ -34,30 +37,27 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
     private void AddGroup(string name, MapNode map, SourceSpan span)
     {
         if (map.Text("model") is not { } modelName) return;
-        var known = catalogue.Names<DeviceModel>();
-        var model = Names.Require(
-            catalogue.Find<DeviceModel>(modelName), "device model", modelName, known, map.SpanOf("model"), findings);
-        if (model is null) return;
+        if (Names.Item<DeviceModel>(catalogue, "device model", modelName, map.SpanOf("model"), findings) is not { } model) return;
         var cards = Cards(map, model);
-        var places = new GroupPlacement(building, findings).Place(map, model, span);
+        var layout = CageLayout.Of(model, cards ?? []);
+        var placement = new GroupPlacement(building, isPlaceInDoubt, findings);
+        var places = placement.Place(map, model, span);
         var count = places.Count;
-        if (groupOf.Count + (long)count > MostDevices)
-        {
-            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {MostDevices} devices");
-            return;
-        }
+        if (!IsBounded(name, span, count, layout)) return;
         var pattern = map.Text("name") is { } text && NamePattern.TryRead(text, out var read) ? read : NamePattern.Default(name, count);
         groups.Add(new DeviceGroup
         {
             Index = groups.Count,
             Name = name,
             Model = model,
-            Cards = cards,
-            Layout = CageLayout.Of(model, cards),
+            Cards = cards ?? [],
+            Layout = layout,
             First = groupOf.Count,
             Count = count,
             Pattern = pattern,
             IsExisting = map.Switch("existing") ?? false,
+            IsFaulty = cards is null || placement.IsInDoubt || findings.HasErrorIn(map.Span),
+            Feeds = [.. map.Texts("feeds").Select(f => f.Value).Distinct().Order(NaturalOrder.Instance)],
             Span = span,
         });
         foreach (var place in places)
@@ -69,8 +69,21 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
         }
     }
 
-    private ImmutableArray<CardModel> Cards(MapNode map, DeviceModel model)
+    private bool IsBounded(string name, SourceSpan span, int count, CageLayout layout)
     {
+        cageCount += (long)count * layout.Slots.Length;
+        var excess = groupOf.Count + (long)count > MostDevices ? $"{Numerals.Grouped(MostDevices)} devices"
+            : cageCount > MostCages ? $"{Numerals.Grouped(MostCages)} cages"
+            : null;
+        if (excess is not null)
+            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {excess}; divide it");
+        return excess is null;
+    }
+
+    /// <summary>The cards, or null when one of them is described in a catalogue and could not be made.</summary>
+    private ImmutableArray<CardModel>? Cards(MapNode map, DeviceModel model)
+    {
+        var isFaulty = false;
         var cards = ImmutableArray.CreateBuilder<CardModel>();
         foreach (var text in map.Texts("cards"))
         {
@@ -87,8 +100,8 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
                     $"'{text.Value}' is no card; write its name, or 'NAME x4' for four alike");
                 continue;
             }
-            var named = catalogue.Find<CardModel>(words[0]);
-            if (Names.Require(named, "card", words[0], catalogue.Names<CardModel>(), text.Span, findings) is not { } card) continue;
+            isFaulty |= catalogue.IsFaulty(words[0]);
+            if (Names.Item<CardModel>(catalogue, "card", words[0], text.Span, findings) is not { } card) continue;
             for (var i = 0; i < times; i++) cards.Add(card);
         }
         if (cards.Count > model.Slots)
@@ -99,7 +112,7 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
                 $"{cards.Count} {given} given and {model.Name} has {slots}; take cards out, or a model with more slots");
             return [.. cards.Take(model.Slots)];
         }
-        return cards.ToImmutable();
+        return isFaulty ? null : cards.ToImmutable();
     }
 
     private void CheckNames(DeviceTable table)
