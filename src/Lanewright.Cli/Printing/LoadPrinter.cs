@@ -26,7 +26,7 @@ internal static class LoadPrinter
         }
     }
 
-    private static void Fabric(FabricStudy fabric, LoadAnswer answer)
+    private static void Fabric(NetworkStudy fabric, LoadAnswer answer)
     {
         var devices = fabric.Map.Plan.Devices;
         Screen.Line($"split {LoadWords.Split(fabric.Rule)}");

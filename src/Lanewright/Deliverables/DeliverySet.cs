@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Drawings;
 using Lanewright.Deliverables.Drawings.Fabric;
+using Lanewright.Deliverables.Fabrics;
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Report;
 using Lanewright.Deliverables.Tables;
@@ -30,6 +31,7 @@ public static class DeliverySet
             new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
             .. DrawingSet.Of(designed.Plan, ways),
             .. FabricDrawingSet.Of(designed.Load),
+            .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/") : [],
         ];
     }
 

@@ -8,7 +8,7 @@ namespace Lanewright.Deliverables;
 /// <param name="Fabric">The network of the first of them.</param>
 /// <param name="Pairs">Whether two failures at once are asked about.</param>
 /// <param name="Seed">Fixes the sample of pairs where there are too many.</param>
-public sealed record LoadAnswer(ImmutableArray<DemandStudy> Demands, FabricStudy Fabric, bool Pairs, ulong Seed)
+public sealed record LoadAnswer(ImmutableArray<DemandStudy> Demands, NetworkStudy Fabric, bool Pairs, ulong Seed)
 {
     /// <summary>Pairs computed at most; more are sampled.</summary>
     public const int MostPairs = 4000;
@@ -20,7 +20,7 @@ public sealed record LoadAnswer(ImmutableArray<DemandStudy> Demands, FabricStudy
     /// <summary>The worst case that any traffic can make: of the fullest hose asked about, or of all hosts at line rate. Null under the
     /// ideal
     /// split.</summary>
-    public (FabricStudy Fabric, HoseWorstCase Case)? Worst
+    public (NetworkStudy Fabric, HoseWorstCase Case)? Worst
     {
         get
         {

@@ -122,9 +122,13 @@ public sealed partial class TidyTests
         ("LossStatistics.cs", 1.880793608151251), // standard normal quantile of 97 %
         ("LossStatistics.cs", 0.5), // middle of a step
         ("LengthGrid.cs", 1e-9), // rounding of the last places
-        ("PartsTally.cs", 1e-9), // rounding of the last places
+        ("SpareParts.cs", 1e-9), // rounding of the last places
+        ("HostBuild.cs", 1e-9), // rounding of the last places
+        ("FabricHall.cs", 0.5), // the middle of a rack
+        ("EnergyUse.cs", 8760), // hours of a year
+        ("EnergyUse.cs", 1000), // watts in a kilowatt
         ("PartsTally.cs", 5), // rank in a sort order
-        ("RouteLength.cs", 2.0), // half of a height
+        ("RackRoute.cs", 2.0), // half of a height
         ("FibreLinkChecks.cs", 0.1), // the step printed limits are rounded to
         ("CopperChecks.cs", 0.01), // two tabled frequencies are the same
         ("BendSpace.cs", 26), // the gauge from which installers call copper thick

@@ -44,7 +44,7 @@ public static class LoadJson
     });
 
     /// <summary>The keys that the answer as a whole and each demand have alike.</summary>
-    internal static void WriteHeadline(Utf8JsonWriter writer, DemandStudy study, (FabricStudy Fabric, HoseWorstCase Case)? worst)
+    internal static void WriteHeadline(Utf8JsonWriter writer, DemandStudy study, (NetworkStudy Fabric, HoseWorstCase Case)? worst)
     {
         writer.Figure("maxUtilisation", study.MaxUtilisation.Value);
         writer.Figure("maxAccessUtilisation", study.MaxAccessUtilisation.Value);
@@ -72,7 +72,7 @@ public static class LoadJson
         writer.WriteEndArray();
     }
 
-    private static void WriteWorstCase(Utf8JsonWriter writer, (FabricStudy Fabric, HoseWorstCase Case)? worst)
+    private static void WriteWorstCase(Utf8JsonWriter writer, (NetworkStudy Fabric, HoseWorstCase Case)? worst)
     {
         if (worst is not { Case.Worst: { } link, Fabric.Map: var map })
         {
@@ -125,7 +125,7 @@ public static class LoadJson
         writer.WriteString("bisectionProof", LoadWords.Proof(bisection.Proof));
     }
 
-    private static void WriteLatency(Utf8JsonWriter writer, FabricStudy fabric)
+    private static void WriteLatency(Utf8JsonWriter writer, NetworkStudy fabric)
     {
         if (fabric.Latency is not { } latency)
         {

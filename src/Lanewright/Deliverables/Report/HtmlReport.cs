@@ -51,10 +51,11 @@ public static class HtmlReport
         var drawn = LinkWays.MostTelling(ways, MostWays);
         front.Title();
         if (judged.Designed is { } known) front.Figures(known.Plan, PlanSummary.Of(known));
-        Contents(markup, drawn, judged.Designed?.Load.Demands.IsEmpty == false);
+        Contents(markup, judged, drawn);
         front.Findings();
         if (judged.Designed is { } designed)
         {
+            if (designed.Sizing.Value is { } study) new ReportSizing(markup, designed.Plan, study).Write();
             new ReportLoad(markup, designed).Write();
             new ReportClasses(markup, designed, ways, drawn).Write();
             LeftOut(markup, ways, drawn);
@@ -64,12 +65,13 @@ public static class HtmlReport
         ReportNotes.Write(markup, judged);
     }
 
-    private static void Contents(MarkupWriter markup, ImmutableArray<LinkWay> drawn, bool hasLoad)
+    private static void Contents(MarkupWriter markup, JudgedPlan judged, ImmutableArray<LinkWay> drawn)
     {
         markup.Open("nav");
-        if (hasLoad) markup.Inline("a", "What the network carries", ("href", "#" + ReportLoad.Anchor));
-        foreach (var (target, words) in new[] { ("findings", "What is wrong"), ("classes", "Classes of links"), ("parts", "Parts"),
-            ("notes", "Notes") })
+        (string, string)[] sizing = judged.Plan?.Wanted is null ? [] : [("sizing", "What fabric to buy")];
+        (string, string)[] load = judged.Designed?.Load.Demands.IsEmpty != false ? [] : [(ReportLoad.Anchor, "What the network carries")];
+        foreach (var (target, words) in (IEnumerable<(string, string)>)[("findings", "What is wrong"), .. sizing, .. load,
+            ("classes", "Classes of links"), ("parts", "Parts"), ("notes", "Notes")])
             markup.Inline("a", words, ("href", "#" + target));
         foreach (var way in drawn) markup.Inline("a", way.Name, ("href", "#" + way.Name));
         markup.Close();

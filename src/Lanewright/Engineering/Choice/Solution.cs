@@ -95,7 +95,11 @@ public sealed record Solution
     public Money Price => Money.FromHundredths(NewPrice(this));
 
     /// <summary>Price of one link's share in hundredths and parts of them, bought new.</summary>
-    public static decimal NewPrice(Solution solution) => solution.Parts.Sum(p => p.UnitPrice.Hundredths * p.Quantity / p.SharedBy);
+    public static decimal NewPrice(Solution solution) => solution.PriceWithout(_ => false);
+
+    /// <summary>The same without the parts that cost nothing.</summary>
+    public decimal PriceWithout(Func<PartUse, bool> isFree) =>
+        Parts.Where(p => !isFree(p)).Sum(p => p.UnitPrice.Hundredths * p.Quantity / p.SharedBy);
 
     /// <summary>Whether its standard was a draft when its values were taken.</summary>
     public bool IsDraft =>

@@ -85,14 +85,10 @@ public sealed class PartsTally
     {
         var item = count.Item;
         var inUse = count.Needed - count.Existing;
-        var spares = IsSpared(item, length) ? (long)Math.Ceiling((inUse * plan.Policy.Spares.Value) - 1e-9) : 0;
+        var spares = SpareParts.For(item, length, inUse, plan.Policy.Spares);
         var price = item is CableItem cable && length is { } metres ? cable.PriceOf(metres) : item.Price;
         return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse + spares, inStock), spares, price, PowerOf(item));
     }
-
-    /// <summary>Spares are kept of what is handled and plugged: not of whole devices, and not of fibre made to order.</summary>
-    private static bool IsSpared(ICatalogueItem item, Length? length) =>
-        item is ModuleModel or SundryModel || (item is CableItem cable && !cable.Lengths.IsEmpty && length <= cable.Lengths[^1]);
 
     private static Watts PowerOf(ICatalogueItem item) => item switch
     {

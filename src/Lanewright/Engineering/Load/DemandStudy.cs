@@ -14,7 +14,7 @@ public sealed class DemandStudy
     private readonly Lazy<Throughput?> throughput;
     private readonly Lazy<Share[]> worstOf;
 
-    internal DemandStudy(FabricStudy fabric, Demand demand, IReadOnlyList<Demand> together)
+    internal DemandStudy(NetworkStudy fabric, Demand demand, IReadOnlyList<Demand> together)
     {
         Fabric = fabric;
         Demand = demand;
@@ -33,7 +33,7 @@ public sealed class DemandStudy
     }
 
     /// <summary>The network.</summary>
-    public FabricStudy Fabric { get; }
+    public NetworkStudy Fabric { get; }
 
     /// <summary>The demand.</summary>
     public Demand Demand { get; }

@@ -14,13 +14,13 @@ public sealed class LoadStudy
     {
         this.design = design;
         Networks = networks;
-        var fabrics = ImmutableArray.CreateBuilder<FabricStudy>();
+        var fabrics = ImmutableArray.CreateBuilder<NetworkStudy>();
         var studies = ImmutableArray.CreateBuilder<DemandStudy>();
         foreach (var network in networks)
         {
             var own = demands.Where(d => d.Network == network.Name).ToImmutableArray();
             if (own.IsEmpty) continue;
-            FabricStudy Fabric(Func<int, int> roleOf) => new(FabricMap.Of(network, roleOf), design, plan.Policy, rule);
+            NetworkStudy Fabric(Func<int, int> roleOf) => new(FabricMap.Of(network, roleOf), design, plan.Policy, rule);
             var whole = Fabric(_ => 0);
             fabrics.Add(whole);
             foreach (var demand in own)
@@ -39,7 +39,7 @@ public sealed class LoadStudy
     public ImmutableArray<PlanNetwork> Networks { get; }
 
     /// <summary>The networks that carry a demand, with bundles as large as can be.</summary>
-    public ImmutableArray<FabricStudy> Fabrics { get; }
+    public ImmutableArray<NetworkStudy> Fabrics { get; }
 
     /// <summary>One study a demand, in the order of the demands.</summary>
     public ImmutableArray<DemandStudy> Demands { get; }
@@ -57,7 +57,7 @@ public sealed class LoadStudy
         plan, design, Networks, plan.Demands.IsEmpty ? OwnQuestions(Networks[0]) : plan.Demands, rule ?? RuleOf(plan.Policy.Split));
 
     /// <summary>The network of a demand, with bundles as large as can be.</summary>
-    public FabricStudy FabricOf(DemandStudy study) => Fabrics.First(f => f.Map.Network == study.Fabric.Map.Network);
+    public NetworkStudy FabricOf(DemandStudy study) => Fabrics.First(f => f.Map.Network == study.Fabric.Map.Network);
 
     /// <summary>The rule a plan's word for a split means.</summary>
     public static SplitRule RuleOf(TrafficSplit split) => split switch

@@ -11,8 +11,6 @@ namespace Lanewright.Model.Binding;
 /// <summary>Turns sites, halls, rows and routes into places.</summary>
 internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, FindingSink findings)
 {
-    private static readonly Length DefaultPathwayHeight = Length.FromMetres(2.6);
-
     private readonly Dictionary<string, RackType> types = new(StringComparer.Ordinal);
     private readonly List<Hall> halls = [];
     private readonly List<Rack> racks = [];
@@ -51,18 +49,22 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
             .Select(e => (e.Key.Value, (MapNode)e.Value))
             .OrderBy(e => e.Value, NaturalOrder.Instance);
 
-    private RackType TypeOf(string name, MapNode map) => new(
-        name,
-        map.Whole("units") ?? 48,
-        map.Length("width") ?? Length.FromMillimetres(600),
-        map.Length("depth") ?? Length.FromMillimetres(1200),
-        map.Length("front-space") ?? Length.FromMillimetres(150),
-        map.Length("plinth") ?? Length.FromMillimetres(standards.Practice("rack", "plinth").Value));
+    private RackType TypeOf(string name, MapNode map)
+    {
+        var usual = RackType.Standard(standards);
+        return new RackType(
+            name,
+            map.Whole("units") ?? usual.Units,
+            map.Length("width") ?? usual.Width,
+            map.Length("depth") ?? usual.Depth,
+            map.Length("front-space") ?? usual.FrontSpace,
+            map.Length("plinth") ?? usual.Plinth);
+    }
 
     private void AddHall(string site, string name, MapNode map)
     {
         var exit = map.Map("exit");
-        var hall = new Hall(halls.Count, site, name, map.Length("pathway-height") ?? DefaultPathwayHeight,
+        var hall = new Hall(halls.Count, site, name, map.Length("pathway-height") ?? Hall.UsualPathwayHeight,
             Position(exit, "x"), Position(exit, "y"), map.Span);
         halls.Add(hall);
         if (map.Map("rows") is null) inDoubt.Add((site, name, ""));

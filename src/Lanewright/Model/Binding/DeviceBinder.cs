@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
@@ -15,7 +14,6 @@ internal sealed class DeviceBinder(
 {
     private const int MostDevices = 1_000_000;
     private const long MostCages = 20_000_000;
-    private const int MostSlots = 64;
 
     private readonly List<DeviceGroup> groups = [];
     private readonly List<int> groupOf = [];
@@ -38,7 +36,7 @@ internal sealed class DeviceBinder(
     {
         if (map.Text("model") is not { } modelName) return;
         if (Names.Item<DeviceModel>(catalogue, "device model", modelName, map.SpanOf("model"), findings) is not { } model) return;
-        var cards = Cards(map, model);
+        var cards = CardBinder.Bind(map, model, catalogue, findings);
         var layout = CageLayout.Of(model, cards ?? []);
         var placement = new GroupPlacement(building, isPlaceInDoubt, findings);
         var places = placement.Place(map, model, span);
@@ -78,41 +76,6 @@ internal sealed class DeviceBinder(
         if (excess is not null)
             findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {excess}; divide it");
         return excess is null;
-    }
-
-    /// <summary>The cards, or null when one of them is described in a catalogue and could not be made.</summary>
-    private ImmutableArray<CardModel>? Cards(MapNode map, DeviceModel model)
-    {
-        var isFaulty = false;
-        var cards = ImmutableArray.CreateBuilder<CardModel>();
-        foreach (var text in map.Texts("cards"))
-        {
-            var words = text.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-            var times = 1L;
-            var understood = words.Length == 1
-                || (words.Length == 2
-                    && words[1].StartsWith('x')
-                    && Numerals.TryWhole(words[1].AsSpan(1), out times)
-                    && times is >= 1 and <= MostSlots);
-            if (!understood)
-            {
-                findings.Add(NotationFindings.ValueUnreadable, text.Span,
-                    $"'{text.Value}' is no card; write its name, or 'NAME x4' for four alike");
-                continue;
-            }
-            isFaulty |= catalogue.IsFaulty(words[0]);
-            if (Names.Item<CardModel>(catalogue, "card", words[0], text.Span, findings) is not { } card) continue;
-            for (var i = 0; i < times; i++) cards.Add(card);
-        }
-        if (cards.Count > model.Slots)
-        {
-            var given = cards.Count == 1 ? "card is" : "cards are";
-            var slots = model.Slots == 0 ? "no slot" : model.Slots + " slots";
-            findings.Add(ModelFindings.SlotsExceeded, map.SpanOf("cards"),
-                $"{cards.Count} {given} given and {model.Name} has {slots}; take cards out, or a model with more slots");
-            return [.. cards.Take(model.Slots)];
-        }
-        return isFaulty ? null : cards.ToImmutable();
     }
 
     private void CheckNames(DeviceTable table)

@@ -13,6 +13,9 @@ namespace Lanewright.Model.Places;
 /// <param name="Span">Where the plan says so.</param>
 public sealed record Hall(int Index, string Site, string Name, Length PathwayHeight, Length ExitX, Length ExitY, SourceSpan Span)
 {
+    /// <summary>Height of the pathway where a plan states none.</summary>
+    public static readonly Length UsualPathwayHeight = Length.FromMetres(2.6);
+
     /// <summary>Site and hall, as plans may write it.</summary>
     public string FullName => Site + "/" + Name;
 }

@@ -1,4 +1,5 @@
 using Lanewright.Quantities;
+using Lanewright.Standards;
 
 namespace Lanewright.Model.Places;
 
@@ -13,4 +14,13 @@ public sealed record RackType(string Name, int Units, Length Width, Length Depth
 {
     /// <summary>The name of the rack that holds when a plan describes none.</summary>
     public const string DefaultName = "standard";
+
+    /// <summary>The rack that holds when a plan describes none.</summary>
+    public static RackType Standard(StandardsLibrary standards) => new(
+        DefaultName,
+        48,
+        Length.FromMillimetres(600),
+        Length.FromMillimetres(1200),
+        Length.FromMillimetres(150),
+        Length.FromMillimetres(standards.Practice("rack", "plinth").Value));
 }

@@ -5,14 +5,14 @@ using Lanewright.Model;
 namespace Lanewright.Engineering.Load;
 
 /// <summary>A network that carries demands, and what can be said of it whatever they are.</summary>
-public sealed class FabricStudy
+public sealed class NetworkStudy
 {
     private readonly Lazy<ImmutableArray<FailureUnit>> failures;
     private readonly Lazy<Bisection> bisection;
     private readonly Lazy<HoseWorstCase?> worstCase;
     private readonly Lazy<PathLatency?> latency;
 
-    internal FabricStudy(FabricMap map, LinkDesign design, Policy policy, SplitRule rule)
+    internal NetworkStudy(FabricMap map, LinkDesign design, Policy policy, SplitRule rule)
     {
         Map = map;
         Policy = policy;

@@ -1,0 +1,46 @@
+using Lanewright.Model;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Cabling;
+
+/// <summary>The one formula for the length of a cable between two places in racks.</summary>
+public sealed class RackRoute(Policy policy, StandardsLibrary standards)
+{
+    private readonly Length unit = Length.FromMillimetres(standards.Practice("rack", "unit").Value);
+
+    /// <summary>Height of the middle of a device above the floor.</summary>
+    /// <param name="rack">Kind of its rack.</param>
+    /// <param name="lowest">Its lowest rack unit, from 1.</param>
+    /// <param name="units">Its height in rack units.</param>
+    public Length Height(RackType rack, int lowest, int units)
+    {
+        var middle = lowest - 1 + (units / 2.0);
+        return rack.Plinth + (unit * middle);
+    }
+
+    /// <summary>The height in a rack that is nearest to the pathway above it.</summary>
+    public Length Nearest(Rack rack) => Length.Min(Height(rack.Type, rack.Type.Units + 1, 0), rack.Hall.PathwayHeight);
+
+    /// <summary>The length: the difference of heights inside a rack, otherwise up to the pathway, across and down.</summary>
+    /// <param name="from">One rack.</param>
+    /// <param name="heightFrom">Height of the device in it.</param>
+    /// <param name="to">The other rack.</param>
+    /// <param name="heightTo">Height of the device in that.</param>
+    /// <param name="across">The way at the height of the pathway; not looked at inside one rack.</param>
+    public Length Between(Rack from, Length heightFrom, Rack to, Length heightTo, Length across)
+    {
+        var insideRacks = policy.InRack * 2;
+        if (from.Index == to.Index) return (heightFrom - heightTo).Abs() + insideRacks;
+        var rise = (from.Hall.PathwayHeight - heightFrom).Abs();
+        var drop = (to.Hall.PathwayHeight - heightTo).Abs();
+        return WithSlack(across + rise + drop) + insideRacks;
+    }
+
+    /// <summary>A way with its detours, and a service loop at both ends.</summary>
+    public Length WithSlack(Length way) => (way * (1 + policy.Contingency.Value)) + (policy.Service * 2);
+
+    /// <summary>Along and across the rows of one hall.</summary>
+    public static Length Across(Rack from, Rack to) => (from.X - to.X).Abs() + (from.Y - to.Y).Abs();
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Choice;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>Lower bounds of what parts of a design cost over the years, in hundredths, without placing them.</summary>
+internal sealed class CostFloor
+{
+    private readonly FabricDemand demand;
+    private readonly LinkPricer pricer;
+    private readonly double wattYear;
+    private readonly int placeInRack;
+    private readonly RackRoute route;
+    private readonly Dictionary<int, int> nearest = [];
+    private readonly int placeAcross;
+    private readonly int placeTrunk;
+
+    public CostFloor(FabricDemand demand, FinderContext context, LinkPricer pricer)
+    {
+        this.demand = demand;
+        this.pricer = pricer;
+        wattYear = EnergyUse.PriceOfWattYear(demand.Wanted);
+        placeInRack = pricer.Grid.PlaceOf(context.Policy.InRack * 2);
+        route = new RackRoute(context.Policy, context.Standards);
+        placeAcross = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.HostRacks, demand.Hall.SpineRacks));
+        placeTrunk = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.SpineRacks, demand.Hall.SpineRacks));
+    }
+
+    /// <summary>Switches: so many at the end, and so many added up over the years they run.</summary>
+    public double Switches(SwitchBuild build, long count, long countYears)
+    {
+        var price = demand.Free.PriceOf(build.Model, count);
+        if (!build.Cards.IsEmpty) price += demand.Free.PriceOf(build.Cards[0], count * build.Cards.Length);
+        return price + (build.Typical * wattYear * countYears);
+    }
+
+    /// <summary>Links between hosts and the lowest tier, which may stand in one rack; not a number when none can be made.</summary>
+    public double Edge(LinkEnds ends, long links, long linkYears) => Links(ends, placeInRack, links, linkYears);
+
+    /// <summary>Links between switches that stand in different racks.</summary>
+    public double Fabric(LinkEnds ends, long links, long linkYears) => Links(ends, placeAcross, links, linkYears);
+
+    /// <summary>Whether anything carries a link over a length or a longer one.</summary>
+    /// <param name="ends">Its ends.</param>
+    /// <param name="place">Place of the length in the grid of lengths.</param>
+    public bool Reaches(LinkEnds ends, int place) => !pricer.Floors(ends, place).IsEmpty;
+
+    /// <summary>Place in the grid of lengths of the way from a rack of hosts to the nearest rack of an upper tier.</summary>
+    public int NearestAbove(Rack rack)
+    {
+        if (nearest.TryGetValue(rack.Index, out var found)) return found;
+        return nearest[rack.Index] = pricer.Grid.PlaceOf(Shortest(route, [rack], demand.Hall.SpineRacks));
+    }
+
+    /// <summary>Links between two upper tiers, which stand in racks of their own.</summary>
+    public double Trunk(LinkEnds ends, long links, long linkYears) => Links(ends, placeTrunk, links, linkYears);
+
+    private double Links(LinkEnds ends, int place, long links, long linkYears)
+    {
+        var least = double.NaN;
+        foreach (var floor in pricer.Floors(ends, place))
+        {
+            var cost = ((double)floor.Price(demand.Free) * links) + (floor.Watts * wattYear * linkYears);
+            if (!(cost >= least)) least = cost;
+        }
+        return least;
+    }
+
+    /// <summary>No link between two racks of these is shorter.</summary>
+    private static Length Shortest(RackRoute route, ImmutableArray<Rack> lowers, ImmutableArray<Rack> uppers)
+    {
+        var isSame = lowers == uppers;
+        var least = default(Length?);
+        foreach (var upper in uppers)
+        {
+            foreach (var lower in lowers)
+            {
+                // A rack that takes hosts and upper tiers may hold both ends of a link.
+                if (lower.Index == upper.Index && !isSame) return default;
+                if (lower.Index == upper.Index) continue;
+                var way = route.Between(lower, route.Nearest(lower), upper, route.Nearest(upper), RackRoute.Across(lower, upper));
+                least = least is { } before ? Length.Min(before, way) : way;
+            }
+        }
+        return least ?? default;
+    }
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Wanted;
+
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>What is wanted, with hosts that have a model and a hall they stand in.</summary>
+/// <param name="Wanted">What is wanted.</param>
+/// <param name="Hosts">The kinds of host.</param>
+/// <param name="Hall">The hall.</param>
+/// <param name="Free">What exists already.</param>
+internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuild> Hosts, FabricHall Hall, FreeItems Free)
+{
+    private readonly ImmutableArray<ImmutableArray<int>> counts =
+    [
+        .. Enumerable.Range(0, Wanted.Years + 1).Select(year =>
+            Hosts.Select(h => HostBuild.CountIn(h.Demand, year, Wanted.Growth)).ToImmutableArray()),
+    ];
+
+    private readonly Dictionary<(int Kind, int Year), FabricGroup> groups = [];
+
+    /// <summary>Hosts of each kind after the last year.</summary>
+    public ImmutableArray<int> Finals => counts[^1];
+
+    /// <summary>Whether the hosts stay as many as they are.</summary>
+    public bool IsSteady => counts[0].SequenceEqual(counts[^1]);
+
+    /// <summary>Hosts of each kind at the beginning of a year.</summary>
+    public ImmutableArray<int> CountsIn(int year) => counts[year];
+
+    /// <summary>Index of the rack a block of leaves stands in: that of the middle host it serves.</summary>
+    public int RackOfBlock(int kind, int block, int hostsPerLeaf)
+    {
+        var middle = Math.Min(((long)block * hostsPerLeaf) + (hostsPerLeaf / 2), Finals[kind] - 1);
+        return Hall.FirstRack[kind] + (int)(middle / Hosts[kind].Demand.PerRack);
+    }
+
+    /// <summary>The hosts of a kind where they stand in a year: rack after rack, from the floor up; none of them before the first.</summary>
+    public FabricGroup HostGroup(int kind, int year)
+    {
+        if (groups.TryGetValue((kind, year), out var found)) return found;
+        var host = Hosts[kind];
+        var count = year < 0 ? 0 : counts[year][kind];
+        var places = Enumerable.Range(0, count).Select(i => new FabricPlace(
+            Hall.HostRacks[Hall.FirstRack[kind] + (i / host.Demand.PerRack)],
+            1 + (i % host.Demand.PerRack * Math.Max(1, host.Model.Units))));
+        var group = new FabricGroup(host.Demand.Name, SwitchRole.Host, host.Model, host.Cards, count, [.. places]);
+        return groups[(kind, year)] = group;
+    }
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>The best design found so far, and what is proven about those not looked at. Designs are offered with a lower bound, cheapest
+/// first; one is priced only while it can still win.</summary>
+internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
+{
+    /// <summary>So many designs of one shape are priced at most; what is left then only counts for the bound.</summary>
+    private const int MostPriced = 200;
+
+    /// <summary>Designs that cost more than this many times what their ports alone cost are not worth a search.</summary>
+    private static readonly ImmutableArray<double> Depths = [1.25, 1.5, 2, 4, 8];
+
+    private double depth = double.PositiveInfinity;
+    private double skipped = double.PositiveInfinity;
+    private int priced;
+    private (double Bound, string Reason) fault = (double.PositiveInfinity, "");
+
+    /// <summary>The best so far.</summary>
+    public PricedDesign? Best { get; private set; }
+
+    /// <summary>Hundredths the best costs.</summary>
+    public double Cost { get; private set; } = double.PositiveInfinity;
+
+    /// <summary>Hundredths from which on designs are not looked at: the best so far, or how deep the search goes just now.</summary>
+    public double Limit => Math.Min(Cost, depth);
+
+    /// <summary>Whether a design with a lower bound could still win.</summary>
+    public bool CouldWin(double bound) => bound < Limit;
+
+    /// <summary>Searches what costs little more than a floor first, and deeper only while nothing is found: without a best one, almost
+    /// everything could win.</summary>
+    public void Deepen(double floor, Action search)
+    {
+        foreach (var times in Depths)
+        {
+            depth = Math.Max(1, floor) * times;
+            search();
+            if (Best is not null) break;
+        }
+        depth = double.PositiveInfinity;
+    }
+
+    /// <summary>Prices a design if it can still win, and keeps it if it wins.</summary>
+    public void Offer(FabricDesign design, double bound)
+    {
+        if (!CouldWin(bound)) return;
+        if (BrokenLimits.BeforePricing(design, demand) is { Length: > 0 } early)
+        {
+            Note(bound, early);
+            return;
+        }
+        if (priced >= MostPriced)
+        {
+            Skip(bound);
+            return;
+        }
+        priced++;
+        var found = pricer.Price(design, out var reason);
+        if (found is not null) reason = BrokenLimits.Of(found, demand.Wanted);
+        if (found is null || reason.Length > 0)
+        {
+            Note(bound, reason);
+            return;
+        }
+        var cost = (double)found.Total.Hundredths;
+        if (cost >= Cost) return;
+        Cost = cost;
+        Best = found;
+    }
+
+    /// <summary>Lets designs that cost at least so much count for the bound without pricing them.</summary>
+    public void Skip(double bound) => skipped = Math.Min(skipped, bound);
+
+    /// <summary>Remembers why a design that costs at least so much does not do; the cheapest speaks for the shape.</summary>
+    public void Note(double bound, string reason)
+    {
+        if (bound < fault.Bound) fault = (bound, reason);
+    }
+
+    /// <summary>What the search came to.</summary>
+    /// <param name="otherwise">What is in the way where no design was even offered.</param>
+    public ShapeResult Result(string otherwise)
+    {
+        var bound = Math.Min(Cost, skipped);
+        if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? "the search was broken off" : "");
+        return ShapeResult.None(fault.Reason.Length > 0 ? fault.Reason : otherwise);
+    }
+}

@@ -1,0 +1,19 @@
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>A leaf for one kind of host under a given upper tier.</summary>
+/// <param name="Config">The switch and its ports.</param>
+/// <param name="UpperPorts">How the upper tier opens ports for it.</param>
+/// <param name="HostsPerLeaf">Hosts of a full leaf.</param>
+/// <param name="Parallel">Links to each upper switch.</param>
+/// <param name="Blocks">Blocks after the last year.</param>
+/// <param name="UpperLinks">Links that each upper switch of a plane takes from all leaves of the kind.</param>
+/// <param name="Least">Hundredths it costs at least over the years, links to hosts and upward included.</param>
+internal sealed record LeafRow(
+    LeafConfig Config, PortUse UpperPorts, int HostsPerLeaf, int Parallel, int Blocks, int UpperLinks, double Least)
+{
+    /// <summary>The leaf in a design.</summary>
+    public LeafChoice Choice => new(Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel);
+
+    /// <summary>Cages of an upper switch that it takes.</summary>
+    public int UpperCages => (UpperLinks + UpperPorts.Mode.Ways - 1) / UpperPorts.Mode.Ways;
+}

@@ -1,0 +1,76 @@
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>Lists the leaves of a kind of host under so many upper switches of a model. Of the fills that make the same number of leaves
+/// it keeps the most even, the fullest, and those that go evenly into racks.</summary>
+internal sealed class LeafRows(SearchContext context, int kind, int planes, SwitchBuild upper, int uppers)
+{
+    private readonly HostBuild host = context.Demand.Hosts[kind];
+    private readonly int final = context.Demand.Finals[kind];
+
+    /// <summary>All leaves that cost less.</summary>
+    /// <param name="limit">Hundredths they have to stay below.</param>
+    /// <param name="mayExceedUpper">Whether the upper switches may have too few ports for all, because there are several sets of them.</param>
+    public List<LeafRow> Below(double limit, bool mayExceedUpper = false)
+    {
+        var rows = new List<LeafRow>();
+        foreach (var config in context.ConfigsOf(kind))
+        {
+            if (config.Least >= limit || config.UplinksBeside(1) < uppers) continue;
+            var fullest = Fullest(config);
+            if (fullest == 0 || context.LeafFloor(kind, config, fullest) >= limit) continue;
+            foreach (var use in context.Space.Uses(upper, config.UpPorts.Mode.Rate, context.Wanted))
+                if (new LinkEnds(config.UpPorts, use).IsPlanned) Add(rows, config, use, fullest, limit, mayExceedUpper ? int.MaxValue : context.Space.Most(upper, use));
+        }
+        return rows;
+    }
+
+    /// <summary>The most hosts for which a leaf has uplinks enough. Fewer hosts need no more uplinks and leave no fewer.</summary>
+    private int Fullest(LeafConfig config)
+    {
+        if (config.Fullest.TryGetValue(uppers, out var known)) return known;
+        var (low, high) = (0, Math.Min(config.MostHosts, final));
+        while (low < high)
+        {
+            var middle = (low + high + 1) / 2;
+            var parallel = Parallel(config, middle);
+            if (parallel > 0 && (long)parallel * uppers <= config.UplinksBeside(middle)) low = middle;
+            else high = middle - 1;
+        }
+        config.Fullest[uppers] = low;
+        return low;
+    }
+
+    private int Parallel(LeafConfig config, int hosts) => UplinkRule.Parallel(
+        hosts, host.Demand.Rate, uppers, context.Wanted.Survive, config.UpPorts.Mode.Rate, context.Wanted.OversubscriptionOf(0));
+
+    private void Add(List<LeafRow> rows, LeafConfig config, PortUse use, int fullest, double limit, int most)
+    {
+        var inPlane = host.Demand.Ports / planes;
+        // Whatever the fill, the uplinks of all leaves together carry no less.
+        if ((long)((double)final / fullest * inPlane * Parallel(config, 1)) > most) return;
+        var isFullest = true;
+        for (var hosts = fullest; hosts > 0; hosts--)
+        {
+            var leaves = context.LeafFloor(kind, config, hosts);
+            if (leaves >= limit) return;
+            var blocks = (final + hosts - 1) / hosts;
+            if (!isFullest && !IsWorthwhile(hosts, blocks)) continue;
+            var parallel = Parallel(config, hosts);
+            var upperLinks = (long)blocks * inPlane * parallel;
+            if (upperLinks > most) continue;
+            isFullest = false;
+            var links = upperLinks * planes * uppers;
+            var linkYears = context.BlockYears(kind, hosts) * inPlane * parallel * planes * uppers;
+            if (!context.Floor.Reaches(new LinkEnds(config.UpPorts, use), context.FarthestPlace(kind, hosts))) continue;
+            var least = leaves + context.Floor.Fabric(new LinkEnds(config.UpPorts, use), links, linkYears);
+            if (double.IsNaN(least)) return;
+            if (least < limit) rows.Add(new LeafRow(config, use, hosts, parallel, blocks, (int)upperLinks, least));
+        }
+    }
+
+    private bool IsWorthwhile(int hosts, int blocks)
+    {
+        var perRack = host.Demand.PerRack;
+        return hosts == 1 || (final + hosts - 2) / (hosts - 1) > blocks || hosts % perRack == 0 || perRack % hosts == 0;
+    }
+}

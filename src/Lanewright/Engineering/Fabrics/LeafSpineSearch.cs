@@ -1,0 +1,103 @@
+using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>Searches leaves under spines. Upper tiers are tried in the order of their lower bounds; under each, every leaf.</summary>
+internal sealed class LeafSpineSearch
+{
+    private readonly SearchContext context;
+    private readonly FabricShape shape;
+    private readonly int planes;
+    private readonly Incumbent incumbent;
+    private readonly double[] leafFloor;
+
+    private LeafSpineSearch(SearchContext context, FabricShape shape, int planes)
+    {
+        this.context = context;
+        this.shape = shape;
+        this.planes = planes;
+        incumbent = new Incumbent(context.Demand, context.Pricer);
+        leafFloor = [.. Enumerable.Range(0, context.Demand.Hosts.Length).Select(LeafFloor)];
+    }
+
+    /// <summary>The best of a shape.</summary>
+    public static ShapeResult Run(SearchContext context, FabricShape shape, int planes)
+    {
+        if (context.Demand.Hosts.FirstOrDefault(h => h.Demand.Ports % planes != 0) is { } odd)
+            return ShapeResult.None($"the {odd.Demand.Ports} ports of {odd.Demand.Name} do not spread over {planes} planes");
+        return new LeafSpineSearch(context, shape, planes).Run();
+    }
+
+    private ShapeResult Run()
+    {
+        if (leafFloor.Any(double.IsInfinity))
+            return ShapeResult.None("no switch that is allowed has ports for the hosts and uplinks enough for the ratio");
+        var most = Enumerable.Range(0, leafFloor.Length).Min(k => context.ConfigsOf(k).Max(c => c.UplinksBeside(1)));
+        var uppers =
+            from build in context.Space.All
+            let capacity = Capacity(build)
+            from count in Enumerable.Range(1, most)
+            where capacity * (count - context.Wanted.Survive) >= LeastBelow
+            select (Build: build, Count: count, Least: UpperFloor(build, count) + leafFloor.Sum());
+        var found = uppers.OrderBy(u => u.Least).ToList();
+        if (found.Count > 0)
+        {
+            incumbent.Deepen(found[0].Least, () =>
+            {
+                foreach (var (build, count, least) in found)
+                    if (incumbent.CouldWin(least)) Try(build, count);
+            });
+        }
+        return incumbent.Result(
+            $"no two tiers reach {Numerals.Whole(context.Demand.Finals.Sum())} hosts with the ratio and the switches allowed");
+    }
+
+    private double UpperFloor(SwitchBuild build, int count) =>
+        context.Floor.Switches(build, (long)planes * count, (long)planes * count * context.Wanted.Years);
+
+    private void Try(SwitchBuild build, int count)
+    {
+        var upper = UpperFloor(build, count);
+        var rows = new List<LeafRow>[leafFloor.Length];
+        for (var kind = 0; kind < rows.Length; kind++)
+        {
+            var others = leafFloor.Sum() - leafFloor[kind];
+            rows[kind] = new LeafRows(context, kind, planes, build, count).Below(incumbent.Limit - upper - others);
+            if (rows[kind].Count == 0) return;
+        }
+        if (rows.Length > 1)
+        {
+            new MixedLeaves(context, shape, planes, build, count, incumbent).Try(rows, upper);
+            return;
+        }
+        foreach (var row in rows[0].OrderBy(r => r.Least))
+        {
+            if (!incumbent.CouldWin(upper + row.Least)) return;
+            // Links to hosts are priced in their places before the links upward are: many leaves are ruled out by that.
+            var exact = upper + row.Least + context.LeafSurplus(0, row, shape);
+            if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
+        }
+    }
+
+    private FabricDesign DesignOf(SwitchBuild build, int count, LeafRow[] rows) => new()
+    {
+        Shape = shape,
+        Planes = planes,
+        Leaves = [.. rows.Select(r => r.Choice)],
+        Upper = new UpperChoice(build, count, [.. rows.Select(r => r.UpperPorts)]),
+    };
+
+    /// <summary>Bandwidth from below, divided by the ratio, in bits each second: what all spines of a plane together have to carry.</summary>
+    private double LeastBelow => Enumerable.Range(0, leafFloor.Length).Sum(k =>
+        (double)context.Demand.Finals[k] * context.Demand.Hosts[k].Demand.Ports / planes * context.Demand.Hosts[k].Demand.Rate.BitsPerSecond)
+        / context.Wanted.OversubscriptionOf(0).Value;
+
+    private double Capacity(SwitchBuild build) => context.Space.FabricUses(build, context.Wanted)
+        .Select(u => (double)context.Space.Most(build, u) * u.Mode.Rate.BitsPerSecond)
+        .DefaultIfEmpty(0)
+        .Sum();
+
+    /// <summary>The cheapest leaves of a kind with uplinks enough for the ratio, whatever stands above.</summary>
+    private double LeafFloor(int kind) => context.ConfigsOf(kind).Select(c => c.Least).DefaultIfEmpty(double.PositiveInfinity).Min();
+}

@@ -1,0 +1,20 @@
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>A leaf for one kind of host in pods with a given number of aggregation switches of a model.</summary>
+/// <param name="Config">The switch and its ports.</param>
+/// <param name="Below">How the aggregation switches open ports for it, and how many uplinks are left beside.</param>
+/// <param name="HostsPerLeaf">Hosts of a full leaf.</param>
+/// <param name="Parallel">Links to each aggregation switch of the pod.</param>
+/// <param name="Blocks">Blocks after the last year.</param>
+/// <param name="PortsPerBlock">Ports of each aggregation switch that one block takes.</param>
+/// <param name="Least">Hundredths its leaves cost at least over the years, with links to hosts and to the pod.</param>
+internal sealed record PodRow(
+    LeafConfig Config, LeafConfig Below, int HostsPerLeaf, int Parallel, int Blocks, int PortsPerBlock, double Least)
+{
+    /// <summary>The leaf in a design with so many pods.</summary>
+    public LeafChoice Choice(int pods) => new(
+        Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel, BlocksPerPod(pods));
+
+    /// <summary>Blocks of a pod when there are so many pods.</summary>
+    public int BlocksPerPod(int pods) => (Blocks + pods - 1) / pods;
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>Counts ports of a design: what each switch could open in its modes, and how many hosts that leaves room for.</summary>
+internal sealed class PortBook(FabricDemand demand, FabricDesign design)
+{
+    /// <summary>Ports one switch of a role can open: those its links are given, and more in the same modes.</summary>
+    public int Openable(SwitchRole role, int kind)
+    {
+        var taking = new PortTaking(BuildOf(role, kind).Layout);
+        var demands = DemandsOf(role, kind);
+        var ports = demands.Sum(d => taking.Take(d.Use, d.Ports).Length * d.Use.Mode.Ways);
+        return ports + demands.Sum(d => taking.Take(d.Use, int.MaxValue).Length * d.Use.Mode.Ways);
+    }
+
+    /// <summary>Hosts that can be added to those of the start, of the most numerous kind, before the tier above the leaves is full.</summary>
+    public int GrowthLeft()
+    {
+        var starts = demand.CountsIn(0);
+        var kind = Enumerable.Range(0, starts.Length).MaxBy(k => starts[k]);
+        var leaf = design.Leaves[kind];
+        var inPlane = demand.Hosts[kind].Demand.Ports / design.Planes;
+        if (design is { Upper: { } upper, Core: { } core })
+        {
+            var pods = new PodPlan(demand, design);
+            var most = PortTaking.Most(core.Build.Layout, core.Down[0]) / upper.Parallel;
+            var own = leaf.PodsFor(demand.Finals[kind]);
+            return ((own + most - pods.Count) * leaf.BlocksPerPod * leaf.HostsPerLeaf) - starts[kind];
+        }
+        if (design.Upper is not null)
+            return (PortsFor(SwitchRole.Spine, kind) / (inPlane * leaf.Parallel) * leaf.HostsPerLeaf) - starts[kind];
+        return (PortsFor(SwitchRole.Box, kind) / inPlane) - starts[kind];
+    }
+
+    private int PortsFor(SwitchRole role, int kind)
+    {
+        var taking = new PortTaking(BuildOf(role, kind).Layout);
+        var own = 0;
+        foreach (var (use, ports, of) in DemandsOf(role, kind))
+        {
+            var taken = taking.Take(use, ports).Length * use.Mode.Ways;
+            if (of == kind) own += taken;
+        }
+        var mine = DemandsOf(role, kind).First(d => d.Kind == kind).Use;
+        return own + (taking.Take(mine, int.MaxValue).Length * mine.Mode.Ways);
+    }
+
+    private SwitchBuild BuildOf(SwitchRole role, int kind) => role switch
+    {
+        SwitchRole.Spine or SwitchRole.Aggregation when design.Upper is { } upper => upper.Build,
+        SwitchRole.Core when design.Core is { } core => core.Build,
+        _ => design.Leaves[kind].Build,
+    };
+
+    /// <summary>The ports a switch is given, in the order they are taken.</summary>
+    private ImmutableArray<(PortUse Use, int Ports, int Kind)> DemandsOf(SwitchRole role, int kind)
+    {
+        var kinds = Enumerable.Range(0, demand.Hosts.Length);
+        var leaf = design.Leaves[kind];
+        switch (role)
+        {
+            case SwitchRole.Box:
+                var hosts = kinds.SelectMany(k => Enumerable.Repeat(
+                    (design.Leaves[k].HostPorts, demand.Finals[k], k), demand.Hosts[k].Demand.Ports / design.Planes));
+                return design.PeerLinks == 0 ? [.. hosts] : [.. hosts, (leaf.UpPorts, design.PeerLinks, -1)];
+            case SwitchRole.Leaf:
+                return design.Upper is { } above
+                    ? [(leaf.HostPorts, leaf.HostsPerLeaf, kind), (leaf.UpPorts, above.Count * leaf.Parallel, -1)]
+                    : [(leaf.HostPorts, leaf.HostsPerLeaf, kind)];
+            case SwitchRole.Spine when design.Upper is { } spine:
+                return [.. kinds.Select(k => (spine.Down[k], PortsBelow(k, design.Leaves[k].BlocksFor(demand.Finals[k])), k))];
+            case SwitchRole.Aggregation when design is { Upper: { } upper, Core: { } core }:
+                var below = new PodPlan(demand, design).MostBelow();
+                return [(upper.Down[below.Kind], below.Ports, below.Kind), (upper.Up, core.Count * upper.Parallel, -1)];
+            case SwitchRole.Core when design is { Upper: { } upper, Core: { } core }:
+                return [(core.Down[0], new PodPlan(demand, design).Count * upper.Parallel, kind)];
+            default:
+                return [];
+        }
+    }
+
+    private int PortsBelow(int kind, int blocks) => blocks * (demand.Hosts[kind].Demand.Ports / design.Planes) * design.Leaves[kind].Parallel;
+}
