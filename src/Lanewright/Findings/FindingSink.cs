@@ -29,7 +29,15 @@ public sealed class FindingSink
     }
 
     /// <summary>Adds a finding with the weight of its kind.</summary>
-    public void Add(FindingKind kind, SourceSpan span, string message) => Add(new Finding(kind, kind.Severity, span, message));
+    public void Add(FindingKind kind, SourceSpan span, string message) =>
+        Add(new Finding(kind, kind.Severity, span, Quoted.Shorten(message)));
+
+    /// <summary>Whether an error was found within a piece of a file: what hangs on that piece is then no longer judged.</summary>
+    public bool HasErrorIn(SourceSpan span) => span.Source is not null && findings.Exists(f =>
+        f.Severity == Severity.Error
+        && f.Span.Source == span.Source
+        && f.Span.Start >= span.Start
+        && f.Span.Start < span.Start + span.Length);
 
     /// <summary>All findings: by file, place, code and text.</summary>
     public ImmutableArray<Finding> ToSorted() =>

@@ -30,8 +30,12 @@ public static class Shapes
     /// <summary>A reflectance in dB, below zero.</summary>
     public static ScalarShape Reflectance { get; } = Quantity("a reflectance such as '-45 dB'", UnitText.Ratios, most: 0);
 
-    /// <summary>A loss per length.</summary>
-    public static ScalarShape Attenuation { get; } = Quantity("an attenuation such as '0.35 dB/km'", UnitText.Attenuations, least: 0);
+    /// <summary>A loss per length, perhaps with the wavelength it was measured at.</summary>
+    public static ScalarShape Attenuation { get; } =
+        new("an attenuation such as '0.35 dB/km' or '0.35 dB/km@1310nm'", t => UnitText.TryReadAttenuation(t, out _, out _))
+        {
+            Pattern = $"^\\s*{Number}\\s*(dB\\/km|dB\\/m)\\s*(@\\s*{Number}\\s*nm\\s*)?$",
+        };
 
     /// <summary>A power.</summary>
     public static ScalarShape Power { get; } = Quantity("a power such as '12 W'", UnitText.Powers, least: 0);

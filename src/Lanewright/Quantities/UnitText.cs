@@ -41,6 +41,21 @@ public static class UnitText
     /// <summary>Wavelengths in nanometres.</summary>
     public static IReadOnlyList<UnitScale> Wavelengths { get; } = [new("nm", 1)];
 
+    /// <summary>Reads an attenuation in dB per kilometre that may name the wavelength in nanometres it was measured at, such as
+    /// <c>0.35 dB/km@1310nm</c>.</summary>
+    public static bool TryReadAttenuation(string text, out Attenuation attenuation, out Wavelength? at)
+    {
+        attenuation = default;
+        at = null;
+        var parts = text.Split('@');
+        if (parts.Length > 2 || !TryRead(parts[0], Attenuations, out var value) || value < 0) return false;
+        attenuation = Attenuation.FromDecibelsPerKilometre(value);
+        if (parts.Length == 1) return true;
+        if (!TryRead(parts[1], Wavelengths, out var nanometres) || nanometres <= 0) return false;
+        at = Wavelength.FromNanometres(nanometres);
+        return true;
+    }
+
     /// <summary>Splits a text into its number and unit and scales the number; false when either part is not understood or the whole
     /// is beyond <see cref="Largest"/>.</summary>
     public static bool TryRead(string text, IReadOnlyList<UnitScale> units, out double value)

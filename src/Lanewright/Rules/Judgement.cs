@@ -49,7 +49,10 @@ public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<Part
                 .. choice.Class.Statements.Skip(1).Take(MostRelated)
                     .Select(s => new RelatedPlace(s.Span, $"'{s.Name}' has links alike")),
             ],
-            Evidence = check is null ? null : new Evidence(check.Name, check.Value, check.Limit, check.Unit, check.Source),
+            Evidence = check is null ? null : new Evidence(check.Name, check.Value, check.Limit, check.Unit, check.Source)
+            {
+                Holds = check is { Unit: "", Verdict: not Verdict.Unproven } ? check.Verdict == Verdict.Pass : null,
+            },
         });
     }
 

@@ -40,6 +40,7 @@ public sealed class CommandLineTests
     [InlineData("build examples/kestrel-bay")]
     [InlineData("link --type 400GBASE-DR5 --length 5m")]
     [InlineData("link --type 400GBASE-DR4 --length 5")]
+    [InlineData("link --type 400GBASE-DR4 --length 5m --connectors 2 --reflectance 45dB")]
     [InlineData("link --length 5m")]
     [InlineData("link --type 400GBASE-DR4 --rate 400G --length 5m")]
     [InlineData("link --type 400GBASE-DR4 --length 5m --connectors -1")]
@@ -58,6 +59,32 @@ public sealed class CommandLineTests
         Assert.Equal(2, run.Code);
         Assert.NotEmpty(run.Error);
         Assert.DoesNotContain("   at ", run.Error + run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("none", "it does not exist")]
+    [InlineData("large", "it is larger than 64 MiB")]
+    [InlineData("bytes", "it is no UTF-8 text")]
+    public void FileThatCannotBeRead_IsToldWhy(string kind, string reason)
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            var path = Path.Combine(folder, "plan.yaml");
+            if (kind == "large")
+            {
+                using var file = File.Create(path);
+                file.SetLength((64 * 1024 * 1024) + 1);
+            }
+            if (kind == "bytes") File.WriteAllBytes(path, [0xC3, 0x28, 0xFF, 0xFE]);
+            var run = Program.Run("check " + path);
+            Assert.Equal(2, run.Code);
+            Assert.EndsWith($"cannot be read: {reason}\n", run.Error, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     [Fact]

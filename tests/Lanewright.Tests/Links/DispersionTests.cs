@@ -35,6 +35,18 @@ public sealed class DispersionTests
         Assert.Equal(expected, computed!.Value.Value.PicosecondsPerNanometre, 1e-9);
     }
 
+    // Source: the dispersion bound of G.652 fibre between 1530 and 1565 nm, 18 ps/(nm km), over the 40 km of 10GBASE-ER (memory).
+    [Theory]
+    [InlineData(30, 540)]
+    [InlineData(40, 720)]
+    public void AtLongWavelengths_TheFibresOwnBoundHolds(double kilometres, double expected)
+    {
+        var type = Limits.Interface("10GBASE-ER")!;
+        var largest = FibreDispersion.Largest(Limits.Fibre("OS2")!, type.Lanes[0].Longest, Length.FromKilometres(kilometres));
+        Assert.Equal(expected, largest!.Value.Value.PicosecondsPerNanometre, 1e-9);
+        Assert.Equal(Verdict.Pass, Worst(type, Length.FromKilometres(kilometres)));
+    }
+
     [Theory]
     [MemberData(nameof(SingleModeTypes))]
     public void EveryType_MeetsItsOwnLimitsAtItsReachAndNotFarBeyond(string name)

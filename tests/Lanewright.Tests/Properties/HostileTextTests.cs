@@ -34,6 +34,47 @@ public sealed class HostileTextTests
     [Fact]
     public void RepetitionOfItself_IsRefused() => AssertRaises(Head + "stock: &a [*a]\n", "LW0101");
 
+    [Theory]
+    [InlineData("title: \"a\\e[31mred\"")]
+    [InlineData("title: \"a\\0b\"")]
+    [InlineData("title: \"a\\x9b31m\"")]
+    [InlineData("revision: \"\\x7f\"")]
+    [InlineData("devices: { \"a\\eb\": { model: fixed-32x400 } }")]
+    [InlineData("stock-files: s.csv\n# file: s.csv\nmodel,quantity,note\nm-400g-dr4-dd,1,a\u001bb")]
+    public void ControlCharacters_ReachNeitherTerminalNorDocument(string text)
+    {
+        var judged = PlanBlock.Compile(Head + text + "\n");
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW0107");
+        Assert.DoesNotContain(judged.Findings, f => f.Message.Any(IsControl));
+        foreach (var document in Documents.Of(judged).Where(d => !d.Key.EndsWith(".xlsx", StringComparison.Ordinal)))
+            Assert.False(Encoding.UTF8.GetString(document.Value).Any(IsControl), document.Key);
+
+        static bool IsControl(char c) => char.IsControl(c) && c is not ('\t' or '\n' or '\r');
+    }
+
+    [Theory]
+    [InlineData("include: other", "someone:$6$abcdef:19000:0:99999:7:::\ndaemon:*:19000:0:99999:7:::\n")]
+    [InlineData("catalogue: other", "someone: $6$abcdef\ndaemon: x\n")]
+    [InlineData("include: other", "dear someone, $6$abcdef is my word\n")]
+    public void ForeignFile_IsNotRepeated(string mention, string content)
+    {
+        var judged = PlanBlock.Compile($"{Head}{mention}\n# file: other\n{content}");
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW0106");
+        Assert.DoesNotContain(judged.Findings, f => f.Message.Contains("abcdef", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("devices: { a: { model: LONG } }")]
+    [InlineData("links: { LONG: { from: a, to: b, rate: 400G } }")]
+    [InlineData("include: LONG")]
+    [InlineData("devices: { a: { model: fixed-32x400, racks: LONG/A } }")]
+    public void LongWords_AreCutInFindings(string text)
+    {
+        var judged = PlanBlock.Compile(Head + text.Replace("LONG", new string('x', 5000), StringComparison.Ordinal));
+        Assert.NotEmpty(judged.Findings);
+        Assert.All(judged.Findings, f => Assert.True(f.Message.Length < 400, f.Message));
+    }
+
     [Fact]
     public void FilesThatIncludeEachOther_AreReadOnce()
     {

@@ -40,7 +40,8 @@ public static class LinksJson
             if (choice.Shares.IsEmpty)
             {
                 writer.WriteNumber("count", choice.Class.Count);
-                writer.WriteString("verdict", Checks.Word(Verdict.Fail));
+                SolutionJson.WriteNone(writer);
+                writer.WriteNull("exceedanceChance");
             }
             else
             {

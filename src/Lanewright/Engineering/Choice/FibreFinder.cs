@@ -13,6 +13,10 @@ internal sealed class FibreFinder(FinderContext context)
     /// <summary>Fibre considered where the plan names none.</summary>
     private static readonly ImmutableArray<string> UsualFibres = ["OM4", "OS2"];
 
+    /// <summary>Comparisons whose limits belong to the cage alone.</summary>
+    private static readonly ImmutableHashSet<string> OfTheCage =
+        [CheckNames.ModulePower, CheckNames.HighPower, CheckNames.PortMode, CheckNames.HostInterface];
+
     private readonly FibreJudge judge = new(context);
 
     // The types at the ends are few, the classes of links many.
@@ -63,10 +67,23 @@ internal sealed class FibreFinder(FinderContext context)
                 var checks = HostSideChecks.OfModule(use, module, application, side);
                 if (spec.Ways > 1) checks = [.. checks, SharedFibre(module, type, spec.Ways, side)];
                 var candidate = new ModuleEnd(module, application, type, use, checks);
-                if (end.Module is not null || candidate.Works || IsTypeNamed(link)) ends.Add(candidate);
+                if (end.Module is not null || IsTypeNamed(link) || MayWork(candidate, spec, side)) ends.Add(candidate);
             }
         }
         return ends;
+    }
+
+    /// <summary>What only this cage keeps out is listed with its reason: another port, or more power, would cure it.</summary>
+    private static bool MayWork(ModuleEnd candidate, EndSpec spec, string side)
+    {
+        var failing = candidate.Checks.Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice).Select(c => c.Name).ToHashSet();
+        if (failing.All(name => name == CheckNames.ModulePower)) return true;
+        if (!failing.IsSubsetOf(OfTheCage)) return false;
+        return spec.Elsewhere.Any(cage =>
+        {
+            var there = candidate.Use with { Cage = cage, PowerLimit = cage.HighestLimit };
+            return Checks.Verdict(HostSideChecks.OfModule(there, candidate.Module, candidate.Application, side)) != Verdict.Fail;
+        });
     }
 
     private static bool IsTypeNamed(LinkClass link) => link.Statement.Type is not null;
@@ -86,6 +103,8 @@ internal sealed class FibreFinder(FinderContext context)
             var isOfPort = type.Rate == link.Statement.Rate;
             usable = isOfPort
                 ? [.. usable.Where(a => a.MediaName == type.Name)]
+                // A type of another rate is that of a whole split cage; where none is split, nothing runs it.
+                : link.Shape == FanShape.Single ? []
                 : ways > 1 && optical.Any(a => a.MediaName == type.Name) ? usable : [.. usable.Where(_ => ways == 1)];
         }
         // A named module is judged by what it has, and the comparisons say what is missing.

@@ -129,7 +129,8 @@ public sealed class LinkClasses
         if (!endByContent.TryGetValue(content, out index))
         {
             index = checked((short)ends.Count);
-            ends.Add(new EndSpec(index, slot.Cage, port.Ways, limit));
+            var others = group.Layout.Slots.Select(s => s.Cage).Where(c => c != slot.Cage).Distinct();
+            ends.Add(new EndSpec(index, slot.Cage, port.Ways, limit) { Elsewhere = [.. others] });
             endByContent.Add(content, index);
         }
         endByPort.Add(kind, index);

@@ -34,6 +34,9 @@ public sealed record Solution
     /// <summary>The cable: an assembly or a cord.</summary>
     public required CableItem Cable { get; init; }
 
+    /// <summary>Whether an assembly lies the other way round: its near end at the link's second end.</summary>
+    public bool IsTurned { get; init; }
+
     /// <summary>A second cord, where fan-outs of both ends meet in a coupler.</summary>
     public CordModel? FarCord { get; init; }
 

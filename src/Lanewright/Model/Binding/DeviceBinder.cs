@@ -10,7 +10,8 @@ using Lanewright.Text;
 namespace Lanewright.Model.Binding;
 
 /// <summary>Turns device groups into devices with places and names.</summary>
-internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building building, FindingSink findings)
+internal sealed class DeviceBinder(
+    PlanTree tree, Catalogue catalogue, Building building, Func<string[], bool> isPlaceInDoubt, FindingSink findings)
 {
     private const int MostDevices = 1_000_000;
     private const long MostCages = 20_000_000;
@@ -36,13 +37,11 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
     private void AddGroup(string name, MapNode map, SourceSpan span)
     {
         if (map.Text("model") is not { } modelName) return;
-        var known = catalogue.Names<DeviceModel>();
-        var model = Names.Require(
-            catalogue.Find<DeviceModel>(modelName), "device model", modelName, known, map.SpanOf("model"), findings);
-        if (model is null) return;
+        if (Names.Item<DeviceModel>(catalogue, "device model", modelName, map.SpanOf("model"), findings) is not { } model) return;
         var cards = Cards(map, model);
-        var layout = CageLayout.Of(model, cards);
-        var places = new GroupPlacement(building, findings).Place(map, model, span);
+        var layout = CageLayout.Of(model, cards ?? []);
+        var placement = new GroupPlacement(building, isPlaceInDoubt, findings);
+        var places = placement.Place(map, model, span);
         var count = places.Count;
         if (!IsBounded(name, span, count, layout)) return;
         var pattern = map.Text("name") is { } text && NamePattern.TryRead(text, out var read) ? read : NamePattern.Default(name, count);
@@ -51,12 +50,13 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
             Index = groups.Count,
             Name = name,
             Model = model,
-            Cards = cards,
+            Cards = cards ?? [],
             Layout = layout,
             First = groupOf.Count,
             Count = count,
             Pattern = pattern,
             IsExisting = map.Switch("existing") ?? false,
+            IsFaulty = cards is null || placement.IsInDoubt || findings.HasErrorIn(map.Span),
             Feeds = [.. map.Texts("feeds").Select(f => f.Value).Distinct().Order(NaturalOrder.Instance)],
             Span = span,
         });
@@ -80,8 +80,10 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
         return excess is null;
     }
 
-    private ImmutableArray<CardModel> Cards(MapNode map, DeviceModel model)
+    /// <summary>The cards, or null when one of them is described in a catalogue and could not be made.</summary>
+    private ImmutableArray<CardModel>? Cards(MapNode map, DeviceModel model)
     {
+        var isFaulty = false;
         var cards = ImmutableArray.CreateBuilder<CardModel>();
         foreach (var text in map.Texts("cards"))
         {
@@ -98,8 +100,8 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
                     $"'{text.Value}' is no card; write its name, or 'NAME x4' for four alike");
                 continue;
             }
-            var named = catalogue.Find<CardModel>(words[0]);
-            if (Names.Require(named, "card", words[0], catalogue.Names<CardModel>(), text.Span, findings) is not { } card) continue;
+            isFaulty |= catalogue.IsFaulty(words[0]);
+            if (Names.Item<CardModel>(catalogue, "card", words[0], text.Span, findings) is not { } card) continue;
             for (var i = 0; i < times; i++) cards.Add(card);
         }
         if (cards.Count > model.Slots)
@@ -110,7 +112,7 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
                 $"{cards.Count} {given} given and {model.Name} has {slots}; take cards out, or a model with more slots");
             return [.. cards.Take(model.Slots)];
         }
-        return cards.ToImmutable();
+        return isFaulty ? null : cards.ToImmutable();
     }
 
     private void CheckNames(DeviceTable table)

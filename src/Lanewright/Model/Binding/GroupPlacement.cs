@@ -8,12 +8,15 @@ using Lanewright.Text;
 namespace Lanewright.Model.Binding;
 
 /// <summary>Finds the place of every device of a group.</summary>
-internal sealed class GroupPlacement(Building building, FindingSink findings)
+internal sealed class GroupPlacement(Building building, Func<string[], bool> isInDoubt, FindingSink findings)
 {
     // A large plan has thousands of rows and names each several times.
     private readonly ILookup<string, Rack> racksByRow = building.Racks
         .SelectMany(r => new[] { $"{r.Hall.Name}/{r.Row}", $"{r.Hall.Site}/{r.Hall.Name}/{r.Row}" }, (rack, path) => (rack, path))
         .ToLookup(r => r.path, r => r.rack, StringComparer.Ordinal);
+
+    /// <summary>Whether it names racks of a row, hall or site that could not be read.</summary>
+    public bool IsInDoubt { get; private set; }
 
     /// <summary>The places, as many as the group has devices.</summary>
     public List<DevicePlace> Place(MapNode map, DeviceModel model, SourceSpan span)
@@ -76,6 +79,12 @@ internal sealed class GroupPlacement(Building building, FindingSink findings)
         }
         if (matches.Count == 0 || (hasNumbers && matches.Count != to - from + 1))
         {
+            // The place itself has been reported.
+            if (isInDoubt(path.Split('/')))
+            {
+                IsInDoubt = true;
+                return [];
+            }
             var rows = building.Racks.Select(r => $"{r.Hall.Name}/{r.Row}").Distinct();
             var near = matches.Count > 0
                 ? $"; the row has racks 1..{building.Racks.Count(r => r.Hall == matches[0].Hall && r.Row == matches[0].Row)}"

@@ -18,8 +18,9 @@ public static class PlanBinder
         var tables = tree.Mentioned("standards");
         var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
         var catalogue = CatalogueOf(tree, standards, findings);
-        var building = new BuildingBinder(tree, standards, findings).Bind();
-        var devices = new DeviceBinder(tree, catalogue, building, findings).Bind();
+        var places = new BuildingBinder(tree, standards, findings);
+        var building = places.Bind();
+        var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
         return new Plan
         {
@@ -55,7 +56,7 @@ public static class PlanBinder
         foreach (var item in own.Where(i => shipped.Find<ICatalogueItem>(i.Name) is { } other && other.GetType() != i.GetType()))
             findings.Add(ModelFindings.NameTaken, item.Span,
                 $"'{item.Name}' is the name of another kind of part in the shipped catalogue; give it a name of its own");
-        return shipped.With(own);
+        return shipped.With(own, binder.Faulty);
     }
 
     private static string FileName(string path)

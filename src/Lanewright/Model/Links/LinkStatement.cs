@@ -66,6 +66,9 @@ public sealed record LinkStatement
     /// <summary>Measured fibre attenuation, when known.</summary>
     public Attenuation? Attenuation { get; init; }
 
+    /// <summary>Where <see cref="Attenuation"/> was measured; null when it holds at every wavelength of the link.</summary>
+    public Wavelength? AttenuationAt { get; init; }
+
     /// <summary>Measured loss of the whole channel, when known.</summary>
     public Decibels? MeasuredLoss { get; init; }
 

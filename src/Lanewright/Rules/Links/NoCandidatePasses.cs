@@ -13,7 +13,7 @@ internal sealed class NoCandidatePasses() : Rule("LW2701", nameof(NoCandidatePas
         {
             if (choice.Candidates.IsEmpty || choice.Verdict != Verdict.Fail) continue;
             if (choice.Chosen is not null && choice.IsNamed) continue;
-            var change = SmallestChange.Of(choice) ?? "no single change is enough";
+            var change = SmallestChange.Of(judgement.Plan, choice) ?? "no single change is enough";
             var nearest = choice.Candidates[0];
             judgement.Add(this, choice,
                 $"none of {choice.Candidates.Length} ways to make a {choice.Class.Statement.Rate} link passes; "
