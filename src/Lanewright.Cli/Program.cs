@@ -8,6 +8,7 @@ root.Subcommands.Add(CheckCommand.Create());
 root.Subcommands.Add(WhyCommand.Create());
 root.Subcommands.Add(LinkCommand.Create());
 root.Subcommands.Add(MateCommand.Create());
+root.Subcommands.Add(SizeCommand.Create());
 root.Subcommands.Add(ExplainCommand.Create());
 root.Subcommands.Add(StandardsCommand.Create());
 root.Subcommands.Add(SchemaCommand.Create());

@@ -3,6 +3,7 @@ using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
+using Lanewright.Model.Wanted;
 using Lanewright.Standards;
 using Lanewright.Text;
 
@@ -49,6 +50,15 @@ public sealed record Plan
 
     /// <summary>Equipment on hand.</summary>
     public required ImmutableArray<StockItem> Stock { get; init; }
+
+    /// <summary>The fabric that is asked for; null when none is.</summary>
+    public WantedFabric? Wanted { get; init; }
+
+    /// <summary>The catalogue files it names, in the order they were read.</summary>
+    public ImmutableArray<string> CatalogueFiles { get; init; } = [];
+
+    /// <summary>The tables of standards values it names, in the order they were read.</summary>
+    public ImmutableArray<string> StandardsFiles { get; init; } = [];
 
     /// <summary>The files it was read from, in the order they were read.</summary>
     public required ImmutableArray<SourceText> Sources { get; init; }

@@ -17,8 +17,8 @@ public readonly record struct Energy : IComparable<Energy>
     /// <summary>The sum.</summary>
     public static Energy operator +(Energy left, Energy right) => new(left.raw + right.raw);
 
-    /// <summary>What it costs at a price for each kilowatt-hour, rounded to a hundredth.</summary>
-    public Money At(Money perKilowattHour) => Money.FromHundredths(perKilowattHour.Hundredths * (decimal)raw);
+    /// <summary>What it costs at a price, rounded to a hundredth.</summary>
+    public Money At(EnergyPrice price) => Money.FromHundredths(price.PerKilowattHour * 100m * (decimal)raw);
 
     /// <summary>Whether the left value is smaller.</summary>
     public static bool operator <(Energy left, Energy right) => left.raw < right.raw;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
+using Lanewright.Engineering.Fabrics;
 using Lanewright.Findings;
 using Lanewright.Model;
 
@@ -11,4 +12,6 @@ namespace Lanewright.Rules;
 /// <param name="Design">How its links are made.</param>
 /// <param name="Parts">What it needs.</param>
 /// <param name="Findings">Everything there is to say about it, in the order of the plan.</param>
-public sealed record DesignedPlan(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, ImmutableArray<Finding> Findings);
+/// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when the first document asks for it.</param>
+public sealed record DesignedPlan(
+    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, ImmutableArray<Finding> Findings, Lazy<FabricStudy?> Sizing);

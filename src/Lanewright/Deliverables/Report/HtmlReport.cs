@@ -51,10 +51,11 @@ public static class HtmlReport
         var drawn = LinkWays.MostTelling(ways, MostWays);
         front.Title();
         if (judged.Designed is { } known) front.Figures(known.Plan, PlanSummary.Of(known));
-        Contents(markup, drawn);
+        Contents(markup, judged, drawn);
         front.Findings();
         if (judged.Designed is { } designed)
         {
+            if (designed.Sizing.Value is { } study) new ReportSizing(markup, designed.Plan, study).Write();
             new ReportClasses(markup, designed, ways, drawn).Write();
             LeftOut(markup, ways, drawn);
             foreach (var way in drawn) new ReportWay(markup, designed.Plan, way).Write();
@@ -63,11 +64,12 @@ public static class HtmlReport
         ReportNotes.Write(markup, judged);
     }
 
-    private static void Contents(MarkupWriter markup, ImmutableArray<LinkWay> drawn)
+    private static void Contents(MarkupWriter markup, JudgedPlan judged, ImmutableArray<LinkWay> drawn)
     {
         markup.Open("nav");
-        foreach (var (target, words) in new[] { ("findings", "What is wrong"), ("classes", "Classes of links"), ("parts", "Parts"),
-            ("notes", "Notes") })
+        (string, string)[] sizing = judged.Plan?.Wanted is null ? [] : [("sizing", "What fabric to buy")];
+        foreach (var (target, words) in (IEnumerable<(string, string)>)[("findings", "What is wrong"), .. sizing,
+            ("classes", "Classes of links"), ("parts", "Parts"), ("notes", "Notes")])
             markup.Inline("a", words, ("href", "#" + target));
         foreach (var way in drawn) markup.Inline("a", way.Name, ("href", "#" + way.Name));
         markup.Close();

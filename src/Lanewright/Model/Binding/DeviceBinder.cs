@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Places;
 using Lanewright.Notation;
-using Lanewright.Quantities;
 using Lanewright.Text;
 
 namespace Lanewright.Model.Binding;
@@ -13,7 +11,6 @@ namespace Lanewright.Model.Binding;
 internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building building, FindingSink findings)
 {
     private const int MostDevices = 3_000_000;
-    private const int MostSlots = 64;
 
     private readonly List<DeviceGroup> groups = [];
     private readonly List<int> groupOf = [];
@@ -38,7 +35,7 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
         var model = Names.Require(
             catalogue.Find<DeviceModel>(modelName), "device model", modelName, known, map.SpanOf("model"), findings);
         if (model is null) return;
-        var cards = Cards(map, model);
+        var cards = CardBinder.Bind(map, model, catalogue, findings);
         var places = new GroupPlacement(building, findings).Place(map, model, span);
         var count = places.Count;
         if (groupOf.Count + (long)count > MostDevices)
@@ -67,39 +64,6 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
             unitOf.Add((short)place.Unit);
             numberInRack.Add(place.NumberInRack);
         }
-    }
-
-    private ImmutableArray<CardModel> Cards(MapNode map, DeviceModel model)
-    {
-        var cards = ImmutableArray.CreateBuilder<CardModel>();
-        foreach (var text in map.Texts("cards"))
-        {
-            var words = text.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-            var times = 1L;
-            var understood = words.Length == 1
-                || (words.Length == 2
-                    && words[1].StartsWith('x')
-                    && Numerals.TryWhole(words[1].AsSpan(1), out times)
-                    && times is >= 1 and <= MostSlots);
-            if (!understood)
-            {
-                findings.Add(NotationFindings.ValueUnreadable, text.Span,
-                    $"'{text.Value}' is no card; write its name, or 'NAME x4' for four alike");
-                continue;
-            }
-            var named = catalogue.Find<CardModel>(words[0]);
-            if (Names.Require(named, "card", words[0], catalogue.Names<CardModel>(), text.Span, findings) is not { } card) continue;
-            for (var i = 0; i < times; i++) cards.Add(card);
-        }
-        if (cards.Count > model.Slots)
-        {
-            var given = cards.Count == 1 ? "card is" : "cards are";
-            var slots = model.Slots == 0 ? "no slot" : model.Slots + " slots";
-            findings.Add(ModelFindings.SlotsExceeded, map.SpanOf("cards"),
-                $"{cards.Count} {given} given and {model.Name} has {slots}; take cards out, or a model with more slots");
-            return [.. cards.Take(model.Slots)];
-        }
-        return cards.ToImmutable();
     }
 
     private void CheckNames(DeviceTable table)

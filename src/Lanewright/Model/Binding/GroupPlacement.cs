@@ -46,10 +46,11 @@ internal sealed class GroupPlacement(Building building, FindingSink findings)
         return places;
     }
 
-    private List<int> Racks(MapNode map)
+    /// <summary>The racks named under a key, in the order named; those that do not exist are reported.</summary>
+    public List<int> Racks(MapNode map, string key = "racks")
     {
         var racks = new List<int>();
-        foreach (var text in map.Texts("racks")) racks.AddRange(Resolve(text));
+        foreach (var text in map.Texts(key)) racks.AddRange(Resolve(text));
         return racks;
     }
 

@@ -31,6 +31,7 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         if (from is null || to is null || map.Rate("rate") is not { } rate || rate.BitsPerSecond == 0) return null;
         // Between two rates nobody can tell which ports are meant, so nothing is judged until one of them is taken back.
         if (IsBreakoutContradicted(map.Map("from"), rate) | IsBreakoutContradicted(map.Map("to"), rate)) return null;
+        CheckRuns(map);
         var (optical, copper) = TypeOf(map);
         return new LinkStatement
         {
@@ -45,9 +46,12 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
                 "striped" => LinkPattern.Striped,
                 "same-rack" => LinkPattern.SameRack,
                 "same-row" => LinkPattern.SameRow,
+                "in-runs" => LinkPattern.InRuns,
                 _ => LinkPattern.Paired,
             },
             Count = map.Whole("count") ?? 1,
+            FromRun = map.Whole("from-run"),
+            ToRun = map.Whole("to-run") ?? 1,
             Media = [.. map.Texts("medium").Select(t => t.Value)],
             Type = optical,
             CopperType = copper,
@@ -77,6 +81,15 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             $"the links run at {rate} and the cage is split into ports of {mode.Rate}; "
             + $"set the rate to {mode.Rate}, or write a split into ports of {rate}");
         return true;
+    }
+
+    /// <summary>A length of runs that no pattern reads would be lost in silence.</summary>
+    private void CheckRuns(MapNode map)
+    {
+        if (map.Text("pattern") == "in-runs") return;
+        foreach (var entry in map.Entries.Where(e => e.Key.Value is "from-run" or "to-run"))
+            findings.Add(NotationFindings.KeyUnknown, entry.Key.Span,
+                $"'{entry.Key.Value}' is read only where the pattern is in-runs; write that pattern, or leave the key out");
     }
 
     private (InterfaceType? Optical, CopperType? Copper) TypeOf(MapNode map)

@@ -60,6 +60,12 @@ internal sealed class LinkExpander
                 $"paired needs as many devices on both sides: there are {from.Length} and {to.Length}; "
                 + "use striped, or name parts of the groups");
         }
+        if (statement.Pattern == LinkPattern.InRuns && LinkRuns.OfFrom(statement) != LinkRuns.OfTo(statement))
+        {
+            findings.Add(ModelFindings.CountsDiffer, statement.Span,
+                $"in-runs needs as many runs on both sides: {from.Length} devices make {LinkRuns.OfFrom(statement)} "
+                + $"and {to.Length} make {LinkRuns.OfTo(statement)}; change from-run or to-run, or leave from-run out to spread evenly");
+        }
         var isBounded = statementOf.Count + pairs.CountUpTo(statement) <= MostLinks;
         if (!isBounded)
             findings.Add(ModelFindings.PlanOutOfBounds, statement.Span,

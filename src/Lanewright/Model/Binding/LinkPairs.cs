@@ -15,6 +15,7 @@ internal sealed class LinkPairs(DeviceTable devices)
             LinkPattern.EachToEach => EachToEach(statement, link),
             LinkPattern.Striped => Striped(statement, link),
             LinkPattern.SameRack => Together(statement, d => devices.RackIndex(d), link),
+            LinkPattern.InRuns => InRuns(statement, link),
             _ => Together(statement, RowOf, link),
         };
     }
@@ -26,6 +27,7 @@ internal sealed class LinkPairs(DeviceTable devices)
         LinkPattern.Striped => (long)statement.From.Devices.Length * statement.Count,
         LinkPattern.SameRack => CountTogether(statement, d => devices.RackIndex(d)),
         LinkPattern.SameRow => CountTogether(statement, RowOf),
+        LinkPattern.InRuns => (long)statement.From.Devices.Length * statement.ToRun * statement.Count,
         _ => (long)statement.From.Devices.Length * statement.To.Devices.Length * statement.Count,
     };
 
@@ -60,6 +62,25 @@ internal sealed class LinkPairs(DeviceTable devices)
         foreach (var device in statement.From.Devices)
             for (var k = 0; k < statement.Count; k++) link(device, to[(int)(dealt++ % to.Length)]);
         return dealt;
+    }
+
+    private static long InRuns(LinkStatement statement, Action<int, int> link)
+    {
+        var made = 0L;
+        for (var run = 0; run < Math.Min(LinkRuns.OfFrom(statement), LinkRuns.OfTo(statement)); run++)
+        {
+            var (fromStart, fromEnd) = LinkRuns.From(statement, run);
+            var (toStart, toEnd) = LinkRuns.To(statement, run);
+            for (var i = fromStart; i < fromEnd; i++)
+            {
+                for (var j = toStart; j < toEnd; j++)
+                {
+                    Times(statement.Count, statement.From.Devices[i], statement.To.Devices[j], link);
+                    made += statement.Count;
+                }
+            }
+        }
+        return made;
     }
 
     private static long Together(LinkStatement statement, Func<int, int> placeOf, Action<int, int> link)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Notation;
@@ -10,21 +11,28 @@ namespace Lanewright.Model.Binding;
 public static class PlanBinder
 {
     /// <summary>The plan, or null when its first file could not be read at all.</summary>
-    public static Plan? Bind(PlanFiles files, string path, FindingSink findings)
+    /// <param name="files">The door to its files.</param>
+    /// <param name="path">Its first file; null when the question is all there is.</param>
+    /// <param name="findings">Where faults go.</param>
+    /// <param name="question">A text in the plan language whose section <c>wanted</c> overrides the plan's, key by key.</param>
+    public static Plan? Bind(PlanFiles files, string? path, FindingSink findings, SourceText? question = null)
     {
-        var tree = PlanTree.Read(files, path, findings);
+        var tree = PlanTree.Read(files, path, findings, question);
         if (tree.Main is null) return null;
         tree.Agree("currency");
         var tables = tree.Mentioned("standards");
         var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
-        var catalogue = CatalogueOf(tree, standards, findings);
+        var catalogues = tree.Mentioned("catalogue");
+        var catalogue = CatalogueOf(catalogues, standards, findings);
         var building = new BuildingBinder(tree, standards, findings).Bind();
         var devices = new DeviceBinder(tree, catalogue, building, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
+        var stock = StockBinder.Bind(tree, catalogue, findings);
+        var name = FileName(path ?? "fabric");
         return new Plan
         {
-            Name = tree.Text("name") ?? FileName(path),
-            Title = tree.Text("title") ?? tree.Text("name") ?? FileName(path),
+            Name = tree.Text("name") ?? name,
+            Title = tree.Text("title") ?? tree.Text("name") ?? name,
             Revision = tree.Text("revision") ?? "",
             Date = tree.Text("date") ?? "",
             Currency = tree.Text("currency") ?? "CU",
@@ -35,15 +43,17 @@ public static class PlanBinder
             Devices = devices,
             Statements = statements,
             Links = new LinkExpander(devices, findings).Expand(statements),
-            Stock = StockBinder.Bind(tree, catalogue, findings),
+            Stock = stock,
+            Wanted = new WantedBinder(tree, catalogue, standards, building, devices, findings).Bind(stock),
+            CatalogueFiles = [.. catalogues.Select(c => c.Path)],
+            StandardsFiles = [.. tables.Select(t => t.Path)],
             Sources = tree.Sources,
         };
     }
 
-    private static Catalogue CatalogueOf(PlanTree tree, StandardsLibrary standards, FindingSink findings)
+    private static Catalogue CatalogueOf(ImmutableArray<SourceText> mentioned, StandardsLibrary standards, FindingSink findings)
     {
         var shipped = CatalogueBinder.ShippedUnder(standards, findings);
-        var mentioned = tree.Mentioned("catalogue");
         if (mentioned.IsEmpty) return shipped;
         // A catalogue of the user's own states prices the user stands behind.
         var binder = new CatalogueBinder(standards, Mark.Seen, findings);

@@ -24,12 +24,6 @@ public static class PlanLanguage
     private static readonly ScalarShape Ports =
         Shapes.Matching("port numbers such as '1..16, 20'", t => PortFilter.TryRead(t, out _), @"^[0-9., ]+$");
 
-    private static readonly ScalarShape RackPlace =
-        Shapes.Matching("racks such as 'hall/A/1' or 'hall/A/1..12'", t => t.Split('/').Length is >= 2 and <= 4, "^[^/]+(/[^/]+){1,3}$");
-
-    private static readonly ScalarShape HallName =
-        Shapes.Matching("a hall, or site/hall", t => t.Split('/').Length is 1 or 2, "^[^/]+(/[^/]+)?$");
-
     /// <summary>A kind of rack.</summary>
     public static MapShape RackType { get; } = new("a kind of rack",
     [
@@ -70,8 +64,8 @@ public static class PlanLanguage
     /// <summary>A way between halls.</summary>
     public static MapShape Route { get; } = new("a route between halls",
     [
-        new("from", HallName, "one hall") { IsRequired = true },
-        new("to", HallName, "the other") { IsRequired = true },
+        new("from", PlaceShapes.Hall, "one hall") { IsRequired = true },
+        new("to", PlaceShapes.Hall, "the other") { IsRequired = true },
         new("length", Shapes.Length, "how long the way is, from exit to exit") { IsRequired = true },
         new("connections", Shapes.Whole(0, 50), "mated pairs on the way") { Otherwise = "policy" },
         new("splices", Shapes.Whole(0, 500), "splices on the way") { Otherwise = "0" },
@@ -83,7 +77,7 @@ public static class PlanLanguage
         new("model", Shapes.Text, "the device model, by its name in the catalogue") { IsRequired = true },
         new("cards", new ListShape(Shapes.Text), "cards in its slots, in slot order; 'NAME x4' for four alike"),
         new("count", Shapes.Whole(1, 3_000_000), "how many devices") { Otherwise = "one a rack, or one" },
-        new("racks", new ListShape(RackPlace), "where they stand: 'hall/row/1..12'"),
+        new("racks", new ListShape(PlaceShapes.Racks), "where they stand: 'hall/row/1..12'"),
         new("per-rack", Shapes.Whole(1, 60), "how many in each rack") { Otherwise = "1" },
         new("unit", Shapes.Whole(1, 60), "lowest rack unit of the first in a rack") { Otherwise = "1" },
         new("step", Shapes.Whole(1, 60), "rack units from one to the next in a rack") { Otherwise = "their height" },
@@ -112,11 +106,16 @@ public static class PlanLanguage
         new("from", new EitherShape(new ListShape(Shapes.Text), End), "one side: groups, devices, or a description") { IsRequired = true },
         new("to", new EitherShape(new ListShape(Shapes.Text), End), "the other side") { IsRequired = true },
         new("rate", Shapes.Rate, "rate of each link") { IsRequired = true },
-        new("pattern", Shapes.OneOf("paired", "each-to-each", "striped", "same-rack", "same-row"), "who is linked to whom")
+        new("pattern", Shapes.OneOf("paired", "each-to-each", "striped", "same-rack", "same-row", "in-runs"), "who is linked to whom")
         {
             Otherwise = "paired",
         },
         new("count", Shapes.Whole(1, 1024), "links of each pair; for striped, of each device of the from side") { Otherwise = "1" },
+        new("from-run", Shapes.Whole(1, 3_000_000), "for in-runs, consecutive devices of the from side in each run")
+        {
+            Otherwise = "spread evenly",
+        },
+        new("to-run", Shapes.Whole(1, 3_000_000), "for in-runs, consecutive devices of the to side in each run") { Otherwise = "1" },
         new("medium", new ListShape(Medium), "media allowed") { Otherwise = "any" },
         new("type", Shapes.Text, "interface type, such as 400GBASE-DR4") { Otherwise = "Lanewright decides" },
         new("assembly", Shapes.Text, "cable assembly, by its name in the catalogue") { Otherwise = "Lanewright decides" },
@@ -205,5 +204,6 @@ public static class PlanLanguage
         new("devices", new NamesShape("groups of devices", Group), "devices"),
         new("links", new NamesShape("sets of links", Link), "links"),
         new("stock", new ListShape(Stock), "equipment on hand"),
+        new("wanted", WantedLanguage.Section, "the fabric that is wanted; 'lanewright size' answers"),
     ]);
 }

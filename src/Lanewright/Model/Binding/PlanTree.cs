@@ -14,6 +14,7 @@ internal sealed class PlanTree
     private readonly FindingSink findings;
     private readonly List<(SourceText Source, MapNode Root)> roots = [];
     private readonly HashSet<string> visited = new(StringComparer.Ordinal);
+    private WantedOverlay? overlay;
 
     private PlanTree(PlanFiles files, FindingSink findings)
     {
@@ -28,10 +29,15 @@ internal sealed class PlanTree
     public ImmutableArray<SourceText> Sources => [.. roots.Select(r => r.Source)];
 
     /// <summary>Reads a plan and what it includes.</summary>
-    public static PlanTree Read(PlanFiles files, string path, FindingSink findings)
+    /// <param name="files">The door to its files.</param>
+    /// <param name="path">Its first file; null when the question is all there is.</param>
+    /// <param name="findings">Where faults go.</param>
+    /// <param name="question">A text in the plan language whose section <c>wanted</c> overrides the plan's, key by key.</param>
+    public static PlanTree Read(PlanFiles files, string? path, FindingSink findings, SourceText? question = null)
     {
-        var tree = new PlanTree(files, findings);
-        tree.Add(path, default);
+        var tree = new PlanTree(files, findings) { overlay = WantedOverlay.Read(question, findings) };
+        if (path is not null) tree.Add(path, default);
+        if (tree.overlay?.Rest() is { } rest && (path is null || tree.Main is not null)) tree.Add(rest.Source, rest.Root);
         return tree;
     }
 
@@ -124,10 +130,15 @@ internal sealed class PlanTree
                     "the file is empty; 'lanewright new' writes a plan to start from");
             return;
         }
+        Add(source, overlay?.Over(node) ?? node);
+    }
+
+    private void Add(SourceText source, Node node)
+    {
         if (ShapeCheck.Check(node, PlanLanguage.File, findings) is not MapNode root) return;
         CheckVersion(root);
         roots.Add((source, root));
-        foreach (var name in root.Texts("include")) Add(files.Beside(path, name.Value), name.Span);
+        foreach (var name in root.Texts("include")) Add(files.Beside(source.Path, name.Value), name.Span);
     }
 
     private void CheckVersion(MapNode root)

@@ -17,4 +17,7 @@ public enum LinkPattern
 
     /// <summary>Each with those in its own row.</summary>
     SameRow,
+
+    /// <summary>Each device of a run of one side with each device of the run of the other that has the same number.</summary>
+    InRuns,
 }

@@ -27,6 +27,12 @@ public sealed record LinkStatement
     /// <summary>Links of each pair; for striped, links of each device of the first side.</summary>
     public int Count { get; init; } = 1;
 
+    /// <summary>For runs: consecutive devices of the first side in each run; null when they are spread evenly.</summary>
+    public int? FromRun { get; init; }
+
+    /// <summary>For runs: consecutive devices of the second side in each run.</summary>
+    public int ToRun { get; init; } = 1;
+
     /// <summary>Rate of each link.</summary>
     public required BitRate Rate { get; init; }
 

@@ -54,7 +54,7 @@ public sealed record WantedFabric
     public Money? Budget { get; init; }
 
     /// <summary>Price of a kilowatt-hour.</summary>
-    public Money EnergyPrice { get; init; }
+    public EnergyPrice EnergyPrice { get; init; }
 
     /// <summary>Energy for cooling and losses on top of each unit that the switches draw: power usage effectiveness less one.</summary>
     public Share Overhead { get; init; }

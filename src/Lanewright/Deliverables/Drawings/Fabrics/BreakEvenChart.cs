@@ -1,0 +1,123 @@
+using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Fabrics;
+using Lanewright.Model;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables.Drawings.Fabrics;
+
+/// <summary>A break-even chart: the least price over the years against one quantity, and which option has it where.</summary>
+public static class BreakEvenChart
+{
+    private const double Left = 120;
+    private const double Right = Sheet.Width - Sheet.Margin - 20;
+    private const double PlotTop = Sheet.Top + 26;
+    private const double PlotBottom = PlotTop + 300;
+    private const double BandTop = PlotBottom + 44;
+    private const double BandHeight = 22;
+    private const double ListTop = BandTop + BandHeight + 30;
+    private const double ListStep = 17;
+
+    /// <summary>Name of the file of a chart.</summary>
+    public static string Name(BreakEven breakEven) => "break-even-" + BreakEvenWords.Key(breakEven.Quantity);
+
+    /// <summary>Writes a chart.</summary>
+    /// <param name="markup">Where to.</param>
+    /// <param name="plan">The plan the question was asked in.</param>
+    /// <param name="breakEven">What to draw; some stretch of it has an option.</param>
+    /// <param name="isFile">Whether it is a file of its own rather than a part of a page.</param>
+    public static void Write(MarkupWriter markup, Plan plan, BreakEven breakEven, bool isFile)
+    {
+        var title = BreakEvenWords.Title(breakEven.Quantity, plan.Currency);
+        var head = new SheetHead(Name(breakEven), "What would change the answer: " + title, Subtitle(breakEven), Description(breakEven, plan));
+        var now = BreakEvenWords.Value(breakEven.Quantity, breakEven.Now);
+        var block = TitleBlock.Of(plan, plan.Name, ("quantity", BreakEvenWords.Key(breakEven.Quantity), 2), ("now", now, 1.4),
+            ("prices in", plan.Currency, 1.2));
+        Sheet.Write(markup, head, block, ListTop + (breakEven.Stretches.Length * ListStep), isFile, canvas =>
+        {
+            var scale = new BreakEvenScale(breakEven, Left, Right, PlotTop, PlotBottom);
+            Axes(canvas, scale, breakEven, plan.Currency);
+            Lines(canvas, scale, breakEven);
+            Band(canvas, scale, breakEven);
+            List(canvas, breakEven, plan.Currency);
+        });
+    }
+
+    private static string Subtitle(BreakEven breakEven) => Changes(breakEven)
+        + (breakEven.Quantity is BreakEvenQuantity.ModulePrice or BreakEvenQuantity.EnergyPrice
+            ? ""
+            : " The price goes in steps; each line joins the ends of a stretch.");
+
+    private static string Changes(BreakEven breakEven) => breakEven.Stretches.Length == 1
+        ? "The same option is the cheapest over the whole range."
+        : $"The cheapest option changes {Numerals.Whole(breakEven.Stretches.Length - 1)} "
+            + $"{(breakEven.Stretches.Length == 2 ? "time" : "times")} over the range; everything else as asked.";
+
+    private static string Description(BreakEven breakEven, Plan plan) =>
+        string.Join(" ", breakEven.Stretches.Select(s => Sentence(breakEven.Quantity, s, plan.Currency)));
+
+    private static string Sentence(BreakEvenQuantity quantity, BreakEvenStretch stretch, string currency) =>
+        $"From {BreakEvenWords.Value(quantity, stretch.From)} to {BreakEvenWords.Value(quantity, stretch.To)}: "
+        + (stretch.Shape is null
+            ? "nothing fits."
+            : $"{stretch.Name}, {Numerals.Grouped(stretch.CostFrom.Units)} to {Numerals.Grouped(stretch.CostTo.Units)} {currency}.");
+
+    private static void Axes(Canvas canvas, BreakEvenScale scale, BreakEven breakEven, string currency)
+    {
+        canvas.Text(Left, PlotTop - 12, currency + " over the years", "small soft");
+        foreach (var tick in scale.MoneyTicks)
+        {
+            canvas.Line(Left, scale.Y(tick), Right, scale.Y(tick), "faint");
+            canvas.Text(Left - 8, scale.Y(tick) + 4, Numerals.Grouped(tick), "small end");
+        }
+        canvas.Line(Left, PlotBottom, Right, PlotBottom, "ink");
+        if (scale.Least > 0) canvas.Text(Right, PlotTop - 12, "the upright scale does not begin at nothing", "small soft end");
+        foreach (var tick in scale.ValueTicks)
+        {
+            canvas.Line(scale.X(tick), PlotBottom, scale.X(tick), PlotBottom + 5, "fine");
+            canvas.Text(scale.X(tick), PlotBottom + 19, BreakEvenWords.Value(breakEven.Quantity, tick), "small mid");
+        }
+    }
+
+    private static void Lines(Canvas canvas, BreakEvenScale scale, BreakEven breakEven)
+    {
+        foreach (var stretch in breakEven.Stretches.Where(s => s.Shape is not null))
+            canvas.Line(scale.X(stretch.From), scale.Y(stretch.CostFrom.Units), scale.X(stretch.To), scale.Y(stretch.CostTo.Units), "heavy");
+        foreach (var corner in breakEven.Stretches.Skip(1))
+            Upright(canvas, scale.X(corner.From), "fine broken");
+        var now = scale.X(breakEven.Now);
+        Upright(canvas, now, "act");
+        var atRight = now > Right - 60;
+        canvas.Text(now + (atRight ? -6 : 6), PlotTop + 17, "now", atRight ? "alert end halo" : "alert halo");
+    }
+
+    /// <summary>A line through the plot and the band that leaves the figures between them readable.</summary>
+    private static void Upright(Canvas canvas, double x, string style)
+    {
+        canvas.Line(x, PlotTop, x, PlotBottom, style);
+        canvas.Line(x, BandTop - 14, x, BandTop + BandHeight, style);
+    }
+
+    /// <summary>Which option wins where: letters that the list below explains.</summary>
+    private static void Band(Canvas canvas, BreakEvenScale scale, BreakEven breakEven)
+    {
+        for (var i = 0; i < breakEven.Stretches.Length; i++)
+        {
+            var (from, to) = (scale.X(breakEven.Stretches[i].From), scale.X(breakEven.Stretches[i].To));
+            canvas.Box(from, BandTop, Math.Max(0, to - from), BandHeight, i % 2 == 0 ? "block" : "box");
+            if (to - from > 12) canvas.Text((from + to) / 2, BandTop + 15, Letter(i), "mid bold");
+        }
+    }
+
+    private static void List(Canvas canvas, BreakEven breakEven, string currency)
+    {
+        for (var i = 0; i < breakEven.Stretches.Length; i++)
+        {
+            var y = ListTop + (i * ListStep);
+            canvas.Text(Sheet.Margin, y, Letter(i), "bold");
+            var words = Sentence(breakEven.Quantity, breakEven.Stretches[i], currency);
+            canvas.Text(Sheet.Margin + 22, y, TextFit.Short(words, Right - Sheet.Margin - 22, 12));
+        }
+    }
+
+    private static string Letter(int stretch) => ((char)('A' + stretch)).ToString();
+}

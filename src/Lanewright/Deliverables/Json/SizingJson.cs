@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Lanewright.Engineering.Fabrics;
+using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables.Json;
+
+/// <summary>What fabric to buy, as JSON.</summary>
+public static class SizingJson
+{
+    /// <summary>Writes a study.</summary>
+    public static void Write(FabricStudy study, string currency, Stream stream) => JsonText.Write(stream, writer =>
+    {
+        writer.WriteStartObject();
+        writer.WriteString("currency", currency);
+        writer.WriteStartArray("options");
+        foreach (var option in study.Answer.Options) FabricOptionJson.Write(writer, option);
+        writer.WriteEndArray();
+        Money(writer, "lowerBound", study.Answer.LowerBound);
+        Lost(writer, study.Answer.Lost);
+        writer.WriteStartArray("conflicts");
+        foreach (var conflict in study.Conflicts)
+        {
+            writer.WriteStartArray();
+            foreach (var wish in conflict) writer.WriteStringValue(wish.Key);
+            writer.WriteEndArray();
+        }
+        writer.WriteEndArray();
+        Relaxations(writer, study.Relaxations);
+        BreakEvens(writer, study.BreakEvens);
+        writer.WriteEndObject();
+    });
+
+    /// <summary>An amount of money as a number, or null.</summary>
+    internal static void Money(Utf8JsonWriter writer, string name, Money? amount)
+    {
+        if (amount is { } money) writer.WriteNumber(name, money.Units);
+        else writer.WriteNull(name);
+    }
+
+    private static void Lost(Utf8JsonWriter writer, ImmutableArray<ShapeLost> lost)
+    {
+        writer.WriteStartArray("lost");
+        foreach (var shape in lost)
+        {
+            writer.WriteStartObject();
+            writer.WriteString("shape", FabricShapes.Word(shape.Shape));
+            writer.WriteString("reason", shape.Reason);
+            Money(writer, "bound", shape.Bound);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+    }
+
+    private static void Relaxations(Utf8JsonWriter writer, ImmutableArray<Relaxation> relaxations)
+    {
+        writer.WriteStartArray("relaxations");
+        foreach (var relaxation in relaxations)
+        {
+            writer.WriteStartObject();
+            writer.WriteString("wish", relaxation.Wish.Key);
+            writer.WriteString("wanted", relaxation.Wish.Text);
+            writer.WriteString("possible", relaxation.Possible);
+            writer.WriteString("by", relaxation.By);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+    }
+
+    private static void BreakEvens(Utf8JsonWriter writer, ImmutableArray<BreakEven> breakEvens)
+    {
+        writer.WriteStartArray("breakEvens");
+        foreach (var breakEven in breakEvens)
+        {
+            writer.WriteStartObject();
+            writer.WriteString("quantity", BreakEvenWords.Key(breakEven.Quantity));
+            writer.WriteNumber("now", breakEven.Now);
+            writer.WriteStartArray("stretches");
+            foreach (var stretch in breakEven.Stretches) Stretch(writer, stretch);
+            writer.WriteEndArray();
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+    }
+
+    private static void Stretch(Utf8JsonWriter writer, BreakEvenStretch stretch)
+    {
+        writer.WriteStartObject();
+        writer.WriteNumber("from", decimal.Round(stretch.From, 6));
+        writer.WriteNumber("to", decimal.Round(stretch.To, 6));
+        writer.WriteString("shape", stretch.Shape is { } shape ? FabricShapes.Word(shape) : null);
+        writer.WriteString("option", stretch.Name);
+        Money(writer, "priceOverYearsFrom", stretch.CostFrom);
+        Money(writer, "priceOverYearsTo", stretch.CostTo);
+        writer.WriteEndObject();
+    }
+}

@@ -1,0 +1,56 @@
+using Lanewright.Deliverables.Drawings.Fabrics;
+using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Fabrics;
+using Lanewright.Model;
+using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables.Report;
+
+/// <summary>The part of the report that tells what fabric to buy.</summary>
+internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy study)
+{
+    /// <summary>Writes it.</summary>
+    public void Write()
+    {
+        markup.Element("h2", "What fabric to buy", ("id", "sizing"));
+        if (study.Answer.Options.IsEmpty) Nothing();
+        else Options();
+        foreach (var breakEven in study.BreakEvens.Where(b => b.Stretches.Any(s => s.Shape is not null)))
+            Figure(() => BreakEvenChart.Write(markup, plan, breakEven, isFile: false));
+    }
+
+    private void Options()
+    {
+        Figure(() => OptionSheet.Write(markup, plan, study, isFile: false));
+        var table = HtmlTable.Open(markup, "option", "switches", $"#{plan.Currency} to buy", $"#{plan.Currency} over the years", "#no less than",
+            "#gap", "#power", "#rack units");
+        foreach (var option in study.Answer.Options)
+        {
+            table.Row(FabricShapes.Title(option.Shape), string.Join("; ", option.Switches.Select(FabricWords.Switches)),
+                Numerals.Grouped(option.Price.Units, 2), Numerals.Grouped(option.PriceOverYears.Units, 2),
+                Numerals.Grouped(option.LowerBound.Units, 2), option.Gap.ToString(), Numerals.Grouped((decimal)option.Watts.Value) + " W",
+                Numerals.Grouped(option.RackUnits));
+        }
+        table.Close();
+        foreach (var lost in study.Answer.Lost) markup.Element("p", $"{FabricShapes.Title(lost.Shape)} lost: {lost.Reason}.");
+    }
+
+    private void Nothing()
+    {
+        markup.Element("p", "Nothing fits.", ("class", "alert"));
+        foreach (var conflict in study.Conflicts)
+            markup.Element("p", "Not to be had together: " + string.Join("; ", conflict.Select(w => $"{w.Key} {w.Text}")) + ".");
+        var table = HtmlTable.Open(markup, "wish", "wanted", "possible, the others kept", "by");
+        foreach (var relaxation in study.Relaxations)
+            table.Row(relaxation.Wish.Key, relaxation.Wish.Text, relaxation.Possible ?? "not by this wish alone", relaxation.By);
+        table.Close();
+    }
+
+    private void Figure(Action draw)
+    {
+        markup.Open("figure");
+        draw();
+        markup.Close();
+    }
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>Finds for each wish the smallest giving way that makes a fabric possible while the others are kept, by solving.</summary>
+/// <param name="wanted">What is wanted and not possible.</param>
+/// <param name="conflicts">The sets of wishes that cannot be had together: a wish outside any of them cannot give way enough.</param>
+/// <param name="solve">Designs that keep everything asked for; none when nothing does.</param>
+public sealed class Relaxations(
+    WantedFabric wanted, ImmutableArray<ImmutableArray<Wish>> conflicts, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve)
+{
+    private const int MostSteps = 60;
+    private const int PerMille = 1000;
+
+    /// <summary>One answer a wish, in the order of the wishes; growth is answered beside the hosts it raises.</summary>
+    public ImmutableArray<Relaxation> All()
+    {
+        var answers = ImmutableArray.CreateBuilder<Relaxation>();
+        foreach (var wish in WishList.Of(wanted))
+        {
+            answers.Add(Of(wish));
+            if (wish.Key == WishList.Hosts && wanted.Growth.Value > 0 && wanted.Years > 0) answers.Add(Growth(wish));
+        }
+        return answers.ToImmutable();
+    }
+
+    private Relaxation Of(Wish wish)
+    {
+        if (!conflicts.All(c => c.Any(w => w.Key == wish.Key))) return new Relaxation(wish, null, "");
+        if (Loosenings.Of(wanted, wish) is { } loosening) return Moved(wish, loosening);
+        return wish.Key switch
+        {
+            WishList.Hosts => Fewer(wish),
+            WishList.Tiers => First(wish, Up(wanted.MostTiers ?? 0, 3), t => wanted with { MostTiers = t }, t => Numerals.Whole(t)),
+            WishList.Survive => First(wish, Down(wanted.Survive, 0), f => wanted with { Survive = f }, f => Numerals.Whole(f)),
+            WishList.Planes => First(wish, Down(wanted.Planes, 1), p => wanted with { Planes = p }, p => Numerals.Whole(p)),
+            WishList.Rails => First(wish, [1], r => wanted with { Rails = r }, _ => "none"),
+            WishList.FormFactors => Joined(wish, wanted with { FormFactors = [] }, n => n.FormFactors.Except(wanted.FormFactors)),
+            WishList.UplinkRates => Joined(wish, wanted with { UplinkRates = [] },
+                n => n.UplinkRates.Except(wanted.UplinkRates).Select(r => r.ToString())),
+            WishList.Shapes => Joined(wish, wanted with { Shapes = [] }, n => new[] { FabricShapes.Word(n.Shape) }),
+            _ => new Relaxation(wish, null, ""),
+        };
+    }
+
+    /// <summary>The least limit that is possible: halves the stretch between what is not possible and what is known to be, then asks for
+    /// strictly less than the best known until nothing is found.</summary>
+    private Relaxation Moved(Wish wish, Loosening loosening)
+    {
+        if (Least(solve(loosening.With(null)), loosening) is not { } best) return new Relaxation(wish, null, "");
+        var impossible = loosening.Stated;
+        for (var step = 0; step < MostSteps; step++)
+        {
+            var known = loosening.Value(best);
+            var middle = (impossible + known) / 2;
+            if (known - impossible <= loosening.Step + loosening.Step) middle = known - loosening.Step;
+            if (middle <= impossible) break;
+            if (Least(solve(loosening.With(middle)), loosening) is { } nearer) best = nearer;
+            else impossible = middle;
+        }
+        return new Relaxation(wish, loosening.Words(best), best.Name);
+    }
+
+    private static FabricNeeds? Least(ImmutableArray<FabricNeeds> designs, Loosening loosening) =>
+        designs.IsEmpty ? null : designs.MinBy(loosening.Value);
+
+    /// <summary>The most hosts that are possible; with several kinds all give way in proportion.</summary>
+    private Relaxation Fewer(Wish wish)
+    {
+        var stated = wanted.Hosts.Sum(h => h.Count);
+        var (possible, tooMany) = (0, stated);
+        FabricNeeds? best = null;
+        while (tooMany - possible > 1)
+        {
+            var middle = possible + ((tooMany - possible) / 2);
+            var designs = solve(wanted with { Hosts = HostShares.Of(wanted.Hosts, middle) });
+            if (designs.IsEmpty)
+            {
+                tooMany = middle;
+                continue;
+            }
+            (possible, best) = (middle, designs[0]);
+        }
+        return best is null ? new Relaxation(wish, null, "") : new Relaxation(wish, Numerals.Whole(possible), best.Name);
+    }
+
+    /// <summary>The most growth that is possible, to a tenth of a per cent.</summary>
+    private Relaxation Growth(Wish hosts)
+    {
+        var wish = hosts with { Key = "growth", Text = wanted.Growth.ToString() };
+        if (!conflicts.All(c => c.Any(w => w.Key == hosts.Key))) return new Relaxation(wish, null, "");
+        var (possible, tooMuch) = (-1, (int)Math.Ceiling(wanted.Growth.Value * PerMille));
+        FabricNeeds? best = null;
+        while (tooMuch - possible > 1)
+        {
+            var middle = possible + ((tooMuch - possible) / 2);
+            var designs = solve(wanted with { Growth = Share.From((double)middle / PerMille) });
+            if (designs.IsEmpty) tooMuch = middle;
+            else (possible, best) = (middle, designs[0]);
+        }
+        return best is null
+            ? new Relaxation(wish, null, "")
+            : new Relaxation(wish, Share.From((double)possible / PerMille).ToString(), best.Name);
+    }
+
+    private Relaxation First(Wish wish, IEnumerable<int> values, Func<int, WantedFabric> with, Func<int, string> words)
+    {
+        foreach (var value in values)
+            if (solve(with(value)) is [var best, ..]) return new Relaxation(wish, words(value), best.Name);
+        return new Relaxation(wish, null, "");
+    }
+
+    /// <summary>What has to be allowed beside: the fewest things, then the cheapest design.</summary>
+    private Relaxation Joined(Wish wish, WantedFabric dropped, Func<FabricNeeds, IEnumerable<string>> beside)
+    {
+        var best = solve(dropped).MinBy(n => (beside(n).Count(), n.PriceOverYears));
+        return best is null
+            ? new Relaxation(wish, null, "")
+            : new Relaxation(wish, "also " + string.Join(", ", beside(best)), best.Name);
+    }
+
+    private static IEnumerable<int> Up(int above, int most) => Enumerable.Range(above + 1, Math.Max(0, most - above));
+
+    private static IEnumerable<int> Down(int below, int least) => Enumerable.Range(1, Math.Max(0, below - least)).Select(i => below - i);
+}

@@ -1,0 +1,25 @@
+using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>The cheapest option of a question, told apart by its shape and its models and not by how many of them there are.</summary>
+/// <param name="Shape">Its shape; null where nothing fits.</param>
+/// <param name="Name">What its switches are; empty where nothing fits.</param>
+/// <param name="Option">The option; null where nothing fits.</param>
+internal sealed record Winner(FabricShape? Shape, string Name, FabricOption? Option)
+{
+    /// <summary>Its price over the years.</summary>
+    public Money Cost => Option?.PriceOverYears ?? Money.Zero;
+
+    /// <summary>The best of an answer.</summary>
+    public static Winner Of(SizingAnswer answer) => answer.Options is [var best, ..]
+        ? new Winner(best.Shape, FabricShapes.Word(best.Shape) + ", " + string.Join(" under ", best.Switches.Select(Models).Distinct()), best)
+        : new Winner(null, "", null);
+
+    /// <summary>Whether two are the same option, however many switches each takes.</summary>
+    public bool IsLike(Winner other) => Shape == other.Shape && Name == other.Name;
+
+    private static string Models(SwitchUse use) =>
+        use.Model.Name + string.Concat(use.Cards.Select(c => c.Name).Distinct().Select(c => " with " + c));
+}

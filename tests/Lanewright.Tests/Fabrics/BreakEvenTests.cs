@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Fabrics;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Wanted;
+
+namespace Lanewright.Tests.Fabrics;
+
+/// <summary>What would change the answer: every change reported is asked again just below and just above, from scratch.</summary>
+public sealed class BreakEvenTests
+{
+    private const string Question =
+        "{ hosts: { host: { count: 256, rate: 200G } }, oversubscription: '3:1', growth: 20 %, energy-price: 0.2, shapes: leaf-spine }";
+
+    private static readonly string[] Models = ["fixed-32x400", "fixed-64x400", "fixed-64x800-dd"];
+
+    /// <summary>A few switches of the shipped catalogue, so that asking again from scratch stays quick.</summary>
+    private static readonly Lazy<(FinderContext Context, WantedFabric Wanted, ImmutableArray<BreakEven> Found)> Asking = new(() =>
+    {
+        var (plan, study) = Asked.Study(Asked.Question(Question));
+        var items = plan.Catalogue.Items.Where(i => i is not DeviceModel { Kind: not DeviceKind.Host } || Models.Contains(i.Name));
+        var context = new FinderContext(plan.Standards, new Catalogue(items), plan.Policy);
+        return (context, study.Wanted, BreakEvens.Of(study.Wanted, context));
+    });
+
+    [Fact]
+    public void EveryQuantity_IsAnswered() =>
+        Assert.Equal(Enum.GetValues<BreakEvenQuantity>(), Asking.Value.Found.Select(b => b.Quantity));
+
+    [Theory]
+    [InlineData(BreakEvenQuantity.ModulePrice)]
+    [InlineData(BreakEvenQuantity.EnergyPrice)]
+    [InlineData(BreakEvenQuantity.Growth)]
+    [InlineData(BreakEvenQuantity.Oversubscription)]
+    [InlineData(BreakEvenQuantity.Hosts)]
+    public void Change_IsOneWhenAskedAgain(BreakEvenQuantity quantity)
+    {
+        var breakEven = Asking.Value.Found.Single(b => b.Quantity == quantity);
+        Assert.Contains(breakEven.Stretches, s => breakEven.Now >= s.From && breakEven.Now <= s.To);
+        Assert.All(breakEven.Stretches, s => Assert.True(s.From <= s.To));
+        foreach (var (below, above) in breakEven.Stretches.Zip(breakEven.Stretches.Skip(1)))
+        {
+            Assert.True(below.To <= above.From);
+            Assert.NotEqual((below.Shape, below.Name), (above.Shape, above.Name));
+            Assert.Equal(below.Name, NameAt(quantity, below.To, -1));
+            Assert.Equal(above.Name, NameAt(quantity, above.From, 1));
+        }
+    }
+
+    [Fact]
+    public void Quantities_HaveChangesToHoldAgainst() =>
+        Assert.True(Asking.Value.Found.Count(b => b.Stretches.Length > 1) >= 3, "a question that nothing changes proves nothing");
+
+    /// <summary>The winner a little to one side of a value, worked out without any search.</summary>
+    private static string NameAt(BreakEvenQuantity quantity, decimal value, int side)
+    {
+        var (context, wanted, _) = Asking.Value;
+        // Module prices are rounded to hundredths, which moves a corner by a thousandth or so.
+        var beside = value * (1 + (side * 0.002m));
+        var answer = quantity switch
+        {
+            BreakEvenQuantity.ModulePrice => new Sizing(BreakEvens.WithModulePrice(context, beside)).Of(wanted),
+            BreakEvenQuantity.EnergyPrice => new Sizing(context).Of(BreakEvens.WithEnergyPrice(wanted, beside)),
+            BreakEvenQuantity.Growth => new Sizing(context).Of(BreakEvens.WithGrowth(wanted, (int)(value * 100))),
+            BreakEvenQuantity.Hosts => new Sizing(context).Of(BreakEvens.WithHosts(wanted, (int)value)),
+            _ => new Sizing(context).Of(wanted with { Oversubscription = [Near(value, side)] }),
+        };
+        return Words(answer);
+    }
+
+    /// <summary>A ratio a little below or above a value, in ten-thousandths.</summary>
+    private static Ratio Near(decimal value, int side) => new((long)Math.Round(value * 10_000) + side, 10_000);
+
+    private static string Words(SizingAnswer answer) => answer.Options is [var best, ..]
+        ? FabricShapes.Word(best.Shape) + ", " + string.Join(" under ", best.Switches.Select(s => s.Model.Name).Distinct())
+        : "";
+}

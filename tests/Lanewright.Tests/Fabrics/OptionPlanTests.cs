@@ -1,0 +1,91 @@
+using System.Text;
+using Lanewright.Deliverables.Fabrics;
+using Lanewright.Engineering.Cost;
+using Lanewright.Engineering.Fabrics;
+using Lanewright.Findings;
+using Lanewright.Model;
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+
+namespace Lanewright.Tests.Fabrics;
+
+/// <summary>An option written as a plan is judged by the rules of plans, and comes to what the option said to the hundredth: the figures
+/// of the option come from the sizing engine, those of the plan from binding, choice and tally, which know nothing of it.</summary>
+public sealed class OptionPlanTests
+{
+    public static TheoryData<string> Questions => new(
+        "{ hosts: { host: { count: 1024, rate: 200G } }, oversubscription: '3:1' }",
+        "{ hosts: { host: { count: 1000, rate: 200G, per-rack: 12 } }, oversubscription: '3:1', growth: 20 %, years: 4, energy-price: 0.2 }",
+        "{ hosts: { host: { count: 96, rate: 100G } } }",
+        "{ hosts: { host: { count: 40, rate: 100G, ports: 2 } }, survive: 1 }",
+        "{ hosts: { host: { count: 256, rate: 400G } } }",
+        "{ hosts: { host: { count: 300, rate: 25G, ports: 2 } }, oversubscription: '3:1', survive: 1 }",
+        "{ hosts: { host: { count: 48, rate: 10G } }, oversubscription: '5:2' }",
+        "{ hosts: { a: { count: 200, rate: 100G }, b: { count: 100, rate: 200G, ports: 2, per-rack: 8 } }, oversubscription: '3:1' }",
+        "{ hosts: { host: { count: 512, rate: 200G, ports: 2 } }, planes: 2, oversubscription: '2:1' }",
+        "{ hosts: { host: { count: 64, rate: 400G, ports: 8, per-rack: 2, model: accelerator-8u, cards: nic-2x400 x4 } }, rails: 8 }",
+        "{ hosts: { host: { count: 3000, rate: 100G } }, oversubscription: ['3:1', '1:1'], shapes: [three-tier, leaf-spine] }");
+
+    [Theory]
+    [MemberData(nameof(Questions))]
+    public void WrittenOption_CompilesToWhatTheOptionSaid(string question)
+    {
+        var (plan, study) = Asked.Study(Asked.Question(question));
+        Assert.NotEmpty(study.Answer.Options);
+        foreach (var option in study.Answer.Options) HoldsWhatItSaid(plan, option);
+    }
+
+    [Fact]
+    public void WrittenOption_KeepsPolicyCatalogueHallAndWhatStays()
+    {
+        const string block = """
+            lanewright: 1
+            name: lab
+            catalogue: prices.yaml
+            policy: { spares: 5 %, contingency: 12 %, service: 1 m, forbid: [AOC], connection-loss: 0.3 dB }
+            racks: { wide: { units: 42, width: 800 mm } }
+            sites: { s: { halls: { "north hall": { pathway-height: 3 m, rows: {
+              A: { racks: 9, rack: wide, x: 1.3 m }, B: { racks: 9, rack: wide, y: 4 m }, S: { racks: 3, rack: wide, y: 8 m } } } } } }
+            devices: { old: { model: fixed-64x400, count: 1, existing: yes } }
+            wanted:
+              hosts: { node: { count: 120, rate: 200G, per-rack: 8 } }
+              oversubscription: 2:1
+              racks: ["north hall/A", "north hall/B"]
+              spine-racks: north hall/S
+              reuse: old
+            # file: prices.yaml
+            modules:
+              own-400g: { title: own, form-factor: QSFP-DD, applications: "400GAUI-8>400GBASE-DR4", power: 9 W, price: 77.77 }
+            """;
+        var (plan, study) = Asked.Study(Asked.Plan(block));
+        Assert.NotEmpty(study.Answer.Options);
+        foreach (var option in study.Answer.Options) HoldsWhatItSaid(plan, option, "\n# file: prices.yaml" + block.Split("# file: prices.yaml")[1]);
+    }
+
+    private static void HoldsWhatItSaid(Plan plan, FabricOption option, string beside = "")
+    {
+        using var stream = new MemoryStream();
+        OptionPlan.Write(plan, option, path => path, stream);
+        var text = Encoding.UTF8.GetString(stream.ToArray());
+        var judged = PlanBlock.Compile(text + beside);
+        Assert.False(judged.HasErrors, $"{option.Shape}\n{Expect.Text(judged)}\n{text}");
+        Assert.DoesNotContain(judged.Findings, f => f.Severity == Severity.Warning);
+        var designed = Expect.Designed(judged);
+        Assert.Equal(
+            option.Switches.GroupBy(s => s.Model.Name).Select(g => $"{g.Key} {g.Sum(s => s.Count)}").Order(),
+            designed.Plan.Devices.Groups.Where(g => g.Model.Kind != DeviceKind.Host)
+                .GroupBy(g => g.Model.Name).Select(g => $"{g.Key} {g.Sum(d => d.Count)}").Order());
+        Assert.Equal(option.HostPorts + option.FabricLinks, designed.Plan.Links.Count);
+        Assert.Equal(Parts(option.ModulesByModel), Parts<ModuleModel>(designed.Parts));
+        Assert.Equal(Parts(option.CablesByModel), Parts<CableItem>(designed.Parts));
+        Assert.Equal(Parts(option.SmallParts), Parts<SundryModel>(designed.Parts));
+        Assert.Equal(option.Modules, designed.Parts.Where(p => p.Item is ModuleModel).Sum(p => p.Needed));
+        Assert.Equal(option.Price, designed.Parts.Aggregate(Money.Zero, (sum, p) => sum + p.Total));
+    }
+
+    private static IEnumerable<string> Parts(IEnumerable<FabricPart> parts) =>
+        parts.Select(p => $"{p.Item.Name} {p.Length} {p.Count} {p.ToBuy}").Order();
+
+    private static IEnumerable<string> Parts<T>(IEnumerable<PartLine> lines) =>
+        lines.Where(l => l.Item is T).Select(l => $"{l.Item.Name} {l.Length} {l.Needed} {l.ToBuy}").Order();
+}
