@@ -229,8 +229,8 @@ public sealed class Mating
         }
     }
 
-    /// <summary>The most loss there may be from one to the other. On single mode an attenuator stands before one receiver, and the budget of
-    /// that direction decides; on multimode there is none, and the channel has its own limit. Null when nothing is known.</summary>
+    /// <summary>The most loss there may be from one to the other. On single mode an attenuator stands before one receiver, and the budget
+    /// of that direction decides; on multimode there is none, and the channel has its own limit. Null when nothing is known.</summary>
     private double? MostLoss(InterfaceType tx, InterfaceType rx)
     {
         var fibres = standards.Fibres.Where(f => f.Kind == tx.FibreKind && (way.Fibre is null || f == way.Fibre)).ToList();
