@@ -62,7 +62,8 @@ internal static partial class DocumentFolder
 
     private static void Place(string path) => File.Move(path + Beside, path, overwrite: true);
 
-    /// <summary>Drawings of classes and demands that the plan no longer has would be built from; other files in the folder are not ours.</summary>
+    /// <summary>Drawings of classes and demands that the plan no longer has would be built from; other files in the folder are not
+    /// ours.</summary>
     private static void DropOldDrawings(string folder, IReadOnlyList<Deliverable> documents)
     {
         var drawings = Path.Combine(folder, "drawings");

@@ -12,6 +12,7 @@ root.Subcommands.Add(MateCommand.Create());
 root.Subcommands.Add(SizeCommand.Create());
 root.Subcommands.Add(ExplainCommand.Create());
 root.Subcommands.Add(StandardsCommand.Create());
+root.Subcommands.Add(CatalogueCommand.Create());
 root.Subcommands.Add(SchemaCommand.Create());
 root.Subcommands.Add(NewCommand.Create());
 return CommandRunner.Run(root, args);

@@ -180,9 +180,15 @@ internal sealed class LinkCommand
         if (far is not null && near is null) throw new UsageFault("--far-cage needs --cage");
         var candidates = question.Answer(near, far);
         if (parsed.GetValue(json)) Screen.Document(stream => AnswersJson.Write(candidates, stream));
+        else if (candidates.IsEmpty) Screen.Line($"no way of the shipped catalogue carries {wanted}" + OverWhat(parsed));
         else Print(candidates);
         return candidates.Any(s => s.Verdict != Verdict.Fail) ? ExitCodes.NoErrors : ExitCodes.ErrorsFound;
     }
+
+    private string OverWhat(ParseResult parsed) =>
+        (parsed.GetValue(medium) is { } name ? " over " + name : "")
+        + (parsed.GetValue(cage) is { } text ? $" in a {text} cage" : "")
+        + "; 'lanewright catalogue' lists what there is";
 
     private Model.Links.LinkStatement Statement(ParseResult parsed, BitRate wanted)
     {

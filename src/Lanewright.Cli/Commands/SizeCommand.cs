@@ -75,6 +75,8 @@ internal sealed class SizeCommand
         var files = new DiskFiles();
         if (path is not null && files.Read(path) is null)
             throw new UsageFault($"the plan '{path}' cannot be read: it does not exist, is too large or is no UTF-8 text");
+        if (path is null && wanted.Values(parsed, "count").Length > 0 && wanted.Values(parsed, "rate").IsEmpty)
+            throw new UsageFault("--host-rate is missing: the rate of each port of a host, such as 200G");
         var sized = Screen.WithProgress(step => Compilation.Size(files, path, question, withBreakEvens, step));
         var ofFlags = sized.Findings.FirstOrDefault(f => f.Severity == Severity.Error && f.Span.Path == WantedOptions.Source);
         if (ofFlags is not null) throw new UsageFault(Words(parsed, ofFlags));

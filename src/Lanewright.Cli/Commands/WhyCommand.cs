@@ -60,7 +60,8 @@ internal static class WhyCommand
             ["", "way", "medium", "verdict", currency + " a link", "W a link", "lost by"],
             choice.Candidates.Select(s => (IReadOnlyList<string>)
             [
-                s.Name == choice.Chosen?.Name ? "taken" : "", s.Name, s.MediumName, Checks.Word(s.Verdict),
+                s.Name != choice.Chosen?.Name ? "" : choice.Verdict == Verdict.Fail ? "nearest" : "taken",
+                s.Name, s.MediumName, Checks.Word(s.Verdict),
                 s.Price.ToString(), s.Power.Value.ToString("0.##"),
                 LostBy.Reason(s, choice.Winner, currency),
             ]));
@@ -82,7 +83,9 @@ internal static class WhyCommand
         writer.WriteString("class", Identifiers.Class(choice.Class.Index, 0));
         writer.WriteString("set", choice.Class.SetNames);
         writer.WriteNumber("count", choice.Class.Count);
-        writer.WriteString("chosen", choice.Chosen?.Name ?? "");
+        var isFailing = choice.Verdict == Verdict.Fail;
+        writer.WriteString("chosen", isFailing ? "" : choice.Chosen?.Name ?? "");
+        writer.WriteString("nearest", isFailing ? choice.Chosen?.Name ?? "" : "");
         writer.WriteString("smallestChange", choice.Verdict == Verdict.Fail ? SmallestChange.Of(plan, choice) ?? "" : "");
         writer.WriteStartArray("candidates");
         foreach (var candidate in choice.Candidates)

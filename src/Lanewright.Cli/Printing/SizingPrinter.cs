@@ -35,6 +35,7 @@ internal static class SizingPrinter
             Row("cables", o => Numerals.Grouped(o.Cables)),
             Row(currency + " to buy", o => Numerals.Grouped(o.Price.Units, 2)),
             Row(currency + " over the years", o => Numerals.Grouped(o.PriceOverYears.Units, 2)),
+            Row("dearer than the cheapest by", o => Numerals.Grouped((o.PriceOverYears - options[0].PriceOverYears).Units, 2)),
             Row("no less than", o => Numerals.Grouped(o.LowerBound.Units, 2)),
             Row("proven gap", o => o.Gap.ToString()),
             Row("W", o => Numerals.Grouped((decimal)o.Watts.Value)),

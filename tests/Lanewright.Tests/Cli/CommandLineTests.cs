@@ -15,6 +15,11 @@ public sealed class CommandLineTests
     [InlineData("standards 400GBASE-DR4")]
     [InlineData("standards --rate 400G --medium OS2 --reach 2km")]
     [InlineData("standards --find 0x0C --table module-codes")]
+    [InlineData("catalogue")]
+    [InlineData("catalogue --kind switch --rate 400G --form-factor QSFP-DD")]
+    [InlineData("catalogue m-400g-dr4-dd")]
+    [InlineData("catalogue --find MPO-16 --json")]
+    [InlineData("catalogue --plan examples/kestrel-bay --kind cord")]
     [InlineData("schema")]
     [InlineData("schema --catalogue")]
     [InlineData("check examples/kestrel-bay")]
@@ -31,6 +36,7 @@ public sealed class CommandLineTests
     [InlineData("link --type 400GBASE-DR4 --length 501m")]
     [InlineData("link --rate 400G --medium DAC --length 30m")]
     [InlineData("mate 400GBASE-FR4 100G-CWDM4")]
+    [InlineData("link --rate 1T --length 5m")]
     public void AnswersNoWithOne(string arguments) => Assert.Equal(1, Program.Run(arguments).Code);
 
     [Theory]
@@ -47,6 +53,10 @@ public sealed class CommandLineTests
     [InlineData("mate 400GBASE-DR4 QSFPDD/400GBASE-DR4")]
     [InlineData("explain LW9999")]
     [InlineData("standards --table nothing")]
+    [InlineData("catalogue --kind toaster")]
+    [InlineData("catalogue --form-factor QSFP29")]
+    [InlineData("catalogue m-400g-dr5-dd")]
+    [InlineData("catalogue --plan no-such-plan.yaml")]
     [InlineData("standards 400GBASE-XY")]
     [InlineData("why examples/kestrel-bay nothing")]
     [InlineData("new examples")]
@@ -153,6 +163,39 @@ public sealed class CommandLineTests
         var reason = never.RootElement.GetProperty("reasons")[0];
         Assert.Equal("LW2101", reason.GetProperty("code").GetString());
         Assert.NotEmpty(reason.GetProperty("text").GetString()!);
+    }
+
+    [Fact]
+    public void RateThatNothingCarries_IsSaid() =>
+        Assert.StartsWith("no way of the shipped catalogue carries 1000G over OS2",
+            Program.Run("link --rate 1T --medium OS2 --length 5m").Output, StringComparison.Ordinal);
+
+    [Fact]
+    public void Why_CallsAFailingWayNearest()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            var plan = Path.Combine(folder, "plan.yaml");
+            File.WriteAllText(plan, """
+                lanewright: 1
+                devices: { a: { model: fixed-32x100, count: 2 }, b: { model: fixed-32x100, count: 2 } }
+                links:
+                  bad: { from: a-1, to: b-1, rate: 100G, medium: [DAC, AEC], length: 12 m }
+                  good: { from: a-2, to: b-2, rate: 100G, length: 2 m }
+                """);
+            Assert.Contains("nearest", Program.Run($"why {plan} bad").Output, StringComparison.Ordinal);
+            Assert.DoesNotContain("taken", Program.Run($"why {plan} bad").Output, StringComparison.Ordinal);
+            Assert.Contains("taken", Program.Run($"why {plan} good").Output, StringComparison.Ordinal);
+            using var json = Json($"why {plan} bad --json");
+            var choice = json.RootElement.GetProperty("classes")[0];
+            Assert.Equal("", choice.GetProperty("chosen").GetString());
+            Assert.Equal(choice.GetProperty("candidates")[0].GetProperty("name").GetString(), choice.GetProperty("nearest").GetString());
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     [Fact]

@@ -34,6 +34,16 @@ public sealed class ReportTests
     }
 
     [Fact]
+    public void PlanWithoutAFault_IsNotHeadedByOne()
+    {
+        var judged = Delivered.Plan("l: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 100 m }");
+        Assert.DoesNotContain(judged.Findings, f => f.Severity != Lanewright.Findings.Severity.Advice);
+        var heading = Delivered.Xml(judged, "report.html").Descendants(Delivered.Html + "h2")
+            .First(h => (string?)h.Attribute("id") == "findings");
+        Assert.Equal("What was found", heading.Value);
+    }
+
+    [Fact]
     public void Errors_ComeBeforeWarningsBeforeAdvice()
     {
         var headings = Delivered.Xml(Delivered.Plan(Mixed), "report.html").Descendants(Delivered.Html + "h3").Select(h => h.Value).Take(3)

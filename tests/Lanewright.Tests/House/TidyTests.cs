@@ -140,6 +140,11 @@ public sealed partial class TidyTests
         ("HostSending.cs", 1e-9), // rounding of the last places
         ("PathLatency.cs", 30), // how much is searched, as a power of two
         ("PathBlock.cs", 16), // destinations a pass: a row of four vector registers
+        ("PathCounts.cs", 1e100), // far below what a double holds
+        ("LoadSolver.cs", 16), // shares of work
+        ("HoseWorstCase.cs", 16), // shares of work
+        ("Transportation.cs", 40), // bits of a fraction
+        ("HashCollisions.cs", 1000), // a bound on work
         ("Mixing.cs", 0x9E3779B97F4A7C15), // a hash: two to the 64th over the golden ratio
         ("Mixing.cs", 32), // half of 64 bits
         ("Orbits.cs", 20_000), // bounds on work

@@ -10,7 +10,7 @@ namespace Lanewright.Tests.Load;
 public sealed class FailureTests
 {
     [Fact]
-    public void SweepByClasses_IsTheSweepOneByOne() => Gen.Select(RandomFabrics.Any, Gen.Int[0, 3], Gen.Bool).Sample(d =>
+    public void SweepByClasses_IsTheSweepOneByOne() => Gen.Select(RandomFabrics.Any, Gen.Int[0, 4], Gen.Bool).Sample(d =>
     {
         var (fabric, choice, perHop) = d;
         var rule = perHop ? SplitRule.PerHop : SplitRule.PathWeighted;

@@ -8,7 +8,7 @@ namespace Lanewright.Tests.Load;
 public sealed class LoadProperties
 {
     private static readonly Gen<(KnownFabric Fabric, int Traffic, SplitRule Rule)> Drawn = Gen.Select(
-        RandomFabrics.Any, Gen.Int[0, 3], Gen.Bool, (f, t, hop) => (f, t, hop ? SplitRule.PerHop : SplitRule.PathWeighted));
+        RandomFabrics.Any, Gen.Int[0, 4], Gen.Bool, (f, t, hop) => (f, t, hop ? SplitRule.PerHop : SplitRule.PathWeighted));
 
     private static readonly Gen<(KnownFabric Fabric, int Pick, int Count, int First)> Outages =
         Gen.Select(RandomFabrics.Any, Gen.Int[0, 99], Gen.Int[1, 3], Gen.Int[0, 2]);
@@ -125,6 +125,35 @@ public sealed class LoadProperties
         for (var side = 0; side < sums.Length; side++) Assert.Equal(expected[side], sums[side], 1e-9);
         Assert.Equal(after.UnroutedGigabits, before.UnroutedGigabits, 1e-9);
         Assert.Equal(after.MaxUtilisation.Value, before.MaxUtilisation.Value, 1e-9);
+    });
+
+    [Fact]
+    public void LinksThatAreLost_LeaveAllOtherPathsOneByOne() => Gen.Select(Drawn, Gen.Int[0, 99], Gen.Int[0, 99]).Sample(d =>
+    {
+        var ((fabric, choice, rule), one, two) = d;
+        bool IsInside(FabricLink link) => !fabric.Graph.Nodes[link.A].IsTerminal;
+        var inside = Enumerable.Range(0, fabric.Graph.Links.Length).Where(l => IsInside(fabric.Graph.Links[l])).ToArray();
+        if (inside.Length == 0) return;
+        var outage = Outage.OfLink(inside[one % inside.Length], 1 + (one % 2)).With(Outage.OfLink(inside[two % inside.Length]));
+        var hurt = fabric.Graph.Without(outage);
+        var traffic = RandomFabrics.Traffic(fabric, choice);
+        var loads = LoadSolver.OnShortestPaths(hurt, traffic, rule);
+        var (sides, unrouted) = new PathByPath(hurt).Loads(Demand(fabric.Graph, traffic), rule == SplitRule.PerHop);
+        AssertSides(sides, loads);
+        Assert.Equal(unrouted, loads.UnroutedGigabits, 1e-9);
+    });
+
+    [Fact]
+    public void Demand_OfAllKinds_AddsUpToItsTotal() => Drawn.Sample(d =>
+    {
+        var traffic = RandomFabrics.Traffic(d.Fabric, d.Traffic);
+        var demand = Demand(d.Fabric.Graph, traffic);
+        var nodes = Enumerable.Range(0, d.Fabric.Graph.Nodes.Length).ToList();
+        Assert.Equal(nodes.Sum(from => nodes.Sum(to => demand(from, to))), traffic.TotalGigabits, 1e-9);
+        // No host sends more than its rate, whatever it is spread over.
+        if (d.Traffic > 1) return;
+        foreach (var terminal in d.Fabric.Terminals)
+            Assert.True(nodes.Sum(to => demand(terminal.Node, to)) <= terminal.Gigabits + 1e-9);
     });
 
     [Fact]

@@ -36,6 +36,18 @@ public sealed class SymmetryTests
     public void HoffmanSingleton_HasOneClassOfLinks() =>
         Assert.Equal([175, 50], Sizes(SymmetryClasses.Of(KnownFabric.SlimFly(5, 4).Graph).LinkClasses));
 
+    /// <summary>2q^2 switches with (3q - d)/2 links each, no two more than two apart; Besta, Hoefler, SC 2014, `memory`.</summary>
+    [Theory]
+    [InlineData(7, 98, 11)]
+    [InlineData(13, 338, 19)]
+    public void SlimFly_IsRegularAndTwoStepsWide(int q, int switches, int radix)
+    {
+        var fabric = KnownFabric.SlimFly(q, 1);
+        Assert.Equal((switches, switches * radix / 2), (fabric.Switches, fabric.FabricLinks));
+        Assert.Equal(2 + 2, HopCounts.Of(fabric.Graph)?.Longest);
+        Assert.True(Sizes(SymmetryClasses.Of(fabric.Graph).LinkClasses).Count() <= 7);
+    }
+
     [Fact]
     public void RingsOfSixAndThree_StayApart()
     {
@@ -49,8 +61,7 @@ public sealed class SymmetryTests
     }
 
     /// <summary>Two strongly regular graphs with parameters (16, 6, 2, 2) that are not isomorphic: the rook's graph of a 4 by 4 board,
-    /// and
-    /// Shrikhande's (1959), `memory`. Counting neighbours, and neighbours of neighbours, cannot tell them apart.</summary>
+    /// and Shrikhande's (1959), `memory`. Counting neighbours, and neighbours of neighbours, cannot tell them apart.</summary>
     [Fact]
     public void StronglyRegularTwins_StayApart()
     {

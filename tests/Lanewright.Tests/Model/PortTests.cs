@@ -40,7 +40,8 @@ public sealed class PortTests
     public void Label_NamesThePortAsPrinted()
     {
         var plan = Plan("sites: { s: { halls: { h: { rows: { A: { racks: 1 } } } } } }\n"
-            + "devices: { a: { model: server-1u, cards: nic-2x100, racks: h/A, unit: 9 }, b: { model: fixed-32x400, racks: h/A, unit: 40 } }",
+            + "devices: { a: { model: server-1u, cards: nic-2x100, racks: h/A, unit: 9 }, "
+            + "b: { model: fixed-32x400, racks: h/A, unit: 40 } }",
             "{ from: a, to: { of: b, breakout: 4x100G }, pattern: each-to-each, count: 2, rate: 100G }");
         var labels = new PlaceLabels(plan);
         for (var link = 0; link < 2; link++)

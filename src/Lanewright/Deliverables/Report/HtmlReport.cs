@@ -70,7 +70,7 @@ public static class HtmlReport
         markup.Open("nav");
         (string, string)[] sizing = judged.Plan?.Wanted is null ? [] : [("sizing", "What fabric to buy")];
         (string, string)[] load = judged.Designed?.Load.Demands.IsEmpty != false ? [] : [(ReportLoad.Anchor, "What the network carries")];
-        foreach (var (target, words) in (IEnumerable<(string, string)>)[("findings", "What is wrong"), .. sizing, .. load,
+        foreach (var (target, words) in (IEnumerable<(string, string)>)[("findings", ReportFront.Heading), .. sizing, .. load,
             ("classes", "Classes of links"), ("parts", "Parts"), ("notes", "Notes")])
             markup.Inline("a", words, ("href", "#" + target));
         foreach (var way in drawn) markup.Inline("a", way.Name, ("href", "#" + way.Name));

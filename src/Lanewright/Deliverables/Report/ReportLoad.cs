@@ -6,14 +6,12 @@ using Lanewright.Rules;
 
 namespace Lanewright.Deliverables.Report;
 
-/// <summary>What the networks carry, whole and with something broken: a table of all demands, then each with its drawings.</summary>
+/// <summary>What the networks carry, whole and with something broken: a table of all demands, then the drawings of each, which
+/// list its fullest links and its failures.</summary>
 internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
 {
     /// <summary>The section's name on the page.</summary>
     public const string Anchor = "load";
-
-    private const int MostBusiest = 10;
-    private const int MostFailures = 12;
 
     /// <summary>Writes it; nothing for a plan without demands.</summary>
     public void Write()
@@ -54,40 +52,12 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
         markup.Open("figure", ("class", "ribbon"));
         FabricDrawing.Write(markup, study, id, isFile: false);
         markup.Close();
-        Busiest(study);
         if (FailureDrawing.CanDraw(study))
         {
             markup.Open("figure", ("class", "ladder"));
             FailureDrawing.Write(markup, study, id, isFile: false);
             markup.Close();
-            Failures(study);
         }
         markup.Close();
-    }
-
-    private void Busiest(DemandStudy study)
-    {
-        var busiest = study.Busiest(MostBusiest);
-        if (busiest.IsEmpty) return;
-        var table = HtmlTable.Open(markup, "fullest links", "#parallel", "#alike", "#rate", "#carried", "#in use");
-        foreach (var busy in busiest)
-            table.Row(
-                LoadWords.Link(study.Fabric.Map, busy), Numerals.Grouped(busy.Parallel), Numerals.Grouped(busy.ClassSize),
-                busy.Rate.ToString(), Numerals.Shown(busy.Gigabits, "Gb/s"), LoadWords.Percent(busy.Utilisation));
-        table.Close();
-    }
-
-    private void Failures(DemandStudy study)
-    {
-        var steps = FailureStep.Of(study);
-        var table = HtmlTable.Open(markup, "|when this fails", "for example", "#alike", "#fullest link", "#hosts cut off");
-        foreach (var step in steps.Take(MostFailures))
-            table.Row(LoadWords.Failure(step.Kind), step.Example, Numerals.Grouped(step.Size), LoadWords.Percent(step.Utilisation),
-                step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "");
-        table.Close();
-        if (steps.Length > MostFailures)
-            markup.Element("p",
-                $"{Numerals.Grouped(steps.Length - MostFailures)} more kinds of failure do less; 'lanewright load --json' lists all.",
-                ("class", "soft"));
     }
 }

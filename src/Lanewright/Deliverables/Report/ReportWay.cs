@@ -24,11 +24,9 @@ internal sealed class ReportWay(MarkupWriter markup, Plan plan, LinkWay way)
         markup.Open("section", ("class", "way"), ("id", way.Name));
         markup.Element("h2", $"{way.Name}: {solution.Name}");
         Lead();
-        // A tall drawing takes the next page, and what is short goes on this one.
-        var isTall = RibbonDrawing.IsTall(plan, way);
-        if (isTall) Settings();
-        Ribbon(isTall);
-        if (!isTall) Settings();
+        // What is short comes first: it fills the page that a drawing does not fit on.
+        Settings();
+        Ribbon(RibbonDrawing.IsTall(plan, way));
         Chance();
         Ladder();
         Comparisons();

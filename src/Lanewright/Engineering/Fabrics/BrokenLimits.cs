@@ -34,7 +34,7 @@ internal static class BrokenLimits
                 ? (design.Planes, design.Planes)
                 : (leaf.BlocksFor(demand.Finals[kind]) * ports, leaf.BlocksFor(demand.CountsIn(0)[kind]) * ports);
             units += (long)final * leaf.Build.Units;
-            price += start * leaf.Build.Price(demand.Free);
+            price += leaf.Build.Price(start, demand.Free);
             if (wanted.RackPower is { } power && leaf.Build.Maximum > power.Value)
                 return $"one {leaf.Build.Name} draws {Shown(leaf.Build.Maximum, "W")} and {power} are allowed in a rack";
             if (wanted.RackWeight is { } mass && leaf.Build.Weight > mass.Kilograms)
@@ -44,7 +44,7 @@ internal static class BrokenLimits
         {
             var pods = design.Core is null ? 1 : new PodPlan(demand, design).Count;
             units += (long)design.Planes * pods * upper.Count * upper.Build.Units;
-            price += (long)design.Planes * upper.Count * upper.Build.Price(demand.Free);
+            price += upper.Build.Price((long)design.Planes * upper.Count, demand.Free);
             if (design.Core is { } core) units += (long)design.Planes * upper.Count * core.Count * core.Build.Units;
         }
         if (wanted.RackUnits is { } most && units > most)

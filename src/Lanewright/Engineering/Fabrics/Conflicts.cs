@@ -3,16 +3,38 @@ using Lanewright.Model.Wanted;
 
 namespace Lanewright.Engineering.Fabrics;
 
-/// <summary>Tells which wishes cannot be had together.</summary>
+/// <summary>Tells which wishes cannot be had together. Designs are found only as they are needed: the minimal sets that all designs known
+/// so far break are asked for by themselves, and either one is answered with a design that keeps it, which joins the known ones, or
+/// nothing keeps it and it is a conflict, minimal because each of its parts is kept by some design.</summary>
 public static class Conflicts
 {
-    /// <summary>Every minimal set of wishes no candidate keeps, smaller sets first; none when some candidate keeps them all.</summary>
+    /// <summary>Every minimal set of wishes no design keeps, smaller sets first; none when some design keeps them all.</summary>
     /// <param name="wanted">What is wanted.</param>
-    /// <param name="candidates">Designs around the wishes; those that do not fit at all count for nothing.</param>
-    public static ImmutableArray<ImmutableArray<Wish>> Of(WantedFabric wanted, ImmutableArray<FabricNeeds> candidates)
+    /// <param name="solve">Designs that keep everything asked for; none when nothing does.</param>
+    public static ImmutableArray<ImmutableArray<Wish>> Of(WantedFabric wanted, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve)
     {
         var wishes = WishList.Of(wanted);
-        var broken = candidates.Where(c => c.Fits).Select(c => WishList.Broken(wishes, c));
-        return [.. ConflictSets.Of(wishes.Length, broken).Select(set => set.Select(i => wishes[i]).ToImmutableArray())];
+        var broken = new List<uint>();
+        var proven = new HashSet<uint>();
+        while (true)
+        {
+            var sets = ConflictSets.Of(wishes.Length, broken);
+            var open = sets.Select(Bits).Where(s => !proven.Contains(s)).ToList();
+            if (open.Count == 0) return [.. sets.Select(set => set.Select(i => wishes[i]).ToImmutableArray())];
+            var asked = open[0];
+            var designs = solve(WishList.Only(wanted, k => (asked & (1u << IndexOf(wishes, k))) != 0));
+            if (designs.IsEmpty) proven.Add(asked);
+            // A design that was asked for keeps what was asked, whatever else it breaks.
+            foreach (var design in designs) broken.Add(WishList.Broken(wishes, design) & ~asked);
+        }
     }
+
+    private static int IndexOf(ImmutableArray<Wish> wishes, string key)
+    {
+        for (var i = 0; i < wishes.Length; i++)
+            if (wishes[i].Key == key) return i;
+        return wishes.Length;
+    }
+
+    private static uint Bits(ImmutableArray<int> members) => members.Aggregate(0u, (set, m) => set | (1u << m));
 }

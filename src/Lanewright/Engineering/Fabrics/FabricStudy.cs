@@ -24,8 +24,9 @@ public sealed record FabricStudy(
         var answer = sizing.Of(wanted);
         if (answer.Options.IsEmpty)
         {
-            var relaxations = new Relaxations(wanted, question => [.. sizing.Of(question).Options.Select(o => o.Needs)]).All();
-            return new FabricStudy(wanted, answer, Fabrics.Conflicts.Of(wanted, sizing.Candidates(wanted)), relaxations, []);
+            ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
+            var conflicts = Fabrics.Conflicts.Of(wanted, Solve);
+            return new FabricStudy(wanted, answer, conflicts, new Relaxations(wanted, conflicts, Solve).All(), []);
         }
         return new FabricStudy(wanted, answer, [], [], withBreakEvens ? Fabrics.BreakEvens.Of(wanted, context) : []);
     }

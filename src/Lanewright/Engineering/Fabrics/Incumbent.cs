@@ -12,6 +12,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     /// <summary>Designs that cost more than this many times what their ports alone cost are not worth a search.</summary>
     private static readonly ImmutableArray<double> Depths = [1.25, 1.5, 2, 4, 8];
 
+    private readonly double budget = demand.Wanted.Budget is { } most ? (double)most.Hundredths + 1 : double.PositiveInfinity;
     private double depth = double.PositiveInfinity;
     private double skipped = double.PositiveInfinity;
     private int priced;
@@ -23,8 +24,9 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     /// <summary>Hundredths the best costs.</summary>
     public double Cost { get; private set; } = double.PositiveInfinity;
 
-    /// <summary>Hundredths from which on designs are not looked at: the best so far, or how deep the search goes just now.</summary>
-    public double Limit => Math.Min(Cost, depth);
+    /// <summary>Hundredths from which on designs are not looked at: the best so far, how deep the search goes just now, or what is more
+    /// than the budget.</summary>
+    public double Limit => Math.Min(Math.Min(Cost, depth), budget);
 
     /// <summary>Whether a design with a lower bound could still win.</summary>
     public bool CouldWin(double bound) => bound < Limit;
@@ -33,6 +35,11 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     /// everything could win.</summary>
     public void Deepen(double floor, Action search)
     {
+        if (Best is not null)
+        {
+            search();
+            return;
+        }
         foreach (var times in Depths)
         {
             depth = Math.Max(1, floor) * times;
@@ -85,6 +92,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     {
         var bound = Math.Min(Cost, skipped);
         if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? "the search was broken off" : "");
-        return ShapeResult.None(fault.Reason.Length > 0 ? fault.Reason : otherwise);
+        if (fault.Reason.Length > 0) return ShapeResult.None(fault.Reason);
+        return ShapeResult.None(double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
     }
 }

@@ -6,8 +6,10 @@ namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>Finds for each wish the smallest giving way that makes a fabric possible while the others are kept, by solving.</summary>
 /// <param name="wanted">What is wanted and not possible.</param>
+/// <param name="conflicts">The sets of wishes that cannot be had together: a wish outside any of them cannot give way enough.</param>
 /// <param name="solve">Designs that keep everything asked for; none when nothing does.</param>
-public sealed class Relaxations(WantedFabric wanted, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve)
+public sealed class Relaxations(
+    WantedFabric wanted, ImmutableArray<ImmutableArray<Wish>> conflicts, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve)
 {
     private const int MostSteps = 60;
     private const int PerMille = 1000;
@@ -26,6 +28,7 @@ public sealed class Relaxations(WantedFabric wanted, Func<WantedFabric, Immutabl
 
     private Relaxation Of(Wish wish)
     {
+        if (!conflicts.All(c => c.Any(w => w.Key == wish.Key))) return new Relaxation(wish, null, "");
         if (Loosenings.Of(wanted, wish) is { } loosening) return Moved(wish, loosening);
         return wish.Key switch
         {
@@ -87,6 +90,7 @@ public sealed class Relaxations(WantedFabric wanted, Func<WantedFabric, Immutabl
     private Relaxation Growth(Wish hosts)
     {
         var wish = hosts with { Key = "growth", Text = wanted.Growth.ToString() };
+        if (!conflicts.All(c => c.Any(w => w.Key == hosts.Key))) return new Relaxation(wish, null, "");
         var (possible, tooMuch) = (-1, (int)Math.Ceiling(wanted.Growth.Value * PerMille));
         FabricNeeds? best = null;
         while (tooMuch - possible > 1)

@@ -46,6 +46,9 @@ public static class WishList
     /// <summary>Key of the budget.</summary>
     public const string Budget = "budget";
 
+    /// <summary>A ratio that every switch keeps.</summary>
+    internal static Ratio AnyRatio { get; } = new(1_000_000, 1);
+
     /// <summary>The wishes, in the order of the plan language: the hosts and the ratio always, the others where they bind.</summary>
     public static ImmutableArray<Wish> Of(WantedFabric wanted)
     {
@@ -71,6 +74,27 @@ public static class WishList
             if (!wishes[i].IsKept(needs)) broken |= 1u << i;
         return broken;
     }
+
+    /// <summary>What is wanted with some wishes dropped: one host of each kind, any ratio, no limit.</summary>
+    /// <param name="wanted">What is wanted.</param>
+    /// <param name="isKept">Whether the wish of a key stays.</param>
+    public static WantedFabric Only(WantedFabric wanted, Func<string, bool> isKept) => wanted with
+    {
+        Hosts = isKept(Hosts) ? wanted.Hosts : [.. wanted.Hosts.Select(h => h with { Count = 1 })],
+        Growth = isKept(Hosts) ? wanted.Growth : default,
+        Oversubscription = isKept(Oversubscription) ? wanted.Oversubscription : [AnyRatio],
+        Survive = isKept(Survive) ? wanted.Survive : 0,
+        Planes = isKept(Planes) ? wanted.Planes : 1,
+        Rails = isKept(Rails) ? wanted.Rails : 1,
+        FormFactors = isKept(FormFactors) ? wanted.FormFactors : [],
+        UplinkRates = isKept(UplinkRates) ? wanted.UplinkRates : [],
+        MostTiers = isKept(Tiers) ? wanted.MostTiers : null,
+        Shapes = isKept(Shapes) ? wanted.Shapes : [],
+        RackUnits = isKept(RackUnits) ? wanted.RackUnits : null,
+        RackPower = isKept(RackPower) ? wanted.RackPower : null,
+        RackWeight = isKept(RackWeight) ? wanted.RackWeight : null,
+        Budget = isKept(Budget) ? wanted.Budget : null,
+    };
 
     private static void AddForms(ImmutableArray<Wish>.Builder wishes, WantedFabric wanted)
     {

@@ -33,8 +33,7 @@ public static class Availability
     }
 
     /// <summary>The share of time in which no link is fuller than the limit and no host is cut. Exact for none and one failure; what two
-    /// or
-    /// more do is not known here, so that the lower bound calls it bad, the upper bound good, and the estimate lies between.</summary>
+    /// or more do is not known here, so that the lower bound calls it bad, the upper bound good, and the estimate lies between.</summary>
     /// <param name="sweep">What each single failure does.</param>
     /// <param name="limit">How full a link may be.</param>
     /// <param name="up">The share of time a unit of each kind is up, above 0; a kind that is missing never fails.</param>

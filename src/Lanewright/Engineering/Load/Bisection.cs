@@ -5,8 +5,7 @@ using Lanewright.Quantities;
 namespace Lanewright.Engineering.Load;
 
 /// <summary>What one half of the hosts can send to the other at once, in one direction, at the worst division into halves. Bundles are
-/// not
-/// divided; halves are as equal in hosts as bundles allow.</summary>
+/// not divided; halves are as equal in hosts as bundles allow.</summary>
 /// <param name="AtLeast">Proven lower bound.</param>
 /// <param name="AtMost">Proven upper bound.</param>
 /// <param name="Proof">How the bounds were found.</param>

@@ -71,8 +71,8 @@ public sealed class FabricGraph
         ? new FabricGraph(GraphDamage.Of(this, outage))
         : throw new InvalidOperationException("take outages together, from the whole fabric");
 
-    /// <summary>The same with host links so many times wider, for questions about the links between switches alone: what hosts may send is not
-    /// changed by it.</summary>
+    /// <summary>The same with host links so many times wider, for questions about the links between switches alone: what hosts may send
+    /// is not changed by it.</summary>
     public FabricGraph WithWiderHostLinks(int times) => new(this, times);
 
     private static bool IsHostLink(FabricGraph graph, FabricLink link) => graph.Nodes[link.A].IsTerminal || graph.Nodes[link.B].IsTerminal;

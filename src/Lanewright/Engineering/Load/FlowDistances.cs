@@ -14,8 +14,7 @@ internal sealed class FlowDistances
     }
 
     /// <summary>The least price of a way from every node to one bundle, infinite where there is none; from the bundle itself, of the way
-    /// up
-    /// to a switch and back.</summary>
+    /// up to a switch and back.</summary>
     /// <param name="target">The bundle.</param>
     /// <param name="prices">A price for each directed link; null for 1 each.</param>
     public double[] To(int target, double[]? prices)

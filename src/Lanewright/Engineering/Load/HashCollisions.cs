@@ -11,12 +11,17 @@ namespace Lanewright.Engineering.Load;
 /// <param name="Throughput">Expected share of the flows' rate that gets through.</param>
 public sealed record HashCollisions(Share NoCollision, double BusyLinks, double BusiestFlows, double SharingFlows, Share Throughput)
 {
-    /// <summary>Computes them. The work grows with links times flows squared times the busiest link.</summary>
-    /// <param name="flows">Flows, one or more.</param>
+    /// <summary>Flows up to which this is computed: the question is one of few flows, and chances stay within what a double
+    /// holds.</summary>
+    public const int MostFlows = 1000;
+
+    /// <summary>Computes them.</summary>
+    /// <param name="flows">Flows, 1 to <see cref="MostFlows"/>.</param>
     /// <param name="links">Equal links, one or more.</param>
     public static HashCollisions Of(int flows, int links)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(flows, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(flows, MostFlows);
         ArgumentOutOfRangeException.ThrowIfLessThan(links, 1);
         var apart = 1.0;
         for (var placed = 0; placed < flows; placed++) apart *= Math.Max(0, links - placed) / (double)links;
@@ -40,8 +45,7 @@ public sealed record HashCollisions(Share NoCollision, double BusyLinks, double 
     }
 
     /// <summary>The coefficient of x^n in the power m of the exponential series cut off after x^t, times n!/m^n. It is built up link by
-    /// link
-    /// as a chance (each link takes its binomial part of the flows that are left), so that nothing is subtracted and nothing
+    /// link as a chance (each link takes its binomial part of the flows that are left), so that nothing is subtracted and nothing
     /// overflows.</summary>
     private static double ProbabilityThatNoneExceeds(int most, int flows, int links)
     {

@@ -6,7 +6,8 @@ namespace Lanewright.Engineering.Load;
 /// <param name="Links">One entry for each class of links and direction that carries anything, the fullest first.</param>
 public sealed record HoseWorstCase(ImmutableArray<LinkWorstCase> Links)
 {
-    private const int Shares = 4 * 4;
+    /// <summary>Shares of the work that are joined one after the other, so that nothing depends on how many cores there are.</summary>
+    private const int Shares = 16;
 
     /// <summary>The fullest link of all; null when nothing can flow.</summary>
     public LinkWorstCase? Worst => Links.IsEmpty ? null : Links[0];
@@ -15,8 +16,7 @@ public sealed record HoseWorstCase(ImmutableArray<LinkWorstCase> Links)
     public bool IsExact => Links.All(l => l.IsExact);
 
     /// <summary>Computes the worst case of every class of links. For a fixed split a link's load is linear in the traffic, so the worst
-    /// is a
-    /// transportation problem (with equal bundles: a matching) over the parts of each pair's traffic that cross the link.</summary>
+    /// is a transportation problem (with equal bundles: a matching) over the parts of each pair's traffic that cross the link.</summary>
     /// <exception cref="ArgumentException">The rule is the ideal split, which has no fixed shares to take the worst of.</exception>
     public static HoseWorstCase Of(FabricGraph graph, ImmutableArray<Terminal> terminals, SplitRule rule)
     {

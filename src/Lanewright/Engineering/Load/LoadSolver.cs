@@ -4,7 +4,7 @@ namespace Lanewright.Engineering.Load;
 public static class LoadSolver
 {
     /// <summary>Shares of the work that are summed one after the other, so that sums do not depend on how many cores there are.</summary>
-    private const int Shares = 4 * 4;
+    private const int Shares = 16;
 
     /// <summary>Loads under any rule. Null when the ideal split is asked for a fabric beyond
     /// <see cref="IdealSplit.MostVariables"/>.</summary>

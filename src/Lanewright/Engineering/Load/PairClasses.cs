@@ -3,8 +3,7 @@ using Lanewright.Engineering.Load.Symmetry;
 namespace Lanewright.Engineering.Load;
 
 /// <summary>Pairs of unit types sorted into classes that symmetry proves alike. Units that fail the same are one type: cables alike
-/// between
-/// the same two switches, for example.</summary>
+/// between the same two switches, for example.</summary>
 internal sealed class PairClasses
 {
     /// <summary>Pairs of types, and moves of pairs, beyond which no classes are made.</summary>

@@ -1,8 +1,8 @@
 namespace Lanewright.Engineering.Load;
 
 /// <summary>Breadth-first search towards a few destinations at once: each destination is a lane, each node keeps a bit a lane, so that
-/// one
-/// look at an arc serves all lanes. What comes out is the order of nodes by distance and, for any node, its next hops by lane.</summary>
+/// one look at an arc serves all lanes. What comes out is the order of nodes by distance and, for any node, its next hops by
+/// lane.</summary>
 internal sealed class PathBlock
 {
     /// <summary>Destinations in a block: as many as one row of numbers that vector instructions take in four steps.</summary>

@@ -1,18 +1,18 @@
 namespace Lanewright.Engineering.Load;
 
 /// <summary>What each node divides its traffic by, towards the destinations of a block, by lane: its next-hop links, or the shortest
-/// paths
-/// behind it. Of paths only ratios within a distance are used, so a distance whose numbers grow out of hand is scaled down as a
+/// paths behind it. Of paths only ratios within a distance are used, so a distance whose numbers grow out of hand is scaled down as a
 /// whole.</summary>
 internal sealed class PathCounts(FabricArcs arcs, PathBlock block, bool areLinks)
 {
+    /// <summary>Far below what a double holds, so that sixteen lanes of one more distance still fit.</summary>
+    private const double TooMany = 1e100;
+
     private readonly int[] hopArcs = new int[arcs.MostArcs + 1];
     private readonly uint[] hopLanes = new uint[arcs.MostArcs + 1];
 
     /// <summary>The counts, a row a node.</summary>
     public double[] Rows { get; } = new double[arcs.NodeCount * PathBlock.Lanes];
-
-    private static double TooMany => Math.Pow(2, PathBlock.Lanes * PathBlock.Lanes);
 
     /// <summary>What an arc to a node weighs when traffic is divided.</summary>
     public LaneRow WeightOf(int arc) =>

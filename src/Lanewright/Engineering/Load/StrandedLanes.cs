@@ -25,46 +25,47 @@ public sealed record StrandedLanes(
     /// <summary>All groups of switches with stranded lanes, in order.</summary>
     public static ImmutableArray<StrandedLanes> Of(Plan plan, LinkDesign design)
     {
-        var groups = plan.Devices.Groups.Select(g => new StrandedLanes(g, 0, 0, 0, -1, -1, 0, 0, -1)).ToArray();
-        var used = new Dictionary<(int Device, int Cage), (int Lanes, int Ways)>();
+        var used = new CagesInUse(plan);
         for (var link = 0; link < plan.Links.Count; link++)
         {
             Note(plan, design, link, isFrom: true, used);
             Note(plan, design, link, isFrom: false, used);
         }
-        foreach (var ((device, cage), (lanes, _)) in used.OrderBy(u => u.Key))
+        return [.. plan.Devices.Groups.Where(IsSwitch).Select(g => Of(g, used)).Where(s => s.Cages > 0 || s.DarkCages > 0)];
+    }
+
+    private static StrandedLanes Of(DeviceGroup group, CagesInUse used)
+    {
+        var found = new StrandedLanes(group, 0, 0, 0, -1, -1, 0, 0, -1);
+        var (cages, idle, total) = (0, 0, 0);
+        for (var device = group.First; device < group.First + group.Count; device++)
         {
-            var group = plan.Devices.Group(device);
-            var all = group.Layout.Slots[cage].Cage.Lanes;
-            if (lanes <= 0 || lanes >= all) continue;
-            var known = groups[group.Index];
-            groups[group.Index] = known with
+            for (var cage = 0; cage < group.Layout.Slots.Length; cage++)
             {
-                Cages = known.Cages + 1,
-                IdleLanes = known.IdleLanes + all - lanes,
-                AllLanes = known.AllLanes + all,
-                Device = known.Device < 0 ? device : known.Device,
-                Cage = known.Device < 0 ? cage : known.Cage,
-            };
+                var (lanes, all) = (used.Lanes(device, cage), group.Layout.Slots[cage].Cage.Lanes);
+                if (lanes <= 0 || lanes >= all) continue;
+                if (cages++ == 0) found = found with { Device = device, Cage = cage };
+                (idle, total) = (idle + all - lanes, total + all);
+            }
+            foreach (var ceiling in group.Layout.Ceilings) found = WithDark(found, device, ceiling, used);
         }
-        foreach (var group in plan.Devices.Groups.Where(IsSwitch)) groups[group.Index] = WithDark(groups[group.Index], used);
-        return [.. groups.Where(g => g.Cages > 0 || g.DarkCages > 0)];
+        return found with { Cages = cages, IdleLanes = idle, AllLanes = total };
     }
 
     private static bool IsSwitch(DeviceGroup group) => group.Model.Kind != DeviceKind.Host;
 
-    /// <summary>Lanes in use for each cage of a switch; 0 where it is not known how a link is made.</summary>
-    private static void Note(
-        Plan plan, LinkDesign design, int link, bool isFrom, Dictionary<(int Device, int Cage), (int Lanes, int Ways)> used)
+    private static void Note(Plan plan, LinkDesign design, int link, bool isFrom, CagesInUse used)
     {
         var device = isFrom ? plan.Links.FromDevice(link) : plan.Links.ToDevice(link);
         var port = isFrom ? plan.Links.FromPort(link) : plan.Links.ToPort(link);
+        // All parts of a split cage are of one mode, and one of them tells what the cage is used for.
+        if (used.Ways(device, port.Cage) > 0) return;
         var group = plan.Devices.Group(device);
         if (!IsSwitch(group) || group.Layout.Slots[port.Cage].Cage.FormFactor.Name == Socket) return;
         var lanes = design.SolutionOf(link) is { } solution
             ? LanesPerPort(solution, design.Choices[design.ClassOf(link)].Class, isFrom, port.Ways) * port.Ways
             : 0;
-        used[(device, port.Cage)] = (Math.Max(lanes, used.GetValueOrDefault((device, port.Cage)).Lanes), port.Ways);
+        used.Note(device, port.Cage, lanes, port.Ways);
     }
 
     private static int LanesPerPort(Solution solution, LinkClass link, bool isFrom, int ways)
@@ -76,24 +77,17 @@ public sealed record StrandedLanes(
     }
 
     /// <summary>Where all ports of the silicon are taken, what is left of its cages can never be used.</summary>
-    private static StrandedLanes WithDark(
-        StrandedLanes known, Dictionary<(int Device, int Cage), (int Lanes, int Ways)> used)
+    private static StrandedLanes WithDark(StrandedLanes known, int device, PortCeiling ceiling, CagesInUse used)
     {
-        foreach (var ceiling in known.Group.Layout.Ceilings)
+        var (ports, dark) = (0, 0);
+        for (var cage = ceiling.Start; cage < ceiling.Start + ceiling.Count; cage++)
         {
-            for (var device = known.Group.First; device < known.Group.First + known.Group.Count; device++)
-            {
-                var (ports, dark) = (0, 0);
-                for (var cage = ceiling.Start; cage < ceiling.Start + ceiling.Count; cage++)
-                {
-                    if (known.Group.Layout.Slots[cage].Cage.FormFactor.Name == Socket) continue;
-                    if (used.TryGetValue((device, cage), out var use)) ports += use.Ways;
-                    else dark++;
-                }
-                if (ports >= ceiling.Most && dark > known.DarkCages)
-                    known = known with { DarkCages = dark, Ports = ceiling.Most, DarkDevice = device };
-            }
+            if (known.Group.Layout.Slots[cage].Cage.FormFactor.Name == Socket) continue;
+            ports += used.Ways(device, cage);
+            if (used.Ways(device, cage) == 0) dark++;
         }
-        return known;
+        return ports >= ceiling.Most && dark > known.DarkCages
+            ? known with { DarkCages = dark, Ports = ceiling.Most, DarkDevice = device }
+            : known;
     }
 }

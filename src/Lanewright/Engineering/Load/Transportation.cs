@@ -1,13 +1,12 @@
 namespace Lanewright.Engineering.Load;
 
 /// <summary>The transportation problem: so much to send from each row, so much to take at each column, and the most worth of it; with
-/// equal
-/// amounts it is the assignment problem. Shortest augmenting paths with prices, all in whole numbers, so that it ends and ends
+/// equal amounts it is the assignment problem. Shortest augmenting paths with prices, all in whole numbers, so that it ends and ends
 /// right.</summary>
 public sealed class Transportation
 {
     /// <summary>Worths between 0 and 1 are taken in this many steps.</summary>
-    public const long Steps = 1L << (4 * 10);
+    public const long Steps = 1L << 40;
 
     private const long Unreached = long.MaxValue / 2;
 

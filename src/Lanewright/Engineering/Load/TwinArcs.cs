@@ -2,8 +2,8 @@ using Lanewright.Engineering.Load.Symmetry;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>Arcs with twins merged: switches with the same neighbours and the same numbers of links to each carry the same, so one of them
-/// can stand for all. Spines of a two-tier fabric are one node then, and so are the cores above one aggregation switch.</summary>
+/// <summary>Arcs with twins merged: switches with the same neighbours and the same numbers of links to each carry the same, so one of
+/// them can stand for all. Spines of a two-tier fabric are one node then, and so are the cores above one aggregation switch.</summary>
 internal sealed class TwinArcs
 {
     private readonly FabricArcs whole;
@@ -22,8 +22,8 @@ internal sealed class TwinArcs
         Arcs = Merge();
     }
 
-    /// <summary>The merged arcs. Nodes keep their numbers; a node for which another stands has no arcs. The count of an arc is that of all
-    /// links from one of the nodes it starts from.</summary>
+    /// <summary>The merged arcs. Nodes keep their numbers; a node for which another stands has no arcs. The count of an arc is that of
+    /// all links from one of the nodes it starts from.</summary>
     public FabricArcs Arcs { get; }
 
     /// <summary>Merges the twins of a graph.</summary>
@@ -63,7 +63,7 @@ internal sealed class TwinArcs
     {
         var sum = 0ul;
         for (var arc = whole.First[node]; arc < whole.First[node + 1]; arc++)
-            sum = unchecked(sum + Mixing.Stir(((ulong)whole.Target[arc] << (4 * 4 * 2)) + (ulong)whole.Count[arc]));
+            sum = unchecked(sum + Mixing.Stir((ulong)whole.Target[arc], (ulong)whole.Count[arc]));
         return sum;
     }
 

@@ -7,8 +7,7 @@ namespace Lanewright.Engineering.Load;
 public static class UnequalSpread
 {
     /// <summary>How many times its even share the busiest link between spines and the receiving leaf carries, when the sending leaf
-    /// divides
-    /// equally over those of its own links behind which the receiving leaf lies. 1 when both spread alike.</summary>
+    /// divides equally over those of its own links behind which the receiving leaf lies. 1 when both spread alike.</summary>
     /// <param name="sending">Links of the sending leaf to each spine.</param>
     /// <param name="receiving">Links of the receiving leaf to each spine; the same spines in the same order.</param>
     /// <returns>Null when no spine joins the two.</returns>
@@ -22,8 +21,7 @@ public static class UnequalSpread
     }
 
     /// <summary>Mean share of the spines that still join a pair of leaves when so many links, drawn at random, are lost: of all sets of
-    /// lost
-    /// links, those that spare both links of a given way. One link joins each leaf and spine.</summary>
+    /// lost links, those that spare both links of a given way. One link joins each leaf and spine.</summary>
     public static Share MeanPairShare(int leaves, int spines, int lost)
     {
         var links = leaves * spines;

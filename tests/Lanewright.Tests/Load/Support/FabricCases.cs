@@ -83,8 +83,7 @@ internal static class FabricCases
     }
 
     /// <summary>Every set of k lost links, every pair of leaves: a pair alone, sending as much as its leaf has uplinks, fills what is
-    /// left
-    /// to the inverse of the share it keeps.</summary>
+    /// left to the inverse of the share it keeps.</summary>
     private static Dictionary<string, double> LinkFailures(int leaves, int spines, int lost)
     {
         var fabric = KnownFabric.LeafSpine(leaves, spines, spines);

@@ -18,8 +18,7 @@ internal sealed record KnownFabric(FabricGraph Graph, ImmutableArray<Terminal> T
     public TrafficMatrix AllToAll => TrafficMatrix.AllToAll(Terminals);
 
     /// <summary>Three tiers of switches with k ports: k pods of k/2 edge and k/2 aggregation switches, k^2/4 cores, k/2 hosts an edge
-    /// switch.
-    /// Nodes: pod by pod edge then aggregation, cores, bundles in the order of the edge switches.</summary>
+    /// switch. Nodes: pod by pod edge then aggregation, cores, bundles in the order of the edge switches.</summary>
     public static KnownFabric FatTree(int k)
     {
         var h = k / 2;

@@ -23,6 +23,7 @@ internal static class RandomFabrics
         0 => fabric.AllToAll,
         1 => TrafficMatrix.Shift(fabric.Terminals, 1),
         2 => TrafficMatrix.Incast([.. fabric.Terminals.Skip(1)], fabric.Terminals[0].Node),
+        3 => TrafficMatrix.Spread([.. fabric.Terminals.Take(2)], [.. fabric.Terminals.Skip(1)]) + Traffic(fabric, 1),
         _ => TrafficMatrix.Of(fabric.Terminals.Select((t, i) =>
             new Flow(t.Node, fabric.Terminals[((i * i) + 1) % fabric.Terminals.Length].Node, BitRate.FromGigabits(i + 1)))),
     };

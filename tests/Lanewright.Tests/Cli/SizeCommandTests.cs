@@ -1,0 +1,140 @@
+using System.Text.Json;
+
+namespace Lanewright.Tests.Cli;
+
+/// <summary>The command <c>size</c> as its callers see it.</summary>
+public sealed class SizeCommandTests
+{
+    // Small enough that the whole catalogue is searched in a moment.
+    private const string Question = "--hosts 40 --host-rate 100G --host-ports 2 --tiers 1";
+
+    [Theory]
+    [InlineData("--radix 48 --tiers 3", "hosts=27648 edge=1152 aggregation=1152 cores=576")] // Al-Fares et al. 2008, as case S01
+    [InlineData("--radix 40 --tiers 2", "hosts=800 switches=60")] // n^2/2 rule, as case S07
+    [InlineData("--radix 64 --tiers 2 --oversubscription 3:1", "hosts=3072 leaves=64 spines=16")]
+    [InlineData("--radix 64 --tiers 3 --oversubscription 3:1,1:1", "hosts=98304 edge=2048 aggregation=1024 cores=512")] // case S23
+    [InlineData("--radix 64 --tiers 4", "hosts=2097152 switches=229376")] // case S14
+    [InlineData("--radix 32 --breakout 4x100G --tiers 2", "hosts=8192 leaves=128 spines=64")]
+    [InlineData("--radix 128 --breakout 4 --port-limit 256 --tiers 2", "hosts=32768 switches=384")] // case S12
+    [InlineData("--radix 128 --planes 4 --hosts 2048", "leavesPerPlane=32 spinesPerPlane=16 switches=192 fabricLinks=8192")] // S52
+    [InlineData("--radix 64 --rails 8", "accelerators=2048 units=8 leaves=64 spines=32")] // case S49
+    [InlineData("--radix 64 --rails 8 --tiers 1", "accelerators=512 switches=8 spines=0")] // case S51
+    [InlineData("--radix 64 --hosts 1000 --oversubscription 3:1", "leaves=21 spines=8 parallel=2 fabricLinks=336")] // case S21
+    public void Radix_IsCountedWithoutACatalogue(string flags, string expected)
+    {
+        using var json = Json(0, "size " + flags + " --json");
+        foreach (var figure in expected.Split(' '))
+        {
+            var parts = figure.Split('=');
+            Assert.Equal($"{parts[0]} {parts[1]}", $"{parts[0]} {json.RootElement.GetProperty(parts[0]).GetInt64()}");
+        }
+    }
+
+    [Theory]
+    [InlineData("size")]
+    [InlineData("size --hosts 10")]
+    [InlineData("size --hosts ten --host-rate 100G")]
+    [InlineData("size --hosts 10 --host-rate 100")]
+    [InlineData("size --hosts 10 --host-rate 100G --shape spineleaf")]
+    [InlineData("size --hosts 10 --host-rate 100G --oversubscription 3:0")]
+    [InlineData("size --hosts 10 --host-rate 100G --write 1")]
+    [InlineData("size --hosts 10 --host-rate 100G --breakout 4")]
+    [InlineData("size --hosts 10 --host-rate 100G --catalogue no-such-file.yaml")]
+    [InlineData("size --radix 1")]
+    [InlineData("size --radix 48 --growth 5%")]
+    [InlineData("size --radix 48 --breakout 5000")]
+    [InlineData("size --radix 1048576 --tiers 8")]
+    [InlineData("size --radix 48 --planes 4")]
+    [InlineData("size --radix 48 --planes 4 --hosts 100000000")]
+    [InlineData("size examples/kestrel-bay --radix 48")]
+    [InlineData("size no-such-plan.yaml")]
+    public void CannotRunWithTwoAndSaysWhy(string arguments)
+    {
+        var run = Program.Run(arguments);
+        Assert.Equal(2, run.Code);
+        Assert.NotEmpty(run.Error);
+        Assert.DoesNotContain("   at ", run.Error + run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Options_HaveTheAgreedShapeBestFirst()
+    {
+        using var json = Json(0, $"size {Question} --json");
+        string[] keys =
+        [
+            "shape", "tiers", "leaves", "spines", "cores", "hosts", "hostPorts", "fabricLinks", "modules", "cables", "price",
+            "priceOverYears", "watts", "rackUnits", "lowerBound", "gap", "switches", "uplinkRate", "breakout", "portsUsed", "portsFree",
+            "modulesByModel", "cablesByModel", "growthLeft", "nextLaneRate",
+        ];
+        var options = json.RootElement.GetProperty("options").EnumerateArray().ToList();
+        Assert.True(options.Count >= 2);
+        foreach (var key in keys) Assert.All(options, o => Assert.True(o.TryGetProperty(key, out _), key));
+        var prices = options.Select(o => o.GetProperty("priceOverYears").GetDecimal()).ToList();
+        Assert.Equal(prices.Order(), prices);
+        Assert.All(options, o => Assert.True(o.GetProperty("lowerBound").GetDecimal() <= o.GetProperty("priceOverYears").GetDecimal()));
+        Assert.All(options, o => Assert.Equal((40, 80), (o.GetProperty("hosts").GetInt32(), o.GetProperty("hostPorts").GetInt32())));
+        Assert.All(options[0].GetProperty("switches").EnumerateArray(), s => Assert.True(s.GetProperty("count").GetInt32() > 0));
+        Assert.Empty(json.RootElement.GetProperty("conflicts").EnumerateArray());
+        Assert.Empty(json.RootElement.GetProperty("relaxations").EnumerateArray());
+        Assert.True(json.RootElement.TryGetProperty("lost", out _));
+    }
+
+    [Fact]
+    public void NothingFits_AnswersOneWithConflictsAndRelaxations()
+    {
+        using var json = Json(1, $"size {Question} --budget 1000 --json");
+        Assert.Empty(json.RootElement.GetProperty("options").EnumerateArray());
+        var conflicts = json.RootElement.GetProperty("conflicts").EnumerateArray()
+            .Select(c => string.Join(' ', c.EnumerateArray().Select(w => w.GetString()))).ToList();
+        Assert.Contains(conflicts, c => c.Contains("budget", StringComparison.Ordinal));
+        var budget = json.RootElement.GetProperty("relaxations").EnumerateArray().Single(r => r.GetProperty("wish").GetString() == "budget");
+        Assert.NotNull(budget.GetProperty("possible").GetString());
+    }
+
+    [Fact]
+    public void WrittenOption_PassesCheckAndIsBuilt()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            var plan = Path.Combine(folder, "fabric.yaml");
+            using var json = Json(0, $"size {Question} --write 1 --out {plan} --json");
+            Assert.Equal(0, Program.Run($"check {plan}").Code);
+            using var built = Json(0, $"build {plan} --out {folder} --json");
+            Assert.Equal(json.RootElement.GetProperty("options")[0].GetProperty("price").GetDecimal(),
+                built.RootElement.GetProperty("price").GetDecimal());
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Folder_GetsTheSheetTheChartsAndAPlanOfEachOption()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            using var json = Json(0, $"size {Question} --shape one-box --out {folder} --json");
+            string[] names =
+            [
+                "option-sheet.svg", "options.json", "option-one-box.yaml", "break-even-module-price.svg", "break-even-energy-price.svg",
+                "break-even-growth.svg", "break-even-oversubscription.svg", "break-even-hosts.svg",
+            ];
+            Assert.Equal(names.Order(StringComparer.Ordinal), Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            Assert.Equal(5, json.RootElement.GetProperty("breakEvens").GetArrayLength());
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static JsonDocument Json(int code, string arguments)
+    {
+        var run = Program.Run(arguments);
+        Assert.True(run.Code == code, run.Error + run.Output);
+        return JsonDocument.Parse(run.Output);
+    }
+}
