@@ -129,7 +129,8 @@ public sealed class FibreLinkChecks
         };
     }
 
-    /// <summary>The most loss one transmitter and one receiver allow between them over a fibre, in dB; null when a level is not known.</summary>
+    /// <summary>The most loss one transmitter and one receiver allow between them over a fibre, in dB; null when a level is not
+    /// known.</summary>
     public static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx, Fibre fibre)
     {
         if (tx.TxOmaMinusPenaltyMin is not { } launch) return null;
