@@ -147,6 +147,7 @@ public sealed partial class TidyTests
         ("HashCollisions.cs", 1000), // a bound on work
         ("Mixing.cs", 0x9E3779B97F4A7C15), // a hash: two to the 64th over the golden ratio
         ("Mixing.cs", 32), // half of 64 bits
+        ("Incumbent.cs", 1_000_000), // a bound on work
         ("Orbits.cs", 20_000), // bounds on work
         ("Orbits.cs", 100_000_000),
         ("HoseProblem.cs", 4e9), // a bound on work
