@@ -103,10 +103,13 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     public ShapeResult Result(string otherwise)
     {
         var bound = Math.Min(Cost, skipped);
-        if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null
-                ? $"none was found before the search was broken off; it would cost no less than {Money.FromHundredths((decimal)Math.Floor(bound))}"
-                : "");
+        if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? BrokenOff(bound) : "");
         if (fault.Reason.Length > 0) return ShapeResult.None(fault.Reason);
-        return ShapeResult.None(double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
+        return ShapeResult.None(
+            double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
     }
+
+    private static string BrokenOff(double bound) =>
+        "none was found before the search was broken off; "
+        + $"it would cost no less than {Money.FromHundredths((decimal)Math.Floor(bound))}";
 }
