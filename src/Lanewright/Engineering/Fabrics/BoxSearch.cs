@@ -14,9 +14,9 @@ internal sealed class BoxSearch(SearchContext context)
     /// <param name="builds">Boxes to choose from.</param>
     /// <param name="boxes">How many stand side by side.</param>
     /// <param name="peerLinks">Links between the two of a pair; 0 for none.</param>
-    public ShapeResult Run(FabricShape shape, IEnumerable<SwitchBuild> builds, int boxes, int peerLinks = 0)
+    /// <param name="incumbent">What the shape has come to so far.</param>
+    public ShapeResult Run(FabricShape shape, IEnumerable<SwitchBuild> builds, int boxes, int peerLinks, Incumbent incumbent)
     {
-        var incumbent = new Incumbent(context.Demand, context.Pricer);
         if (context.Demand.Hosts.FirstOrDefault(h => h.Demand.Ports % boxes != 0) is { } odd)
             return ShapeResult.None($"the {odd.Demand.Ports} ports of {odd.Demand.Name} do not spread over {boxes}");
         if (context.Wanted.Survive >= boxes)

@@ -15,8 +15,8 @@ internal static class BrokenLimits
             return $"its switches draw {Shown(design.End.RackWatts, "W")} in one rack and {power} are allowed";
         if (wanted.RackWeight is { } mass && design.End.RackKilograms > mass.Kilograms)
             return $"its switches weigh {Shown(design.End.RackKilograms, "kg")} in one rack and {mass} are allowed";
-        if (wanted.Budget is { } budget && design.Cost.Total > budget)
-            return $"it costs {design.Cost.Total} and the budget is {budget}";
+        if (wanted.Budget is { } budget && design.Total > budget)
+            return $"it costs {design.Total} over the years and the budget is {budget}";
         return "";
     }
 
@@ -24,17 +24,14 @@ internal static class BrokenLimits
     public static string BeforePricing(FabricDesign design, FabricDemand demand)
     {
         var wanted = demand.Wanted;
-        var (units, price) = (0L, 0L);
+        var units = 0L;
         for (var kind = 0; kind < design.Leaves.Length; kind++)
         {
             var leaf = design.Leaves[kind];
             var ports = demand.Hosts[kind].Demand.Ports;
             if (design.IsBox && kind > 0) break;
-            var (final, start) = design.IsBox
-                ? (design.Planes, design.Planes)
-                : (leaf.BlocksFor(demand.Finals[kind]) * ports, leaf.BlocksFor(demand.CountsIn(0)[kind]) * ports);
+            var final = design.IsBox ? design.Planes : leaf.BlocksFor(demand.Finals[kind]) * ports;
             units += (long)final * leaf.Build.Units;
-            price += start * leaf.Build.Price(demand.Free);
             if (wanted.RackPower is { } power && leaf.Build.Maximum > power.Value)
                 return $"one {leaf.Build.Name} draws {Shown(leaf.Build.Maximum, "W")} and {power} are allowed in a rack";
             if (wanted.RackWeight is { } mass && leaf.Build.Weight > mass.Kilograms)
@@ -44,13 +41,10 @@ internal static class BrokenLimits
         {
             var pods = design.Core is null ? 1 : new PodPlan(demand, design).Count;
             units += (long)design.Planes * pods * upper.Count * upper.Build.Units;
-            price += (long)design.Planes * upper.Count * upper.Build.Price(demand.Free);
             if (design.Core is { } core) units += (long)design.Planes * upper.Count * core.Count * core.Build.Units;
         }
         if (wanted.RackUnits is { } most && units > most)
             return $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed";
-        if (wanted.Budget is { } budget && Money.FromHundredths(price) > budget)
-            return $"its switches alone cost {Money.FromHundredths(price)} and the budget is {budget}";
         return "";
     }
 

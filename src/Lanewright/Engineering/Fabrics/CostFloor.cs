@@ -32,9 +32,7 @@ internal sealed class CostFloor
     /// <summary>Switches: so many at the end, and so many added up over the years they run.</summary>
     public double Switches(SwitchBuild build, long count, long countYears)
     {
-        var price = demand.Free.PriceOf(build.Model, count);
-        if (!build.Cards.IsEmpty) price += demand.Free.PriceOf(build.Cards[0], count * build.Cards.Length);
-        return price + (build.Typical * wattYear * countYears);
+        return build.Price(count, demand.Free) + (build.Typical * wattYear * countYears);
     }
 
     /// <summary>Links between hosts and the lowest tier, which may stand in one rack; not a number when none can be made.</summary>
@@ -42,6 +40,9 @@ internal sealed class CostFloor
 
     /// <summary>Links between switches that stand in different racks.</summary>
     public double Fabric(LinkEnds ends, long links, long linkYears) => Links(ends, placeAcross, links, linkYears);
+
+    /// <summary>The same where no way is shorter than a place in the grid of lengths.</summary>
+    public double Fabric(LinkEnds ends, long links, long linkYears, int place) => Links(ends, place, links, linkYears);
 
     /// <summary>Whether anything carries a link over a length or a longer one.</summary>
     /// <param name="ends">Its ends.</param>

@@ -14,10 +14,4 @@ internal sealed class FreeItems(ImmutableArray<Reused> reuse)
 
     /// <summary>How many of an item exist.</summary>
     public long CountOf(ICatalogueItem item) => counts.GetValueOrDefault(item.Name);
-
-    /// <summary>Hundredths that one more costs at least.</summary>
-    public long PriceOf(ICatalogueItem item) => counts.ContainsKey(item.Name) ? 0 : (long)item.Price.Hundredths;
-
-    /// <summary>Hundredths that so many cost at least.</summary>
-    public long PriceOf(ICatalogueItem item, long count) => Math.Max(0, count - CountOf(item)) * (long)item.Price.Hundredths;
 }

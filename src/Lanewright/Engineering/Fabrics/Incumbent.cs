@@ -35,6 +35,11 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     /// everything could win.</summary>
     public void Deepen(double floor, Action search)
     {
+        if (Best is not null)
+        {
+            search();
+            return;
+        }
         foreach (var times in Depths)
         {
             depth = Math.Max(1, floor) * times;

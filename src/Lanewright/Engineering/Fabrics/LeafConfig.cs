@@ -34,6 +34,9 @@ internal sealed class LeafConfig
 
     public PortUse UpPorts { get; }
 
+    /// <summary>What the wanted ratio asks between its two rates.</summary>
+    public RatioStep Step { get; init; }
+
     /// <summary>Ports for hosts when there is no uplink.</summary>
     public int MostHosts { get; }
 

@@ -40,8 +40,8 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
         return low;
     }
 
-    private int Parallel(LeafConfig config, int hosts) => UplinkRule.Parallel(
-        hosts, host.Demand.Rate, uppers, context.Wanted.Survive, config.UpPorts.Mode.Rate, context.Wanted.OversubscriptionOf(0));
+    private int Parallel(LeafConfig config, int hosts) =>
+        uppers <= context.Wanted.Survive ? 0 : (int)config.Step.Steps(hosts, uppers - context.Wanted.Survive);
 
     private void Add(List<LeafRow> rows, LeafConfig config, PortUse use, int fullest, double limit, int most)
     {

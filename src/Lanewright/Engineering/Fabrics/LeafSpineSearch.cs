@@ -12,21 +12,25 @@ internal sealed class LeafSpineSearch
     private readonly Incumbent incumbent;
     private readonly double[] leafFloor;
 
-    private LeafSpineSearch(SearchContext context, FabricShape shape, int planes)
+    private LeafSpineSearch(SearchContext context, FabricShape shape, int planes, Incumbent incumbent)
     {
         this.context = context;
         this.shape = shape;
         this.planes = planes;
-        incumbent = new Incumbent(context.Demand, context.Pricer);
+        this.incumbent = incumbent;
         leafFloor = [.. Enumerable.Range(0, context.Demand.Hosts.Length).Select(LeafFloor)];
     }
 
     /// <summary>The best of a shape.</summary>
-    public static ShapeResult Run(SearchContext context, FabricShape shape, int planes)
+    /// <param name="context">What the searches share.</param>
+    /// <param name="shape">The shape.</param>
+    /// <param name="planes">Fabrics side by side.</param>
+    /// <param name="incumbent">What the shape has come to so far.</param>
+    public static ShapeResult Run(SearchContext context, FabricShape shape, int planes, Incumbent incumbent)
     {
         if (context.Demand.Hosts.FirstOrDefault(h => h.Demand.Ports % planes != 0) is { } odd)
             return ShapeResult.None($"the {odd.Demand.Ports} ports of {odd.Demand.Name} do not spread over {planes} planes");
-        return new LeafSpineSearch(context, shape, planes).Run();
+        return new LeafSpineSearch(context, shape, planes, incumbent).Run();
     }
 
     private ShapeResult Run()
@@ -74,11 +78,14 @@ internal sealed class LeafSpineSearch
         foreach (var row in rows[0].OrderBy(r => r.Least))
         {
             if (!incumbent.CouldWin(upper + row.Least)) return;
-            // Links to hosts are priced in their places before the links upward are: many leaves are ruled out by that.
+            // Links to hosts are priced in their places, and uplinks by the racks of their leaves, before a design is placed as a whole.
             var exact = upper + row.Least + context.LeafSurplus(0, row, shape);
+            if (incumbent.CouldWin(exact)) exact += context.UplinkSurplus(0, row, UplinksOfBlock(0, row, count));
             if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
         }
     }
+
+    private int UplinksOfBlock(int kind, LeafRow row, int count) => context.Demand.Hosts[kind].Demand.Ports * row.Parallel * count;
 
     private FabricDesign DesignOf(SwitchBuild build, int count, LeafRow[] rows) => new()
     {

@@ -11,7 +11,7 @@ internal sealed class MixedLeaves(
     private const int MostTried = 12;
 
     /// <summary>A gap that is not worth pricing every leaf in its place under every upper tier.</summary>
-    private const double Tolerance = 0.002;
+    private const double Tolerance = 0.005;
 
     /// <summary>Offers the best choices.</summary>
     /// <param name="rows">Leaves of each kind with their lower bounds.</param>
@@ -31,9 +31,15 @@ internal sealed class MixedLeaves(
             return;
         }
         var left = Left(rows, upper);
-        // Links to hosts are priced in their places before the links upward are: that rules most rows out.
+        // Links to hosts are priced in their places, then uplinks by the racks of their leaves: that rules most rows out.
         for (var kind = 0; kind < left.Length; kind++)
             left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape) })];
+        left = Left(left, upper);
+        for (var kind = 0; kind < left.Length; kind++)
+        {
+            var links = context.Demand.Hosts[kind].Demand.Ports * count;
+            left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, links * r.Parallel) })];
+        }
         left = Left(left, upper);
         if (left.Any(r => r.Count == 0)) return;
         var bound = upper + left.Sum(r => r.Min(l => l.Least));

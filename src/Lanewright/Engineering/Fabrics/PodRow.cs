@@ -11,6 +11,14 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed record PodRow(
     LeafConfig Config, LeafConfig Below, int HostsPerLeaf, int Parallel, int Blocks, int PortsPerBlock, double Least)
 {
+    /// <summary>The same with aggregation switches and cores as far as counts of ports tell.</summary>
+    public double Bound { get; init; }
+
+    /// <summary>The fewest pods, whatever goes up.</summary>
+    public int FewestPods => Below.MostHosts < PortsPerBlock ? int.MaxValue : BlocksOver(Below.MostHosts / PortsPerBlock);
+
+    private int BlocksOver(int blocksPerPod) => (Blocks + blocksPerPod - 1) / blocksPerPod;
+
     /// <summary>The leaf in a design with so many pods.</summary>
     public LeafChoice Choice(int pods) => new(
         Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel, BlocksPerPod(pods));

@@ -12,7 +12,7 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, CostFloor Floor, DesignPricer Pricer, int PeerLinks)
 {
     private readonly Dictionary<int, List<LeafConfig>> configs = [];
-    private readonly Dictionary<(int Kind, int HostsPerLeaf), int> farthest = [];
+    private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Blocks, long BlockYears)>> places = [];
     private readonly Dictionary<(SwitchBuild, PortUse, PortUse), LeafConfig> middles = [];
     private readonly Dictionary<BitRate, List<(SwitchBuild Build, PortUse Use, int Most)>> cores = [];
     private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), double> leafLevels = [];
@@ -31,7 +31,10 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
                let ends = new LinkEnds(Demand.Hosts[kind].Port, host)
                where !double.IsNaN(Floor.Edge(ends, 1, 0))
                from up in Space.FabricUses(build, Wanted)
-               select new LeafConfig(build, host, up, Space.Most(build, host)),
+               select new LeafConfig(build, host, up, Space.Most(build, host))
+               {
+                   Step = new RatioStep(rate, up.Mode.Rate, Wanted.OversubscriptionOf(0)),
+               },
         ];
         foreach (var config in all) config.Least = LeastOf(kind, config);
         return configs[kind] = all;
@@ -39,12 +42,8 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
 
     private double LeastOf(int kind, LeafConfig config)
     {
-        var ratio = Wanted.OversubscriptionOf(0);
         for (var hosts = Math.Min(config.MostHosts, Demand.Finals[kind]); hosts > 0; hosts--)
-        {
-            var needed = UplinkRule.Parallel(hosts, Demand.Hosts[kind].Demand.Rate, 1, 0, config.UpPorts.Mode.Rate, ratio);
-            if (needed <= config.UplinksBeside(hosts)) return LeafFloor(kind, config, hosts);
-        }
+            if (config.Step.Steps(hosts, 1) <= config.UplinksBeside(hosts)) return LeafFloor(kind, config, hosts);
         return double.PositiveInfinity;
     }
 
@@ -52,7 +51,10 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
     public LeafConfig MiddleConfig(SwitchBuild build, PortUse down, PortUse up)
     {
         if (middles.TryGetValue((build, down, up), out var found)) return found;
-        return middles[(build, down, up)] = new LeafConfig(build, down, up, Space.Most(build, down));
+        return middles[(build, down, up)] = new LeafConfig(build, down, up, Space.Most(build, down))
+        {
+            Step = new RatioStep(down.Mode.Rate, up.Mode.Rate, Wanted.OversubscriptionOf(1)),
+        };
     }
 
     /// <summary>Every way to use a switch as a core at a rate, cheapest first; of those with cages alike none that is dearer with no more
@@ -90,12 +92,42 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
     }
 
     /// <summary>Place in the grid of lengths of the longest way that some uplink of leaves so full has to go at the least.</summary>
-    public int FarthestPlace(int kind, int hostsPerLeaf)
+    public int FarthestPlace(int kind, int hostsPerLeaf) => BlocksByPlace(kind, hostsPerLeaf)[^1].Place;
+
+    /// <summary>By how much uplinks cost more than the lower bound says when every leaf is as near to the upper tier as its own rack
+    /// is.</summary>
+    /// <param name="kind">The kind of host.</param>
+    /// <param name="row">The leaves.</param>
+    /// <param name="linksPerBlock">Uplinks of one block, of all planes.</param>
+    public double UplinkSurplus(int kind, LeafRow row, int linksPerBlock)
     {
-        if (farthest.TryGetValue((kind, hostsPerLeaf), out var found)) return found;
+        var ends = new LinkEnds(row.Config.UpPorts, row.UpperPorts);
+        var (placed, blocks, years) = (0.0, 0L, 0L);
+        foreach (var (place, count, blockYears) in BlocksByPlace(kind, row.HostsPerLeaf))
+        {
+            var cost = Floor.Fabric(ends, count * linksPerBlock, blockYears * linksPerBlock, place);
+            if (double.IsNaN(cost)) return double.PositiveInfinity;
+            (placed, blocks, years) = (placed + cost, blocks + count, years + blockYears);
+        }
+        return Math.Max(0, placed - Floor.Fabric(ends, blocks * linksPerBlock, years * linksPerBlock));
+    }
+
+    /// <summary>Blocks by the place in the grid of lengths of the shortest way from their rack to an upper tier, nearest first; with the
+    /// years they run.</summary>
+    private List<(int Place, long Blocks, long BlockYears)> BlocksByPlace(int kind, int hostsPerLeaf)
+    {
+        if (places.TryGetValue((kind, hostsPerLeaf), out var found)) return found;
         var blocks = (Demand.Finals[kind] + hostsPerLeaf - 1) / hostsPerLeaf;
-        var racks = new[] { 0, blocks / 2, blocks - 1 }.Select(b => Demand.RackOfBlock(kind, b, hostsPerLeaf)).Distinct();
-        return farthest[(kind, hostsPerLeaf)] = racks.Max(r => Floor.NearestAbove(Demand.Hall.HostRacks[r]));
+        var byPlace = new SortedDictionary<int, (long Blocks, long Years)>();
+        for (var block = 0; block < blocks; block++)
+        {
+            var place = Floor.NearestAbove(Demand.Hall.HostRacks[Demand.RackOfBlock(kind, block, hostsPerLeaf)]);
+            var before = byPlace.GetValueOrDefault(place);
+            var start = (long)block * hostsPerLeaf;
+            var years = Enumerable.Range(0, Wanted.Years).Count(y => start < Demand.CountsIn(y)[kind]);
+            byPlace[place] = (before.Blocks + 1, before.Years + years);
+        }
+        return places[(kind, hostsPerLeaf)] = [.. byPlace.Select(p => (p.Key, p.Value.Blocks, p.Value.Years))];
     }
 
     /// <summary>Leaves of a kind and their links to hosts, at the least: without places.</summary>

@@ -13,15 +13,16 @@ internal sealed class ShapeSearch(SearchContext context)
     public ShapeResult Of(FabricShape shape)
     {
         if (NotAsked(shape) is { Length: > 0 } reason) return ShapeResult.None(reason);
+        var incumbent = new Incumbent(context.Demand, context.Pricer);
         return shape switch
         {
-            FabricShape.FixedBox => boxes.Run(shape, context.Space.Boxes, 1),
-            FabricShape.Chassis => boxes.Run(shape, context.Space.Chassis, 1),
-            FabricShape.CollapsedPair => boxes.Run(shape, context.Space.All, 2, context.PeerLinks),
-            FabricShape.LeafSpine => LeafSpineSearch.Run(context, shape, 1),
-            FabricShape.ThreeTier => ThreeTierSearch.Run(context, shape, 1),
-            FabricShape.Planes => SideBySide(shape, Wanted.Planes > 1 ? Wanted.Planes : context.Demand.Hosts[0].Demand.Ports, true),
-            _ => SideBySide(shape, Math.Max(1, Wanted.Planes), Wanted.MostTiers == 1),
+            FabricShape.FixedBox => boxes.Run(shape, context.Space.Boxes, 1, 0, incumbent),
+            FabricShape.Chassis => boxes.Run(shape, context.Space.Chassis, 1, 0, incumbent),
+            FabricShape.CollapsedPair => boxes.Run(shape, context.Space.All, 2, context.PeerLinks, incumbent),
+            FabricShape.LeafSpine => LeafSpineSearch.Run(context, shape, 1, incumbent),
+            FabricShape.ThreeTier => ThreeTierSearch.Run(context, shape, 1, incumbent),
+            FabricShape.Planes => SideBySide(shape, Wanted.Planes > 1 ? Wanted.Planes : context.Demand.Hosts[0].Demand.Ports, true, incumbent),
+            _ => SideBySide(shape, Math.Max(1, Wanted.Planes), Wanted.MostTiers == 1, incumbent),
         };
     }
 
@@ -44,17 +45,12 @@ internal sealed class ShapeSearch(SearchContext context)
     }
 
     /// <summary>The best of one, two and three tiers.</summary>
-    private ShapeResult SideBySide(FabricShape shape, int planes, bool mayBeBoxes)
+    private ShapeResult SideBySide(FabricShape shape, int planes, bool mayBeBoxes, Incumbent incumbent)
     {
-        var count = shape == FabricShape.Rails ? Wanted.Rails : planes;
-        ShapeResult[] results =
-        [
-            mayBeBoxes ? boxes.Run(shape, context.Space.All, count) : ShapeResult.None("its rails have to meet"),
-            Wanted.MostTiers < 2 ? ShapeResult.None("one tier is too small") : LeafSpineSearch.Run(context, shape, planes),
-            Wanted.MostTiers < 3 ? ShapeResult.None("two tiers are too small") : ThreeTierSearch.Run(context, shape, planes),
-        ];
-        var found = results.Where(r => r.Best is not null).OrderBy(r => r.Best?.Total).FirstOrDefault();
-        var bounds = results.Where(r => !double.IsNaN(r.Bound)).Select(r => r.Bound).DefaultIfEmpty(double.NaN).Min();
-        return found is null ? results.Last(r => r.Reason.Length > 0) : found with { Bound = bounds };
+        var last = ShapeResult.None("its rails have to meet");
+        if (mayBeBoxes) last = boxes.Run(shape, context.Space.All, shape == FabricShape.Rails ? Wanted.Rails : planes, 0, incumbent);
+        if (Wanted.MostTiers is null or > 1) last = LeafSpineSearch.Run(context, shape, planes, incumbent);
+        if (Wanted.MostTiers is null or > 2) last = ThreeTierSearch.Run(context, shape, planes, incumbent);
+        return last;
     }
 }

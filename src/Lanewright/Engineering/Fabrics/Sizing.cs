@@ -48,10 +48,6 @@ public sealed class Sizing
             double.IsInfinity(bound) ? null : Money.FromHundredths((decimal)Math.Floor(bound)));
     }
 
-    /// <summary>Designs around the wishes: for every shape and every set of wishes dropped, the cheapest that keeps the rest is among
-    /// them. What each asks for tells which wishes it breaks.</summary>
-    public ImmutableArray<FabricNeeds> Candidates(WantedFabric wanted) => [];
-
     private SearchContext SearchOf(FabricDemand demand) =>
         new(demand, space, new CostFloor(demand, context, pricer), new DesignPricer(demand, counter),
             (int)context.Standards.Practice("pair", "peer-links").Value);

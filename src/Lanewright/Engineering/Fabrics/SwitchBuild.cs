@@ -16,6 +16,8 @@ internal sealed class SwitchBuild
         Typical = model.Typical.Value + cards.Sum(c => c.Typical.Value);
         Maximum = model.Maximum.Value + cards.Sum(c => c.Maximum.Value);
         Weight = model.Weight.Kilograms + cards.Sum(c => c.Weight.Kilograms);
+        ModelPrice = (long)model.Price.Hundredths;
+        CardPrice = cards.IsEmpty ? 0 : (long)cards[0].Price.Hundredths;
         Name = cards.IsEmpty ? model.Name : $"{model.Name} with {cards.Length} x {cards[0].Name}";
     }
 
@@ -42,7 +44,19 @@ internal sealed class SwitchBuild
 
     public string Name { get; }
 
-    /// <summary>Price of one in hundredths.</summary>
+    /// <summary>Hundredths the device costs.</summary>
+    public long ModelPrice { get; }
+
+    /// <summary>Hundredths each card costs.</summary>
+    public long CardPrice { get; }
+
+    /// <summary>Hundredths so many cost.</summary>
+    /// <param name="count">How many.</param>
     /// <param name="free">Items that exist already and of which nothing is paid.</param>
-    public long Price(FreeItems free) => free.PriceOf(Model) + Cards.Sum(free.PriceOf);
+    public long Price(long count, FreeItems free)
+    {
+        if (free.IsEmpty) return count * (ModelPrice + (Cards.Length * CardPrice));
+        var price = Math.Max(0, count - free.CountOf(Model)) * ModelPrice;
+        return Cards.IsEmpty ? price : price + (Math.Max(0, (count * Cards.Length) - free.CountOf(Cards[0])) * CardPrice);
+    }
 }

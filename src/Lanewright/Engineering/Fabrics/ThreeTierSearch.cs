@@ -8,6 +8,9 @@ namespace Lanewright.Engineering.Fabrics;
 /// cores.</summary>
 internal sealed class ThreeTierSearch
 {
+    /// <summary>So many designs wait to be priced in the order of their bounds; pricing some lowers the limit for all others.</summary>
+    private const int MostPending = 64;
+
     private readonly SearchContext context;
     private readonly FabricShape shape;
     private readonly int planes;
@@ -15,13 +18,14 @@ internal sealed class ThreeTierSearch
     private readonly double[] leastOf;
     private readonly double leaves;
     private readonly double trunkBits;
+    private readonly List<(FabricDesign Design, double Bound)> pending = [];
 
-    private ThreeTierSearch(SearchContext context, FabricShape shape, int planes)
+    private ThreeTierSearch(SearchContext context, FabricShape shape, int planes, Incumbent incumbent)
     {
         this.context = context;
         this.shape = shape;
         this.planes = planes;
-        incumbent = new Incumbent(context.Demand, context.Pricer);
+        this.incumbent = incumbent;
         leastOf = [.. Kinds.Select(k => context.ConfigsOf(k).Select(c => c.Least).DefaultIfEmpty(double.PositiveInfinity).Min())];
         leaves = leastOf.Sum();
         // Bits each second that leaves of one plane send up at the least.
@@ -32,11 +36,15 @@ internal sealed class ThreeTierSearch
     private IEnumerable<int> Kinds => Enumerable.Range(0, context.Demand.Hosts.Length);
 
     /// <summary>The best of a shape.</summary>
-    public static ShapeResult Run(SearchContext context, FabricShape shape, int planes)
+    /// <param name="context">What the searches share.</param>
+    /// <param name="shape">The shape.</param>
+    /// <param name="planes">Fabrics side by side.</param>
+    /// <param name="incumbent">What the shape has come to so far.</param>
+    public static ShapeResult Run(SearchContext context, FabricShape shape, int planes, Incumbent incumbent)
     {
         if (context.Demand.Hosts.FirstOrDefault(h => h.Demand.Ports % planes != 0) is { } odd)
             return ShapeResult.None($"the {odd.Demand.Ports} ports of {odd.Demand.Name} do not spread over {planes} planes");
-        return new ThreeTierSearch(context, shape, planes).Run();
+        return new ThreeTierSearch(context, shape, planes, incumbent).Run();
     }
 
     private ShapeResult Run()
@@ -54,6 +62,7 @@ internal sealed class ThreeTierSearch
             {
                 foreach (var (build, ups) in found)
                     if (incumbent.CouldWin(leaves + ups[0].Floor)) TryMiddle(build, ups);
+                OfferPending();
             });
         }
         return incumbent.Result(
@@ -100,86 +109,113 @@ internal sealed class ThreeTierSearch
                 .Select(k => new LeafRows(context, k, planes, build, count).Below(
                     incumbent.Limit - floor - (leaves - leastOf[k]), mayExceedUpper: true))
                 .ToArray();
+            for (var kind = 0; kind < leafRows.Length; kind++)
+            {
+                // What leaves cost in their places is remembered from one upper tier to the next.
+                var limit = incumbent.Limit - floor - (leaves - leastOf[kind]);
+                var k = kind;
+                leafRows[kind] = [.. leafRows[kind]
+                    .Select(r => r with { Least = r.Least + context.LeafSurplus(k, r, shape) })
+                    .Where(r => r.Least < limit)];
+            }
             if (leafRows.Any(r => r.Count == 0)) continue;
             foreach (var (up, least) in ups)
-                if (incumbent.CouldWin(leaves + least)) TryRows(build, up, count, [.. leafRows.Select(r => Rows(r, build, up))]);
+                if (incumbent.CouldWin(leaves + least)) TryRows(build, up, count, [.. leafRows.Select((r, kind) => Rows(kind, r, build, up, count))]);
         }
     }
 
-    /// <summary>Leaves as rows of pods, cheapest first.</summary>
-    private List<PodRow> Rows(List<LeafRow> leafRows, SwitchBuild build, PortUse up) =>
-    [
-        .. leafRows
-            .Select(r => new PodRow(r.Config, context.MiddleConfig(build, r.UpperPorts, up), r.HostsPerLeaf, r.Parallel, r.Blocks,
-                r.UpperLinks / r.Blocks, r.Least))
-            .OrderBy(r => r.Least),
-    ];
+    /// <summary>Leaves as rows of pods, cheapest first; without those that ports alone rule out.</summary>
+    private List<PodRow> Rows(int kind, List<LeafRow> leafRows, SwitchBuild build, PortUse up, int count)
+    {
+        var portPrice = context.CoresAt(up.Mode.Rate).Min(c => Standing(c.Build, 1) / c.Most);
+        var rows = new List<PodRow>();
+        foreach (var leaf in leafRows)
+        {
+            var middle = context.MiddleConfig(build, leaf.UpperPorts, up);
+            var row = new PodRow(
+                leaf.Config, middle, leaf.HostsPerLeaf, leaf.Parallel, leaf.Blocks, leaf.UpperLinks / leaf.Blocks, leaf.Least);
+            if (row.FewestPods == int.MaxValue) continue;
+            var ports = (double)middle.Step.Steps((long)row.Blocks * row.PortsPerBlock, 1) * count * planes;
+            var bound = row.Least + Middles(build, kind, row, row.FewestPods, count) + (portPrice * ports);
+            if (incumbent.CouldWin(bound + leaves - leastOf[kind])) rows.Add(row with { Bound = bound });
+        }
+        rows.Sort((a, b) => a.Bound.CompareTo(b.Bound));
+        return rows;
+    }
 
     private void TryRows(SwitchBuild build, PortUse up, int count, List<PodRow>[] rows)
     {
         var cores = context.CoresAt(up.Mode.Rate).Where(c => new LinkEnds(up, c.Use).IsPlanned).ToList();
-        if (cores.Count == 0) return;
+        if (cores.Count == 0 || rows.Any(r => r.Count == 0)) return;
         var most = cores.Max(c => c.Most);
-        var others = leaves - leastOf[0] + Switches(build, (long)planes * count)
-            + cores.Min(c => Switches(c.Build, (long)planes * count * (1 + context.Wanted.Survive)));
+        var others = rows.Skip(1).Sum(r => r[0].Bound);
         for (var parallel = 1; parallel <= context.Space.Most(build, up); parallel++)
         {
             var fits = false;
+            var chosen = Others(build, count, rows, parallel);
+            if (chosen.Count < rows.Length - 1) return;
             foreach (var row in rows[0])
             {
-                if (!incumbent.CouldWin(row.Least + others)) break;
-                if (PodsOf(row, up, parallel, 0) is not (var pods and > 0) || (long)pods * parallel > most) continue;
+                if (!incumbent.CouldWin(row.Bound + others)) break;
+                if ((long)row.FewestPods * parallel > most) continue;
+                if (PodsOf(row, parallel) is not (var pods and > 0) || (long)pods * parallel > most) continue;
                 fits = true;
-                var least = row.Least + Switches(build, (long)pods * planes * count);
-                if (!incumbent.CouldWin(least)) continue;
-                if (rows.Length == 1) OfferCores(build, up, count, [(row, pods)], least, parallel, Cores(row, up, pods, parallel), cores);
-                else TryOthers(build, up, count, rows, (row, pods, least), parallel, cores);
+                var least = row.Least + Middles(build, 0, row, pods, count);
+                if (!incumbent.CouldWin(least + others)) continue;
+                if (rows.Length == 1) OfferCores(build, up, count, [(row, pods)], least, parallel, Cores(row, pods, parallel), cores);
+                else OfferWith(build, up, count, [(row, pods, least), .. chosen], parallel, cores);
             }
             if (!fits) return;
         }
     }
 
-    /// <summary>With several kinds of host, the first decides and each other takes the leaf that is cheapest by itself.</summary>
-    private void TryOthers(SwitchBuild build, PortUse up, int count, List<PodRow>[] rows, (PodRow Row, int Pods, double Least) first,
+    /// <summary>With several kinds of host the first is tried whole, and each other takes the leaf that is cheapest by itself.</summary>
+    private List<(PodRow Row, int Pods, double Least)> Others(SwitchBuild build, int count, List<PodRow>[] rows, int parallel)
+    {
+        var chosen = new List<(PodRow Row, int Pods, double Least)>();
+        for (var kind = 1; kind < rows.Length; kind++)
+        {
+            (PodRow Row, int Pods, double Least)? best = null;
+            foreach (var row in rows[kind])
+            {
+                if (PodsOf(row, parallel) is not (var pods and > 0)) continue;
+                var least = row.Least + Middles(build, kind, row, pods, count);
+                if (best is not { } other || least < other.Least) best = (row, pods, least);
+            }
+            if (best is { } found) chosen.Add(found);
+        }
+        return chosen;
+    }
+
+    private void OfferWith(SwitchBuild build, PortUse up, int count, ImmutableArray<(PodRow Row, int Pods, double Least)> chosen,
         int parallel, List<(SwitchBuild Build, PortUse Use, int Most)> cores)
     {
-        var chosen = new List<(PodRow Row, int Pods, double Least)> { first };
-        foreach (var kind in rows.Skip(1))
-        {
-            var best = kind
-                .Select(r => (Row: r, Pods: PodsOf(r, up, parallel, 0)))
-                .Where(r => r.Pods > 0)
-                .Select(r => (r.Row, r.Pods, Least: r.Row.Least + Switches(build, (long)r.Pods * planes * count)))
-                .OrderBy(r => r.Least)
-                .FirstOrDefault();
-            if (best.Row is null) return;
-            chosen.Add(best);
-        }
         var least = chosen.Sum(c => c.Least);
-        var perGroup = chosen.Max(c => Cores(c.Row, up, c.Pods, parallel));
+        var perGroup = chosen.Max(c => Cores(c.Row, c.Pods, parallel));
         OfferCores(build, up, count, [.. chosen.Select(c => (c.Row, c.Pods))], least, parallel, perGroup, cores);
-        incumbent.Skip(least);
+        // Dearer leaves of the other kinds are not tried: they would cost no less than this.
+        incumbent.Skip(least + cores.Min(c => Standing(c.Build, (long)planes * count * (1 + context.Wanted.Survive))));
     }
 
     /// <summary>The fewest pods: each as large as the ratio and the ports of its aggregation switches allow; 0 when none is.</summary>
-    private int PodsOf(PodRow row, PortUse up, int parallel, int fewest)
+    private int PodsOf(PodRow row, int parallel)
     {
-        var (low, high) = (fewest, Math.Min(row.Blocks, row.Below.MostHosts / row.PortsPerBlock));
+        var (low, high) = (0, Math.Min(row.Blocks, row.Below.MostHosts / row.PortsPerBlock));
         while (low < high)
         {
             var middle = (low + high + 1) / 2;
-            var uplinks = CoresBelow(row, up, middle, parallel) * parallel;
+            var uplinks = CoresBelow(row, middle, parallel) * parallel;
             if (row.Below.UplinksBeside(middle * row.PortsPerBlock) >= uplinks) low = middle;
             else high = middle - 1;
         }
         return low == 0 ? 0 : (row.Blocks + low - 1) / low;
     }
 
-    private int Cores(PodRow row, PortUse up, int pods, int parallel) => CoresBelow(row, up, row.BlocksPerPod(pods), parallel);
+    private int Cores(PodRow row, int pods, int parallel) => (int)CoresBelow(row, row.BlocksPerPod(pods), parallel);
 
     /// <summary>Cores that each aggregation switch is linked to for so many blocks below, those that may be out included.</summary>
-    private int CoresBelow(PodRow row, PortUse up, int blocks, int parallel) => context.Wanted.Survive + UplinkRule.Parallel(
-        (long)blocks * row.PortsPerBlock, row.Config.UpPorts.Mode.Rate, parallel, 0, up.Mode.Rate, context.Wanted.OversubscriptionOf(1));
+    private long CoresBelow(PodRow row, int blocks, int parallel) =>
+        context.Wanted.Survive + row.Below.Step.Steps((long)blocks * row.PortsPerBlock, parallel);
 
     private void OfferCores(SwitchBuild build, PortUse up, int count, ImmutableArray<(PodRow Row, int Pods)> rows, double least,
         int parallel, int perGroup, List<(SwitchBuild Build, PortUse Use, int Most)> cores)
@@ -188,20 +224,29 @@ internal sealed class ThreeTierSearch
         foreach (var core in cores)
         {
             if ((long)pods * parallel > core.Most) continue;
-            var below = least + Switches(core.Build, (long)planes * count * perGroup);
+            var below = least + Standing(core.Build, (long)planes * count * perGroup);
             if (!incumbent.CouldWin(below)) continue;
             var links = (long)planes * pods * count * perGroup * parallel;
             var bound = below + context.Floor.Trunk(new LinkEnds(up, core.Use), links, context.Demand.IsSteady ? links * context.Wanted.Years : 0);
             if (double.IsNaN(bound) || !incumbent.CouldWin(bound)) continue;
-            incumbent.Offer(new FabricDesign
+            var design = new FabricDesign
             {
                 Shape = shape,
                 Planes = planes,
                 Leaves = [.. rows.Select(r => r.Row.Choice(r.Pods))],
                 Upper = new UpperChoice(build, count, [.. rows.Select(r => r.Row.Below.HostPorts)], up, parallel),
                 Core = new UpperChoice(core.Build, perGroup, [core.Use]),
-            }, bound);
+            };
+            pending.Add((design, bound));
         }
+        if (pending.Count >= MostPending) OfferPending();
+    }
+
+    /// <summary>Prices what was found, cheapest first.</summary>
+    private void OfferPending()
+    {
+        foreach (var (design, bound) in pending.OrderBy(p => p.Bound)) incumbent.Offer(design, bound);
+        pending.Clear();
     }
 
     private double Capacity(SwitchBuild build) => context.Space.FabricUses(build, context.Wanted)
@@ -209,7 +254,19 @@ internal sealed class ThreeTierSearch
         .DefaultIfEmpty(0)
         .Sum();
 
-    /// <summary>Switches that all stand from the start; those of pods come later where hosts grow, which the energy of none bounds.</summary>
+    /// <summary>Aggregation switches of pods, which come as the hosts grow.</summary>
+    private double Middles(SwitchBuild build, int kind, PodRow row, int pods, int count)
+    {
+        var leaf = row.Choice(pods);
+        var years = 0L;
+        for (var year = 0; year < context.Wanted.Years; year++) years += leaf.PodsFor(context.Demand.CountsIn(year)[kind]);
+        return context.Floor.Switches(build, (long)pods * planes * count, years * planes * count);
+    }
+
+    /// <summary>Switches that stand from the start.</summary>
+    private double Standing(SwitchBuild build, long count) => context.Floor.Switches(build, count, count * context.Wanted.Years);
+
+    /// <summary>Switches of which nothing is known yet but that so many are needed at the end.</summary>
     private double Switches(SwitchBuild build, long count) =>
         context.Floor.Switches(build, count, context.Demand.IsSteady ? count * context.Wanted.Years : 0);
 

@@ -50,7 +50,7 @@ public sealed record WantedFabric
     /// <summary>The most that switches may weigh in any one rack; null when not limited.</summary>
     public Mass? RackWeight { get; init; }
 
-    /// <summary>The most that may be paid for what is bought at the start; null when not limited.</summary>
+    /// <summary>The most that may be paid over the years, energy and later purchases included; null when not limited.</summary>
     public Money? Budget { get; init; }
 
     /// <summary>Price of a kilowatt-hour.</summary>
