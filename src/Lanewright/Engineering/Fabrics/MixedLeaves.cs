@@ -10,6 +10,9 @@ internal sealed class MixedLeaves(
     /// <summary>Choices that are tried when a limit rules out the best one only after it is priced.</summary>
     private const int MostTried = 12;
 
+    /// <summary>So many rows are priced in any case.</summary>
+    private const int FewRows = 60;
+
     /// <summary>A gap that is not worth pricing every leaf in its place under every upper tier.</summary>
     private const double Tolerance = 0.005;
 
@@ -43,7 +46,7 @@ internal sealed class MixedLeaves(
         left = Left(left, upper);
         if (left.Any(r => r.Count == 0)) return;
         var bound = upper + left.Sum(r => r.Min(l => l.Least));
-        if (bound > incumbent.Cost * (1 - Tolerance))
+        if (bound > incumbent.Cost * (1 - Tolerance) && left.Sum(r => r.Count) > FewRows)
         {
             incumbent.Skip(bound);
             return;

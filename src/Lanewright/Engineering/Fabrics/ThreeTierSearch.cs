@@ -153,13 +153,13 @@ internal sealed class ThreeTierSearch
         {
             var fits = false;
             var chosen = Others(build, count, rows, parallel);
-            if (chosen.Count < rows.Length - 1) return;
+            if (chosen.Count < rows.Length - 1) continue;
             foreach (var row in rows[0])
             {
                 if (!incumbent.CouldWin(row.Bound + others)) break;
                 if ((long)row.FewestPods * parallel > most) continue;
-                if (PodsOf(row, parallel) is not (var pods and > 0) || (long)pods * parallel > most) continue;
                 fits = true;
+                if (PodsOf(row, parallel) is not (var pods and > 0) || (long)pods * parallel > most) continue;
                 var least = row.Least + Middles(build, 0, row, pods, count);
                 if (!incumbent.CouldWin(least + others)) continue;
                 if (rows.Length == 1) OfferCores(build, up, count, [(row, pods)], least, parallel, Cores(row, pods, parallel), cores);
