@@ -40,24 +40,22 @@ public static class Compilation
     /// <param name="path">The plan's first file; null when the question is all there is.</param>
     /// <param name="question">A text in the plan language whose section <c>wanted</c> overrides the plan's, key by key; null when the plan
     /// says everything.</param>
-    /// <param name="withBreakEvens">Whether to find what would change the answer as well.</param>
     /// <param name="progress">Told of each step before it begins; null when nobody waits.</param>
-    public static SizedPlan Size(
-        PlanFiles files, string? path, SourceText? question, bool withBreakEvens, Action<string>? progress = null)
+    public static SizedPlan Size(PlanFiles files, string? path, SourceText? question, Action<string>? progress = null)
     {
         var findings = new FindingSink();
         progress?.Invoke("reading and binding");
         var plan = PlanBinder.Bind(files, path, findings, question);
         if (plan?.Wanted is not { } wanted || findings.ErrorCount > 0) return new SizedPlan(plan, null, findings.ToSorted());
         progress?.Invoke("sizing");
-        return new SizedPlan(plan, FabricStudy.Of(wanted, ContextOf(plan), withBreakEvens), findings.ToSorted());
+        return new SizedPlan(plan, FabricStudy.Of(wanted, ContextOf(plan)), findings.ToSorted());
     }
 
     /// <summary>The documents of a compiled plan.</summary>
     public static ImmutableArray<Deliverable> Deliver(JudgedPlan judged) => DeliverySet.Of(judged);
 
     private static Lazy<FabricStudy?> SizingOf(Plan plan) =>
-        new(() => plan.Wanted is { } wanted ? FabricStudy.Of(wanted, ContextOf(plan), withBreakEvens: true) : null);
+        new(() => plan.Wanted is { } wanted ? FabricStudy.Of(wanted, ContextOf(plan)) : null);
 
     private static FinderContext ContextOf(Plan plan) => new(plan.Standards, plan.Catalogue, plan.Policy);
 }

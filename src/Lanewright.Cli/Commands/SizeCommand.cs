@@ -59,16 +59,18 @@ internal sealed class SizeCommand
         if (count.IsAsked(parsed)) return count.Run(parsed, parsed.GetValue(plan), parsed.GetValue(json));
         var (chosen, target) = (parsed.GetValue(write), parsed.GetValue(output));
         if (chosen is not null && target is null) throw new UsageFault("--write needs --out, the plan file to write");
-        var sized = Ask(parsed, withBreakEvens: parsed.GetValue(breakEvens) || (target is not null && chosen is null));
+        var sized = Ask(parsed);
         if (sized is not { Study: { } study, Plan: { } asked }) return Unread(sized);
+        var withBreakEvens = parsed.GetValue(breakEvens) || (target is not null && chosen is null);
+        if (withBreakEvens) Screen.WithProgress(step => WorkOut(study, step));
         if (chosen is not null && target is not null) WriteOne(asked, Chosen(study, chosen), target);
         if (chosen is null && target is not null) WriteAll(asked, study, target);
-        if (parsed.GetValue(json)) Screen.Document(stream => SizingJson.Write(study, asked.Currency, stream));
-        else SizingPrinter.Print(study, asked.Currency);
+        if (parsed.GetValue(json)) Screen.Document(stream => SizingJson.Write(study, asked.Currency, withBreakEvens, stream));
+        else SizingPrinter.Print(study, asked.Currency, withBreakEvens);
         return study.Answer.Options.IsEmpty ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
-    private SizedPlan Ask(ParseResult parsed, bool withBreakEvens)
+    private SizedPlan Ask(ParseResult parsed)
     {
         var question = wanted.Text(parsed);
         var path = parsed.GetValue(plan) is { } named ? DiskFiles.PlanPath(named) : null;
@@ -77,12 +79,19 @@ internal sealed class SizeCommand
             throw new UsageFault($"the plan '{path}' cannot be read: it does not exist, is too large or is no UTF-8 text");
         if (path is null && wanted.Values(parsed, "count").Length > 0 && wanted.Values(parsed, "rate").IsEmpty)
             throw new UsageFault("--host-rate is missing: the rate of each port of a host, such as 200G");
-        var sized = Screen.WithProgress(step => Compilation.Size(files, path, question, withBreakEvens, step));
+        var sized = Screen.WithProgress(step => Compilation.Size(files, path, question, step));
         var ofFlags = sized.Findings.FirstOrDefault(f => f.Severity == Severity.Error && f.Span.Path == WantedOptions.Source);
         if (ofFlags is not null) throw new UsageFault(Words(parsed, ofFlags));
         if (!sized.HasErrors && sized.Study is null)
             throw new UsageFault("nothing is wanted: name a plan with a section 'wanted', or say --hosts and --host-rate");
         return sized;
+    }
+
+    /// <summary>Finds what would change the answer while people are told what takes so long.</summary>
+    private static int WorkOut(FabricStudy study, Action<string> step)
+    {
+        step("looking for what would change the answer");
+        return study.BreakEvens.Length;
     }
 
     private string Words(ParseResult parsed, Finding finding)

@@ -9,14 +9,14 @@ namespace Lanewright.Cli.Printing;
 /// <summary>Prints what fabric to buy: options side by side, why other shapes lost, what stands in the way, what would change it.</summary>
 internal static class SizingPrinter
 {
-    /// <summary>Prints a study.</summary>
-    public static void Print(FabricStudy study, string currency)
+    /// <summary>Prints a study, and what would change the answer when that is asked for.</summary>
+    public static void Print(FabricStudy study, string currency, bool withBreakEvens)
     {
         if (study.Answer.Options.IsEmpty) Screen.Line("nothing fits");
         else Options(study.Answer.Options, currency);
         Lost(study.Answer.Lost);
         Conflicts(study);
-        foreach (var breakEven in study.BreakEvens) BreakEven(breakEven, currency);
+        foreach (var breakEven in withBreakEvens ? study.BreakEvens : []) BreakEven(breakEven, currency);
     }
 
     private static void Options(ImmutableArray<FabricOption> options, string currency)

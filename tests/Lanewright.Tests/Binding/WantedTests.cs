@@ -108,7 +108,7 @@ public sealed class WantedTests
     {
         var sized = Compilation.Size(
             PlanBlock.Files(Hall + "wanted: { hosts: { a: { count: 1, rate: 10G }, b: { count: 1, rate: 10G } } }"), "plan.yaml",
-            new SourceText("question", "lanewright: 1\nwanted: { hosts: { host: { count: 3 } } }"), false);
+            new SourceText("question", "lanewright: 1\nwanted: { hosts: { host: { count: 3 } } }"));
         Assert.Equal(["LW0107"], sized.Findings.Select(f => f.Kind.Code));
         Assert.Null(sized.Study);
     }
@@ -126,7 +126,7 @@ public sealed class WantedTests
     private static WantedFabric Over(string plan, string question)
     {
         var sized = Compilation.Size(
-            PlanBlock.Files("lanewright: 1\n" + plan), "plan.yaml", new SourceText("question", "lanewright: 1\n" + question), false);
+            PlanBlock.Files("lanewright: 1\n" + plan), "plan.yaml", new SourceText("question", "lanewright: 1\n" + question));
         Assert.Empty(sized.Findings);
         return sized.Plan?.Wanted ?? throw new InvalidOperationException("nothing is wanted");
     }

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Lanewright.Deliverables;
+using Lanewright.Deliverables.Fabrics;
 using Lanewright.Rules;
 
 namespace Lanewright.Tests.Docs;
@@ -59,9 +60,24 @@ public sealed partial class ReadmeTests
     {
         using var stream = new MemoryStream();
         Compilation.Deliver(judged).Single(d => d.Name == name).Write(stream);
+        Hold(picture, stream.ToArray());
+    }
+
+    [Fact]
+    public void OptionSheet_IsWhatTheProgramDraws()
+    {
+        var sized = Compilation.Size(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "growth.yaml", null);
+        var (plan, study) = Asked.Study(sized);
+        using var stream = new MemoryStream();
+        FabricDocuments.Drawings(plan, study, "").Single(d => d.Name == "option-sheet.svg").Write(stream);
+        Hold("option-sheet.svg", stream.ToArray());
+    }
+
+    private static void Hold(string picture, byte[] drawn)
+    {
         var path = Repository.Path("docs", "pictures", picture);
-        if (Environment.GetEnvironmentVariable("LANEWRIGHT_REWRITE") == "1") File.WriteAllBytes(path, stream.ToArray());
-        Assert.Equal(File.ReadAllBytes(path), stream.ToArray());
+        if (Environment.GetEnvironmentVariable("LANEWRIGHT_REWRITE") == "1") File.WriteAllBytes(path, drawn);
+        Assert.Equal(File.ReadAllBytes(path), drawn);
     }
 
     /// <summary>Whether lines are those printed, where three points stand for any lines.</summary>

@@ -18,7 +18,7 @@ public static class FabricDocuments
     public static ImmutableArray<Deliverable> Of(Plan plan, FabricStudy study, Func<string, string> refer) =>
     [
         .. Drawings(plan, study, ""),
-        new Deliverable("options.json", stream => SizingJson.Write(study, plan.Currency, stream)),
+        new Deliverable("options.json", stream => SizingJson.Write(study, plan.Currency, withBreakEvens: true, stream)),
         .. study.Answer.Options.Select(option => new Deliverable(
             $"option-{FabricShapes.Word(option.Shape)}.yaml", stream => OptionPlan.Write(plan, option, refer, stream))),
     ];
@@ -31,7 +31,12 @@ public static class FabricDocuments
     {
         if (study.Answer.Options.IsEmpty) return [];
         var sheet = DrawingFile.Of($"{folder}{OptionSheet.Name}.svg", m => OptionSheet.Write(m, plan, study, isFile: true));
-        return [sheet, .. study.BreakEvens.Select(b =>
-            DrawingFile.Of($"{folder}{BreakEvenChart.Name(b)}.svg", m => BreakEvenChart.Write(m, plan, b, isFile: true)))];
+        return
+        [
+            sheet,
+            .. Enum.GetValues<BreakEvenQuantity>().Select(quantity => DrawingFile.Of(
+                $"{folder}{BreakEvenChart.Name(quantity)}.svg",
+                m => BreakEvenChart.Write(m, plan, study.BreakEvens.Single(b => b.Quantity == quantity), isFile: true))),
+        ];
     }
 }

@@ -10,7 +10,11 @@ namespace Lanewright.Deliverables.Json;
 public static class SizingJson
 {
     /// <summary>Writes a study.</summary>
-    public static void Write(FabricStudy study, string currency, Stream stream) => JsonText.Write(stream, writer =>
+    /// <param name="study">The study.</param>
+    /// <param name="currency">The unit of its prices.</param>
+    /// <param name="withBreakEvens">Whether to find and write what would change the answer.</param>
+    /// <param name="stream">Where to.</param>
+    public static void Write(FabricStudy study, string currency, bool withBreakEvens, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
         writer.WriteString("currency", currency);
@@ -28,7 +32,7 @@ public static class SizingJson
         }
         writer.WriteEndArray();
         Relaxations(writer, study.Relaxations);
-        BreakEvens(writer, study.BreakEvens);
+        BreakEvens(writer, withBreakEvens ? study.BreakEvens : []);
         writer.WriteEndObject();
     });
 

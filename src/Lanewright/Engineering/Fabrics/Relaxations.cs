@@ -11,7 +11,7 @@ namespace Lanewright.Engineering.Fabrics;
 public sealed class Relaxations(
     WantedFabric wanted, ImmutableArray<ImmutableArray<Wish>> conflicts, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve)
 {
-    private const int MostSteps = 60;
+    private const int MostSteps = 12;
     private const int PerMille = 1000;
 
     /// <summary>One answer a wish, in the order of the wishes; growth is answered beside the hosts it raises.</summary>
@@ -45,19 +45,19 @@ public sealed class Relaxations(
         };
     }
 
-    /// <summary>The least limit that is possible: halves the stretch between what is not possible and what is known to be, then asks for
-    /// strictly less than the best known until nothing is found.</summary>
+    /// <summary>The least limit that is possible: asks for strictly less than the best known until nothing is found, and in between for
+    /// the middle between the best known and what is known to be impossible, so that it does not creep.</summary>
     private Relaxation Moved(Wish wish, Loosening loosening)
     {
         if (Least(solve(loosening.With(null)), loosening) is not { } best) return new Relaxation(wish, null, "");
         var impossible = loosening.Stated;
         for (var step = 0; step < MostSteps; step++)
         {
-            var known = loosening.Value(best);
-            var middle = (impossible + known) / 2;
-            if (known - impossible <= loosening.Step + loosening.Step) middle = known - loosening.Step;
-            if (middle <= impossible) break;
-            if (Least(solve(loosening.With(middle)), loosening) is { } nearer) best = nearer;
+            var less = loosening.Value(best) - loosening.Step;
+            if (less <= impossible || Least(solve(loosening.With(less)), loosening) is not { } nearer) break;
+            best = nearer;
+            var middle = (impossible + loosening.Value(best)) / 2;
+            if (Least(solve(loosening.With(middle)), loosening) is { } halfway) best = halfway;
             else impossible = middle;
         }
         return new Relaxation(wish, loosening.Words(best), best.Name);

@@ -57,7 +57,7 @@ public static class WishList
         wishes.Add(new Wish(Hosts, HostWords(wanted, hosts), n => n.Hosts >= hosts));
         wishes.Add(new Wish(Oversubscription, RatioWords(wanted), n => KeepsRatio(wanted, n)));
         if (wanted.Survive > 0)
-            wishes.Add(new Wish(Survive, $"{Numerals.Whole(wanted.Survive)} switches of a tier out", n => n.Survives >= wanted.Survive));
+            wishes.Add(new Wish(Survive, $"{Numerals.Whole(wanted.Survive)} of a tier out", n => n.Survives >= wanted.Survive));
         if (wanted.Planes > 1) wishes.Add(new Wish(Planes, $"{Numerals.Whole(wanted.Planes)} planes", n => n.Planes == wanted.Planes));
         if (wanted.Rails > 1)
             wishes.Add(new Wish(Rails, $"{Numerals.Whole(wanted.Rails)} rails", n => n.Shape == FabricShape.Rails));

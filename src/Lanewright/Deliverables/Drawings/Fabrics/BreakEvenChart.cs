@@ -18,7 +18,7 @@ public static class BreakEvenChart
     private const double ListStep = 17;
 
     /// <summary>Name of the file of a chart.</summary>
-    public static string Name(BreakEven breakEven) => "break-even-" + BreakEvenWords.Key(breakEven.Quantity);
+    public static string Name(BreakEvenQuantity quantity) => "break-even-" + BreakEvenWords.Key(quantity);
 
     /// <summary>Writes a chart.</summary>
     /// <param name="markup">Where to.</param>
@@ -28,7 +28,7 @@ public static class BreakEvenChart
     public static void Write(MarkupWriter markup, Plan plan, BreakEven breakEven, bool isFile)
     {
         var title = BreakEvenWords.Title(breakEven.Quantity, plan.Currency);
-        var head = new SheetHead(Name(breakEven), "What would change the answer: " + title, Subtitle(breakEven), Description(breakEven, plan));
+        var head = new SheetHead(Name(breakEven.Quantity), "What would change the answer: " + title, Subtitle(breakEven), Description(breakEven, plan));
         var now = BreakEvenWords.Value(breakEven.Quantity, breakEven.Now);
         var block = TitleBlock.Of(plan, plan.Name, ("quantity", BreakEvenWords.Key(breakEven.Quantity), 2), ("now", now, 1.4),
             ("prices in", plan.Currency, 1.2));

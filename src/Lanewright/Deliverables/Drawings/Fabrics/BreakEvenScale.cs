@@ -21,7 +21,7 @@ internal sealed class BreakEvenScale
     {
         (this.left, this.right, this.top, this.bottom) = (left, right, top, bottom);
         low = breakEven.Stretches[0].From;
-        high = Math.Max(breakEven.Stretches[^1].To, low + 0.000001m);
+        high = Math.Max(High(breakEven.Stretches[^1]), low + 0.000001m);
         var amounts = breakEven.Stretches.Where(s => s.Shape is not null)
             .SelectMany(s => new[] { s.CostFrom.Units, s.CostTo.Units })
             .DefaultIfEmpty(0)
@@ -47,6 +47,10 @@ internal sealed class BreakEvenScale
 
     /// <summary>Place of an amount up the chart.</summary>
     public double Y(decimal amount) => bottom - ((bottom - top) * (double)((amount - Least) / (most - Least)));
+
+    /// <summary>The end of the last stretch; of one where nothing fits only as much as shows that it is there.</summary>
+    private decimal High(BreakEvenStretch last) =>
+        last.Shape is null && last.From > low ? Math.Min(last.To, last.From + ((last.From - low) / 4)) : last.To;
 
     /// <summary>A round step that gives a handful of ticks over a range.</summary>
     private static decimal Step(decimal range)

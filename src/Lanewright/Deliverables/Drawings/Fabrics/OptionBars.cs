@@ -33,12 +33,20 @@ internal sealed class OptionBars
     /// <summary>Draws the bars of an option with their upper left corner at a point.</summary>
     public void Draw(Canvas canvas, FabricOption option, double x, double y)
     {
+        canvas.Begin("to-buy");
         Money(canvas, x, y, "to buy", option.Price, option.Cost);
+        canvas.End();
+        canvas.Begin("over-years");
         Money(canvas, x, y + RowHeight, $"over {Numerals.Whole(years)} years", option.PriceOverYears, option.CostOverYears);
+        canvas.End();
         var bound = x + (width * (double)option.LowerBound.Units / mostMoney);
         canvas.Line(bound, y + RowHeight + 15, bound, y + RowHeight + 15 + BarHeight + 8, "act");
+        canvas.Begin("power");
         Plain(canvas, x, y + (2 * RowHeight), "power", Numerals.Grouped((decimal)option.Watts.Value) + " W", option.Watts.Value / mostWatts);
+        canvas.End();
+        canvas.Begin("rack-units");
         Plain(canvas, x, y + (3 * RowHeight), "rack units", Numerals.Grouped(option.RackUnits), option.RackUnits / mostUnits);
+        canvas.End();
     }
 
     /// <summary>Says what the shades are, its base line at y.</summary>

@@ -96,7 +96,7 @@ public static class OptionSheet
             $"{Numerals.Grouped(h.Count)} {h.Name}, each {Numerals.Whole(h.Ports)} x {h.Rate}"))
         + $"; oversubscription {(wanted.Oversubscription.IsEmpty ? "1:1" : string.Join(", ", wanted.Oversubscription))}"
         + (wanted.Growth.Value > 0 ? $"; growth {wanted.Growth} a year" : "")
-        + (wanted.Survive > 0 ? $"; survives {Numerals.Whole(wanted.Survive)} switches out" : "")
+        + (wanted.Survive > 0 ? $"; survives {Numerals.Whole(wanted.Survive)} {(wanted.Survive == 1 ? "switch" : "switches")} out" : "")
         + $"; {Numerals.Whole(wanted.Years)} years";
 
     private static string Description(FabricStudy study, string currency) =>
