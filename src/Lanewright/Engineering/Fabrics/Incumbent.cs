@@ -93,6 +93,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
         var bound = Math.Min(Cost, skipped);
         if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? "the search was broken off" : "");
         if (fault.Reason.Length > 0) return ShapeResult.None(fault.Reason);
-        return ShapeResult.None(double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
+        return ShapeResult.None(
+            double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
     }
 }
