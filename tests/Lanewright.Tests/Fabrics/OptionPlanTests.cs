@@ -24,7 +24,10 @@ public sealed class OptionPlanTests
         "{ hosts: { a: { count: 200, rate: 100G }, b: { count: 100, rate: 200G, ports: 2, per-rack: 8 } }, oversubscription: '3:1' }",
         "{ hosts: { host: { count: 512, rate: 200G, ports: 2 } }, planes: 2, oversubscription: '2:1' }",
         "{ hosts: { host: { count: 64, rate: 400G, ports: 8, per-rack: 2, model: accelerator-8u, cards: nic-2x400 x4 } }, rails: 8 }",
-        "{ hosts: { host: { count: 3000, rate: 100G } }, oversubscription: ['3:1', '1:1'], shapes: [three-tier, leaf-spine] }");
+        "{ hosts: { host: { count: 1500, rate: 100G } }, oversubscription: ['3:1', '1:1'], shapes: three-tier }",
+        "{ hosts: { host: { count: 333, rate: 25G, ports: 2, per-rack: 20 } }, oversubscription: '2:1', survive: 1, shapes: three-tier }",
+        "{ hosts: { host: { count: 128, rate: 400G, ports: 8, per-rack: 4, model: accelerator-8u, cards: nic-2x400 x4 } }, rails: 8, "
+            + "oversubscription: '2:1', shapes: rails }");
 
     [Theory]
     [MemberData(nameof(Questions))]
