@@ -49,7 +49,8 @@ internal sealed class SizeCommand
         var options = new SizeCommand();
         var command = new Command("size", "answer what fabric to buy, or count one from its radix") { options.plan };
         foreach (var option in options.wanted.All.Concat(options.count.All)) command.Options.Add(option);
-        foreach (var option in new Option[] { options.breakEvens, options.write, options.output, options.json }) command.Options.Add(option);
+        Option[] own = [options.breakEvens, options.write, options.output, options.json];
+        foreach (var option in own) command.Options.Add(option);
         command.SetAction(options.Run);
         return command;
     }

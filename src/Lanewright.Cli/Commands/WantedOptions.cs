@@ -25,7 +25,7 @@ internal sealed class WantedOptions
         ("cards", Several("--host-cards", "cards in a host, such as nic-2x200 or 'nic-1x400 x8'")),
         ("growth", new Option<string?>("--growth") { Description = "more hosts each year, such as 20%" }),
         ("years", new Option<string?>("--years") { Description = "years to look ahead" }),
-        ("oversubscription", Several("--oversubscription", "most bandwidth below a switch for what it has above, such as 3:1; once a tier")),
+        ("oversubscription", Several("--oversubscription", "most bandwidth below a switch against that above, such as 3:1; once a tier")),
         ("survive", new Option<string?>("--survive") { Description = "switches of a tier that may be out with the ratio kept" }),
         ("planes", new Option<string?>("--planes") { Description = "fabrics side by side" }),
         ("rails", new Option<string?>("--rails") { Description = "ports of a host that each go to a leaf of their own" }),

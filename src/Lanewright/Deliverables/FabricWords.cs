@@ -35,7 +35,8 @@ public static class FabricWords
 
     /// <summary>How a tier reaches the next.</summary>
     public static string Uplinks(TierUplinks tier) =>
-        $"{Numerals.Whole(tier.Uplinks)} x {tier.Rate} to {Numerals.Whole(tier.Uppers)}, {tier.LowerMode} to {tier.UpperMode}, {tier.Achieved}";
+        $"{Numerals.Whole(tier.Uplinks)} x {tier.Rate} to {Numerals.Whole(tier.Uppers)}, {tier.LowerMode} to {tier.UpperMode}, "
+        + tier.Achieved;
 
     private static string Cards(ImmutableArray<CardModel> cards) =>
         cards.IsEmpty

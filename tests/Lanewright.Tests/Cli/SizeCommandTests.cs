@@ -87,7 +87,8 @@ public sealed class SizeCommandTests
         var conflicts = json.RootElement.GetProperty("conflicts").EnumerateArray()
             .Select(c => string.Join(' ', c.EnumerateArray().Select(w => w.GetString()))).ToList();
         Assert.Contains(conflicts, c => c.Contains("budget", StringComparison.Ordinal));
-        var budget = json.RootElement.GetProperty("relaxations").EnumerateArray().Single(r => r.GetProperty("wish").GetString() == "budget");
+        var relaxations = json.RootElement.GetProperty("relaxations").EnumerateArray();
+        var budget = relaxations.Single(r => r.GetProperty("wish").GetString() == "budget");
         Assert.NotNull(budget.GetProperty("possible").GetString());
     }
 
@@ -122,7 +123,8 @@ public sealed class SizeCommandTests
                 "option-sheet.svg", "options.json", "option-one-box.yaml", "break-even-module-price.svg", "break-even-energy-price.svg",
                 "break-even-growth.svg", "break-even-oversubscription.svg", "break-even-hosts.svg",
             ];
-            Assert.Equal(names.Order(StringComparer.Ordinal), Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            var written = Directory.GetFiles(folder).Select(Path.GetFileName);
+            Assert.Equal(names.Order(StringComparer.Ordinal), written.Order(StringComparer.Ordinal));
             Assert.Equal(5, json.RootElement.GetProperty("breakEvens").GetArrayLength());
         }
         finally

@@ -15,7 +15,7 @@ public sealed class OptionPlanTests
 {
     public static TheoryData<string> Questions => new(
         "{ hosts: { host: { count: 1024, rate: 200G } }, oversubscription: '3:1' }",
-        "{ hosts: { host: { count: 1000, rate: 200G, per-rack: 12 } }, oversubscription: '3:1', growth: 20 %, years: 4, energy-price: 0.2 }",
+        "{ hosts: { host: { count: 1000, rate: 200G, per-rack: 12 } }, oversubscription: '3:1', growth: 20 %, energy-price: 0.2 }",
         "{ hosts: { host: { count: 96, rate: 100G } } }",
         "{ hosts: { host: { count: 40, rate: 100G, ports: 2 } }, survive: 1 }",
         "{ hosts: { host: { count: 256, rate: 400G } } }",
@@ -24,7 +24,10 @@ public sealed class OptionPlanTests
         "{ hosts: { a: { count: 200, rate: 100G }, b: { count: 100, rate: 200G, ports: 2, per-rack: 8 } }, oversubscription: '3:1' }",
         "{ hosts: { host: { count: 512, rate: 200G, ports: 2 } }, planes: 2, oversubscription: '2:1' }",
         "{ hosts: { host: { count: 64, rate: 400G, ports: 8, per-rack: 2, model: accelerator-8u, cards: nic-2x400 x4 } }, rails: 8 }",
-        "{ hosts: { host: { count: 3000, rate: 100G } }, oversubscription: ['3:1', '1:1'], shapes: [three-tier, leaf-spine] }");
+        "{ hosts: { host: { count: 1500, rate: 100G } }, oversubscription: ['3:1', '1:1'], shapes: three-tier }",
+        "{ hosts: { host: { count: 333, rate: 25G, ports: 2, per-rack: 20 } }, oversubscription: '2:1', survive: 1, shapes: three-tier }",
+        "{ hosts: { host: { count: 128, rate: 400G, ports: 8, per-rack: 4, model: accelerator-8u, cards: nic-2x400 x4 } }, rails: 8, "
+            + "oversubscription: '2:1', shapes: rails }");
 
     [Theory]
     [MemberData(nameof(Questions))]
@@ -59,7 +62,8 @@ public sealed class OptionPlanTests
             """;
         var (plan, study) = Asked.Study(Asked.Plan(block));
         Assert.NotEmpty(study.Answer.Options);
-        foreach (var option in study.Answer.Options) HoldsWhatItSaid(plan, option, "\n# file: prices.yaml" + block.Split("# file: prices.yaml")[1]);
+        var beside = "\n# file: prices.yaml" + block.Split("# file: prices.yaml")[1];
+        foreach (var option in study.Answer.Options) HoldsWhatItSaid(plan, option, beside);
     }
 
     private static void HoldsWhatItSaid(Plan plan, FabricOption option, string beside = "")

@@ -88,7 +88,8 @@ public sealed class WishTests
     public void FewerHosts_KeepTheMix(int together, int least, int most, int a, int b)
     {
         var host = Wanted.Hosts[0];
-        var shares = BreakEvens.WithHosts(Wanted with { Hosts = [host with { Count = a }, host with { Name = "b", Count = b }] }, together).Hosts;
+        var mix = Wanted with { Hosts = [host with { Count = a }, host with { Name = "b", Count = b }] };
+        var shares = BreakEvens.WithHosts(mix, together).Hosts;
         Assert.Equal(together, shares.Sum(h => h.Count));
         Assert.InRange(shares[0].Count, least, most + 1);
     }

@@ -127,6 +127,19 @@ public sealed partial class TidyTests
         ("FabricHall.cs", 0.5), // the middle of a rack
         ("EnergyUse.cs", 8760), // hours of a year
         ("EnergyUse.cs", 1000), // watts in a kilowatt
+        ("WishList.cs", 1_000_000), // a ratio no switch exceeds
+        ("Loosenings.cs", 1_000_000), // steps of a ratio that count as one
+        ("Loosenings.cs", 0.001), // steps of watts and kilograms that count as one
+        ("LowerEnvelope.cs", 64), // bound of a search
+        ("SwitchingPoints.cs", 6), // bound of a search
+        ("SwitchingPoints.cs", 32), // first step of a search
+        ("Relaxations.cs", 12), // bound of a search
+        ("Relaxations.cs", 1000), // parts of a share that are told apart
+        ("BreakEvens.cs", 0.25), // least multiple of prices that is looked at
+        ("BreakEvens.cs", 1000), // parts of a ratio that are told apart
+        ("BreakEvens.cs", 10_000), // parts of a share that are told apart
+        ("BreakEvens.cs", 5000), // growth that is looked at in any case, in these parts
+        ("ConflictSets.cs", 20), // bound of a listing
         ("PartsTally.cs", 5), // rank in a sort order
         ("RackRoute.cs", 2.0), // half of a height
         ("FibreLinkChecks.cs", 0.1), // the step printed limits are rounded to

@@ -52,7 +52,8 @@ public sealed class OptionPlan
 
     private void Head()
     {
-        writer.WriteLine($"# {FabricShapes.Title(option.Shape)} for {Numerals.Grouped(option.Hosts)} hosts, as 'lanewright size' proposed it: "
+        writer.WriteLine($"# {FabricShapes.Title(option.Shape)} for {Numerals.Grouped(option.Hosts)} hosts, "
+            + "as 'lanewright size' proposed it: "
             + $"{Numerals.Grouped(option.Price.Units, 2)} to buy.");
         foreach (var use in option.Switches) writer.WriteLine("# " + FabricWords.Switches(use));
         foreach (var tier in option.Uplinks) writer.WriteLine($"# tier {Numerals.Whole(tier.Tier + 1)}: {FabricWords.Uplinks(tier)}");
@@ -143,7 +144,8 @@ public sealed class OptionPlan
         var existing = group.Role == SwitchRole.Host ? ", existing: yes" : "";
         writer.WriteLine($"  {PlanText.Name(placed.Name)}:");
         writer.WriteLine($"    {{ model: {PlanText.Name(group.Model.Name)}{cards}, count: {Numerals.Whole(placed.Count)}{existing},");
-        writer.WriteLine($"      racks: {PlanText.Names([.. RackRanges(placed.Racks)])}{perRack}, unit: {Numerals.Whole(placed.Unit)}{step} }}");
+        var racks = PlanText.Names([.. RackRanges(placed.Racks)]);
+        writer.WriteLine($"      racks: {racks}{perRack}, unit: {Numerals.Whole(placed.Unit)}{step} }}");
     }
 
     /// <summary>Cards in slot order, those alike that follow one another written once.</summary>
@@ -185,7 +187,8 @@ public sealed class OptionPlan
     }
 
     private string End(FabricEnd end) =>
-        $"{{ of: {PlanText.Names([.. end.Devices.SelectMany(Names)])}, ports: '{PlanText.Ranges(end.Ports.Numbers)}', breakout: {end.Mode} }}";
+        $"{{ of: {PlanText.Names([.. end.Devices.SelectMany(Names)])}, ports: '{PlanText.Ranges(end.Ports.Numbers)}', "
+        + $"breakout: {end.Mode} }}";
 
     /// <summary>A run of an option's group by the names of the plan's groups.</summary>
     private IEnumerable<string> Names(FabricRun run)

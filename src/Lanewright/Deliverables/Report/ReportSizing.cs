@@ -23,8 +23,8 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
     private void Options()
     {
         Figure(() => OptionSheet.Write(markup, plan, study, isFile: false));
-        var table = HtmlTable.Open(markup, "option", "switches", $"#{plan.Currency} to buy", $"#{plan.Currency} over the years", "#no less than",
-            "#gap", "#power", "#rack units");
+        var table = HtmlTable.Open(markup, "option", "switches", $"#{plan.Currency} to buy", $"#{plan.Currency} over the years",
+            "#no less than", "#gap", "#power", "#rack units");
         foreach (var option in study.Answer.Options)
         {
             table.Row(FabricShapes.Title(option.Shape), string.Join("; ", option.Switches.Select(FabricWords.Switches)),

@@ -48,7 +48,8 @@ public sealed class BreakEvens
     /// <summary>The question with another growth.</summary>
     /// <param name="wanted">The question.</param>
     /// <param name="parts">Growth a year in hundredths of a per cent.</param>
-    public static WantedFabric WithGrowth(WantedFabric wanted, int parts) => wanted with { Growth = Share.From((double)parts / GrowthParts) };
+    public static WantedFabric WithGrowth(WantedFabric wanted, int parts) =>
+        wanted with { Growth = Share.From((double)parts / GrowthParts) };
 
     /// <summary>The question with another number of hosts, all kinds in proportion.</summary>
     public static WantedFabric WithHosts(WantedFabric wanted, int hosts) => wanted with { Hosts = HostShares.Of(wanted.Hosts, hosts) };
@@ -92,7 +93,8 @@ public sealed class BreakEvens
         var now = (int)Math.Round(wanted.Growth.Value * GrowthParts);
         var points = new SwitchingPoints(sizing, parts => WithGrowth(wanted, parts));
         return new BreakEven(BreakEvenQuantity.Growth, (decimal)wanted.Growth.Percent,
-            Stretches(points, 0, now, Math.Max(2 * now, WidestGrowth), parts => decimal.Round((decimal)Share.From((double)parts / GrowthParts).Percent, 2)));
+            Stretches(points, 0, now, Math.Max(2 * now, WidestGrowth),
+                parts => decimal.Round((decimal)Share.From((double)parts / GrowthParts).Percent, 2)));
     }
 
     private BreakEven Hosts()
@@ -147,7 +149,8 @@ public sealed class BreakEvens
             : ([.. changes.SkipLast(1)], changes[^1] - Math.Sign(to - from));
     }
 
-    /// <summary>Pieces of the chain, told apart by what does not hang on the price; neighbours that differ only in how links are made are one option.</summary>
+    /// <summary>Pieces of the chain, told apart by what does not hang on the price; neighbours that differ only in how links are made are
+    /// one option.</summary>
     private static ImmutableArray<BreakEvenStretch> Stretches(
         ImmutableArray<EnvelopePiece<(FabricShape? Shape, string Name, decimal Base)>> pieces)
     {

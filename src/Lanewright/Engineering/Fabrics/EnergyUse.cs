@@ -15,5 +15,5 @@ internal static class EnergyUse
 
     /// <summary>Hundredths that one watt costs in a year.</summary>
     public static double PriceOfWattYear(WantedFabric wanted) =>
-        OfYear(1, wanted).KilowattHours * (double)(wanted.EnergyPrice.PerKilowattHour * 100m);
+        OfYear(1, wanted).KilowattHours * (double)(wanted.EnergyPrice.PerKilowattHour * Money.FromUnits(1).Hundredths);
 }

@@ -11,7 +11,9 @@ internal static class HostShares
     public static ImmutableArray<HostDemand> Of(ImmutableArray<HostDemand> hosts, int together)
     {
         var all = hosts.Sum(h => (long)h.Count);
-        var shares = hosts.Select((h, i) => (Index: i, Whole: h.Count * (long)together / all, Left: h.Count * (long)together % all)).ToList();
+        var shares = hosts
+            .Select((h, i) => (Index: i, Whole: h.Count * (long)together / all, Left: h.Count * (long)together % all))
+            .ToList();
         var missing = together - shares.Sum(s => s.Whole);
         var raised = shares.OrderByDescending(s => s.Left).ThenBy(s => s.Index).Take((int)missing).Select(s => s.Index).ToHashSet();
         return

@@ -33,7 +33,7 @@ public static class WantedLanguage
         new("rate", Shapes.Rate, "rate of each port") { IsRequired = true },
         new("ports", Shapes.Whole(1, 16), "ports of each into the fabric") { Otherwise = "1" },
         new("per-rack", Shapes.Whole(1, 60), "how many stand in a rack") { Otherwise = "16" },
-        new("model", Shapes.Text, "the device model, by its name in the catalogue") { Otherwise = "the first host whose cards have the ports" },
+        new("model", Shapes.Text, "the device model, by its name in the catalogue") { Otherwise = "the smallest that takes the cards" },
         new("cards", new ListShape(Shapes.Text), "cards in its slots, in slot order; 'NAME x4' for four alike"),
     ]);
 
@@ -43,7 +43,7 @@ public static class WantedLanguage
         new("hosts", new NamesShape("kinds of host", Host), "what the fabric serves") { IsRequired = true },
         new("growth", Growth, "more hosts each year") { Otherwise = "0 %" },
         new("years", Shapes.Whole(1, MostYears), "years to look ahead, for growth and energy") { Otherwise = "4" },
-        new("oversubscription", new ListShape(OversubscriptionRatio), "most bandwidth below a switch for what it has above, tier by tier from the hosts up")
+        new("oversubscription", new ListShape(OversubscriptionRatio), "most bandwidth below a switch against that above, tier by tier")
         {
             Otherwise = "1:1; the last stated holds for the tiers above",
         },
@@ -61,7 +61,7 @@ public static class WantedLanguage
         new("energy-price", Shapes.Amount, "price of a kilowatt-hour") { Otherwise = "0: energy is not counted" },
         new("overhead", Shapes.Share, "energy for cooling and conversion on top of what equipment draws") { Otherwise = "0 %" },
         new("racks", new ListShape(PlaceShapes.Racks), "racks the hosts stand in") { Otherwise = "a standard hall" },
-        new("spine-racks", new ListShape(PlaceShapes.Racks), "racks for the switches above the leaves") { Otherwise = "chosen in the middle" },
+        new("spine-racks", new ListShape(PlaceShapes.Racks), "racks for switches above the leaves") { Otherwise = "in the middle" },
         new("reuse", new ListShape(Shapes.Text), "groups of the plan, or models in stock, that stay and are used first"),
     ]);
 

@@ -57,7 +57,8 @@ internal sealed class WantedOverlay
         if (kinds.Entries.Length > 1 && asked.Scalar(Count) is { } count)
         {
             findings.Add(NotationFindings.ValueUnreadable, count.Span,
-                $"the plan has {kinds.Entries.Length} kinds of host, and one number does not say how many of each; change their counts there");
+                $"the plan has {kinds.Entries.Length} kinds of host, and one number does not say how many of each; "
+                + "change their counts there");
             return kinds;
         }
         return kinds with

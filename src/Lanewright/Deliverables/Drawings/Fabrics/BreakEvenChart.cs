@@ -28,7 +28,8 @@ public static class BreakEvenChart
     public static void Write(MarkupWriter markup, Plan plan, BreakEven breakEven, bool isFile)
     {
         var title = BreakEvenWords.Title(breakEven.Quantity, plan.Currency);
-        var head = new SheetHead(Name(breakEven.Quantity), "What would change the answer: " + title, Subtitle(breakEven), Description(breakEven, plan));
+        var head = new SheetHead(
+            Name(breakEven.Quantity), "What would change the answer: " + title, Subtitle(breakEven), Description(breakEven, plan));
         var now = BreakEvenWords.Value(breakEven.Quantity, breakEven.Now);
         var block = TitleBlock.Of(plan, plan.Name, ("quantity", BreakEvenWords.Key(breakEven.Quantity), 2), ("now", now, 1.4),
             ("prices in", plan.Currency, 1.2));
@@ -81,7 +82,10 @@ public static class BreakEvenChart
     private static void Lines(Canvas canvas, BreakEvenScale scale, BreakEven breakEven)
     {
         foreach (var stretch in breakEven.Stretches.Where(s => s.Shape is not null))
-            canvas.Line(scale.X(stretch.From), scale.Y(stretch.CostFrom.Units), scale.X(stretch.To), scale.Y(stretch.CostTo.Units), "heavy");
+        {
+            var (from, to) = (scale.Y(stretch.CostFrom.Units), scale.Y(stretch.CostTo.Units));
+            canvas.Line(scale.X(stretch.From), from, scale.X(stretch.To), to, "heavy");
+        }
         foreach (var corner in breakEven.Stretches.Skip(1))
             Upright(canvas, scale.X(corner.From), "fine broken");
         var now = scale.X(breakEven.Now);

@@ -42,7 +42,8 @@ internal sealed class OptionBars
         var bound = x + (width * (double)option.LowerBound.Units / mostMoney);
         canvas.Line(bound, y + RowHeight + 15, bound, y + RowHeight + 15 + BarHeight + 8, "act");
         canvas.Begin("power");
-        Plain(canvas, x, y + (2 * RowHeight), "power", Numerals.Grouped((decimal)option.Watts.Value) + " W", option.Watts.Value / mostWatts);
+        var watts = Numerals.Grouped((decimal)option.Watts.Value) + " W";
+        Plain(canvas, x, y + (2 * RowHeight), "power", watts, option.Watts.Value / mostWatts);
         canvas.End();
         canvas.Begin("rack-units");
         Plain(canvas, x, y + (3 * RowHeight), "rack units", Numerals.Grouped(option.RackUnits), option.RackUnits / mostUnits);

@@ -87,7 +87,8 @@ public static class OptionSheet
     private static ImmutableArray<string> Lost(FabricStudy study, string currency) =>
     [
         .. study.Answer.Lost.Select(l => TextFit.Short(
-            $"{FabricShapes.Title(l.Shape)}: {l.Reason}{(l.Bound is { } b ? $" (no less than {Numerals.Grouped(b.Units)} {currency})" : "")}",
+            $"{FabricShapes.Title(l.Shape)}: {l.Reason}"
+                + (l.Bound is { } b ? $" (no less than {Numerals.Grouped(b.Units)} {currency})" : ""),
             Sheet.Width - (2 * Sheet.Margin), SmallSize)),
     ];
 

@@ -21,7 +21,10 @@ internal static class TierSketch
         var step = rows.Length > 1 ? (Height - BoxHeight - LabelHeight) / (rows.Length - 1) : 0;
         var centres = rows.Select(r => Centres(r.Count, x, width)).ToList();
         for (var i = 0; i + 1 < rows.Length; i++)
-            Join(canvas, centres[i], y + (i * step) + BoxHeight + LabelHeight, centres[i + 1], y + ((i + 1) * step), Nearest(option, i, rows.Length));
+        {
+            var (upperY, lowerY) = (y + (i * step) + BoxHeight + LabelHeight, y + ((i + 1) * step));
+            Join(canvas, centres[i], upperY, centres[i + 1], lowerY, Nearest(option, i, rows.Length));
+        }
         if (option.Shape == FabricShape.CollapsedPair && centres[0] is [var left, var right, ..])
             canvas.Line(left + 12, y + (BoxHeight / 2), right - 12, y + (BoxHeight / 2), "ink");
         for (var i = 0; i < rows.Length; i++) Row(canvas, rows[i], centres[i], y + (i * step), x, width);
@@ -40,7 +43,7 @@ internal static class TierSketch
         return rows.ToImmutable();
     }
 
-    /// <summary>Whether boxes of a row go only to the nearest of the next: hosts below leaves do, unless they have a port on each.</summary>
+    /// <summary>Whether boxes of a row go only to the nearest of the next: hosts do, unless they have a port on each.</summary>
     private static bool Nearest(FabricOption option, int row, int rows) =>
         row == rows - 2 && option.Shape is FabricShape.LeafSpine or FabricShape.ThreeTier && option.HostPorts == option.Hosts;
 
@@ -63,7 +66,8 @@ internal static class TierSketch
         }
     }
 
-    private static void Row(Canvas canvas, (string Words, int Count, string Style) row, ImmutableArray<double> centres, double y, double x, double width)
+    private static void Row(
+        Canvas canvas, (string Words, int Count, string Style) row, ImmutableArray<double> centres, double y, double x, double width)
     {
         var box = Math.Min(26, (width / MostBoxes) - 6);
         foreach (var centre in centres) canvas.Box(centre - (box / 2), y, box, BoxHeight, row.Style, 2);
