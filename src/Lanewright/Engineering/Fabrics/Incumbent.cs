@@ -14,8 +14,9 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     /// time, so that the same question has the same answer on any machine.</summary>
     private const long MostLooked = 1_000_000;
 
-    /// <summary>Designs that cost more than this many times what their ports alone cost are not worth a search.</summary>
-    private static readonly ImmutableArray<double> Depths = [1.25, 1.5, 2, 4, 8];
+    /// <summary>How deep to search, in times what the ports alone cost; at last without a limit, since switches may be far apart in
+    /// price.</summary>
+    private static readonly ImmutableArray<double> Depths = [1.25, 1.5, 2, 4, 8, double.PositiveInfinity];
 
     private readonly double budget = demand.Wanted.Budget is { } most ? (double)most.Hundredths + 1 : double.PositiveInfinity;
     private double depth = double.PositiveInfinity;
