@@ -22,7 +22,8 @@ public sealed class FabricBruteForceTests
         from below in Gen.Int[1, 3]
         select new Ratio(Math.Max(above, below), below);
 
-    /// <summary>Cases D01, D02 and D10: invented costs, found by brute force elsewhere. A link costs 1, those of hosts included here.</summary>
+    /// <summary>Cases D01, D02 and D10: invented costs, found by brute force elsewhere. A link costs 1, those of hosts included
+    /// here.</summary>
     [Theory]
     [InlineData(512, 1, "A32", 32, 16, 512, 992)]
     [InlineData(512, 3, "A32", 22, 8, 176, 476)]

@@ -150,7 +150,9 @@ public sealed class SizingPropertyTests
     };
 
     private static string Text(SizingAnswer answer) => string.Join('\n', answer.Options.Select(o => string.Join(' ', o.Shape, o.Price,
-        o.PriceOverYears, o.LowerBound, o.Watts, o.RackUnits, o.GrowthLeft, string.Join(',', o.Switches.Select(s => s.Count + s.Model.Name)),
-        string.Join(',', o.CablesByModel.Select(c => c.Count + c.Item.Name + c.Length)), string.Join(',', o.Layout.Links.Select(l => l.Name)))))
+        o.PriceOverYears, o.LowerBound, o.Watts, o.RackUnits, o.GrowthLeft,
+        string.Join(',', o.Switches.Select(s => s.Count + s.Model.Name)),
+        string.Join(',', o.CablesByModel.Select(c => c.Count + c.Item.Name + c.Length)),
+        string.Join(',', o.Layout.Links.Select(l => l.Name)))))
         + string.Join('\n', answer.Lost.Select(l => l.Shape + l.Reason));
 }

@@ -160,7 +160,16 @@ public sealed partial class TidyTests
         ("HashCollisions.cs", 1000), // a bound on work
         ("Mixing.cs", 0x9E3779B97F4A7C15), // a hash: two to the 64th over the golden ratio
         ("Mixing.cs", 32), // half of 64 bits
-        ("Incumbent.cs", 1_000_000), // a bound on work
+        ("Incumbent.cs", 1_000_000), // bounds on work
+        ("Incumbent.cs", 200),
+        ("Incumbent.cs", 1.25), // how deep to search
+        ("Incumbent.cs", 1.5),
+        ("Incumbent.cs", 8),
+        ("MixedLeaves.cs", 12), // bounds on work
+        ("MixedLeaves.cs", 60),
+        ("MixedLeaves.cs", 0.005), // a gap not worth closing
+        ("ThreeTierSearch.cs", 64), // a bound on work
+        ("ThreeTierSearch.cs", 1e-9), // rounding of the last places
         ("Orbits.cs", 20_000), // bounds on work
         ("Orbits.cs", 100_000_000),
         ("HoseProblem.cs", 4e9), // a bound on work

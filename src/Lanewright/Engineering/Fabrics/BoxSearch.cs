@@ -62,7 +62,10 @@ internal sealed class BoxSearch(SearchContext context)
         for (var kind = 0; kind < uses.Length; kind++)
         {
             for (var port = 0; port < context.Demand.Hosts[kind].Demand.Ports; port += boxes)
-                if (taking.Take(uses[kind], context.Demand.Finals[kind]).Length * uses[kind].Mode.Ways < context.Demand.Finals[kind]) return false;
+            {
+                var taken = taking.Take(uses[kind], context.Demand.Finals[kind]);
+                if (taken.Length * uses[kind].Mode.Ways < context.Demand.Finals[kind]) return false;
+            }
         }
         return peerLinks == 0 || taking.Take(peer, peerLinks).Length * peer.Mode.Ways >= peerLinks;
     }

@@ -34,7 +34,8 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
         return Hall.FirstRack[kind] + (int)(middle / Hosts[kind].Demand.PerRack);
     }
 
-    /// <summary>The hosts of a kind where they stand in a year: rack after rack, from the floor up; none of them before the first.</summary>
+    /// <summary>The hosts of a kind where they stand in a year: rack after rack, from the floor up; none of them before the
+    /// first.</summary>
     public FabricGroup HostGroup(int kind, int year)
     {
         if (groups.TryGetValue((kind, year), out var found)) return found;

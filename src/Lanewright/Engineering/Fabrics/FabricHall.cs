@@ -60,7 +60,9 @@ internal sealed class FabricHall
             fault = $"the hosts fill {needed} racks and {Numerals.Whole(hall.HostRacks.Length)} are named for them";
         else if (hall.HostRacks.Concat(hall.SpineRacks).Select(r => r.Hall).Distinct().Count() > 1)
             fault = "the racks named stand in several halls; name racks of one";
-        return fault.Length > 0 ? null : new FabricHall(hall.HostRacks, hall.SpineRacks, hall.IsStandard) { FirstRack = first.ToImmutable() };
+        return fault.Length > 0
+            ? null
+            : new FabricHall(hall.HostRacks, hall.SpineRacks, hall.IsStandard) { FirstRack = first.ToImmutable() };
     }
 
     /// <summary>Rows of hosts with rows for upper tiers in their middle.</summary>
@@ -81,6 +83,7 @@ internal sealed class FabricHall
         return new FabricHall([.. hosts], [.. spines], isStandard: true);
 
         Rack RackAt(int index, string letter, int row, int number, int place) => new(
-            index, hall, letter + Numerals.Whole(row + 1), number + 1, default(Length) + (type.Width * (number + 0.5)), pitch * place, type);
+            index, hall, letter + Numerals.Whole(row + 1), number + 1,
+            default(Length) + (type.Width * (number + 0.5)), pitch * place, type);
     }
 }

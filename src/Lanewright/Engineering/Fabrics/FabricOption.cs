@@ -80,7 +80,8 @@ public sealed record FabricOption
     /// <summary>Small parts by model, in natural order.</summary>
     public required ImmutableArray<FabricPart> SmallParts { get; init; }
 
-    /// <summary>Hosts that can be added to those of the start, of the most numerous kind, before the tier above the leaves is full.</summary>
+    /// <summary>Hosts that can be added to those of the start, of the most numerous kind, before the tier above the leaves is
+    /// full.</summary>
     public required int GrowthLeft { get; init; }
 
     /// <summary>The years, from the start to the end of the last.</summary>

@@ -3,7 +3,8 @@ using Google.OrTools.Sat;
 namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>Chooses one leaf for each kind of host at the least total, within the ports of the upper switches and the rack units wished.
-/// The cheapest of each kind are taken where they fit together; where they do not, a solver decides, with one worker and a fixed seed.</summary>
+/// The cheapest of each kind are taken where they fit together; where they do not, a solver decides, with one worker and a fixed
+/// seed.</summary>
 internal sealed class LeafChooser(SearchContext context, SwitchBuild upper, int uppers)
 {
     /// <summary>Deterministic seconds of the solver; what is not proven by then counts for the bound only.</summary>
@@ -34,7 +35,8 @@ internal sealed class LeafChooser(SearchContext context, SwitchBuild upper, int 
     private bool Fits(LeafRow[] chosen)
     {
         if (forbidden.Any(f => f.SequenceEqual(chosen, ReferenceEqualityComparer.Instance))) return false;
-        if (context.Wanted.RackUnits is { } units && chosen.Select((r, kind) => UnitsOf(kind, r)).Sum() > units - (uppers * upper.Units)) return false;
+        var taken = chosen.Select((r, kind) => UnitsOf(kind, r)).Sum();
+        if (context.Wanted.RackUnits is { } units && taken > units - (uppers * upper.Units)) return false;
         var taking = new PortTaking(upper.Layout);
         return chosen.All(r => taking.Take(r.UpperPorts, r.UpperLinks).Length >= r.UpperCages);
     }

@@ -74,7 +74,8 @@ internal sealed class LeafConfig
         return uplinks[cages] = taking.Take(UpPorts, int.MaxValue).Length * UpPorts.Mode.Ways;
     }
 
-    /// <summary>Whether a cage taken costs that cage and nothing else: no neighbour, no block of one rate, no ceiling that could bind.</summary>
+    /// <summary>Whether a cage taken costs that cage and nothing else: no neighbour, no block of one rate, no ceiling that
+    /// could bind.</summary>
     private static bool IsPlain(CageLayout layout, PortUse host, PortUse up)
     {
         if (host.Cage.NeighbourLost.Contains(host.Mode) || up.Cage.NeighbourLost.Contains(up.Mode)) return false;

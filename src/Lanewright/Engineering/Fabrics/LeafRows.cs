@@ -9,7 +9,8 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
 
     /// <summary>All leaves that cost less.</summary>
     /// <param name="limit">Hundredths they have to stay below.</param>
-    /// <param name="mayExceedUpper">Whether the upper switches may have too few ports for all, because there are several sets of them.</param>
+    /// <param name="mayExceedUpper">Whether the upper switches may have too few ports for all, because there are several sets of
+    /// them.</param>
     public List<LeafRow> Below(double limit, bool mayExceedUpper = false)
     {
         var rows = new List<LeafRow>();
@@ -19,7 +20,8 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
             var fullest = Fullest(config);
             if (fullest == 0 || context.LeafFloor(kind, config, fullest) >= limit) continue;
             foreach (var use in context.Space.Uses(upper, config.UpPorts.Mode.Rate, context.Wanted))
-                if (new LinkEnds(config.UpPorts, use).IsPlanned) Add(rows, config, use, fullest, limit, mayExceedUpper ? int.MaxValue : context.Space.Most(upper, use));
+                if (new LinkEnds(config.UpPorts, use).IsPlanned)
+                    Add(rows, config, use, fullest, limit, mayExceedUpper ? int.MaxValue : context.Space.Most(upper, use));
         }
         return rows;
     }

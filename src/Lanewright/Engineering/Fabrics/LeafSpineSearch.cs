@@ -95,9 +95,11 @@ internal sealed class LeafSpineSearch
         Upper = new UpperChoice(build, count, [.. rows.Select(r => r.UpperPorts)]),
     };
 
-    /// <summary>Bandwidth from below, divided by the ratio, in bits each second: what all spines of a plane together have to carry.</summary>
+    /// <summary>Bandwidth from below, divided by the ratio, in bits each second: what all spines of a plane together have to
+    /// carry.</summary>
     private double LeastBelow => Enumerable.Range(0, leafFloor.Length).Sum(k =>
-        (double)context.Demand.Finals[k] * context.Demand.Hosts[k].Demand.Ports / planes * context.Demand.Hosts[k].Demand.Rate.BitsPerSecond)
+        (double)context.Demand.Finals[k] * context.Demand.Hosts[k].Demand.Ports / planes
+        * context.Demand.Hosts[k].Demand.Rate.BitsPerSecond)
         / context.Wanted.OversubscriptionOf(0).Value;
 
     private double Capacity(SwitchBuild build) => context.Space.FabricUses(build, context.Wanted)

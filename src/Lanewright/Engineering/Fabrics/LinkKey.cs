@@ -14,4 +14,5 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="FromRack">Kind of rack at the lower end.</param>
 /// <param name="ToRack">Kind of rack at the upper end.</param>
 internal readonly record struct LinkKey(
-    int From, PortMode FromMode, int To, PortMode ToMode, int Place, bool IsFromRaised, bool IsToRaised, RackType? FromRack, RackType? ToRack);
+    int From, PortMode FromMode, int To, PortMode ToMode, int Place, bool IsFromRaised, bool IsToRaised,
+    RackType? FromRack, RackType? ToRack);

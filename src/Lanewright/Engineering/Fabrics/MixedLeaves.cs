@@ -58,7 +58,12 @@ internal sealed class MixedLeaves(
     private List<LeafRow>[] Left(List<LeafRow>[] rows, double upper)
     {
         var least = rows.Select(r => r.Count == 0 ? double.PositiveInfinity : r.Min(l => l.Least)).ToArray();
-        return [.. rows.Select((r, kind) => r.Where(l => incumbent.CouldWin(upper + l.Least + least.Where((_, k) => k != kind).Sum())).ToList())];
+        return
+        [
+            .. rows.Select((r, kind) => r
+                .Where(l => incumbent.CouldWin(upper + l.Least + least.Where((_, k) => k != kind).Sum()))
+                .ToList()),
+        ];
     }
 
     private void Finish(List<LeafRow>[] rows, double[][] costs, double upper)

@@ -14,7 +14,8 @@ internal sealed class PortBook(FabricDemand demand, FabricDesign design)
         return ports + demands.Sum(d => taking.Take(d.Use, int.MaxValue).Length * d.Use.Mode.Ways);
     }
 
-    /// <summary>Hosts that can be added to those of the start, of the most numerous kind, before the tier above the leaves is full.</summary>
+    /// <summary>Hosts that can be added to those of the start, of the most numerous kind, before the tier above the leaves is
+    /// full.</summary>
     public int GrowthLeft()
     {
         var starts = demand.CountsIn(0);
@@ -80,5 +81,6 @@ internal sealed class PortBook(FabricDemand demand, FabricDesign design)
         }
     }
 
-    private int PortsBelow(int kind, int blocks) => blocks * (demand.Hosts[kind].Demand.Ports / design.Planes) * design.Leaves[kind].Parallel;
+    private int PortsBelow(int kind, int blocks) =>
+        blocks * (demand.Hosts[kind].Demand.Ports / design.Planes) * design.Leaves[kind].Parallel;
 }

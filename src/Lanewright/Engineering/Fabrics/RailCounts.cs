@@ -8,4 +8,5 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Units">Units.</param>
 /// <param name="Leaves">All leaves.</param>
 /// <param name="Spines">Spines; 0 where rails never meet.</param>
-public sealed record RailCounts(int Servers, int Accelerators, int AcceleratorsPerUnit, int LeavesPerUnit, int Units, int Leaves, int Spines);
+public sealed record RailCounts(
+    int Servers, int Accelerators, int AcceleratorsPerUnit, int LeavesPerUnit, int Units, int Leaves, int Spines);

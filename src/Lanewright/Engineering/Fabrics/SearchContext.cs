@@ -71,7 +71,8 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
             select (Build: build, Use: use, Most: Space.Most(build, use));
         var kept = new List<(SwitchBuild Build, PortUse Use, int Most)>();
         foreach (var core in all)
-            if (!kept.Any(k => ReferenceEquals(k.Use.Cage, core.Use.Cage) && k.Use.Mode == core.Use.Mode && k.Most >= core.Most)) kept.Add(core);
+            if (!kept.Any(k => ReferenceEquals(k.Use.Cage, core.Use.Cage) && k.Use.Mode == core.Use.Mode && k.Most >= core.Most))
+                kept.Add(core);
         return cores[rate] = kept;
     }
 

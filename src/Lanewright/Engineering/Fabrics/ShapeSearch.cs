@@ -21,7 +21,8 @@ internal sealed class ShapeSearch(SearchContext context)
             FabricShape.CollapsedPair => boxes.Run(shape, context.Space.All, 2, context.PeerLinks, incumbent),
             FabricShape.LeafSpine => LeafSpineSearch.Run(context, shape, 1, incumbent),
             FabricShape.ThreeTier => ThreeTierSearch.Run(context, shape, 1, incumbent),
-            FabricShape.Planes => SideBySide(shape, Wanted.Planes > 1 ? Wanted.Planes : context.Demand.Hosts[0].Demand.Ports, true, incumbent),
+            FabricShape.Planes => SideBySide(
+                shape, Wanted.Planes > 1 ? Wanted.Planes : context.Demand.Hosts[0].Demand.Ports, true, incumbent),
             _ => SideBySide(shape, Math.Max(1, Wanted.Planes), Wanted.MostTiers == 1, incumbent),
         };
     }

@@ -120,7 +120,8 @@ internal sealed class ThreeTierSearch
             }
             if (leafRows.Any(r => r.Count == 0)) continue;
             foreach (var (up, least) in ups)
-                if (incumbent.CouldWin(leaves + least)) TryRows(build, up, count, [.. leafRows.Select((r, kind) => Rows(kind, r, build, up, count))]);
+                if (incumbent.CouldWin(leaves + least))
+                    TryRows(build, up, count, [.. leafRows.Select((r, kind) => Rows(kind, r, build, up, count))]);
         }
     }
 
@@ -244,7 +245,8 @@ internal sealed class ThreeTierSearch
             var below = least + Standing(core.Build, (long)planes * count * perGroup);
             if (!incumbent.CouldWin(below)) continue;
             var links = (long)planes * pods * count * perGroup * parallel;
-            var bound = below + context.Floor.Trunk(new LinkEnds(up, core.Use), links, context.Demand.IsSteady ? links * context.Wanted.Years : 0);
+            var linkYears = context.Demand.IsSteady ? links * context.Wanted.Years : 0;
+            var bound = below + context.Floor.Trunk(new LinkEnds(up, core.Use), links, linkYears);
             if (double.IsNaN(bound) || !incumbent.CouldWin(bound)) continue;
             var design = new FabricDesign
             {

@@ -14,7 +14,8 @@ internal sealed record Winner(FabricShape? Shape, string Name, FabricOption? Opt
 
     /// <summary>The best of an answer.</summary>
     public static Winner Of(SizingAnswer answer) => answer.Options is [var best, ..]
-        ? new Winner(best.Shape, $"{FabricShapes.Word(best.Shape)}, {string.Join(" under ", best.Switches.Select(Models).Distinct())}", best)
+        ? new Winner(
+            best.Shape, $"{FabricShapes.Word(best.Shape)}, {string.Join(" under ", best.Switches.Select(Models).Distinct())}", best)
         : new Winner(null, "", null);
 
     /// <summary>Whether two are the same option, however many switches each takes.</summary>
