@@ -7,7 +7,7 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Tests.Fabrics;
 
-/// <summary>Questions that nothing fits, asked of the engine: every subset of the wishes is asked too, and every limit on both sides.</summary>
+/// <summary>Questions that nothing fits, asked of the engine: every subset of the wishes is asked, and limits on both sides.</summary>
 public sealed class InfeasibleTests
 {
     private static readonly string[] Models = ["fixed-32x400", "fixed-64x400"];
@@ -58,7 +58,10 @@ public sealed class InfeasibleTests
         if (Whole(found["rack-units"]) is { } least)
             Border(wanted with { RackUnits = least }, wanted with { RackUnits = least - 1 });
         if (Whole(found["budget"]) is { } hundredths)
-            Border(wanted with { Budget = Money.FromHundredths(hundredths) }, wanted with { Budget = Money.FromHundredths(hundredths - 1) });
+        {
+            Border(wanted with { Budget = Money.FromHundredths(hundredths) },
+                wanted with { Budget = Money.FromHundredths(hundredths - 1) });
+        }
         if (Whole(found["hosts"]) is { } most)
             Border(BreakEvens.WithHosts(wanted, most), BreakEvens.WithHosts(wanted, most + 1));
     }
@@ -81,5 +84,6 @@ public sealed class InfeasibleTests
         FormFactors = form.Length == 0 ? [] : [form],
     };
 
-    private static ImmutableArray<FabricNeeds> Solve(WantedFabric wanted) => [.. Asking.Value.Sizing.Of(wanted).Options.Select(o => o.Needs)];
+    private static ImmutableArray<FabricNeeds> Solve(WantedFabric wanted) =>
+        [.. Asking.Value.Sizing.Of(wanted).Options.Select(o => o.Needs)];
 }

@@ -90,7 +90,8 @@ internal sealed class LeafSpineSearch
     private bool ExceedsUnits(LeafRow row, SwitchBuild build, int count)
     {
         if (context.Wanted.RackUnits is not { } most) return false;
-        var units = ((long)row.Blocks * context.Demand.Hosts[0].Demand.Ports * row.Config.Build.Units) + ((long)planes * count * build.Units);
+        var leaves = (long)row.Blocks * context.Demand.Hosts[0].Demand.Ports;
+        var units = (leaves * row.Config.Build.Units) + ((long)planes * count * build.Units);
         if (units <= most) return false;
         incumbent.Note(row.Least, $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed");
         return true;
