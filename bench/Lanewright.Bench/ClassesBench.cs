@@ -3,7 +3,8 @@ using Lanewright.Text;
 
 namespace Lanewright.Bench;
 
-/// <summary>What judging links by class saves: the same plan with every link in a class of its own, as each states its own loss.</summary>
+/// <summary>What judging links by class saves: the same plan with every link in a class of its own, as each states its own
+/// loss.</summary>
 internal static class ClassesBench
 {
     private const int Runs = 3;

@@ -1,6 +1,13 @@
 using Lanewright.Bench;
 using Lanewright.Quantities;
 
+// "fabric" benches the load engine alone: three-tier fat trees of these many ports a switch, or those named.
+if (args is ["fabric", ..])
+{
+    var radices = args.Skip(1).Select(a => Numerals.TryWhole(a, out var k) ? (int)k : 0).Where(k => k > 0).ToList();
+    FabricBench.Run(radices.Count > 0 ? radices : [32, 48, 64]);
+    return;
+}
 // Plans of these many links, or those named on the command line.
 var sizes = args.Where(a => Numerals.TryWhole(a, out _)).Select(a =>
 {
@@ -14,3 +21,4 @@ ReadingBench.Run();
 CheckBench.Run(sizes);
 ClassesBench.Run();
 DocumentsBench.Run(Math.Min(100_000, sizes.Max()));
+FabricBench.Run([32, 48, 64]);

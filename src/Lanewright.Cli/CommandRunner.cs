@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Lanewright.Cli.Printing;
 
 namespace Lanewright.Cli;
 
@@ -11,7 +12,7 @@ internal static class CommandRunner
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            foreach (var error in parsed.Errors) Console.Error.WriteLine("lanewright: " + error.Message);
+            foreach (var error in parsed.Errors) Console.Error.WriteLine("lanewright: " + Printable.Of(error.Message));
             Console.Error.WriteLine($"lanewright: '{Name(parsed.CommandResult.Command)} --help' shows how it is used");
             return ExitCodes.CouldNotRun;
         }
@@ -21,12 +22,12 @@ internal static class CommandRunner
         }
         catch (UsageFault fault)
         {
-            Console.Error.WriteLine("lanewright: " + fault.Message);
+            Console.Error.WriteLine("lanewright: " + Printable.Of(fault.Message));
             return ExitCodes.CouldNotRun;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            Console.Error.WriteLine("lanewright: " + fault.Message);
+            Console.Error.WriteLine("lanewright: " + Printable.Of(fault.Message));
             return ExitCodes.CouldNotRun;
         }
     }

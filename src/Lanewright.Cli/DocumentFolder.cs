@@ -1,14 +1,40 @@
+using System.Text.RegularExpressions;
 using Lanewright.Deliverables;
 
 namespace Lanewright.Cli;
 
-/// <summary>Writes documents into a folder. Each is written beside its place and then moved there, so none is ever half written.</summary>
-internal static class DocumentFolder
+/// <summary>Writes documents into a folder. All are written beside their places first and moved there together, so none is ever half
+/// written and a set that cannot be written leaves the one before it whole.</summary>
+internal static partial class DocumentFolder
 {
+    private const string Beside = ".partial";
+
     /// <summary>Writes all; returns their names.</summary>
     public static IReadOnlyList<string> Write(string folder, IReadOnlyList<Deliverable> documents, Action<string> progress)
     {
-        Directory.CreateDirectory(folder);
+        if (string.IsNullOrWhiteSpace(folder)) throw new UsageFault("the folder for the documents has no name; write --out FOLDER");
+        try
+        {
+            WriteBeside(folder, documents, progress);
+            foreach (var document in documents) Require(Path.Combine(folder, document.Name));
+            foreach (var document in documents) Place(Path.Combine(folder, document.Name));
+            DropOldDrawings(folder, documents);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            throw new UsageFault($"the documents cannot be written to '{folder}': {fault.Message}");
+        }
+        finally
+        {
+            foreach (var path in documents.Select(d => Path.Combine(folder, d.Name) + Beside).Where(File.Exists)) File.Delete(path);
+        }
+        return [.. documents.Select(d => d.Name)];
+    }
+
+    private static void WriteBeside(string folder, IReadOnlyList<Deliverable> documents, Action<string> progress)
+    {
+        foreach (var inside in documents.Select(d => Path.GetDirectoryName(Path.Combine(folder, d.Name)) ?? ".").Distinct())
+            Directory.CreateDirectory(inside);
         var faults = new List<Exception>();
         // Documents do not depend on one another; two cores write two at a time.
         Parallel.ForEach(documents, document =>
@@ -16,31 +42,37 @@ internal static class DocumentFolder
             progress("writing " + document.Name);
             try
             {
-                WriteOne(Path.Combine(folder, document.Name), document);
+                var path = Path.Combine(folder, document.Name) + Beside;
+                using var stream = new FileStream(path, FileMode.Create, FileAccess.ReadWrite, FileShare.None, 1 << 16);
+                document.Write(stream);
             }
             catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
             {
                 lock (faults) faults.Add(fault);
             }
         });
-        return faults.Count > 0
-            ? throw new UsageFault($"the documents cannot be written to '{folder}': {faults[0].Message}")
-            : [.. documents.Select(d => d.Name)];
+        if (faults.Count > 0) throw new IOException(faults[0].Message);
     }
 
-    private static void WriteOne(string path, Deliverable document)
+    /// <summary>A folder of the same name is the one thing in the way that can be seen beforehand.</summary>
+    private static void Require(string path)
     {
-        Directory.CreateDirectory(Path.GetDirectoryName(path) ?? ".");
-        var beside = path + ".partial";
-        try
-        {
-            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.ReadWrite, FileShare.None, 1 << 16))
-                document.Write(stream);
-            File.Move(beside, path, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(beside);
-        }
+        if (Directory.Exists(path)) throw new IOException($"'{path}' is a folder");
     }
+
+    private static void Place(string path) => File.Move(path + Beside, path, overwrite: true);
+
+    /// <summary>Drawings of classes and demands that the plan no longer has would be built from; other files in the folder are not
+    /// ours.</summary>
+    private static void DropOldDrawings(string folder, IReadOnlyList<Deliverable> documents)
+    {
+        var drawings = Path.Combine(folder, "drawings");
+        if (documents.All(d => d.Name != "findings.json") || !Directory.Exists(drawings)) return;
+        var written = documents.Select(d => Path.GetFileName(d.Name)).ToHashSet(StringComparer.Ordinal);
+        foreach (var file in Directory.GetFiles(drawings, "*.svg"))
+            if (OurDrawing().IsMatch(Path.GetFileName(file)) && !written.Contains(Path.GetFileName(file))) File.Delete(file);
+    }
+
+    [GeneratedRegex("^(K[0-9]+[a-z]*-(ribbon|ladder)|D[0-9]+-(load|failures))\\.svg$")]
+    private static partial Regex OurDrawing();
 }

@@ -6,11 +6,13 @@ var root = new RootCommand("Lanewright turns a plan of sites, racks, devices and
 root.Subcommands.Add(BuildCommand.Create());
 root.Subcommands.Add(CheckCommand.Create());
 root.Subcommands.Add(WhyCommand.Create());
+root.Subcommands.Add(LoadCommand.Create());
 root.Subcommands.Add(LinkCommand.Create());
 root.Subcommands.Add(MateCommand.Create());
 root.Subcommands.Add(SizeCommand.Create());
 root.Subcommands.Add(ExplainCommand.Create());
 root.Subcommands.Add(StandardsCommand.Create());
+root.Subcommands.Add(CatalogueCommand.Create());
 root.Subcommands.Add(SchemaCommand.Create());
 root.Subcommands.Add(NewCommand.Create());
 return CommandRunner.Run(root, args);

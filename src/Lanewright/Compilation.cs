@@ -3,6 +3,7 @@ using Lanewright.Deliverables;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
+using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Model;
 using Lanewright.Model.Binding;
@@ -26,11 +27,12 @@ public static class Compilation
         progress?.Invoke($"computing {plan.Links.Count} links");
         var design = LinkDesign.Of(plan);
         var parts = PartsTally.Of(plan, design);
+        var load = LoadStudy.Of(plan, design);
         progress?.Invoke("judging");
-        var judgement = new Judgement(plan, design, parts, findings);
+        var judgement = new Judgement(plan, design, parts, load, findings);
         foreach (var rule in RuleBook.All) rule.Judge(judgement);
         var sorted = findings.ToSorted();
-        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, sorted, SizingOf(plan)), Findings = sorted };
+        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)), Findings = sorted };
     }
 
     /// <summary>Answers what fabric to buy.</summary>

@@ -18,7 +18,7 @@ internal static class CommonOptions
         var path = DiskFiles.PlanPath(named);
         var files = new DiskFiles();
         if (files.Read(path) is null)
-            throw new UsageFault($"the plan '{path}' cannot be read: it does not exist, is too large or is no UTF-8 text");
+            throw new UsageFault($"the plan '{path}' cannot be read: {files.Problem(path)}");
         return Printing.Screen.WithProgress(step => Compilation.Of(files, path, step));
     }
 }

@@ -3,6 +3,7 @@ using System.CommandLine;
 using Lanewright.Cli.Printing;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Copper;
 using Lanewright.Engineering.Links;
 using Lanewright.Model.Binding;
 using Lanewright.Model.Catalogues;
@@ -38,7 +39,10 @@ internal sealed class LinkCommand
     private readonly Option<string?> measuredLoss = new("--measured-loss") { Description = "measured loss of the whole channel" };
     private readonly Option<string?> attenuator = new("--attenuator") { Description = "an attenuator in the channel, such as 5dB" };
     private readonly Option<string?> ageing = new("--ageing-margin") { Description = "loss kept back for ageing and repair" };
-    private readonly Option<int?> gauge = new("--awg") { Description = "wire gauge of copper; without it the thickest that is tabled" };
+    private readonly Option<int?> gauge = new("--awg")
+    {
+        Description = "wire gauge of copper; without it the thinnest that is sold at the length",
+    };
     private readonly Option<string?> cage = new("--cage")
     {
         Description = "with --rate: cage of both ends, or of the near one, such as QSFP-DD:8x50G",
@@ -124,7 +128,7 @@ internal sealed class LinkCommand
             ConnectionLoss = Stated(QuantityOptions.Loss(parsed, connectorLoss), policy.ConnectionLoss),
             Splices = parsed.GetValue(splices),
             SpliceLoss = Stated(QuantityOptions.Loss(parsed, spliceLoss), policy.SpliceLoss),
-            Reflectance = QuantityOptions.Ratio(parsed, reflectance) is { } r ? new Known<Decibels>(r, Citation.OfPlan) : null,
+            Reflectance = QuantityOptions.Reflectance(parsed, reflectance) is { } r ? new Known<Decibels>(r, Citation.OfPlan) : null,
             Attenuation = measured,
             AttenuationAt = at,
             MeasuredLoss = QuantityOptions.Loss(parsed, measuredLoss),
@@ -139,14 +143,9 @@ internal sealed class LinkCommand
     private (Known<Attenuation>? Measured, Wavelength? At) Attenuation(ParseResult parsed)
     {
         if (parsed.GetValue(attenuation) is not { } text) return (null, null);
-        var parts = text.Split('@');
-        if (!UnitText.TryRead(parts[0], UnitText.Attenuations, out var value) || value < 0 || parts.Length > 2)
-            throw new UsageFault($"--attenuation '{text}' does not read as a value; write 0.35dB/km or 0.35dB/km@1310nm");
-        var known = new Known<Attenuation>(Quantities.Attenuation.FromDecibelsPerKilometre(value), Citation.OfPlan);
-        if (parts.Length == 1) return (known, null);
-        if (!UnitText.TryRead(parts[1], UnitText.Wavelengths, out var nanometres) || nanometres <= 0)
-            throw new UsageFault($"--attenuation '{text}': '{parts[1]}' is no wavelength; write 1310nm");
-        return (known, Wavelength.FromNanometres(nanometres));
+        return UnitText.TryReadAttenuation(text, out var value, out var at)
+            ? (new Known<Attenuation>(value, Citation.OfPlan), at)
+            : throw new UsageFault($"--attenuation '{text}' does not read as a value; write 0.35dB/km or 0.35dB/km@1310nm");
     }
 
     private SingleLink Copper(ParseResult parsed, StandardsLibrary standards, CopperType copper)
@@ -160,9 +159,11 @@ internal sealed class LinkCommand
                 : throw new UsageFault($"{copper.Name} runs over CAT6A, not over '{name}'");
         }
         if (name != "DAC") throw new UsageFault($"{copper.Name} runs over DAC, not over '{name}'");
-        var thickest = standards.TwinaxLosses.Min(t => t.Gauge);
         var limits = PolicyBinder.Default(standards).CopperLimits;
-        return SingleLink.OverTwinax(standards, copper, parsed.GetValue(gauge) ?? thickest, metres, limits);
+        var wire = parsed.GetValue(gauge) is { } stated
+            ? new WireGauge(stated)
+            : WireGauge.WorstSold(standards, CatalogueBinder.Shipped, copper, metres);
+        return SingleLink.OverTwinax(standards, copper, wire, metres, limits);
     }
 
     private int ListWays(ParseResult parsed, BitRate wanted)
@@ -179,9 +180,15 @@ internal sealed class LinkCommand
         if (far is not null && near is null) throw new UsageFault("--far-cage needs --cage");
         var candidates = question.Answer(near, far);
         if (parsed.GetValue(json)) Screen.Document(stream => AnswersJson.Write(candidates, stream));
+        else if (candidates.IsEmpty) Screen.Line($"no way of the shipped catalogue carries {wanted}" + OverWhat(parsed));
         else Print(candidates);
         return candidates.Any(s => s.Verdict != Verdict.Fail) ? ExitCodes.NoErrors : ExitCodes.ErrorsFound;
     }
+
+    private string OverWhat(ParseResult parsed) =>
+        (parsed.GetValue(medium) is { } name ? " over " + name : "")
+        + (parsed.GetValue(cage) is { } text ? $" in a {text} cage" : "")
+        + "; 'lanewright catalogue' lists what there is";
 
     private Model.Links.LinkStatement Statement(ParseResult parsed, BitRate wanted)
     {
@@ -198,8 +205,9 @@ internal sealed class LinkCommand
             ConnectionLoss = QuantityOptions.Loss(parsed, connectorLoss),
             Splices = parsed.GetValue(splices),
             SpliceLoss = QuantityOptions.Loss(parsed, spliceLoss),
-            Reflectance = QuantityOptions.Ratio(parsed, reflectance),
+            Reflectance = QuantityOptions.Reflectance(parsed, reflectance),
             Attenuation = Attenuation(parsed).Measured?.Value,
+            AttenuationAt = Attenuation(parsed).At,
             MeasuredLoss = QuantityOptions.Loss(parsed, measuredLoss),
             Attenuator = QuantityOptions.Loss(parsed, attenuator),
         };

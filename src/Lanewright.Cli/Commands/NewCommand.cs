@@ -15,6 +15,7 @@ internal static class NewCommand
         command.SetAction(parsed =>
         {
             var target = parsed.GetRequiredValue(path);
+            if (string.IsNullOrWhiteSpace(target)) throw new UsageFault("the plan file has no name; write 'lanewright new PATH'");
             if (File.Exists(target) || Directory.Exists(target))
                 throw new UsageFault($"'{target}' exists already and is left as it is; name another file");
             var folder = Path.GetDirectoryName(Path.GetFullPath(target)) ?? ".";

@@ -18,6 +18,15 @@ internal static class QuantityOptions
     public static Decibels? Ratio(ParseResult parsed, Option<string?> option) =>
         Read(parsed, option, UnitText.Ratios, "a ratio such as 0.35dB") is { } v ? Decibels.From(v) : null;
 
+    /// <summary>A reflectance in dB, zero or less, or null when not given.</summary>
+    public static Decibels? Reflectance(ParseResult parsed, Option<string?> option)
+    {
+        if (Ratio(parsed, option) is not { } ratio) return null;
+        return ratio.Value <= 0
+            ? ratio
+            : throw new UsageFault($"{option.Name} must not be above zero: what comes back is less than what went in; write -45dB");
+    }
+
     /// <summary>A loss in dB, zero or more, or null when not given.</summary>
     public static Decibels? Loss(ParseResult parsed, Option<string?> option) =>
         Read(parsed, option, UnitText.Ratios, "a loss such as 0.35dB") is { } v ? Decibels.From(Least(v, 0, option)) : null;

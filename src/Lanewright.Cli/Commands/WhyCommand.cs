@@ -5,6 +5,7 @@ using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Links;
+using Lanewright.Model;
 using Lanewright.Rules;
 using Lanewright.Text;
 
@@ -35,9 +36,8 @@ internal static class WhyCommand
             var known = designed.Plan.Statements.Select(s => s.Name);
             throw new UsageFault($"the plan has no set, link or class '{name}'{Spelling.DidYouMean(name, known)}");
         }
-        var currency = designed.Plan.Currency;
-        if (asJson) Screen.Document(stream => Write(choices, currency, stream));
-        else foreach (var choice in choices) Print(choice, currency);
+        if (asJson) Screen.Document(stream => Write(designed.Plan, choices, stream));
+        else foreach (var choice in choices) Print(designed.Plan, choice);
         return ExitCodes.NoErrors;
     }
 
@@ -49,8 +49,9 @@ internal static class WhyCommand
         return [.. design.Choices.Where(c => c.Class.Statements.Any(s => s.Name == name) || Identifiers.Class(c.Class.Index, 0) == name)];
     }
 
-    private static void Print(ClassChoice choice, string currency)
+    private static void Print(Plan plan, ClassChoice choice)
     {
+        var currency = plan.Currency;
         var length = choice.Class.Needed?.ToString() ?? "unknown";
         Screen.Line(
             $"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.SetNames}': "
@@ -59,36 +60,39 @@ internal static class WhyCommand
             ["", "way", "medium", "verdict", currency + " a link", "W a link", "lost by"],
             choice.Candidates.Select(s => (IReadOnlyList<string>)
             [
-                s.Name == choice.Chosen?.Name ? "taken" : "", s.Name, s.MediumName, Checks.Word(s.Verdict),
+                s.Name != choice.Chosen?.Name ? "" : choice.Verdict == Verdict.Fail ? "nearest" : "taken",
+                s.Name, s.MediumName, Checks.Word(s.Verdict),
                 s.Price.ToString(), s.Power.Value.ToString("0.##"),
-                LostBy.Reason(s, choice.Chosen, currency),
+                LostBy.Reason(s, choice.Winner, currency),
             ]));
-        if (choice.Verdict == Verdict.Fail && SmallestChange.Of(choice) is { } change) Screen.Line("smallest change: " + change);
+        if (choice.Verdict == Verdict.Fail && SmallestChange.Of(plan, choice) is { } change) Screen.Line("smallest change: " + change);
     }
 
-    private static void Write(List<ClassChoice> choices, string currency, Stream stream) => JsonText.Write(stream, writer =>
+    private static void Write(Plan plan, List<ClassChoice> choices, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
         writer.WriteStartArray("classes");
-        foreach (var choice in choices) Write(writer, choice, currency);
+        foreach (var choice in choices) Write(writer, plan, choice);
         writer.WriteEndArray();
         writer.WriteEndObject();
     });
 
-    private static void Write(Utf8JsonWriter writer, ClassChoice choice, string currency)
+    private static void Write(Utf8JsonWriter writer, Plan plan, ClassChoice choice)
     {
         writer.WriteStartObject();
         writer.WriteString("class", Identifiers.Class(choice.Class.Index, 0));
         writer.WriteString("set", choice.Class.SetNames);
         writer.WriteNumber("count", choice.Class.Count);
-        writer.WriteString("chosen", choice.Chosen?.Name ?? "");
-        writer.WriteString("smallestChange", choice.Verdict == Verdict.Fail ? SmallestChange.Of(choice) ?? "" : "");
+        var isFailing = choice.Verdict == Verdict.Fail;
+        writer.WriteString("chosen", isFailing ? "" : choice.Chosen?.Name ?? "");
+        writer.WriteString("nearest", isFailing ? choice.Chosen?.Name ?? "" : "");
+        writer.WriteString("smallestChange", choice.Verdict == Verdict.Fail ? SmallestChange.Of(plan, choice) ?? "" : "");
         writer.WriteStartArray("candidates");
         foreach (var candidate in choice.Candidates)
         {
             writer.WriteStartObject();
             SolutionJson.WriteKeys(writer, candidate);
-            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Chosen, currency));
+            writer.WriteString("lostBy", LostBy.Reason(candidate, choice.Winner, plan.Currency));
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

@@ -12,10 +12,10 @@ internal static class FindingPrinter
         foreach (var finding in findings)
         {
             var (path, position) = (finding.Span.Path, finding.Span.Position);
-            var at = finding.Span.Source is null ? "" : $"{path}:{position.Line}:{position.Column}: ";
+            var at = finding.Span.Source is null ? "" : $"{Printable.Of(path)}:{position.Line}:{position.Column}: ";
             var word = Word(finding.Severity);
             console.MarkupLineInterpolated(
-                $"{at}[{Colour(finding.Severity)}]{word}[/] {finding.Kind.Code} {finding.Kind.Name}: {finding.Message}");
+                $"{at}[{Colour(finding.Severity)}]{word}[/] {finding.Kind.Code} {finding.Kind.Name}: {Printable.Of(finding.Message)}");
         }
         var errors = findings.Count(f => f.Severity == Severity.Error);
         var warnings = findings.Count(f => f.Severity == Severity.Warning);

@@ -15,7 +15,7 @@ internal static class Screen
     public static IAnsiConsole Lines { get; } = Create(int.MaxValue / 4);
 
     /// <summary>Prints one line, however long.</summary>
-    public static void Line(string text) => Console.Out.WriteLine(text);
+    public static void Line(string text) => Console.Out.WriteLine(Printable.Of(text));
 
     /// <summary>Runs long work and shows what it is at on a terminal; silent in a pipe.</summary>
     public static T WithProgress<T>(Func<Action<string>, T> work)
@@ -31,7 +31,7 @@ internal static class Screen
         var table = new Table { Border = TableBorder.Simple };
         var bold = new Style(decoration: Decoration.Bold);
         foreach (var name in header) table.AddColumn(new TableColumn(new Spectre.Console.Text(name, bold)));
-        foreach (var row in rows) table.AddRow(row.Select(cell => new Spectre.Console.Text(cell)));
+        foreach (var row in rows) table.AddRow(row.Select(cell => new Spectre.Console.Text(Printable.Of(cell))));
         Tables.Write(table);
     }
 

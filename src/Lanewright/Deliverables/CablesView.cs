@@ -27,8 +27,8 @@ public static class CablesView
         var legsSeen = new int[design.Cables.Length];
         for (var link = 0; link < plan.Links.Count; link++)
         {
-            if (design.SolutionOf(link) is not { } solution) continue;
             var cable = design.CableOf(link);
+            if (cable < 0 || design.SolutionOf(link) is not { } solution) continue;
             yield return Row(plan, labels, route, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
         }
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Drawings;
+using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Report;
@@ -29,6 +30,7 @@ public static class DeliverySet
             new Deliverable("handover.xlsx", stream => HandoverWorkbook.Write(designed, stream)),
             new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
             .. DrawingSet.Of(designed.Plan, ways),
+            .. FabricDrawingSet.Of(designed.Load),
             .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/") : [],
         ];
     }

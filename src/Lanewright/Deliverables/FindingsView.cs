@@ -12,7 +12,8 @@ public static class FindingsView
     [
         new("severity", 10), new("code", 9), new("name", 26), new("file", 20), new("line", 6, ColumnKind.Whole),
         new("column", 7, ColumnKind.Whole),
-        new("links", 8, ColumnKind.Whole), new("message", 110), new("evidence", 70),
+        new("links", 8, ColumnKind.Whole), new("message", 90, ColumnKind.Prose),
+        new("evidence", 50, ColumnKind.Prose),
     ], () => Rows(findings));
 
     /// <summary>A severity in one word.</summary>

@@ -13,6 +13,9 @@ public static class Identifiers
     /// <summary>A cable; empty for none.</summary>
     public static string Cable(int cable) => cable < 0 ? "" : "C" + Numerals.Padded(cable + 1, Digits);
 
+    /// <summary>A demand by its number in the plan.</summary>
+    public static string Demand(int index) => "D" + Numerals.Padded(index + 1, 2);
+
     /// <summary>A class of links and the share of it.</summary>
     public static string Class(int index, int share) =>
         "K" + Numerals.Padded(index + 1, 3) + (share > 0 ? ((char)('a' + share)).ToString() : "");

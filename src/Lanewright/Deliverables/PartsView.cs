@@ -13,8 +13,9 @@ public static class PartsView
     [
         new("model", 26), new("title", 52), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("needed", 9, ColumnKind.Whole),
         new("existing", 9, ColumnKind.Whole), new("from-stock", 10, ColumnKind.Whole), new("spares", 8, ColumnKind.Whole),
-        new("to-buy", 9, ColumnKind.Whole), new("unit-price", 12, ColumnKind.Money), new("total-price", 15, ColumnKind.Money),
-        new("unit-watts", 10, ColumnKind.Real), new("total-watts", 12, ColumnKind.Real), new("price-mark", 11),
+        new("to-buy", 9, ColumnKind.Whole), new("unit-price", 12, ColumnKind.Money),
+        new("total-price", 15, ColumnKind.Money, IsSummed: true),
+        new("unit-watts", 10, ColumnKind.Real), new("total-watts", 12, ColumnKind.Real, IsSummed: true), new("price-mark", 11),
     ], () => Rows(designed));
 
     /// <summary>A kind of catalogue item in one word.</summary>

@@ -11,11 +11,16 @@ namespace Lanewright.Findings;
 /// <param name="Source">Where the limit comes from, or null when there is none.</param>
 public sealed record Evidence(string Quantity, double? Value, double? Limit, string Unit, Citation? Source)
 {
+    /// <summary>For a comparison of words, which has neither value nor limit: whether it holds; null for any other.</summary>
+    public bool? Holds { get; init; }
+
     /// <summary>Value, limit and source in one line.</summary>
     public override string ToString()
     {
+        var source = Source is null ? "" : $", {Source} [{Marks.Name(Source.Mark)}]";
+        if (Holds is { } holds) return Quantity + (holds ? " holds on a condition" : " does not hold") + source;
         var value = Value is { } v ? Numerals.Unit(v, Unit) : "not known";
         var limit = Limit is { } l ? Numerals.Unit(l, Unit) : "not known";
-        return $"{Quantity} {value}, limit {limit}" + (Source is null ? "" : $", {Source} [{Marks.Name(Source.Mark)}]");
+        return $"{Quantity} {value}, limit {limit}{source}";
     }
 }

@@ -7,7 +7,7 @@ namespace Lanewright.Findings;
 public sealed class FindingSink
 {
     /// <summary>More findings than this of one kind help nobody; the rest are counted.</summary>
-    public const int MostOfOneKind = 1000;
+    public const int MostOfOneKind = 200;
 
     private readonly List<Finding> findings = [];
     private readonly HashSet<(string Code, SourceText? Source, int Start, string Message)> seen = [];
@@ -15,6 +15,9 @@ public sealed class FindingSink
 
     /// <summary>How many errors were collected.</summary>
     public int ErrorCount { get; private set; }
+
+    /// <summary>Whether a further finding of a kind would only be counted, so that nobody need think about its words.</summary>
+    public bool IsFullOf(FindingKind kind) => countByCode.GetValueOrDefault(kind.Code) >= MostOfOneKind;
 
     /// <summary>Adds a finding unless the same one is there.</summary>
     public void Add(Finding finding)
@@ -26,7 +29,15 @@ public sealed class FindingSink
     }
 
     /// <summary>Adds a finding with the weight of its kind.</summary>
-    public void Add(FindingKind kind, SourceSpan span, string message) => Add(new Finding(kind, kind.Severity, span, message));
+    public void Add(FindingKind kind, SourceSpan span, string message) =>
+        Add(new Finding(kind, kind.Severity, span, Quoted.Shorten(message)));
+
+    /// <summary>Whether an error was found within a piece of a file: what hangs on that piece is then no longer judged.</summary>
+    public bool HasErrorIn(SourceSpan span) => span.Source is not null && findings.Exists(f =>
+        f.Severity == Severity.Error
+        && f.Span.Source == span.Source
+        && f.Span.Start >= span.Start
+        && f.Span.Start < span.Start + span.Length);
 
     /// <summary>All findings: by file, place, code and text.</summary>
     public ImmutableArray<Finding> ToSorted() =>

@@ -56,11 +56,14 @@ public static class ModelFindings
     /// <summary>A catalogue item that does not hang together.</summary>
     public static FindingKind CatalogueFault { get; } = new("LW1501", "CatalogueFault", Severity.Error);
 
+    /// <summary>A demand whose keys do not go together, or that no host can send.</summary>
+    public static FindingKind DemandContradicts { get; } = new("LW1601", "DemandContradicts", Severity.Error);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         NameUnknown, NameTaken, NameAmbiguous, VersionUnknown, PlanOutOfBounds, RackUnitTaken, RackUnitOutside, SlotsExceeded,
         PlacesDoNotFit, CountsDiffer, PortsExhausted, PortTaken, PortUnknown, PatternEmpty, LinkToItself, BreakoutContradicts,
-        CatalogueFault,
+        CatalogueFault, DemandContradicts,
     ];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Catalogues;
+using Lanewright.Model.Demands;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
@@ -47,6 +48,9 @@ public sealed record Plan
 
     /// <summary>The links.</summary>
     public required LinkTable Links { get; init; }
+
+    /// <summary>Traffic the network has to carry, in natural order of the names; none when the plan states none.</summary>
+    public ImmutableArray<Demand> Demands { get; init; } = [];
 
     /// <summary>Equipment on hand.</summary>
     public required ImmutableArray<StockItem> Stock { get; init; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Demands;
 using Lanewright.Quantities;
 using Lanewright.Standards;
 
@@ -57,4 +58,13 @@ public sealed record Policy
 
     /// <summary>Whether Lanewright may choose types whose standard is a draft.</summary>
     public bool AllowsDrafts { get; init; }
+
+    /// <summary>How switches split traffic over several ways.</summary>
+    public TrafficSplit Split { get; init; }
+
+    /// <summary>A link that a demand fills beyond this is overloaded.</summary>
+    public Share MostUtilisation { get; init; } = Share.From(1);
+
+    /// <summary>How often things fail; empty when not stated, and then no availability is reckoned.</summary>
+    public ImmutableArray<FailureRate> FailureRates { get; init; } = [];
 }

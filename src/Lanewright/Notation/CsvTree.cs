@@ -41,7 +41,7 @@ public static class CsvTree
         {
             var start = source.StartOfLine(row.LineNumberFrom);
             if (row.Span.Trim().IsEmpty) continue;
-            var cells = CellsOf(source, row, start);
+            var cells = CellsOf(source, row, start, findings);
             if (header.IsEmpty)
             {
                 header = WithoutRepeated(cells, findings);
@@ -58,7 +58,7 @@ public static class CsvTree
         return rows.ToImmutable();
     }
 
-    private static ImmutableArray<ScalarNode> CellsOf(SourceText source, SepReader.Row row, int start)
+    private static ImmutableArray<ScalarNode> CellsOf(SourceText source, SepReader.Row row, int start, FindingSink findings)
     {
         var cells = ImmutableArray.CreateBuilder<ScalarNode>(row.ColCount);
         for (var i = 0; i < row.ColCount; i++)
@@ -69,7 +69,7 @@ public static class CsvTree
             var value = trimmed is ['"', .., '"'] && trimmed.Length >= 2
                 ? trimmed[1..^1].ToString().Replace("\"\"", "\"", StringComparison.Ordinal)
                 : trimmed.ToString();
-            cells.Add(new ScalarNode(source.Span(start + offset, raw.Length), value, value.Length == 0));
+            cells.Add(Characters.Checked(new ScalarNode(source.Span(start + offset, raw.Length), value, value.Length == 0), findings));
         }
         return cells.ToImmutable();
     }

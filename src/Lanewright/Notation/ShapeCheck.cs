@@ -19,6 +19,20 @@ public static class ShapeCheck
         _ => throw new InvalidOperationException("a shape nobody checks: " + shape.GetType().Name),
     };
 
+    /// <summary>Checks the root of a file; null when the file is no such file at all. Of a file that has not one of the keys nothing is
+    /// repeated: it may be anybody's.</summary>
+    public static MapNode? CheckFile(Node root, MapShape shape, FindingSink findings)
+    {
+        var known = shape.Keys.Select(k => k.Name).ToList();
+        if (root is MapNode { Entries.IsEmpty: false } map && map.Entries.All(e => Spelling.Nearest(e.Key.Value, known) is null))
+        {
+            findings.Add(NotationFindings.WrongKind, map.Entries[0].Key.Span with { Length = 0 },
+                $"no key of {shape.Title} stands in this file; is it another one that is meant?");
+            return null;
+        }
+        return Check(root, shape, findings) as MapNode;
+    }
+
     private static Node CheckScalar(Node node, ScalarShape shape, FindingSink findings)
     {
         if (node is not ScalarNode scalar)
@@ -28,7 +42,7 @@ public static class ShapeCheck
         }
         if (!scalar.IsEmpty && shape.Accepts(scalar.Value)) return scalar;
         var near = shape.Choices.IsEmpty ? "" : Spelling.DidYouMean(scalar.Value, shape.Choices);
-        var what = scalar.IsEmpty ? "nothing is written here" : $"'{Shortened(scalar.Value)}' does not read as a value here";
+        var what = scalar.IsEmpty ? "nothing is written here" : $"'{Quoted.Short(scalar.Value)}' does not read as a value here";
         findings.Add(NotationFindings.ValueUnreadable, scalar.Span, $"{what}; write {shape.Expected}{near}");
         return new ScalarNode(scalar.Span, "", IsEmpty: true);
     }
@@ -41,19 +55,24 @@ public static class ShapeCheck
             return node;
         }
         var values = ImmutableArray.CreateBuilder<Node>(map.Entries.Length);
+        var meant = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in map.Entries)
         {
             var key = shape.Keys.FirstOrDefault(k => k.Name == entry.Key.Value);
             values.Add(key is null ? entry.Value : Check(entry.Value, key.Value, findings));
             if (key is not null) continue;
             var near = Spelling.DidYouMean(entry.Key.Value, shape.Keys.Select(k => k.Name));
+            if (Spelling.Nearest(entry.Key.Value, shape.Keys.Select(k => k.Name)) is { } name) meant.Add(name);
             var all = near.Length > 0 ? "" : "; known keys are " + string.Join(", ", shape.Keys.Select(k => k.Name));
             findings.Add(NotationFindings.KeyUnknown, entry.Key.Span,
-                $"'{Shortened(entry.Key.Value)}' is not a key of {shape.Title}{near}{all}");
+                $"'{Quoted.Short(entry.Key.Value)}' is not a key of {shape.Title}{near}{all}");
         }
-        // An empty list says no more than a key left out.
+        // An empty list says no more than a key left out; a misspelt key has been reported and is not missed as well.
         foreach (var key in shape.Keys.Where(k => k.IsRequired && map[k.Name] is null or ListNode { Items.IsEmpty: true }))
+        {
+            if (map[key.Name] is null && meant.Contains(key.Name)) continue;
             findings.Add(NotationFindings.KeyMissing, Head(map), $"'{key.Name}' is missing from {shape.Title}: {key.Meaning}");
+        }
         return WithValues(map, values);
     }
 
@@ -107,5 +126,4 @@ public static class ShapeCheck
         return newline < 0 ? node.Span : node.Span with { Length = newline };
     }
 
-    private static string Shortened(string text) => text.Length <= 60 ? text : text[..57] + "...";
 }

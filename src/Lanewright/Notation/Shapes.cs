@@ -30,8 +30,12 @@ public static class Shapes
     /// <summary>A reflectance in dB, below zero.</summary>
     public static ScalarShape Reflectance { get; } = Quantity("a reflectance such as '-45 dB'", UnitText.Ratios, most: 0);
 
-    /// <summary>A loss per length.</summary>
-    public static ScalarShape Attenuation { get; } = Quantity("an attenuation such as '0.35 dB/km'", UnitText.Attenuations, least: 0);
+    /// <summary>A loss per length, perhaps with the wavelength it was measured at.</summary>
+    public static ScalarShape Attenuation { get; } =
+        new("an attenuation such as '0.35 dB/km' or '0.35 dB/km@1310nm'", t => UnitText.TryReadAttenuation(t, out _, out _))
+        {
+            Pattern = $"^\\s*{Number}\\s*(dB\\/km|dB\\/m)\\s*(@\\s*{Number}\\s*nm\\s*)?$",
+        };
 
     /// <summary>A power.</summary>
     public static ScalarShape Power { get; } = Quantity("a power such as '12 W'", UnitText.Powers, least: 0);
@@ -44,6 +48,9 @@ public static class Shapes
 
     /// <summary>A delay.</summary>
     public static ScalarShape Delay { get; } = Quantity("a delay such as '800 ns'", UnitText.Delays, least: 0);
+
+    /// <summary>A time to repair.</summary>
+    public static ScalarShape Repair { get; } = Quantity("a time such as '8 h'", UnitText.Repairs, least: 0);
 
     /// <summary>A plain amount of money in the plan's unit.</summary>
     public static ScalarShape Amount { get; } =

@@ -10,7 +10,7 @@ public static class TreeBounds
     public const int MostLevels = 32;
 
     /// <summary>Values in one file, repeated ones counted each time they are repeated.</summary>
-    public const int MostValues = 2_000_000;
+    public const int MostValues = 1_000_000;
 
     /// <summary>Characters in one value.</summary>
     public const int MostCharactersInValue = 64 * 1024;

@@ -120,7 +120,7 @@ internal sealed class YamlTreeBuilder
         if (scalar.Value.Length > TreeBounds.MostCharactersInValue)
             Refuse(scalar, $"a value of more than {TreeBounds.MostCharactersInValue} characters");
         var empty = scalar.Style == ScalarStyle.Plain && scalar.Value is "" or "~" or "null";
-        return new ScalarNode(SpanOf(scalar), scalar.Value, empty);
+        return Characters.Checked(new ScalarNode(SpanOf(scalar), scalar.Value, empty), findings);
     }
 
     private Node Repeat(AnchorAlias alias)

@@ -1,8 +1,10 @@
 namespace Lanewright.Quantities;
 
-/// <summary>A span of time on the wire: a delay or a skew. Stored in nanoseconds. Legal: any finite value. The default is 0 ns.</summary>
+/// <summary>A span of time: a delay or a skew on the wire, or a repair. Stored in nanoseconds. Legal: any finite value. The default is 0
+/// ns.</summary>
 public readonly record struct Duration : IComparable<Duration>
 {
+    private const double NanosecondsPerHour = 3.6e12;
     private readonly double raw;
 
     private Duration(double nanoseconds) => raw = Require.Finite(nanoseconds);
@@ -22,6 +24,12 @@ public readonly record struct Duration : IComparable<Duration>
 
     /// <summary>The quantity taken a number of times.</summary>
     public static Duration operator *(Duration left, double times) => new(left.raw * times);
+
+    /// <summary>The value in hours.</summary>
+    public double Hours => raw / NanosecondsPerHour;
+
+    /// <summary>Makes a duration from hours.</summary>
+    public static Duration FromHours(double hours) => new(hours * NanosecondsPerHour);
 
     /// <summary>The value in picoseconds.</summary>
     public double Picoseconds => raw * 1e3;

@@ -35,8 +35,26 @@ public static class UnitText
     /// <summary>Delays in nanoseconds.</summary>
     public static IReadOnlyList<UnitScale> Delays { get; } = [new("ns", 1), new("us", 1e3), new("ps", 1e-3), new("ms", 1e6)];
 
+    /// <summary>Times to repair in hours.</summary>
+    public static IReadOnlyList<UnitScale> Repairs { get; } = [new("h", 1), new("min", 1.0 / 60), new("d", 24)];
+
     /// <summary>Wavelengths in nanometres.</summary>
     public static IReadOnlyList<UnitScale> Wavelengths { get; } = [new("nm", 1)];
+
+    /// <summary>Reads an attenuation in dB per kilometre that may name the wavelength in nanometres it was measured at, such as
+    /// <c>0.35 dB/km@1310nm</c>.</summary>
+    public static bool TryReadAttenuation(string text, out Attenuation attenuation, out Wavelength? at)
+    {
+        attenuation = default;
+        at = null;
+        var parts = text.Split('@');
+        if (parts.Length > 2 || !TryRead(parts[0], Attenuations, out var value) || value < 0) return false;
+        attenuation = Attenuation.FromDecibelsPerKilometre(value);
+        if (parts.Length == 1) return true;
+        if (!TryRead(parts[1], Wavelengths, out var nanometres) || nanometres <= 0) return false;
+        at = Wavelength.FromNanometres(nanometres);
+        return true;
+    }
 
     /// <summary>Splits a text into its number and unit and scales the number; false when either part is not understood or the whole
     /// is beyond <see cref="Largest"/>.</summary>

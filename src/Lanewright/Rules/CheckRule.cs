@@ -1,6 +1,7 @@
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Links;
 using Lanewright.Findings;
+using Lanewright.Model;
 using Lanewright.Quantities;
 
 namespace Lanewright.Rules;
@@ -31,7 +32,7 @@ public abstract class CheckRule : Rule
         {
             var worst = set.OrderBy(s => Margin(s.Check)).ThenBy(s => s.Choice.Class.Index).First();
             var links = set.DistinctBy(s => s.Choice.Class.Index).Sum(s => (long)s.Choice.Class.Count);
-            judgement.Add(this, worst.Choice, Message(worst.Solution, worst.Check), worst.Check, links);
+            judgement.Add(this, worst.Choice, Message(judgement.Plan, worst.Choice.Class, worst.Solution, worst.Check), worst.Check, links);
         }
     }
 
@@ -42,6 +43,9 @@ public abstract class CheckRule : Rule
         .FirstOrDefault();
 
     private static double Margin(Check check) => check.Margin ?? double.NegativeInfinity;
+
+    /// <summary>What is wrong and what to do, where the place in the plan is part of it.</summary>
+    protected virtual string Message(Plan plan, LinkClass link, Solution solution, Check check) => Message(solution, check);
 
     /// <summary>What is wrong and what to do.</summary>
     protected abstract string Message(Solution solution, Check check);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
+using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Model;
 
@@ -11,7 +12,9 @@ namespace Lanewright.Rules;
 /// <param name="Plan">The plan.</param>
 /// <param name="Design">How its links are made.</param>
 /// <param name="Parts">What it needs.</param>
+/// <param name="Load">What its networks carry.</param>
 /// <param name="Findings">Everything there is to say about it, in the order of the plan.</param>
 /// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when the first document asks for it.</param>
 public sealed record DesignedPlan(
-    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, ImmutableArray<Finding> Findings, Lazy<FabricStudy?> Sizing);
+    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, ImmutableArray<Finding> Findings,
+    Lazy<FabricStudy?> Sizing);

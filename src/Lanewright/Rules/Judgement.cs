@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Links;
+using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Model;
 using Lanewright.Quantities;
@@ -13,11 +14,16 @@ namespace Lanewright.Rules;
 /// <param name="Plan">The plan.</param>
 /// <param name="Design">How its links are made.</param>
 /// <param name="Parts">What it needs.</param>
+/// <param name="Load">What its networks carry.</param>
 /// <param name="Findings">Where findings go.</param>
-public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, FindingSink Findings)
+public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, FindingSink Findings)
 {
     /// <summary>Other sets of links named with a finding.</summary>
     private const int MostRelated = 5;
+
+    /// <summary>Whether reading and binding found no error. What a network is and carries can only be judged of a
+    /// plan that is whole.</summary>
+    public bool IsWhole { get; } = Findings.ErrorCount == 0;
 
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>
@@ -43,9 +49,16 @@ public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<Part
                 .. choice.Class.Statements.Skip(1).Take(MostRelated)
                     .Select(s => new RelatedPlace(s.Span, $"'{s.Name}' has links alike")),
             ],
-            Evidence = check is null ? null : new Evidence(check.Name, check.Value, check.Limit, check.Unit, check.Source),
+            Evidence = check is null ? null : new Evidence(check.Name, check.Value, check.Limit, check.Unit, check.Source)
+            {
+                Holds = check is { Unit: "", Verdict: not Verdict.Unproven } ? check.Verdict == Verdict.Pass : null,
+            },
         });
     }
+
+    /// <summary>Adds a finding about traffic in a network, with what it rests on.</summary>
+    public void Add(Rule rule, SourceSpan span, string message, string subject, long count, Severity severity, Evidence? evidence = null) =>
+        Findings.Add(new Finding(rule.Kind, severity, span, message) { Subject = subject, Count = count, Evidence = evidence });
 
     /// <summary>Adds a finding about the plan or a place in it.</summary>
     public void Add(Rule rule, SourceSpan span, string message, string subject = "", long count = 1) =>

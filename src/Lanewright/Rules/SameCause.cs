@@ -16,7 +16,8 @@ internal static class SameCause
     ];
 
     private static readonly ImmutableArray<string> Light =
-        [CheckNames.WireFec, CheckNames.HostFec, CheckNames.Connector, CheckNames.Polish, CheckNames.FanOut, .. Channel];
+        [CheckNames.WireFec, CheckNames.HostFec, CheckNames.Connector, CheckNames.Polish, CheckNames.Pins, CheckNames.FanOut,
+            .. Channel];
 
     private static readonly ImmutableArray<string> Media =
     [
@@ -29,19 +30,22 @@ internal static class SameCause
     {
         [CheckNames.ModuleFit] =
         [
-            CheckNames.Adapter, CheckNames.ModulePower, CheckNames.HighPower, CheckNames.PortMode, CheckNames.HostInterface,
+            CheckNames.Adapter, CheckNames.ModulePower, CheckNames.PowerClass, CheckNames.HighPower, CheckNames.PortMode,
+            CheckNames.HostInterface,
             CheckNames.SharedFibre, CheckNames.Damage, .. Media,
         ],
         [CheckNames.Adapter] = [CheckNames.PortMode, CheckNames.HostInterface],
         [CheckNames.SharedFibre] = [CheckNames.HostInterface, .. Media],
         [CheckNames.PortMode] = [CheckNames.HostInterface, .. Media],
         [CheckNames.HostInterface] = Media,
+        [CheckNames.Gearbox] = [CheckNames.HostInterface, CheckNames.SharedFibre, .. Media],
+        [CheckNames.ModuleFec] = [CheckNames.HostFec],
         [CheckNames.FibreKind] = Light,
         [CheckNames.MediaLanes] = Light,
         [CheckNames.LaneBaud] = Light,
         [CheckNames.LaneModulation] = Light,
         [CheckNames.WavelengthPlan] = Light,
-        [CheckNames.Connector] = [CheckNames.Polish],
+        [CheckNames.Connector] = [CheckNames.Polish, CheckNames.Pins],
         [CheckNames.ChannelLoss] = [CheckNames.PowerBudget],
         [CheckNames.Damage] = [CheckNames.Overload],
         [CheckNames.CopperLoss] = [CheckNames.CopperPractice],

@@ -51,6 +51,12 @@ public sealed class CopperType
     /// <summary>Largest assembly loss without any code, where the type allows it.</summary>
     public Known<Decibels>? LossMaxWithoutFec => Sheet.Decibels("loss-max-none");
 
+    /// <summary>Nominal longest assembly with BASE-R FEC, where the type allows it.</summary>
+    public Known<Length>? ReachBaseR => Sheet.Length("reach-base-r");
+
+    /// <summary>Nominal longest assembly without any code, where the type allows it.</summary>
+    public Known<Length>? ReachWithoutFec => Sheet.Length("reach-none");
+
     /// <summary>Whether link training must run.</summary>
     public bool NeedsTraining => Sheet.Word("training") == "yes";
 

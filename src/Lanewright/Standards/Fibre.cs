@@ -7,6 +7,9 @@ namespace Lanewright.Standards;
 public sealed class Fibre
 {
     private const string AttenuationField = "attenuation@";
+    private const string DispersionField = "dispersion-max@";
+
+    private readonly ImmutableArray<(WavelengthRange Range, Known<double> Limit)> dispersionBounds;
 
     /// <summary>Reads a fibre from its rows.</summary>
     public Fibre(FactSheet sheet)
@@ -15,7 +18,9 @@ public sealed class Fibre
         Kind = sheet.Word("kind") == "MMF" ? FibreKind.MultiMode : FibreKind.SingleMode;
         // Interface types print their single-mode limits in one column, whatever the cable grade.
         LimitColumn = Kind == FibreKind.SingleMode ? "os2" : Name.ToLowerInvariant();
-        Windows = ReadWindows(sheet);
+        Windows = [.. ReadWindows(sheet, AttenuationField)
+            .Select(w => new AttenuationWindow(w.Range, w.Limit.As(Attenuation.FromDecibelsPerKilometre)))];
+        dispersionBounds = [.. ReadWindows(sheet, DispersionField)];
     }
 
     /// <summary>All rows.</summary>
@@ -36,7 +41,8 @@ public sealed class Fibre
     /// <summary>Group index: how much slower than in vacuum light travels.</summary>
     public Known<double>? GroupIndex => Sheet.Real("group-index");
 
-    /// <summary>Largest attenuation at a wavelength, or null when no window holds it. Where two windows meet, the tighter counts.</summary>
+    /// <summary>Largest attenuation at a wavelength, or null when no window holds it. Where two windows meet, the tighter
+    /// counts.</summary>
     public Known<Attenuation>? AttenuationAt(Wavelength wavelength)
     {
         AttenuationWindow? best = null;
@@ -48,19 +54,23 @@ public sealed class Fibre
         return best?.Limit;
     }
 
-    private static ImmutableArray<AttenuationWindow> ReadWindows(FactSheet sheet)
+    /// <summary>Largest dispersion of a kilometre where it is tabled and not to be computed, in ps/nm; null elsewhere.</summary>
+    public Known<Dispersion>? DispersionOfKilometreAt(Wavelength wavelength)
     {
-        var windows = ImmutableArray.CreateBuilder<AttenuationWindow>();
+        foreach (var (range, limit) in dispersionBounds)
+            if (range.Shortest <= wavelength && wavelength <= range.Longest) return limit.As(Dispersion.FromPicosecondsPerNanometre);
+        return null;
+    }
+
+    private static IEnumerable<(WavelengthRange Range, Known<double> Limit)> ReadWindows(FactSheet sheet, string field)
+    {
         foreach (var fact in sheet.Facts)
         {
-            if (!fact.Field.StartsWith(AttenuationField, StringComparison.Ordinal)) continue;
-            var ends = fact.Field[AttenuationField.Length..].Split('-');
+            if (!fact.Field.StartsWith(field, StringComparison.Ordinal)) continue;
+            var ends = fact.Field[field.Length..].Split('-');
             if (ends.Length != 2 || !Numerals.TryReal(ends[0], out var from) || !Numerals.TryReal(ends[1], out var to)) continue;
-            if (sheet.Real(fact.Field) is not { } limit) continue;
-            windows.Add(new AttenuationWindow(
-                new WavelengthRange(Wavelength.FromNanometres(from), Wavelength.FromNanometres(to)),
-                limit.As(Attenuation.FromDecibelsPerKilometre)));
+            if (sheet.Real(fact.Field) is { } limit)
+                yield return (new WavelengthRange(Wavelength.FromNanometres(from), Wavelength.FromNanometres(to)), limit);
         }
-        return windows.ToImmutable();
     }
 }

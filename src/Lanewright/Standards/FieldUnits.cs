@@ -28,7 +28,8 @@ internal sealed class FieldUnits
         return false;
     }
 
-    /// <summary>Whether a row has the unit of the row it replaces, or of the same field elsewhere; one that has not is reported.</summary>
+    /// <summary>Whether a row has the unit of the row it replaces, or of the same field elsewhere; one that has not is
+    /// reported.</summary>
     public bool Check(Fact fact, MapNode row, FindingSink findings)
     {
         if (ofValue.TryGetValue((fact.Subject, fact.Field), out var own)

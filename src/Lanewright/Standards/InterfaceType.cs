@@ -22,6 +22,8 @@ public sealed class InterfaceType
         Signal = new LaneSignal(baud?.Value ?? default, LaneSignal.ReadModulation(sheet.Word("modulation")));
         FibreKind = sheet.Word("fibre") == "MMF" ? FibreKind.MultiMode : FibreKind.SingleMode;
         Fec = sheet.Word("fec");
+        CodesDeployed = sheet.Words("fec-deployed");
+        CodeMadeBehind = sheet.Words("code-made-behind");
         Lanes = ReadLanes(sheet.Word("wavelengths"));
     }
 
@@ -58,14 +60,17 @@ public sealed class InterfaceType
     /// <summary>The code that must be on the wire.</summary>
     public string Fec { get; }
 
+    /// <summary>Codes that ports of this type are also run with, outside its standard, strongest first.</summary>
+    public ImmutableArray<string> CodesDeployed { get; }
+
+    /// <summary>Host interfaces behind which modules of this type end the host's code and make that of the wire themselves.</summary>
+    public ImmutableArray<string> CodeMadeBehind { get; }
+
     /// <summary>The windows of its wavelengths, shortest first; empty for a tunable type.</summary>
     public ImmutableArray<WavelengthRange> Lanes { get; }
 
     /// <summary>The opening of the module: <c>LC-duplex</c>, <c>MPO-12</c> and so on.</summary>
     public string Connector => sheet.Word("connector");
-
-    /// <summary>Another opening some modules have instead; empty when there is none.</summary>
-    public string ConnectorAlternative => sheet.Word("connector-alternative");
 
     /// <summary>Polish of the opening: PC or APC; empty when not known.</summary>
     public string Polish => sheet.Word("polish");
@@ -97,14 +102,17 @@ public sealed class InterfaceType
     /// <summary>Highest average power a lane may launch.</summary>
     public Known<PowerLevel>? TxAverageMax => sheet.Level("tx-average-max");
 
+    /// <summary>Attenuation the strongest transmitter of the type needs before a receiver of the type.</summary>
+    public Known<Decibels>? OverloadAttenuation => sheet.Decibels("overload-attenuation");
+
+    /// <summary>Highest launch in OMA.</summary>
+    public Known<PowerLevel>? TxOmaMax => sheet.Level("tx-oma-max");
+
     /// <summary>Lowest average power a lane may launch (informative).</summary>
     public Known<PowerLevel>? TxAverageMin => sheet.Level("tx-average-min");
 
     /// <summary>Lowest launch in OMA less the transmitter penalty.</summary>
     public Known<PowerLevel>? TxOmaMinusPenaltyMin => sheet.Level("tx-oma-minus-penalty-min");
-
-    /// <summary>Lowest launch in OMA.</summary>
-    public Known<PowerLevel>? TxOmaMin => sheet.Level("tx-oma-min");
 
     /// <summary>Largest transmitter penalty.</summary>
     public Known<Decibels>? TxPenaltyMax => sheet.Decibels("tx-penalty-max");
@@ -118,8 +126,8 @@ public sealed class InterfaceType
     /// <summary>Highest average power a receiver must still work with.</summary>
     public Known<PowerLevel>? RxAverageMax => sheet.Level("rx-average-max");
 
-    /// <summary>Lowest average power at the receiver (informative).</summary>
-    public Known<PowerLevel>? RxAverageMin => sheet.Level("rx-average-min");
+    /// <summary>Highest OMA a receiver must still work with.</summary>
+    public Known<PowerLevel>? RxOmaMax => sheet.Level("rx-oma-max");
 
     /// <summary>Unstressed sensitivity in OMA.</summary>
     public Known<PowerLevel>? RxSensitivity => sheet.Level("rx-sensitivity");
@@ -127,11 +135,8 @@ public sealed class InterfaceType
     /// <summary>Stressed sensitivity in OMA, the normative receiver test.</summary>
     public Known<PowerLevel>? RxStressedSensitivity => sheet.Level("rx-stressed-sensitivity");
 
-    /// <summary>Power budget at the largest transmitter penalty.</summary>
-    public Known<Decibels>? PowerBudget => sheet.Decibels("power-budget");
-
-    /// <summary>The part of the budget kept for penalties.</summary>
-    public Known<Decibels>? Penalties => sheet.Decibels("penalties");
+    /// <summary>The part of the budget kept for penalties on a medium.</summary>
+    public Known<Decibels>? Penalties(Fibre fibre) => sheet.Decibels("penalties") ?? sheet.Decibels("penalties-" + fibre.LimitColumn);
 
     /// <summary>Largest dispersion.</summary>
     public Known<Dispersion>? DispersionMax => sheet.Real("dispersion-max")?.As(Dispersion.FromPicosecondsPerNanometre);

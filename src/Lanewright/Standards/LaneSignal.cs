@@ -7,6 +7,9 @@ namespace Lanewright.Standards;
 /// <param name="Modulation">Bits a symbol.</param>
 public readonly record struct LaneSignal(Baud Baud, Modulation Modulation)
 {
+    /// <summary>Bits per second of a lane; 0 where the modulation does not say how many bits a symbol has.</summary>
+    public long BitsPerSecond => Baud.SymbolsPerSecond * Modulation switch { Modulation.Nrz => 1, Modulation.Pam4 => 2, _ => 0 };
+
     /// <summary>Rate and modulation in words.</summary>
     public override string ToString() => $"{Baud} {Name(Modulation)}";
 

@@ -35,6 +35,7 @@ public sealed class PlanFaultTests
     [InlineData("{ from: a, to: b, rate: 0G, length: 2 m }", "LW0107")]
     [InlineData("{ from: a, to: b, rate: 1e200G, length: 2 m }", "LW0107")]
     [InlineData("{ from: { of: [] }, to: b, rate: 400G, length: 2 m }", "LW0105")]
+    [InlineData("{ from: a, to: b, rate: 400G, length: 2 m, reflectance: 45 dB }", "LW0107")]
     public void LinkThatSaysNothing_DoesNotVanish(string link, string code) =>
         Expect.Codes(TwoSwitches + "links: { up: " + link + " }", code);
 

@@ -44,6 +44,18 @@ public sealed class RouteLengthTests
         Assert.Equal((0.3 + 1) + 80 + 0.3 + (2 * (2.6 - height)) + 0.6, new RouteLength(plan).Between(0, 1)!.Value.Metres, 1e-9);
     }
 
+    // A route between halls is surveyed; detours are reckoned for the ways inside the halls only (common practice).
+    [Fact]
+    public void Route_IsAsLongAsStatedWhateverTheContingency()
+    {
+        var bare = Between("policy: { contingency: 0 %, service: 0 m }");
+        var inside = bare - 80 - 0.6;
+        Assert.Equal(bare + (inside * 0.5), Between("policy: { contingency: 50 %, service: 0 m }"), 1e-9);
+
+        static double Between(string policy) =>
+            new RouteLength(Plan(policy, "racks: h/A/1, unit: 46", "racks: g/C/1, unit: 46")).Between(0, 1)!.Value.Metres;
+    }
+
     [Theory]
     [InlineData(0.2, 0.5)]
     [InlineData(2, 2)]
@@ -53,7 +65,7 @@ public sealed class RouteLengthTests
     [InlineData(101, 105)]
     public void Grid_NeverRoundsDownAndGivesTheOrderedLength(double needed, double ordered)
     {
-        var grid = new LengthGrid(CatalogueBinder.Shipped);
+        var grid = new LengthGrid(CatalogueBinder.Shipped, []);
         var place = grid.LengthOf(grid.PlaceOf(Length.FromMetres(needed)));
         Assert.True(place.Metres >= needed);
         var cord = CatalogueBinder.Shipped.Find<CordModel>("cord-os2-lc")!;
@@ -64,7 +76,7 @@ public sealed class RouteLengthTests
     [Fact]
     public void Grid_IsExactForEveryCableAndEveryNeed()
     {
-        var grid = new LengthGrid(CatalogueBinder.Shipped);
+        var grid = new LengthGrid(CatalogueBinder.Shipped, []);
         var cables = CatalogueBinder.Shipped.Assemblies.Cast<CableItem>().Concat(CatalogueBinder.Shipped.Cords).ToList();
         var random = new Random(11);
         for (var i = 0; i < 3000; i++)

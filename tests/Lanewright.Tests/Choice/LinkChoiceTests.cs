@@ -114,6 +114,33 @@ public sealed class LinkChoiceTests
         "LW2403");
 
     [Fact]
+    public void TypeOfAnotherRate_IsNotPassedOver() => Expect.Codes(
+        """
+        lanewright: 1
+        devices:
+          a: { model: fixed-32x400 }
+          b: { model: fixed-32x400 }
+        links:
+          up: { from: a, to: b, rate: 400G, type: 800GBASE-DR8, length: 40 m }
+        """,
+        "LW2703");
+
+    [Fact]
+    public void EvidenceOfWords_SaysThatTheyDoNotHold()
+    {
+        var judged = PlanBlock.Compile("""
+            lanewright: 1
+            devices:
+              a: { model: fixed-32x100 }
+              b: { model: fixed-32x400 }
+            links:
+              up: { from: { of: a, module: m-400g-dr4-dd }, to: b, rate: 400G, length: 10 m }
+            """);
+        var evidence = Assert.Single(judged.Findings, f => f.Kind.Code == "LW2101").Evidence!.ToString();
+        Assert.StartsWith("module-fit does not hold, ", evidence, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void SmallestChange_NamesNoCableThatIsNotMadeThatLong()
     {
         var judged = PlanBlock.Compile("""

@@ -55,6 +55,10 @@ internal static class Delivered
         return stream.ToArray();
     }
 
+    /// <summary>The lines of a document.</summary>
+    public static string[] Table(JudgedPlan judged, string name) =>
+        System.Text.Encoding.UTF8.GetString(File(judged, name)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
     /// <summary>A document read as XML, which any drawing and the report have to be.</summary>
     public static XElement Xml(JudgedPlan judged, string name)
     {

@@ -14,7 +14,7 @@ public sealed class ReportTests
         "fail: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 480 m, connections: 6, connection-loss: 0.75 dB }",
         "fail2: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 490 m, connections: 6, connection-loss: 0.75 dB }",
         "good: { from: a4, to: b4, rate: 400G, type: 400GBASE-FR4, length: 900 m }",
-        "open: { from: a4, to: b4, rate: 400G, type: 400GBASE-SR4.2, length: 40 m, medium: OM4 }",
+        "open: { from: a1, to: b1, rate: 100G, type: 100GBASE-DR, length: 40 m, connections: 4, reflectance: -40 dB }",
         "none: { from: a4, to: b4, rate: 400G, type: 800GBASE-DR8, length: 40 m }",
         "fan: { from: { of: a4, breakout: 2x200G }, to: h2, pattern: each-to-each, rate: 200G, medium: DAC, length: 1.5 m }",
     ];
@@ -31,6 +31,16 @@ public sealed class ReportTests
             Assert.Contains(rows, r => r[0] == finding.Kind.Code && r[2] == $"{finding.Span.Path}:{at.Line}:{at.Column}"
                 && r[3] == finding.Message);
         }
+    }
+
+    [Fact]
+    public void PlanWithoutAFault_IsNotHeadedByOne()
+    {
+        var judged = Delivered.Plan("l: { from: a4, to: b4, rate: 400G, type: 400GBASE-DR4, length: 100 m }");
+        Assert.DoesNotContain(judged.Findings, f => f.Severity != Lanewright.Findings.Severity.Advice);
+        var heading = Delivered.Xml(judged, "report.html").Descendants(Delivered.Html + "h2")
+            .First(h => (string?)h.Attribute("id") == "findings");
+        Assert.Equal("What was found", heading.Value);
     }
 
     [Fact]

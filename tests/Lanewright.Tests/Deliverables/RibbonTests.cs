@@ -68,10 +68,56 @@ public sealed class RibbonTests
     public void FanOut_OfEightHasEightFarEnds()
     {
         var drawing = Delivered.Ribbon(Delivered.Plan(
-            "f: { from: { of: a8, breakout: 8x100G }, to: h1, pattern: each-to-each, rate: 100G, medium: OM4, length: 20 m }"));
+            "f: { from: { of: a8, breakout: 8x100G }, to: h1, pattern: each-to-each, count: 2, rate: 100G, medium: OM4, length: 20 m }"));
         Assert.Contains("B8", drawing.Words());
         Assert.Equal(16, drawing.WithClass("strand").Length);
         Assert.Equal(9, drawing.WithClass("port").Length);
+    }
+
+    // A cage of eight ports of which four have links: nothing that is not used is drawn or counted.
+    [Fact]
+    public void FanOut_OfEightWithFourInUse_ShowsFour()
+    {
+        var drawing = Delivered.Ribbon(Delivered.Plan(
+            "f: { from: { of: a8-1, breakout: 8x100G }, to: h1-1..4, pattern: each-to-each, rate: 100G, medium: OS2, length: 20 m }"));
+        var words = drawing.Words();
+        Assert.Contains("B4", words);
+        Assert.DoesNotContain("B5", words);
+        Assert.DoesNotContain(words, w => w.Contains("8 x 100G", StringComparison.Ordinal));
+        Assert.Contains(words, w => w.StartsWith("4 x 100GBASE-DR: 4 lanes", StringComparison.Ordinal));
+        Assert.Contains(words, w => w.StartsWith("4 of the 8 ports of cage A have links", StringComparison.Ordinal));
+        Assert.Equal(8, drawing.WithClass("strand").Length);
+        Assert.Equal(16, drawing.WithClass("lit").Length);
+    }
+
+    // The wavelengths of one module share a fibre: however the cage is split, it is one module with eight lanes in and four out.
+    [Fact]
+    public void ModuleThatCannotBeSplit_IsDrawnOnce()
+    {
+        var judged = Delivered.Plan("f: { from: { of: a4-1, breakout: 4x100G, module: m-400g-fr4-dd }, "
+            + "to: { of: a1, module: m-100g-cwdm4 }, pattern: each-to-each, rate: 100G, length: 2 m }");
+        var words = Delivered.Ribbon(judged).Words();
+        Assert.Contains("8 : 4", words);
+        Assert.DoesNotContain("32 : 16", words);
+        Assert.DoesNotContain(words, w => w.Contains("4 x 400G", StringComparison.Ordinal));
+        Assert.Contains(words, w => w.StartsWith("400GAUI-8: 8 lanes", StringComparison.Ordinal));
+        foreach (var ladder in Delivered.Ladder(judged).Words()) Assert.DoesNotContain("\u2026", ladder, StringComparison.Ordinal);
+        Assert.DoesNotContain(Delivered.Table(judged, "parts.csv"), r => r.Contains("att-", StringComparison.Ordinal));
+        Assert.Single(Delivered.Table(judged, "cables.csv"));
+    }
+
+    [Theory]
+    [InlineData("{ of: a4, breakout: 4x100G }", "a1", "100G", 2, 0, false, "Mated pairs on the way lie in the trunk or in its legs")]
+    [InlineData("a4", "b4", "400G", 2, 0, true, "Mated pairs are drawn evenly")]
+    [InlineData("a4", "b4", "400G", 2, 1, true, "Splices on the way are counted")]
+    [InlineData("a4", "b4", "400G", 6, 0, false, "Mated pairs on the way are counted")]
+    public void WhatIsOnTheWay_IsDrawnOrSaidNotToBe(string from, string to, string rate, int pairs, int splices, bool areDrawn, string note)
+    {
+        var drawing = Delivered.Ribbon(Delivered.Plan($"l: {{ from: {from}, to: {to}, pattern: each-to-each, rate: {rate}, medium: OS2, "
+            + $"length: 100 m, connections: {pairs}, splices: {splices}, connection-loss: 0.2 dB }}"));
+        Assert.Contains(drawing.Words(), w => w.StartsWith(note, StringComparison.Ordinal));
+        Assert.Contains(drawing.Words(), w => w.StartsWith($"{pairs} mated pairs", StringComparison.Ordinal));
+        Assert.Equal(areDrawn, drawing.WithClass("mated").Length > 0);
     }
 
     [Fact]

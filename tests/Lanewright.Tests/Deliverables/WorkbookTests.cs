@@ -45,7 +45,9 @@ public sealed class WorkbookTests
             var rows = worksheet.Descendants<Row>().ToList();
             var heading = rows[0].Elements<SheetCell>().ToList();
             var last = SheetWriterName(heading.Count - 1);
-            Assert.Equal($"A1:{last}{rows.Count}", worksheet.Descendants<AutoFilter>().Single().Reference!.Value);
+            // The row of totals is no row to be sorted or filtered.
+            var filtered = rows.Count - (sheet.Name == "Parts" ? 1 : 0);
+            Assert.Equal($"A1:{last}{filtered}", worksheet.Descendants<AutoFilter>().Single().Reference!.Value);
             Assert.Equal(heading.Count, worksheet.Descendants<DocumentFormat.OpenXml.Spreadsheet.Column>().Count(c => c.Width!.Value > 5));
             var format = styles.CellFormats!.Elements<CellFormat>().ElementAt((int)heading[0].StyleIndex!.Value);
             Assert.NotNull(styles.Fonts!.Elements<Font>().ElementAt((int)format.FontId!.Value).Bold);
@@ -66,7 +68,7 @@ public sealed class WorkbookTests
             var rows = Worksheet(book, Sheets(book).Single(s => s.Name == name)).Descendants<Row>().Skip(1).ToList();
             var expected = table.Rows().Select(r => r.ToArray()).ToList();
             Assert.NotEmpty(expected);
-            Assert.Equal(expected.Count, rows.Count);
+            Assert.Equal(expected.Count + (name == "Parts" ? 1 : 0), rows.Count);
             for (var i = 0; i < expected.Count; i++)
                 Assert.Equal(expected[i].Select(c => c.IsNumber ? c.Number.ToString("R",
                     System.Globalization.CultureInfo.InvariantCulture) : Harmless.Text(c.Text)),
@@ -97,6 +99,67 @@ public sealed class WorkbookTests
         var format = styles.CellFormats!.Elements<CellFormat>().ElementAt((int)price.StyleIndex!.Value);
         Assert.Equal("#,##0.00", styles.NumberingFormats!.Elements<NumberingFormat>().Single(f =>
             f.NumberFormatId!.Value == format.NumberFormatId!.Value).FormatCode!.Value);
+    }
+
+    [Fact]
+    public void PartsList_EndsWithTheTotalsOfItsRows()
+    {
+        var judged = PlanBlock.Compile(Plan);
+        using var book = Open(Delivered.File(judged, "handover.xlsx"));
+        var rows = Worksheet(book, Sheets(book).Single(s => s.Name == "Parts")).Descendants<Row>()
+            .Select(r => r.Elements<SheetCell>().Select(TextOf).ToList()).ToList();
+        Assert.Equal("total", rows[^1][0]);
+        var summary = PlanSummary.Of(Expect.Designed(judged));
+        Assert.Equal((double)summary.Price.Units, Value(rows[^1][rows[0].IndexOf("total-price")]), 1e-6);
+        Assert.Equal(summary.Power.Value, Value(rows[^1][rows[0].IndexOf("total-watts")]), 1e-6);
+        Assert.DoesNotContain("total", Delivered.Table(judged, "parts.csv")[^1], StringComparison.Ordinal);
+
+        static double Value(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void NumberColumns_HoldNoTextAndPortsAreNames()
+    {
+        using var book = Open(Delivered.File(PlanBlock.Compile(Plan), "handover.xlsx"));
+        foreach (var sheet in Sheets(book))
+        {
+            var rows = Worksheet(book, sheet).Descendants<Row>().ToList();
+            var texts = rows.Skip(1).SelectMany(r => r.Elements<SheetCell>()).Where(c => c.DataType?.Value == CellValues.InlineString);
+            Assert.DoesNotContain(texts, c => TextOf(c).Length == 0);
+            Assert.Single(Worksheet(book, sheet).Descendants<IgnoredError>());
+        }
+        var summary = Worksheet(book, Sheets(book).Single(s => s.Name == "Summary")).Descendants<Row>()
+            .ToDictionary(r => TextOf(r.Elements<SheetCell>().First()), r => r.Elements<SheetCell>().ElementAt(1));
+        Assert.All(["devices", "language of the plan", "price of what is to be bought"], n => Assert.Null(summary[n].DataType));
+    }
+
+    [Fact]
+    public void EverySheet_PrintsAsWideAsThePageWithItsHeadingOnEach()
+    {
+        using var book = Open(Delivered.File(PlanBlock.Compile(Plan), "handover.xlsx"));
+        foreach (var sheet in Sheets(book))
+        {
+            var worksheet = Worksheet(book, sheet);
+            Assert.True(worksheet.Descendants<PageSetupProperties>().Single().FitToPage!.Value);
+            var page = worksheet.Descendants<PageSetup>().Single();
+            Assert.Equal((1u, 0u, OrientationValues.Landscape),
+                (page.FitToWidth!.Value, page.FitToHeight!.Value, page.Orientation!.Value));
+        }
+        Assert.Equal(
+            Sheets(book).Select((s, i) => ("_xlnm.Print_Titles", (uint)i, $"'{s.Name}'!$1:$1")),
+            book.WorkbookPart!.Workbook!.Descendants<DefinedName>().Select(d => (d.Name!.Value!, d.LocalSheetId!.Value, d.Text)));
+    }
+
+    [Fact]
+    public void Messages_GoOnInFurtherLines()
+    {
+        using var book = Open(Delivered.File(PlanBlock.Compile(Plan), "handover.xlsx"));
+        var rows = Worksheet(book, Sheets(book).Single(s => s.Name == "Findings")).Descendants<Row>().ToList();
+        var message = rows[0].Elements<SheetCell>().Select(TextOf).ToList().IndexOf("message");
+        var cell = rows[1].Elements<SheetCell>().ElementAt(message);
+        var look = book.WorkbookPart!.WorkbookStylesPart!.Stylesheet!.CellFormats!.Elements<CellFormat>()
+            .ElementAt((int)cell.StyleIndex!.Value);
+        Assert.True(look.Alignment!.WrapText!.Value);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Fabrics;
+using Lanewright.Rules;
 
 namespace Lanewright.Tests.Docs;
 
@@ -42,7 +43,21 @@ public sealed partial class ReadmeTests
     {
         var judged = Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml");
         var choice = Expect.Designed(judged).Design.Choices.First(c => c.Class.Statement.Name == set);
-        var name = $"drawings/{Identifiers.Class(choice.Class.Index, 0)}-{drawing}.svg";
+        Hold(judged, picture, $"drawings/{Identifiers.Class(choice.Class.Index, 0)}-{drawing}.svg");
+    }
+
+    [Theory]
+    [InlineData("fabric-load.svg", "reduce", "load")]
+    [InlineData("failure-sweep.svg", "reduce", "failures")]
+    public void PictureOfADemand_IsWhatTheProgramDraws(string picture, string demand, string drawing)
+    {
+        var judged = Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml");
+        var index = judged.Plan!.Demands.Single(d => d.Name == demand).Index;
+        Hold(judged, picture, $"drawings/{Identifiers.Demand(index)}-{drawing}.svg");
+    }
+
+    private static void Hold(JudgedPlan judged, string picture, string name)
+    {
         using var stream = new MemoryStream();
         Compilation.Deliver(judged).Single(d => d.Name == name).Write(stream);
         Hold(picture, stream.ToArray());
@@ -51,7 +66,7 @@ public sealed partial class ReadmeTests
     [Fact]
     public void OptionSheet_IsWhatTheProgramDraws()
     {
-        var sized = Compilation.Size(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml", null);
+        var sized = Compilation.Size(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "growth.yaml", null);
         var (plan, study) = Asked.Study(sized);
         using var stream = new MemoryStream();
         FabricDocuments.Drawings(plan, study, "").Single(d => d.Name == "option-sheet.svg").Write(stream);

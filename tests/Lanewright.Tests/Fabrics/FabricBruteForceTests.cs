@@ -111,23 +111,37 @@ public sealed class FabricBruteForceTests
         iter: 150);
 
     [Fact]
-    public void ThreeTier_CostsWhatBruteForceFinds() => (
-        from switches in Switches
-        from leafRatio in Ratios
-        from podRatio in Ratios
-        from hosts in Gen.Int[1, 150]
-        from linkPrice in Gen.Int[0, 8]
-        select (switches, leafRatio, podRatio, hosts, linkPrice)).Sample(
-        q =>
-        {
-            var wanted = SyntheticFabrics.Wanted(q.hosts, q.leafRatio, shapes: FabricShape.ThreeTier) with
+    public void ThreeTier_CostsWhatBruteForceFindsWhereItSaysItIsProven()
+    {
+        const int cases = 100;
+        var proven = 0;
+        (from switches in Switches
+         from leafRatio in Ratios
+         from podRatio in Ratios
+         from hosts in Gen.Int[1, 150]
+         from linkPrice in Gen.Int[0, 8]
+         select (switches, leafRatio, podRatio, hosts, linkPrice)).Sample(
+            q =>
             {
-                Oversubscription = [q.leafRatio, q.podRatio],
-            };
-            var answer = SyntheticFabrics.Sizing(q.switches, q.linkPrice).Of(wanted);
-            Holds(answer, FabricBruteForce.ThreeTier(q.hosts, q.switches, q.leafRatio, q.podRatio, q.linkPrice));
-        },
-        iter: 100);
+                var wanted = SyntheticFabrics.Wanted(q.hosts, q.leafRatio, shapes: FabricShape.ThreeTier) with
+                {
+                    Oversubscription = [q.leafRatio, q.podRatio],
+                };
+                var answer = SyntheticFabrics.Sizing(q.switches, q.linkPrice).Of(wanted);
+                var brute = FabricBruteForce.ThreeTier(q.hosts, q.switches, q.leafRatio, q.podRatio, q.linkPrice);
+                if (brute is { } least && answer.Options is [var option] && option.Gap.Value > 0)
+                {
+                    // The search was broken off: what it claims is a design and a bound, with the best between them.
+                    Assert.True(option.LowerBound <= Money.FromUnits(least), $"{option.LowerBound} is above {least}");
+                    Assert.True(option.Price >= Money.FromUnits(least), $"{option.Price} is below {least}");
+                    return;
+                }
+                Holds(answer, brute);
+                Interlocked.Increment(ref proven);
+            },
+            iter: cases);
+        Assert.True(proven > cases / 2, $"only {proven} of {cases} were proven");
+    }
 
     private static FabricOption Best(int hosts, Ratio ratio) =>
         Assert.Single(SyntheticFabrics.Sizing(Three).Of(SyntheticFabrics.Wanted(hosts, ratio, shapes: FabricShape.LeafSpine)).Options);

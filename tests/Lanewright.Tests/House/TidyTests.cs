@@ -147,7 +147,34 @@ public sealed partial class TidyTests
         ("BendSpace.cs", 26), // the gauge from which installers call copper thick
         ("SmallestChange.cs", 5), // rank in a sort order
         ("CageBundles.cs", -1),
+        ("LinkChooser.cs", 64), // classes looked at before the first is chosen
         ("Mating.cs", 1e-9), // rounding of the last places
+        ("DemandStudy.cs", 1e-9), // rounding of the last places
+        ("HostSending.cs", 1e-9), // rounding of the last places
+        ("PathLatency.cs", 30), // how much is searched, as a power of two
+        ("PathBlock.cs", 16), // destinations a pass: a row of four vector registers
+        ("PathCounts.cs", 1e100), // far below what a double holds
+        ("LoadSolver.cs", 16), // shares of work
+        ("HoseWorstCase.cs", 16), // shares of work
+        ("Transportation.cs", 40), // bits of a fraction
+        ("HashCollisions.cs", 1000), // a bound on work
+        ("Mixing.cs", 0x9E3779B97F4A7C15), // a hash: two to the 64th over the golden ratio
+        ("Mixing.cs", 32), // half of 64 bits
+        ("Incumbent.cs", 1_000_000), // a bound on work
+        ("Orbits.cs", 20_000), // bounds on work
+        ("Orbits.cs", 100_000_000),
+        ("HoseProblem.cs", 4e9), // a bound on work
+        ("IdealSplit.cs", 10_000), // a bound on work
+        ("FlowProgram.cs", 4_000_000), // a bound on work
+        ("FlowProgram.cs", 1e-9), // rounding of the last places
+        ("PairClasses.cs", 4_000_000), // bounds on work
+        ("PairClasses.cs", 400_000_000),
+        ("LinkWorstCase.cs", 1e-9), // rounding of the last places
+        ("FailurePairs.cs", 1e-9), // rounding of the last places
+        ("FailurePairs.cs", 0.025), // outside a 95 % interval, a side
+        ("Bisection.cs", 12), // a bound on work
+        ("Bisection.cs", 1e-9), // rounding of the last places
+        ("Availability.cs", 8766), // hours in a year of 365.25 days
     ];
 
     [Fact]

@@ -9,7 +9,8 @@ public sealed class DispersionTests
 {
     private static readonly StandardsLibrary Limits = StandardsLibrary.Shipped;
 
-    // Source: IEEE 802.3 clauses 88, 87 and 122, dispersion limits as printed: 9.5/-28.5, 33.5/-59.5 and 9.5/-50.8 ps/nm at 10 km (memory;
+    // Source: IEEE 802.3 clauses 88, 87 and 122, dispersion limits as printed: 9.5/-28.5, 33.5/-59.5 and 9.5/-50.8 ps/nm at 10 km
+    // (memory;
     // printed rounded outwards, hence the tolerance of 0.15).
     [Theory]
     [InlineData("100GBASE-LR4", 10, 9.5, -28.5)]
@@ -32,6 +33,18 @@ public sealed class DispersionTests
         var expected = 0.2325 * Lambda * (1 - Math.Pow(1300 / Lambda, 4));
         var computed = FibreDispersion.Largest(Limits.Fibre("OS2")!, Wavelength.FromNanometres(Lambda), Length.FromKilometres(10));
         Assert.Equal(expected, computed!.Value.Value.PicosecondsPerNanometre, 1e-9);
+    }
+
+    // Source: the dispersion bound of G.652 fibre between 1530 and 1565 nm, 18 ps/(nm km), over the 40 km of 10GBASE-ER (memory).
+    [Theory]
+    [InlineData(30, 540)]
+    [InlineData(40, 720)]
+    public void AtLongWavelengths_TheFibresOwnBoundHolds(double kilometres, double expected)
+    {
+        var type = Limits.Interface("10GBASE-ER")!;
+        var largest = FibreDispersion.Largest(Limits.Fibre("OS2")!, type.Lanes[0].Longest, Length.FromKilometres(kilometres));
+        Assert.Equal(expected, largest!.Value.Value.PicosecondsPerNanometre, 1e-9);
+        Assert.Equal(Verdict.Pass, Worst(type, Length.FromKilometres(kilometres)));
     }
 
     [Theory]

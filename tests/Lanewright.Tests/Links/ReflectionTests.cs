@@ -51,7 +51,10 @@ public sealed class ReflectionTests
     [InlineData("100GBASE-DR", 4, -45, Verdict.Pass)]
     [InlineData("100GBASE-DR", 1, -40, Verdict.Pass)] // table D allows one of -37 dB, and is safe here
     [InlineData("100GBASE-DR", 4, -40, Verdict.Unproven)] // cells not known, so neither passed nor failed
-    [InlineData("100G-PSM4", 2, -60, Verdict.Unproven)] // no rule is known for the type
+    [InlineData("100G-PSM4", 2, -26, Verdict.Pass)] // NRZ over single mode: every reflection at or below -26 dB (memory)
+    [InlineData("100G-PSM4", 2, -25, Verdict.Fail)]
+    [InlineData("100G-4WDM-40", 2, -26, Verdict.Pass)]
+    [InlineData("50GBASE-ER", 2, -60, Verdict.Unproven)] // no rule is known for the type
     public void Connections_AreHeldAgainstTheRuleOfTheType(string type, int connections, double reflectance, Verdict expected)
     {
         var none = new Known<Decibels>(default, Lanewright.Text.Citation.OfPlan);

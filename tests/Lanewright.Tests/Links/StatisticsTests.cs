@@ -82,6 +82,23 @@ public sealed class StatisticsTests
         Assert.Equal(1, fit.ChanceAbove(Decibels.From(-0.1), 3));
     }
 
+    // A link that fails anyway is told to fail, and not that it may.
+    [Theory]
+    [InlineData("length: 100 m, connections: 5", true)]
+    [InlineData("length: 12 km, connections: 5", false)]
+    public void Chance_IsNotReckonedOfALinkThatFails(string way, bool isReckoned)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            policy: { connection-grade: D, connection-loss: 0.5 dB }
+            devices: { a: { model: fixed-32x400 }, b: { model: fixed-32x400 } }
+            links: { up: { from: a, to: b, count: 32, rate: 400G, medium: [OS2, OM3], connection-loss: 0.5 dB, {{way}} } }
+            """);
+        var codes = judged.Findings.Select(f => f.Kind.Code).ToHashSet();
+        Assert.Equal(isReckoned, codes.Contains("LW2415"));
+        Assert.Equal(!isReckoned, codes.Contains("LW2701"));
+    }
+
     private static double Normal(Random random) =>
         Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }

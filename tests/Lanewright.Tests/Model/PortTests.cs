@@ -35,6 +35,23 @@ public sealed class PortTests
             Enumerable.Range(0, 6).Select(i => labels.Port(plan.Links.ToDevice(i), plan.Links.ToPort(i))));
     }
 
+    // The host has a socket of its own beside the ports of its card: what stands on the label is what is printed at the port.
+    [Fact]
+    public void Label_NamesThePortAsPrinted()
+    {
+        var plan = Plan("sites: { s: { halls: { h: { rows: { A: { racks: 1 } } } } } }\n"
+            + "devices: { a: { model: server-1u, cards: nic-2x100, racks: h/A, unit: 9 }, "
+            + "b: { model: fixed-32x400, racks: h/A, unit: 40 } }",
+            "{ from: a, to: { of: b, breakout: 4x100G }, pattern: each-to-each, count: 2, rate: 100G }");
+        var labels = new PlaceLabels(plan);
+        for (var link = 0; link < 2; link++)
+        {
+            Assert.Equal($"H.A01-09:{labels.Port(0, plan.Links.FromPort(link))}", labels.Place(0, plan.Links.FromPort(link)));
+            Assert.Equal($"1/{link + 1}", labels.Port(0, plan.Links.FromPort(link)));
+            Assert.Equal($"H.A01-40:01/{link + 1}", labels.Place(1, plan.Links.ToPort(link)));
+        }
+    }
+
     [Fact]
     public void OpenSplit_SplitsOnlyAsFarAsNeeded()
     {

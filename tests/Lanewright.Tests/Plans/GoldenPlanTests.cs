@@ -1,6 +1,8 @@
 using System.Text;
 using Lanewright.Deliverables;
+using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Tables;
+using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Rules;
 
@@ -33,6 +35,7 @@ public sealed class GoldenPlanTests
         Golden.Hold(name, "links.csv", Csv(LinksView.Of(Expect.Designed(judged))));
         Golden.Hold(name, "ports.csv", Csv(PortsView.Of(Expect.Designed(judged))));
         Golden.Hold(name, "cables.csv", Csv(CablesView.Of(Expect.Designed(judged))));
+        if (judged.Plan is { Demands.IsEmpty: false }) Golden.Hold(name, "load.json", Load(Expect.Designed(judged).Load));
     }
 
     [Fact]
@@ -73,6 +76,13 @@ public sealed class GoldenPlanTests
             }
         }
         return text.ToString();
+    }
+
+    private static string Load(LoadStudy load)
+    {
+        using var stream = new MemoryStream();
+        LoadJson.Write(new LoadAnswer(load.Demands, load.FabricOf(load.Demands[0]), Pairs: true, Seed: 1), stream);
+        return Encoding.UTF8.GetString(stream.ToArray());
     }
 
     private static string Csv(TableView table)

@@ -29,10 +29,51 @@ public sealed class HostileTextTests
 
     [Fact]
     public void ManyValues_AreBounded() =>
-        AssertRaises(Head + "stock: [" + string.Concat(Enumerable.Repeat("x,", 2_100_000)) + "]", "LW0103");
+        AssertRaises(Head + "stock: [" + string.Concat(Enumerable.Repeat("x,", 1_100_000)) + "]", "LW0103");
 
     [Fact]
     public void RepetitionOfItself_IsRefused() => AssertRaises(Head + "stock: &a [*a]\n", "LW0101");
+
+    [Theory]
+    [InlineData("title: \"a\\e[31mred\"")]
+    [InlineData("title: \"a\\0b\"")]
+    [InlineData("title: \"a\\x9b31m\"")]
+    [InlineData("revision: \"\\x7f\"")]
+    [InlineData("devices: { \"a\\eb\": { model: fixed-32x400 } }")]
+    [InlineData("stock-files: s.csv\n# file: s.csv\nmodel,quantity,note\nm-400g-dr4-dd,1,a\u001bb")]
+    public void ControlCharacters_ReachNeitherTerminalNorDocument(string text)
+    {
+        var judged = PlanBlock.Compile(Head + text + "\n");
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW0107");
+        Assert.DoesNotContain(judged.Findings, f => f.Message.Any(IsControl));
+        foreach (var document in Documents.Of(judged).Where(d => !d.Key.EndsWith(".xlsx", StringComparison.Ordinal)))
+            Assert.False(Encoding.UTF8.GetString(document.Value).Any(IsControl), document.Key);
+
+        static bool IsControl(char c) => char.IsControl(c) && c is not ('\t' or '\n' or '\r');
+    }
+
+    [Theory]
+    [InlineData("include: other", "someone:$6$abcdef:19000:0:99999:7:::\ndaemon:*:19000:0:99999:7:::\n")]
+    [InlineData("catalogue: other", "someone: $6$abcdef\ndaemon: x\n")]
+    [InlineData("include: other", "dear someone, $6$abcdef is my word\n")]
+    public void ForeignFile_IsNotRepeated(string mention, string content)
+    {
+        var judged = PlanBlock.Compile($"{Head}{mention}\n# file: other\n{content}");
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW0106");
+        Assert.DoesNotContain(judged.Findings, f => f.Message.Contains("abcdef", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("devices: { a: { model: LONG } }")]
+    [InlineData("links: { LONG: { from: a, to: b, rate: 400G } }")]
+    [InlineData("include: LONG")]
+    [InlineData("devices: { a: { model: fixed-32x400, racks: LONG/A } }")]
+    public void LongWords_AreCutInFindings(string text)
+    {
+        var judged = PlanBlock.Compile(Head + text.Replace("LONG", new string('x', 5000), StringComparison.Ordinal));
+        Assert.NotEmpty(judged.Findings);
+        Assert.All(judged.Findings, f => Assert.True(f.Message.Length < 400, f.Message));
+    }
 
     [Fact]
     public void FilesThatIncludeEachOther_AreReadOnce()
@@ -42,7 +83,7 @@ public sealed class HostileTextTests
     }
 
     [Theory]
-    [InlineData("count: 3000000, racks: h/A")]
+    [InlineData("count: 1000000, racks: h/A")]
     [InlineData("count: 99999999999")]
     [InlineData("count: -1")]
     public void SillyCounts_AreRefused(string keys)
@@ -51,6 +92,28 @@ public sealed class HostileTextTests
             $"{Head}sites: {{ s: {{ halls: {{ h: {{ rows: {{ A: {{ racks: 2 }} }} }} }} }} }}\n"
             + $"devices: {{ a: {{ model: server-1u, {keys} }} }}\n");
         Assert.Contains(judged.Findings, f => f.Severity == Severity.Error);
+    }
+
+    [Fact]
+    public void CagesBeyondAnyBuilding_AreRefusedBeforeTheyAreMade()
+    {
+        const string bank = "{ count: 1000, form-factor: SFP28, lane-rates: [25G], modes: [1x25G] }";
+        var judged = PlanBlock.Compile(Head + $$"""
+            catalogue: own.yaml
+            devices: { a: { model: huge, count: 300000 } }
+            # file: own.yaml
+            devices: { huge: { kind: switch, title: Huge, price: 1, cages: [{{bank}}] } }
+            """);
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW1105");
+        Assert.Equal(0, judged.Plan!.Devices.Count);
+    }
+
+    [Fact]
+    public void OneCauseAThousandTimes_IsCountedAndNotListed()
+    {
+        var groups = string.Concat(Enumerable.Range(0, 1000).Select(i => $"  g{i}: {{ model: servr-{i} }}\n"));
+        var judged = PlanBlock.Compile(Head + "devices:\n" + groups);
+        Assert.Equal(FindingSink.MostOfOneKind, judged.Findings.Count(f => f.Kind.Code == "LW1101"));
     }
 
     [Fact]

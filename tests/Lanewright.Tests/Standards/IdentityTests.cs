@@ -17,7 +17,6 @@ public sealed partial class IdentityTests
     {
         [("10GBASE-SR", "receiver-minimum")] = "the receiver minimum belongs to the 300 m OM3 channel of 2.6 dB",
         [("10GBASE-SR", "budget")] = "the budget was set for the 300 m OM3 channel of 2.6 dB",
-        [("10GBASE-ER", "receiver-minimum")] = "11 dB of plant are printed beside a budget figure of 10.9 dB",
         [("40GBASE-SR4", "receiver-minimum")] = "the receiver minimum belongs to the OM3 channel of 1.9 dB",
         [("100GBASE-SR10", "receiver-minimum")] = "the receiver minimum belongs to the OM3 channel of 1.9 dB",
         [("100GBASE-SR1", "oma-floor")] = "clause 167 has its lower penalty bound at 1.8 dB",

@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Lanewright.Tests.Support;
 
-/// <summary>Files that hold what came out when somebody last looked. <c>LANEWRIGHT_REWRITE=1</c> writes them anew, and the review reads the
+/// <summary>Files that hold what came out when somebody last looked. <c>LANEWRIGHT_REWRITE=1</c> writes them anew, and the review reads
+/// the
 /// difference.</summary>
 internal static class Golden
 {

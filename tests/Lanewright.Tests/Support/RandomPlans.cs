@@ -28,7 +28,22 @@ internal sealed class RandomPlans(int seed)
         for (var i = 0; i < groups; i++) lines.Add($"  g{i}: {Group()}");
         lines.Add("links:");
         for (var i = 0; i < random.Next(1, 7); i++) lines.Add($"  l{i}: {Link(groups)}");
+        if (Chance(0.4))
+        {
+            lines.Add("demands:");
+            for (var i = 0; i < random.Next(1, 4); i++) lines.Add($"  d{i}: {Demand(groups)}");
+        }
         return string.Join('\n', lines) + "\n";
+    }
+
+    private string Demand(int groups)
+    {
+        var kind = Pick(["spread", "all-to-all", "permutation", "incast", "hose"]);
+        var sides = kind is "spread" or "incast"
+            ? $"from: g{random.Next(groups)}, to: g{random.Next(groups)}{(Chance(0.5) ? "-1" : "")}"
+            : $"among: [g{random.Next(groups)}, g{random.Next(groups)}]";
+        var rate = Chance(0.6) ? $", rate: {Pick(Rates)}" : "";
+        return $"{{ kind: {kind}, {sides}{rate}{(Chance(0.3) ? $", flows: {random.Next(1, 40)}" : "")} }}";
     }
 
     private string Policy() => Chance(0.5)

@@ -24,6 +24,18 @@ internal sealed class Canvas(MarkupWriter markup)
     /// <summary>A path in a colour that carries a value.</summary>
     public void Path(string data, string style, string colour) => markup.Leaf("path", ("d", data), ("class", style), ("stroke", colour));
 
+    /// <summary>A path whose colour and width both carry a value.</summary>
+    public void Stroke(string data, string colour, double width) => markup.Leaf("path",
+        ("d", data), ("class", "load"), ("stroke", colour), ("stroke-width", N(width)));
+
+    /// <summary>A rectangle in a colour that carries a value.</summary>
+    public void Filled(double x, double y, double width, double height, string fill) => markup.Leaf("rect",
+        ("x", N(x)), ("y", N(y)), ("width", N(width)), ("height", N(height)), ("fill", fill));
+
+    /// <summary>Text that runs upwards from its base point.</summary>
+    public void Upright(double x, double y, string text, string style) => markup.Element("text", text,
+        ("x", N(x)), ("y", N(y)), ("class", style), ("transform", $"rotate(-90 {N(x)} {N(y)})"));
+
     /// <summary>A circle.</summary>
     public void Circle(double x, double y, double radius, string style) => markup.Leaf("circle",
         ("cx", N(x)), ("cy", N(y)), ("r", N(radius)), ("class", style));

@@ -19,6 +19,9 @@ public sealed record LinkWay(ImmutableArray<WayMember> Members)
     /// <summary>Links made in it.</summary>
     public long Links => Members.Sum(m => (long)m.Links);
 
+    /// <summary>Ports of the split cage that lead anywhere, in the cage where most do; 1 where none is split.</summary>
+    public int Used => Members.Max(m => m.Used);
+
     /// <summary>Names of the sets its links come from.</summary>
     public ImmutableArray<string> Sets => [.. Members.Select(m => m.Choice.Class.Statement.Name).Distinct()];
 }

@@ -15,6 +15,7 @@ public static class LinkWays
     public static ImmutableArray<LinkWay> Of(Plan plan, LinkDesign design)
     {
         var firsts = FirstLinks(plan, design);
+        var used = UsedPorts(plan, design);
         var byKey = new Dictionary<string, int>(StringComparer.Ordinal);
         var members = new List<ImmutableArray<WayMember>.Builder>();
         foreach (var choice in design.Choices)
@@ -22,7 +23,8 @@ public static class LinkWays
             for (var share = 0; share < choice.Shares.Length; share++)
             {
                 var member = new WayMember(Identifiers.Class(choice.Class.Index, share), choice, share,
-                    firsts.GetValueOrDefault((choice.Class.Index, share), choice.Class.FirstLink));
+                    firsts.GetValueOrDefault((choice.Class.Index, share), choice.Class.FirstLink),
+                    used.GetValueOrDefault((choice.Class.Index, share), 1));
                 var key = Key(choice.Class, member.Solution);
                 if (!byKey.TryGetValue(key, out var at))
                 {
@@ -60,6 +62,32 @@ public static class LinkWays
         for (var link = 0; link < plan.Links.Count; link++) firsts.TryAdd((design.ClassOf(link), design.ShareOf(link)), link);
         return firsts;
     }
+
+    /// <summary>For each share of each class that splits cages, how many ports of such a cage have links: a cage split eight ways may
+    /// have four.</summary>
+    private static Dictionary<(int Class, int Share), int> UsedPorts(Plan plan, LinkDesign design)
+    {
+        var ofCage = new Dictionary<(int Device, short Cage), int>();
+        for (var link = 0; link < plan.Links.Count; link++)
+            if (SplitCage(plan, design, link) is { } cage) ofCage[cage] = ofCage.GetValueOrDefault(cage) + 1;
+        var used = new Dictionary<(int, int), int>();
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            if (SplitCage(plan, design, link) is not { } cage) continue;
+            var share = (design.ClassOf(link), design.ShareOf(link));
+            used[share] = Math.Max(used.GetValueOrDefault(share), ofCage[cage]);
+        }
+        return used;
+    }
+
+    /// <summary>The split cage a drawing of the link begins at; null when no cage is split.</summary>
+    private static (int Device, short Cage)? SplitCage(Plan plan, LinkDesign design, int link) =>
+        design.Choices[design.ClassOf(link)].Class.Shape switch
+        {
+            FanShape.Single => null,
+            FanShape.ToEnd => (plan.Links.ToDevice(link), plan.Links.ToPort(link).Cage),
+            _ => (plan.Links.FromDevice(link), plan.Links.FromPort(link).Cage),
+        };
 
     /// <summary>Everything a drawing shows of a way.</summary>
     private static string Key(LinkClass link, Solution solution)

@@ -58,18 +58,18 @@ internal sealed class TitleBlock
         return new TitleBlock(cells.ToImmutable(), way.Solution.Verdict, classes, ReasonsOf(way));
     }
 
-    /// <summary>The block of a sheet that is about a whole plan.</summary>
+    /// <summary>The block of a drawing of the whole plan, with cells of its own after those of the plan.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="subject">What the sheet is about, added to its title.</param>
-    /// <param name="more">Further cells: label, value and share of the width.</param>
-    public static TitleBlock Of(Plan plan, string subject, params ReadOnlySpan<(string Label, string Value, double Share)> more)
+    /// <param name="about">What the drawing is about, in a word or two.</param>
+    /// <param name="more">Label, value and relative width of each further cell.</param>
+    public static TitleBlock Of(Plan plan, string about, params ImmutableArray<(string Label, string Value, double Share)> more)
     {
         var cells = ImmutableArray.CreateBuilder<(string, string, double)>();
         cells.Add(("plan", plan.Name, 3));
         if (plan.Revision.Length > 0) cells.Add(("revision", plan.Revision, 1.1));
         if (plan.Date.Length > 0) cells.Add(("date", plan.Date, 1.3));
         cells.AddRange(more);
-        return new TitleBlock(cells.ToImmutable(), Verdict.Pass, subject, []);
+        return new TitleBlock(cells.ToImmutable(), Verdict.Pass, about, []);
     }
 
     /// <summary>The comparisons that decide against the way, one a line.</summary>

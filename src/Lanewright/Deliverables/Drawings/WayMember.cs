@@ -7,7 +7,8 @@ namespace Lanewright.Deliverables.Drawings;
 /// <param name="Choice">The class and what was found for it.</param>
 /// <param name="Share">Which share.</param>
 /// <param name="FirstLink">The first link of it, to name as an example.</param>
-public sealed record WayMember(string Name, ClassChoice Choice, int Share, int FirstLink)
+/// <param name="Used">Ports of the split cage that lead anywhere, in the cage where most do; 1 where none is split.</param>
+public sealed record WayMember(string Name, ClassChoice Choice, int Share, int FirstLink, int Used)
 {
     /// <summary>How it is made.</summary>
     public Solution Solution => Choice.Shares[Share].Solution;

@@ -24,12 +24,17 @@ internal static class WayWords
             CableMedium.Aoc => "active optical cable, " + way.Solution.TypeName,
             _ => way.Solution.TypeName,
         };
+        var (split, runs) = way.Class.Shape == FanShape.ToEnd
+            ? (way.Class.To, way.Solution.ToApplication)
+            : (way.Class.From, way.Solution.FromApplication);
+        // A module that runs once what is asked of several ports is one, however the cage is split.
+        if (way.Class.Shape != FanShape.Single && runs?.Instances < way.Used)
+            return $"{type} asked of a cage split {Numerals.Whole(split.Ways)} ways";
         return way.Class.Shape switch
         {
             FanShape.Single => type,
-            FanShape.Straight => $"{Numerals.Whole(way.Class.From.Ways)} x {type} between two split cages",
-            FanShape.FromEnd => $"{Numerals.Whole(way.Class.From.Ways)} x {type} from one split cage",
-            FanShape.ToEnd => $"{Numerals.Whole(way.Class.To.Ways)} x {type} from one split cage",
+            FanShape.Straight => $"{Numerals.Whole(way.Used)} x {type} between two split cages",
+            FanShape.FromEnd or FanShape.ToEnd => $"{Numerals.Whole(way.Used)} x {type} from one split cage",
             _ => $"{type}, both cages split and mixed",
         };
     }

@@ -40,6 +40,7 @@ public static class FindingsJson
             writer.Number("value", evidence.Value);
             writer.Number("limit", evidence.Limit);
             writer.WriteString("unit", evidence.Unit);
+            if (evidence.Holds is { } holds) writer.WriteBoolean("holds", holds);
             writer.WriteString("citation", evidence.Source?.ToString() ?? "");
             writer.WriteString("mark", evidence.Source is { } source ? Marks.Name(source.Mark) : "");
             writer.WriteEndObject();

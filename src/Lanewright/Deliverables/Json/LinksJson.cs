@@ -40,7 +40,8 @@ public static class LinksJson
             if (choice.Shares.IsEmpty)
             {
                 writer.WriteNumber("count", choice.Class.Count);
-                writer.WriteString("verdict", Checks.Word(Verdict.Fail));
+                SolutionJson.WriteNone(writer);
+                writer.WriteNull("exceedanceChance");
             }
             else
             {
@@ -63,7 +64,7 @@ public static class LinksJson
             writer.WriteString("verdict", Checks.Word(other.Verdict));
             writer.Number("price", (double)other.Price.Units);
             writer.Number("watts", other.Power.Value);
-            writer.WriteString("lostBy", LostBy.Reason(other, choice.Chosen, plan.Currency));
+            writer.WriteString("lostBy", LostBy.Reason(other, choice.Winner, plan.Currency));
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

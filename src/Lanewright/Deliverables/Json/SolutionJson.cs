@@ -8,6 +8,18 @@ namespace Lanewright.Deliverables.Json;
 /// <summary>A way to make a link as JSON.</summary>
 public static class SolutionJson
 {
+    /// <summary>Writes the same keys where no way was found: programs find them all the same.</summary>
+    public static void WriteNone(Utf8JsonWriter writer)
+    {
+        foreach (var key in new[] { "name", "type", "medium" }) writer.WriteString(key, "");
+        writer.WriteString("verdict", Checks.Word(Verdict.Fail));
+        writer.WriteString("mark", "");
+        foreach (var key in new[] { "lengthM", "price", "watts", "latencyNs" }) writer.WriteNull(key);
+        foreach (var key in new[] { "fromModule", "toModule", "cable", "attenuator", "fromFec", "toFec" }) writer.WriteString(key, "");
+        writer.WriteBoolean("autonegotiation", false);
+        ChecksJson.Write(writer, "checks", []);
+    }
+
     /// <summary>Writes the keys of a way into an object that is open.</summary>
     public static void WriteKeys(Utf8JsonWriter writer, Solution solution)
     {

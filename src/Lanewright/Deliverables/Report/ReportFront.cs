@@ -9,6 +9,9 @@ namespace Lanewright.Deliverables.Report;
 /// <summary>The front of the report: what it is about, the headline numbers, and what is wrong.</summary>
 internal sealed class ReportFront(MarkupWriter markup, JudgedPlan judged)
 {
+    /// <summary>The heading over the findings: a plan without a fault has advice all the same.</summary>
+    public const string Heading = "What was found";
+
     /// <summary>More findings than this of one kind are left to the other documents.</summary>
     public const int MostOfOneKind = 40;
 
@@ -72,7 +75,7 @@ internal sealed class ReportFront(MarkupWriter markup, JudgedPlan judged)
     /// <summary>The findings, errors first.</summary>
     public void Findings()
     {
-        markup.Element("h2", "What is wrong", ("id", "findings"));
+        markup.Element("h2", Heading, ("id", "findings"));
         if (judged.Findings.IsEmpty) markup.Element("p", "Nothing. The plan raises no finding.");
         foreach (var severity in new[] { Severity.Error, Severity.Warning, Severity.Advice })
         {

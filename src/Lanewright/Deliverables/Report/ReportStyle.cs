@@ -18,9 +18,10 @@ internal static class ReportStyle
         + "dl.head{display:flex;flex-wrap:wrap;gap:1px;margin:14px 2px 0 1px}"
         + "dl.head div{flex:1 1 auto;padding:6px 12px 8px;outline:1px solid " + DrawingStyle.Ink + "}"
         + "dt{font-size:11.5px;color:#5c6168}dd{margin:0;font-weight:600;overflow-wrap:anywhere}"
-        + ".figures{display:flex;flex-wrap:wrap;gap:10px 40px;margin:22px 0 4px}.figures "
+        + ".figures{display:grid;grid-template-columns:repeat(5,auto);justify-content:start;gap:10px 44px;margin:22px 0 4px}.figures "
         + "b{display:block;font-size:23px;font-weight:600;line-height:1.2}"
         + ".figures span{font-size:12px;color:#5c6168}.figures .act b{color:" + DrawingStyle.Accent + "}"
+        + "@media(max-width:700px){.figures{grid-template-columns:repeat(2,auto)}}"
         + "table{border-collapse:collapse;width:100%;margin:8px 0 14px;font-size:12.5px}"
         + "th{text-align:left;font-weight:600;border-bottom:1.3px solid " + DrawingStyle.Ink
         + ";padding:4px 10px 4px 0;vertical-align:bottom}"
@@ -30,12 +31,12 @@ internal static class ReportStyle
         + "thead{display:table-header-group}tr{break-inside:avoid}"
         + "svg.lw{width:100%;height:auto;display:block;border:1px solid #ddd6c6}figure{margin:12px 0;break-inside:avoid}"
         + "a{color:inherit;text-decoration-thickness:1px;text-underline-offset:2px}"
-        + ".way{break-before:page}h2,h3{break-after:avoid}nav{font-size:12.5px}nav a{margin-right:14px;display:inline-block}"
+        + "h2,h3{break-after:avoid}p{break-inside:avoid}nav{font-size:12.5px}nav a{margin-right:14px;display:inline-block}"
         + ".stop{display:inline-block;background:" + DrawingStyle.Accent + ";color:#fffdf8;font-weight:600;padding:0 7px}"
         + ".open{display:inline-block;border:1.3px solid " + DrawingStyle.Ink + ";font-weight:600;padding:0 6px}"
         + "@media print{html,body{background:#fff}body{max-width:none;padding:0;font-size:11.5px}nav{display:none}table{font-size:10.5px}"
-        + "svg.lw{border:0}svg.lw .paper{fill:#fff}svg.lw .gap,svg.lw .halo{stroke:#fff}.ribbon svg.lw{max-height:152mm}.tall "
+        + "svg.lw{border:0}svg.lw .paper{fill:#fff}svg.lw .gap,svg.lw .halo{stroke:#fff}.ribbon svg.lw{max-height:138mm}.tall "
         + "svg.lw{max-height:184mm}.ladder "
-        + "svg.lw{max-height:146mm}th,td{padding-top:2px;padding-bottom:2px}h2{margin-top:22px}figure{margin:6px "
+        + "svg.lw{max-height:126mm}th,td{padding-top:2px;padding-bottom:2px}h2{margin-top:22px}figure{margin:6px "
         + "0}.stop{print-color-adjust:exact;-webkit-print-color-adjust:exact;border:1px solid " + DrawingStyle.Accent + "}}";
 }

@@ -24,11 +24,9 @@ internal sealed class ReportWay(MarkupWriter markup, Plan plan, LinkWay way)
         markup.Open("section", ("class", "way"), ("id", way.Name));
         markup.Element("h2", $"{way.Name}: {solution.Name}");
         Lead();
-        // A tall drawing takes the next page, and what is short goes on this one.
-        var isTall = RibbonDrawing.IsTall(plan, way);
-        if (isTall) Settings();
-        Ribbon(isTall);
-        if (!isTall) Settings();
+        // What is short comes first: it fills the page that a drawing does not fit on.
+        Settings();
+        Ribbon(RibbonDrawing.IsTall(plan, way));
         Chance();
         Ladder();
         Comparisons();
@@ -150,7 +148,7 @@ internal sealed class ReportWay(MarkupWriter markup, Plan plan, LinkWay way)
         var table = HtmlTable.Open(markup, "way", "|verdict", "#price a link", "#power a link", "lost by");
         foreach (var other in others.Take(MostOthers))
             table.Row(other.Name, ReportWords.Word(other.Verdict), $"{Numerals.Grouped(other.Price.Units, 2)} {plan.Currency}",
-                other.Power.ToString(), LostBy.Reason(other, choice.Chosen, plan.Currency));
+                other.Power.ToString(), LostBy.Reason(other, choice.Winner, plan.Currency));
         table.Close();
         if (others.Count > MostOthers) markup.Element("p", $"{Numerals.Grouped(others.Count - MostOthers)} more are in links.json.",
             ("class", "soft"));

@@ -4,4 +4,5 @@ namespace Lanewright.Deliverables.Tables;
 /// <param name="Name">Its heading.</param>
 /// <param name="Width">Its width in characters.</param>
 /// <param name="Kind">How its cells are written.</param>
-public sealed record Column(string Name, int Width, ColumnKind Kind = ColumnKind.Text);
+/// <param name="IsSummed">Whether a row of totals adds it up, where a document has one.</param>
+public sealed record Column(string Name, int Width, ColumnKind Kind = ColumnKind.Text, bool IsSummed = false);

@@ -6,6 +6,12 @@ public enum ColumnKind
     /// <summary>Words.</summary>
     Text,
 
+    /// <summary>Sentences, which go on in further lines where the column ends.</summary>
+    Prose,
+
+    /// <summary>Words in some rows and numbers of different kinds in others.</summary>
+    Mixed,
+
     /// <summary>Whole numbers.</summary>
     Whole,
 

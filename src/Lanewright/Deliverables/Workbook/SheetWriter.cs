@@ -23,13 +23,15 @@ internal sealed class SheetWriter
     private readonly Row row = new();
     private readonly OpenXmlAttribute[][] textLooks;
     private readonly OpenXmlAttribute[][] numberLooks;
+    private readonly decimal[] totals;
     private readonly OpenXmlAttribute[] keepBlanks = [new("xml", "space", "http://www.w3.org/XML/1998/namespace", "preserve")];
 
     private SheetWriter(OpenXmlWriter writer, TableView table)
     {
         this.writer = writer;
         this.table = table;
-        textLooks = [.. table.Columns.Select(_ => Look(WorkbookStyles.Of(ColumnKind.Text), isText: true))];
+        totals = new decimal[table.Columns.Length];
+        textLooks = [.. table.Columns.Select(c => Look(WorkbookStyles.Of(HoldsWords(c.Kind) ? c.Kind : ColumnKind.Text), isText: true))];
         numberLooks = [.. table.Columns.Select(c => Look(WorkbookStyles.Of(c.Kind), isText: false))];
     }
 
@@ -55,10 +57,13 @@ internal sealed class SheetWriter
         return isText ? [look, new OpenXmlAttribute("t", "", "inlineStr")] : [look];
     }
 
+    private static bool HoldsWords(ColumnKind kind) => kind is ColumnKind.Prose or ColumnKind.Mixed;
+
     private bool Write(RowsLeft rows, int most, bool isFirst)
     {
         writer.WriteStartDocument(true);
         writer.WriteStartElement(new Worksheet());
+        writer.WriteElement(new SheetProperties(new PageSetupProperties { FitToPage = true }));
         View(isFirst);
         Widths();
         writer.WriteStartElement(new SheetData());
@@ -69,12 +74,33 @@ internal sealed class SheetWriter
             Row(cells);
             written++;
         }
+        if (!rows.HasMore && written > 1 && table.Columns.Any(c => c.IsSummed)) Totals();
         writer.WriteEndElement();
-        writer.WriteElement(new AutoFilter { Reference = $"A1:{ColumnName(table.Columns.Length - 1)}{Numerals.Whole(written)}" });
-        writer.WriteElement(new PageMargins { Left = 0.5, Right = 0.5, Top = 0.6, Bottom = 0.6, Header = 0.3, Footer = 0.3 });
-        writer.WriteElement(new PageSetup { PaperSize = 9, Orientation = OrientationValues.Landscape });
+        Page($"A1:{ColumnName(table.Columns.Length - 1)}{Numerals.Whole(written)}");
         writer.WriteEndElement();
         return rows.HasMore;
+    }
+
+    /// <summary>The filter and how the sheet is printed: as wide as the page and as long as it takes. The heading is repeated by a name of
+    /// the book.</summary>
+    private void Page(string all)
+    {
+        writer.WriteElement(new AutoFilter { Reference = all });
+        writer.WriteElement(new PageMargins { Left = 0.5, Right = 0.5, Top = 0.6, Bottom = 0.6, Header = 0.3, Footer = 0.3 });
+        writer.WriteElement(new PageSetup
+        {
+            PaperSize = 9,
+            Orientation = OrientationValues.Landscape,
+            FitToWidth = 1,
+            FitToHeight = 0,
+        });
+        writer.WriteElement(new HeaderFooter(new OddFooter("&L&A&R&P / &N")));
+        // The number of a port is a name: it may as well be 1/2.
+        writer.WriteElement(new IgnoredErrors(new IgnoredError
+        {
+            SequenceOfReferences = new ListValue<StringValue> { InnerText = all },
+            NumberStoredAsText = true,
+        }));
     }
 
     /// <summary>The heading stays in sight.</summary>
@@ -111,8 +137,32 @@ internal sealed class SheetWriter
         for (var i = 0; i < cells.Length; i++)
         {
             if (cells[i].IsNumber) Number(cells[i].Number, numberLooks[i]);
+            else if (cells[i].Text.Length == 0) Nothing(numberLooks[i]);
             else Text(cells[i].Text, textLooks[i]);
+            if (table.Columns[i].IsSummed && cells[i].IsNumber) totals[i] += (decimal)cells[i].Number;
         }
+        writer.WriteEndElement();
+    }
+
+    /// <summary>The last row, outside of the filter: sums of the columns that have one.</summary>
+    private void Totals()
+    {
+        writer.WriteStartElement(row);
+        for (var i = 0; i < table.Columns.Length; i++)
+        {
+            var style = WorkbookStyles.TotalOf(table.Columns[i].Kind);
+            if (table.Columns[i].IsSummed) Number((double)totals[i], Look(style, isText: false));
+            else if (i == 0) Text("total", Look(style, isText: true));
+            else Nothing(Look(style, isText: false));
+        }
+        writer.WriteEndElement();
+    }
+
+    /// <summary>An empty cell has to stand there all the same: cells are counted, not named. It is no text, so that sums and filters
+    /// pass it over.</summary>
+    private void Nothing(OpenXmlAttribute[] look)
+    {
+        writer.WriteStartElement(cell, look);
         writer.WriteEndElement();
     }
 
@@ -127,7 +177,6 @@ internal sealed class SheetWriter
 
     private void Text(string text, OpenXmlAttribute[] look)
     {
-        // An empty cell has to stand there all the same: cells are counted, not named.
         writer.WriteStartElement(cell, look);
         writer.WriteStartElement(inline);
         if (NeedsBlanks(text)) writer.WriteStartElement(letters, keepBlanks);

@@ -12,8 +12,11 @@ public static class SummaryView
     /// <summary>The table.</summary>
     public static TableView Of(DesignedPlan designed) => new(
         "summary",
-        [new("what", 40), new("value", 34, ColumnKind.Whole), new("unit", 12)],
+        [new("what", 40), new("value", 34, ColumnKind.Mixed), new("unit", 12)],
         () => Rows(designed, PlanSummary.Of(designed)));
+
+    private static Cell Language() =>
+        Numerals.TryWhole(Model.Binding.PlanLanguage.Version, out var number) ? number : Model.Binding.PlanLanguage.Version;
 
     private static IEnumerable<Cell[]> Rows(DesignedPlan designed, PlanSummary summary)
     {
@@ -28,7 +31,7 @@ public static class SummaryView
         yield return ["links that cannot be proved", summary.Unproven, ""];
         yield return ["links that fail", summary.Failing, ""];
         if (summary.ExpectedExceedances is { } expected)
-            yield return ["links expected to exceed their loss limit", Numerals.Plain(expected), ""];
+            yield return ["links expected to exceed their loss limit", Math.Round(expected, 4), ""];
         yield return ["classes of links", summary.Classes, ""];
         yield return ["cables to lay", summary.Cables, ""];
         yield return ["price of what is to be bought", summary.Price.Units, plan.Currency];
@@ -37,6 +40,6 @@ public static class SummaryView
             yield return ["findings: " + FindingsView.Word(severity), designed.Findings.Count(f => f.Severity == severity), ""];
         var placeholders = designed.Parts.Count(p => p.ToBuy > 0 && p.Item.PriceMark == Mark.Invented);
         yield return ["lines of the parts list with placeholder prices", placeholders, ""];
-        yield return ["language of the plan", Model.Binding.PlanLanguage.Version, ""];
+        yield return ["language of the plan", Language(), ""];
     }
 }

@@ -86,6 +86,11 @@ public sealed class WorkbookFile : IDisposable
         for (var i = 0; i < sheets.Count; i++)
             markup.Leaf("sheet", ("name", sheets[i]), ("sheetId", Numerals.Whole(i + 1)), ("r:id", "rId" + Numerals.Whole(i + 1)));
         markup.Close();
+        // The heading of a sheet is printed on each of its pages.
+        markup.Open("definedNames");
+        for (var i = 0; i < sheets.Count; i++)
+            markup.Inline("definedName", $"'{sheets[i]}'!$1:$1", ("name", "_xlnm.Print_Titles"), ("localSheetId", Numerals.Whole(i)));
+        markup.Close();
         markup.Close();
     }
 

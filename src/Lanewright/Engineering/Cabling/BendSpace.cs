@@ -18,7 +18,7 @@ public static class BendSpace
     /// <summary>The comparisons of an assembly at one end.</summary>
     public static IEnumerable<Check> OfAssembly(StandardsLibrary standards, AssemblyModel cable, RackType rack, string side)
     {
-        var mark = cable.PriceMark == Mark.Seen ? Mark.Seen : Mark.CommonPractice;
+        var mark = CatalogueFacts.MarkOf(cable);
         var radius = cable.BendRadius is { } stated
             ? new Known<Length>(stated, new Citation("assembly data sheet", "", "", mark))
             : Rule(standards, cable);
@@ -49,7 +49,8 @@ public static class BendSpace
     }
 
     private static Known<Length> Rule(StandardsLibrary standards, AssemblyModel cable) => cable.Medium == CableMedium.Aoc
-        ? standards.Practice("bend-active-optical", "radius").As(Length.FromMillimetres)
+        ? (standards.PracticeOrNull("bend-active-optical", $"{cable.LegRate * cable.Legs}-radius")
+            ?? standards.Practice("bend-active-optical", "radius")).As(Length.FromMillimetres)
         : Times(standards.Practice("bend-twinax", "single"), cable.Diameter);
 
     private static Known<Length> Times(Known<double> times, Length diameter) => times.As(t => diameter * t);

@@ -10,12 +10,12 @@ public sealed class LengthGrid
     private readonly double[] stocked;
     private readonly double step;
 
-    /// <summary>Takes the lengths of a catalogue.</summary>
-    public LengthGrid(Catalogue catalogue)
+    /// <summary>Takes the lengths of a catalogue and of what is in stock.</summary>
+    public LengthGrid(Catalogue catalogue, IEnumerable<Length> inStock)
     {
         var cables = catalogue.Assemblies.Cast<CableItem>().Concat(catalogue.Cords).ToList();
         step = cables.Select(c => c.Step).OfType<Length>().Where(s => s.Metres > 0).Select(s => s.Metres).DefaultIfEmpty(1).Min();
-        var lengths = cables.SelectMany(c => c.Lengths).Select(l => l.Metres).ToList();
+        var lengths = cables.SelectMany(c => c.Lengths).Concat(inStock).Select(l => l.Metres).ToList();
         var longest = lengths.DefaultIfEmpty(0).Max();
         // Cables made to order have lengths of their own between the stocked ones of others.
         for (var made = step; made <= longest; made += step) lengths.Add(made);

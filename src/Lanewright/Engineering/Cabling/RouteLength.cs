@@ -21,20 +21,16 @@ public sealed class RouteLength
     public Length? Between(int from, int to)
     {
         if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo) return null;
-        var across = rackFrom.Index == rackTo.Index ? default(Length?) : OverHead(rackFrom, rackTo);
-        if (rackFrom.Index != rackTo.Index && across is null) return null;
-        return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), across ?? default);
+        if (rackFrom.Hall == rackTo.Hall)
+            return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), RackRoute.Across(rackFrom, rackTo));
+        if (plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall) is not { } surveyed) return null;
+        // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
+        var toExits = ToExit(rackFrom) + ToExit(rackTo);
+        return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), toExits) + surveyed.Length;
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => route.WithSlack(way);
-
-    private Length? OverHead(Rack from, Rack to)
-    {
-        if (from.Hall == to.Hall) return RackRoute.Across(from, to);
-        if (plan.Building.RouteBetween(from.Hall, to.Hall) is not { } way) return null;
-        return ToExit(from) + way.Length + ToExit(to);
-    }
 
     private static Length ToExit(Rack rack) => (rack.X - rack.Hall.ExitX).Abs() + (rack.Y - rack.Hall.ExitY).Abs();
 

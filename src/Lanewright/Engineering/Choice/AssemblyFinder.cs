@@ -5,7 +5,6 @@ using Lanewright.Engineering.Links;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Standards;
-using Lanewright.Text;
 
 namespace Lanewright.Engineering.Choice;
 
@@ -13,8 +12,6 @@ namespace Lanewright.Engineering.Choice;
 internal sealed class AssemblyFinder(FinderContext context)
 {
     private static readonly ImmutableArray<string> CodesByStrength = [FecSide.None, "BASE-R", "RS(528,514)", "RS(544,514)"];
-
-    private static readonly Citation StockList = new("catalogue", "", "", Mark.CommonPractice);
 
     /// <summary>All assemblies that could join the ends, fit or not; a named one is judged even when it does not fit.</summary>
     public IEnumerable<Solution> Find(LinkClass link)
@@ -26,7 +23,8 @@ internal sealed class AssemblyFinder(FinderContext context)
         {
             var isNamed = statement.Assembly is not null;
             if (isNamed ? statement.Assembly != cable : !IsCandidate(link, cable)) continue;
-            if (Judge(link, cable, isNamed) is { } solution) yield return solution;
+            if (link.Needed is not { } needed) continue;
+            foreach (var ordered in context.LengthsFor(link, cable)) yield return Judge(link, cable, isNamed, needed, ordered);
         }
     }
 
@@ -52,11 +50,9 @@ internal sealed class AssemblyFinder(FinderContext context)
         return turned ? (link.To, link.From) : (link.From, link.To);
     }
 
-    private Solution? Judge(LinkClass link, AssemblyModel cable, bool isNamed)
+    private Solution Judge(LinkClass link, AssemblyModel cable, bool isNamed, Length needed, Length? ordered)
     {
-        if (link.Needed is not { } needed) return null;
         var statement = link.Statement;
-        var ordered = cable.OrderedFor(needed);
         var length = ordered ?? needed;
         var (near, _) = Ends(link, cable);
         var nearIsFrom = ReferenceEquals(near, link.From);
@@ -70,7 +66,7 @@ internal sealed class AssemblyFinder(FinderContext context)
         checks.AddRange(transmission);
         var fec = FecChecks.OfCable(from, to, code, cable.Type?.Definition ?? cable.Shows(isNear: true).Definition);
         checks.AddRange(fec.All);
-        var negotiates = cable.Type is { } type && StartupChecks.Runs(from, to, type.HasAutonegotiation);
+        var negotiates = cable.Type is { } type && StartupChecks.Runs(from, to, type);
         checks.AddRange(cable.Type is { } copper
             ? StartupChecks.OnCopper(from, to, copper)
             : StartupChecks.WithoutNegotiation(from, to));
@@ -89,6 +85,7 @@ internal sealed class AssemblyFinder(FinderContext context)
             MediumName = MediumName(cable.Medium),
             TypeName = cable.TypeName,
             Cable = cable,
+            IsTurned = !nearIsFrom,
             Adapters = adapters,
             Length = length,
             Checks = checks.ToImmutable(),
@@ -113,9 +110,10 @@ internal sealed class AssemblyFinder(FinderContext context)
     {
         if (link.Shape == FanShape.BothEnds)
             return Check.Of(
-                CheckNames.FanOut, false, StockList, "both cages are split and their parts are mixed: no assembly is made for that");
+                CheckNames.FanOut, false, CatalogueFacts.SourceOf(cable),
+                "both cages are split and their parts are mixed: no assembly is made for that");
         var fits = cable.Legs == link.Legs && cable.LegRate == LegRate(link);
-        return Check.Of(CheckNames.FanOut, fits, StockList,
+        return Check.Of(CheckNames.FanOut, fits, CatalogueFacts.SourceOf(cable),
             fits ? "" : $"{cable.Name} has {cable.Legs} legs of {cable.LegRate}; the link needs {link.Legs} of {LegRate(link)}");
     }
 
@@ -123,7 +121,8 @@ internal sealed class AssemblyFinder(FinderContext context)
     {
         var lanes = cable.Type is { } type ? ElectricalLanes.Of(type) : ElectricalLanes.Of(cable.Shows(isNear));
         if (link.Shape == FanShape.Straight) lanes = lanes with { Count = Math.Max(1, lanes.Count / link.From.Ways) };
-        return HostSideChecks.OfAssembly(end, isNear ? cable.Near : cable.Far, isNear ? cable.NearPower : cable.FarPower, lanes, side);
+        var power = new Known<Watts>(isNear ? cable.NearPower : cable.FarPower, CatalogueFacts.SourceOf(cable));
+        return HostSideChecks.OfAssembly(end, isNear ? cable.Near : cable.Far, power, lanes, side);
     }
 
     private (ImmutableArray<Check> Checks, string Code) Transmission(
@@ -144,7 +143,7 @@ internal sealed class AssemblyFinder(FinderContext context)
     private static Check Longest(AssemblyModel cable, Length length)
     {
         var most = cable.Lengths[^1];
-        var check = Check.AtMost(CheckNames.Reach, length.Metres, new Known<double>(most.Metres, StockList), "m");
+        var check = Check.AtMost(CheckNames.Reach, length.Metres, new Known<double>(most.Metres, CatalogueFacts.SourceOf(cable)), "m");
         return check.Verdict == Verdict.Fail ? check with { Note = $"the catalogue has {cable.Name} up to {most}" } : check;
     }
 

@@ -12,6 +12,9 @@ public sealed record ClassChoice(LinkClass Class, ImmutableArray<Solution> Candi
     /// <summary>The way most of its links are made, or null.</summary>
     public Solution? Chosen => Shares.IsEmpty ? null : Shares[0].Solution;
 
+    /// <summary>The share of the way most of its links are made, or null.</summary>
+    public ChosenShare? Winner => Shares.IsEmpty ? null : Shares[0];
+
     /// <summary>What the class comes to.</summary>
     public Verdict Verdict => Shares.IsEmpty ? Verdict.Fail : Shares.Max(s => s.Solution.Verdict);
 

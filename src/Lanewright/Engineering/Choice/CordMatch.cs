@@ -1,4 +1,5 @@
 using Lanewright.Model.Catalogues;
+using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Choice;
 
@@ -6,14 +7,16 @@ namespace Lanewright.Engineering.Choice;
 internal static class CordMatch
 {
     /// <summary>The cheapest cord that fits, or null.</summary>
+    /// <param name="standards">What is usual at a connector.</param>
     /// <param name="cords">Cords to choose from.</param>
     /// <param name="fibre">Class of fibre.</param>
     /// <param name="near">Opening with all lanes.</param>
     /// <param name="far">Opening of each leg.</param>
     /// <param name="legs">Legs.</param>
-    public static CordModel? Find(IEnumerable<CordModel> cords, string fibre, ModuleOpening near, ModuleOpening far, int legs) =>
+    public static CordModel? Find(
+        StandardsLibrary standards, IEnumerable<CordModel> cords, string fibre, ModuleOpening near, ModuleOpening far, int legs) =>
         cords
-            .Where(c => c.Fibre == fibre && c.Legs == legs && Fits(c, near, far))
+            .Where(c => c.Fibre == fibre && c.Legs == legs && Fits(c, near, far) && UnfitPins(standards, c).Length == 0)
             .OrderBy(c => c.Price)
             .ThenBy(c => c.Name, StringComparer.Ordinal)
             .FirstOrDefault();
@@ -26,6 +29,21 @@ internal static class CordMatch
     public static bool ConnectorsFit(CordModel cord, ModuleOpening near, ModuleOpening far) =>
         (cord.Near == near.Connector && cord.Far == far.Connector)
         || (cord.Legs == 1 && cord.Near == far.Connector && cord.Far == near.Connector);
+
+    /// <summary>The ends of a cord that do not mate with a module for their pins, in words; empty when both do. A mating has pins at one
+    /// side: two pinned ends destroy each other, two without are not aligned.</summary>
+    public static string UnfitPins(StandardsLibrary standards, CordModel cord)
+    {
+        var ends = new[] { (cord.Near, Pins: cord.PinsNear), (cord.Far, Pins: cord.PinsFar) };
+        return string.Join(" and ", ends.Select(e => Unfit(standards.Connector(e.Item1), e.Pins)).Where(t => t.Length > 0).Distinct());
+    }
+
+    private static string Unfit(FactSheet? connector, string stated)
+    {
+        if (connector?["module-pins"] is not { } ofModule) return "";
+        var ofCord = stated.Length > 0 ? stated : connector.Word("cord-pins");
+        return ofCord == ofModule.Value ? $"{connector.Subject} {ofCord} at the cord and {ofModule.Value} at the module" : "";
+    }
 
     /// <summary>An angled end mates with an angled one only; a flat opening takes any flat end.</summary>
     public static bool PolishFits(string cord, string opening) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 
@@ -8,4 +9,8 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="Cage">The cage.</param>
 /// <param name="Ways">Ports it is split into.</param>
 /// <param name="PowerLimit">The most a module may draw; null when not said.</param>
-public sealed record EndSpec(int Index, CageModel Cage, int Ways, Watts? PowerLimit);
+public sealed record EndSpec(int Index, CageModel Cage, int Ways, Watts? PowerLimit)
+{
+    /// <summary>The other kinds of cage its device has: what fails here may do there.</summary>
+    public ImmutableArray<CageModel> Elsewhere { get; init; } = [];
+}

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
 using Lanewright.Model.Catalogues;
@@ -12,7 +13,14 @@ internal sealed class FibreFinder(FinderContext context)
     /// <summary>Fibre considered where the plan names none.</summary>
     private static readonly ImmutableArray<string> UsualFibres = ["OM4", "OS2"];
 
+    /// <summary>Comparisons whose limits belong to the cage alone.</summary>
+    private static readonly ImmutableHashSet<string> OfTheCage =
+        [CheckNames.ModulePower, CheckNames.HighPower, CheckNames.PortMode, CheckNames.HostInterface];
+
     private readonly FibreJudge judge = new(context);
+
+    // The types at the ends are few, the classes of links many.
+    private readonly ConcurrentDictionary<(InterfaceType From, InterfaceType To), (ImmutableArray<Check> Checks, bool Fails)> media = [];
 
     /// <summary>All pairs of modules that could join the ends; named modules are judged even when they do not fit.</summary>
     public IEnumerable<Solution> Find(LinkClass link)
@@ -26,11 +34,22 @@ internal sealed class FibreFinder(FinderContext context)
             foreach (var to in toEnds)
             {
                 var areNamed = statement.From.Module is not null && statement.To.Module is not null;
-                var media = MediaMatch.Of(from.Type, to.Type);
-                if (!areNamed && Checks.Verdict(media) == Verdict.Fail) continue;
+                var (match, fails) = Match(from.Type, to.Type);
+                if (!areNamed && fails) continue;
                 foreach (var fibre in Fibres(statement, from.Type))
-                    if (judge.Judge(link, from, to, media, fibre) is { } solution) yield return solution;
+                    foreach (var solution in judge.Judge(link, from, to, match, fibre)) yield return solution;
             }
+        }
+    }
+
+    private (ImmutableArray<Check> Checks, bool Fails) Match(InterfaceType from, InterfaceType to)
+    {
+        return media.GetOrAdd((from, to), Compare);
+
+        static (ImmutableArray<Check>, bool) Compare((InterfaceType From, InterfaceType To) types)
+        {
+            var checks = MediaMatch.Of(types.From, types.To);
+            return (checks, Checks.Verdict(checks) == Verdict.Fail);
         }
     }
 
@@ -48,10 +67,23 @@ internal sealed class FibreFinder(FinderContext context)
                 var checks = HostSideChecks.OfModule(use, module, application, side);
                 if (spec.Ways > 1) checks = [.. checks, SharedFibre(module, type, spec.Ways, side)];
                 var candidate = new ModuleEnd(module, application, type, use, checks);
-                if (end.Module is not null || candidate.Works || IsTypeNamed(link)) ends.Add(candidate);
+                if (end.Module is not null || IsTypeNamed(link) || MayWork(candidate, spec, side)) ends.Add(candidate);
             }
         }
         return ends;
+    }
+
+    /// <summary>What only this cage keeps out is listed with its reason: another port, or more power, would cure it.</summary>
+    private static bool MayWork(ModuleEnd candidate, EndSpec spec, string side)
+    {
+        var failing = candidate.Checks.Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice).Select(c => c.Name).ToHashSet();
+        if (failing.All(name => name == CheckNames.ModulePower)) return true;
+        if (!failing.IsSubsetOf(OfTheCage)) return false;
+        return spec.Elsewhere.Any(cage =>
+        {
+            var there = candidate.Use with { Cage = cage, PowerLimit = cage.HighestLimit };
+            return Checks.Verdict(HostSideChecks.OfModule(there, candidate.Module, candidate.Application, side)) != Verdict.Fail;
+        });
     }
 
     private static bool IsTypeNamed(LinkClass link) => link.Statement.Type is not null;
@@ -60,7 +92,8 @@ internal sealed class FibreFinder(FinderContext context)
         ? use.Cage.FormFactor.AcceptsByAdapter.Contains(module.FormFactor.Name)
         : use.Cage.FormFactor.Accepts.Contains(module.FormFactor.Name);
 
-    /// <summary>Applications of the right rate, and of the type the statement names: that of the port, or that of the whole cage.</summary>
+    /// <summary>Applications of the right rate, and of the type the statement names: that of the port, or that of the whole
+    /// cage.</summary>
     private static List<Application> Applications(LinkClass link, ModuleModel module, int ways, bool isNamed)
     {
         var optical = module.Applications.Where(a => a.Optical is not null).ToList();
@@ -70,6 +103,8 @@ internal sealed class FibreFinder(FinderContext context)
             var isOfPort = type.Rate == link.Statement.Rate;
             usable = isOfPort
                 ? [.. usable.Where(a => a.MediaName == type.Name)]
+                // A type of another rate is that of a whole split cage; where none is split, nothing runs it.
+                : link.Shape == FanShape.Single ? []
                 : ways > 1 && optical.Any(a => a.MediaName == type.Name) ? usable : [.. usable.Where(_ => ways == 1)];
         }
         // A named module is judged by what it has, and the comparisons say what is missing.

@@ -14,16 +14,24 @@ internal sealed class FibreJudge(FinderContext context)
     /// <summary>Connector of the legs where two fan-outs meet.</summary>
     private const string Coupled = "LC-duplex";
 
+    /// <summary>That a catalogue lacks something is read in it, whatever its figures are worth.</summary>
     private static readonly Citation StockList = new("catalogue", "", "", Mark.Seen);
 
     private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Memory);
 
-    /// <summary>The link as a solution with its comparisons; null when its length cannot be told.</summary>
-    public Solution? Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
+    /// <summary>The link as solutions with their comparisons: one, and more where longer cords are in stock; none when its length
+    /// cannot be told.</summary>
+    public IEnumerable<Solution> Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
     {
-        if (link.Needed is not { } needed) return null;
+        if (link.Needed is not { } needed) return [];
         var cords = Cords(link, from, to, fibre);
-        var length = cords.Cord is { } cord ? FinderContext.LengthFor(link, cord, ShortestLink(from, to)) ?? needed : needed;
+        var lengths = cords.Cord is { } cord ? context.LengthsFor(link, cord, ShortestLink(from, to)) : [needed];
+        return lengths.Select(length => Judge(link, from, to, media, fibre, cords, length ?? needed));
+    }
+
+    private Solution Judge(
+        LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre, CordChoice cords, Length length)
+    {
         var channel = ChannelOf(link, fibre, length, cords.ExtraConnections);
         var solution = Judge(link, from, to, media, cords, channel);
         return link.Statement.Attenuator is { } stated
@@ -54,6 +62,7 @@ internal sealed class FibreJudge(FinderContext context)
             SpliceLoss = Stated(statement.SpliceLoss, policy.SpliceLoss),
             Reflectance = statement.Reflectance is { } r ? new Known<Decibels>(r, Citation.OfPlan) : policy.Reflectance,
             Attenuation = statement.Attenuation is { } a ? new Known<Attenuation>(a, Citation.OfPlan) : null,
+            AttenuationAt = statement.AttenuationAt,
             MeasuredLoss = statement.MeasuredLoss,
             Attenuator = statement.Attenuator ?? default,
             AgeingMargin = policy.AgeingMargin,
@@ -70,11 +79,11 @@ internal sealed class FibreJudge(FinderContext context)
         var (near, far) = link.Shape == FanShape.ToEnd ? (to.Opening, from.Opening) : (from.Opening, to.Opening);
         // A module of several whole links has an opening for each, and each its own cord.
         if (link.Shape is FanShape.Single || near.Count > 1)
-            return new CordChoice(CordMatch.Find(all, fibre.Name, near, far, 1), null, 0, 1);
+            return new CordChoice(CordMatch.Find(context.Standards, all, fibre.Name, near, far, 1), null, 0, 1);
         if (link.Shape == FanShape.Straight)
-            return new CordChoice(CordMatch.Find(all, fibre.Name, near, far, 1), null, 0, link.From.Ways);
+            return new CordChoice(CordMatch.Find(context.Standards, all, fibre.Name, near, far, 1), null, 0, link.From.Ways);
         if (link.Shape != FanShape.BothEnds)
-            return new CordChoice(CordMatch.Find(all, fibre.Name, near, far, link.Legs), null, 0, link.Legs);
+            return new CordChoice(CordMatch.Find(context.Standards, all, fibre.Name, near, far, link.Legs), null, 0, link.Legs);
         return FanOutAtBothEnds(link, from, to, fibre);
     }
 
@@ -82,8 +91,8 @@ internal sealed class FibreJudge(FinderContext context)
     private CordChoice FanOutAtBothEnds(LinkClass link, ModuleEnd from, ModuleEnd to, Fibre fibre)
     {
         var leg = new ModuleOpening(Coupled, "PC", 1);
-        var near = CordMatch.Find(context.Catalogue.Cords, fibre.Name, from.Opening, leg, link.From.Ways);
-        var far = CordMatch.Find(context.Catalogue.Cords, fibre.Name, to.Opening, leg, link.To.Ways);
+        var near = CordMatch.Find(context.Standards, context.Catalogue.Cords, fibre.Name, from.Opening, leg, link.From.Ways);
+        var far = CordMatch.Find(context.Standards, context.Catalogue.Cords, fibre.Name, to.Opening, leg, link.To.Ways);
         return near is null || far is null ? new CordChoice(null, null, 0, 1) : new CordChoice(near, far, 1, link.From.Ways);
     }
 
@@ -126,7 +135,7 @@ internal sealed class FibreJudge(FinderContext context)
             Adapters = adapters,
             Length = channel.Length,
             Channel = channel,
-            Loss = ChannelLoss.Of(channel, fromType),
+            Loss = ChannelLoss.Worse(channel, fromType, toType),
             Checks = checks.ToImmutable(),
             Parts = FinderContext.WithoutExisting(
                 link.Statement, [.. Parts(link, from, to, cords, channel), .. FinderContext.Uses(adapters)]),
@@ -141,7 +150,7 @@ internal sealed class FibreJudge(FinderContext context)
     private static string NameOf(ModuleEnd from, ModuleEnd to, CordModel cable, Channel channel)
     {
         var modules = from.Module == to.Module ? "2 x " + from.Module.Name : from.Module.Name + " + " + to.Module.Name;
-        return $"{modules}, {cable.Name} {channel.Length}";
+        return cable.IsPlaceholder ? $"{modules}, {cable.Name}" : $"{modules}, {cable.Name} {channel.Length}";
     }
 
     private static string TypeNames(Application from, Application to) =>
@@ -165,7 +174,7 @@ internal sealed class FibreJudge(FinderContext context)
         if (cords.FarCord is { } far) yield return new PartUse(far, channel.Length, link.To.Ways);
     }
 
-    private static IEnumerable<Check> CordChecks(LinkClass link, ModuleEnd from, ModuleEnd to, CordChoice cords, Fibre fibre)
+    private IEnumerable<Check> CordChecks(LinkClass link, ModuleEnd from, ModuleEnd to, CordChoice cords, Fibre fibre)
     {
         var (near, far) = link.Shape == FanShape.ToEnd ? (to.Opening, from.Opening) : (from.Opening, to.Opening);
         if (cords.Cord is not { } cord)
@@ -182,12 +191,12 @@ internal sealed class FibreJudge(FinderContext context)
                 $"{cord.Name} is {fibre.Name} and {from.Application.MediaName} does not run on it");
         if (cords.FarCord is not null)
         {
-            yield return Check.Of(CheckNames.Connector, true, StockList);
+            yield return Check.Of(CheckNames.Connector, true, CatalogueFacts.SourceOf(cord));
             yield break;
         }
         if (link.Statement.Cord is not null) yield return Legs(link, cord, near);
         var fits = CordMatch.ConnectorsFit(cord, near, far);
-        yield return Check.Of(CheckNames.Connector, fits, StockList,
+        yield return Check.Of(CheckNames.Connector, fits, CatalogueFacts.SourceOf(cord),
             fits ? "" : $"{cord.Name} ends in {cord.Near} and {cord.Far}; the modules show {near.Connector} and {far.Connector}");
         if (!fits) yield break;
         var polished = CordMatch.Fits(cord, near, far);
@@ -196,18 +205,22 @@ internal sealed class FibreJudge(FinderContext context)
             : $"{cord.Name} is polished {cord.PolishNear} and {cord.PolishFar}; the modules are {near.Polish} and {far.Polish}: "
                 + "angled and flat ends must never mate";
         yield return Check.Of(CheckNames.Polish, polished, Polishing, note);
+        if (context.Standards.Connector(near.Connector)?["module-pins"] is not { } pins) yield break;
+        var unfit = CordMatch.UnfitPins(context.Standards, cord);
+        yield return Check.Of(CheckNames.Pins, unfit.Length == 0, pins.Source, unfit.Length == 0 ? "" : $"{cord.Name}: {unfit}");
     }
 
-    /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for each.</summary>
+    /// <summary>A named cord has to branch as the cages are split. A module of several whole links has a straight cord for
+    /// each.</summary>
     private static Check Legs(LinkClass link, CordModel cord, ModuleOpening near)
     {
         if (link.Shape == FanShape.BothEnds)
         {
             const string mixed = "both cages are split and their parts are mixed: no one cord is made for that";
-            return Check.Of(CheckNames.FanOut, false, StockList, mixed);
+            return Check.Of(CheckNames.FanOut, false, CatalogueFacts.SourceOf(cord), mixed);
         }
         var legs = near.Count > 1 ? 1 : link.Legs;
-        return Check.Of(CheckNames.FanOut, cord.Legs == legs, StockList,
+        return Check.Of(CheckNames.FanOut, cord.Legs == legs, CatalogueFacts.SourceOf(cord),
             cord.Legs == legs ? "" : $"{cord.Name} has {Count(cord.Legs)} and the link needs {Count(legs)}");
     }
 
@@ -226,6 +239,14 @@ internal sealed class FibreJudge(FinderContext context)
         if (link.ToRack is { } to && to != link.FromRack) yield return BendSpace.OfCord(context.Standards, cord, to, "to");
     }
 
+    /// <summary>Comparisons that no attenuator, length or setting would ever cure: what fails one of them gets no small parts.</summary>
+    private static readonly ImmutableHashSet<string> Hopeless =
+    [
+        CheckNames.ModuleFit, CheckNames.PortMode, CheckNames.HostInterface, CheckNames.SharedFibre, CheckNames.FibreKind,
+        CheckNames.MediaLanes, CheckNames.LaneBaud, CheckNames.LaneModulation, CheckNames.WavelengthPlan, CheckNames.Connector,
+        CheckNames.FanOut,
+    ];
+
     /// <summary>An overloaded receiver behind a duplex connector is cured by the smallest attenuator that suffices.</summary>
     private Solution? WithAttenuator(
         LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Solution solution)
@@ -233,6 +254,7 @@ internal sealed class FibreJudge(FinderContext context)
         var overload = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.Overload && c.Verdict == Verdict.Fail);
         if (overload?.Margin is not { } margin || link.Statement.Attenuator is not null || solution.Channel is not { } channel) return null;
         if (channel.Fibre.Kind != FibreKind.SingleMode) return null;
+        if (solution.Checks.Any(c => c.Verdict == Verdict.Fail && Hopeless.Contains(c.Name))) return null;
         if (from.Opening.Connector != "LC-duplex" || to.Opening.Connector != "LC-duplex") return null;
         var part = context.Catalogue.Sundries
             .Where(s => s.Attenuation is { } a && a.Value >= -margin)

@@ -15,6 +15,9 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="Policy">What holds for the project.</param>
 public sealed record FinderContext(StandardsLibrary Standards, Catalogue Catalogue, Policy Policy)
 {
+    /// <summary>What is on hand; a longer cable of it may serve where a shorter one would be bought.</summary>
+    public ImmutableArray<StockItem> Stock { get; init; } = [];
+
     private static readonly Citation OwnPolicy = new("policy of the plan", "", "", Mark.Seen);
 
     /// <summary>One end of a class as the comparisons want it.</summary>
@@ -66,6 +69,21 @@ public sealed record FinderContext(StandardsLibrary Standards, Catalogue Catalog
         // A fixed length of fibre is a plant that is as long as it is; a fixed length of an assembly is one to be ordered.
         if (link.Statement.Length is not null && cable is CordModel) return needed;
         return cable.OrderedFor(least > needed ? least : needed);
+    }
+
+    /// <summary>Lengths of a cable to put in: what <see cref="LengthFor"/> says, then longer ones in stock, unless the plan fixes the
+    /// length. One that is more than twice as long, and by more than 2 m, would leave a coil nobody can stow.</summary>
+    public IEnumerable<Length?> LengthsFor(LinkClass link, CableItem cable, Length least = default)
+    {
+        var ordered = LengthFor(link, cable, least);
+        yield return ordered;
+        if (link.Statement.Length is not null || ordered is not { } shortest) yield break;
+        var longest = Length.FromMetres(Math.Max(shortest.Metres * 2, shortest.Metres + 2));
+        foreach (var item in Stock)
+        {
+            if (item.Item.Name == cable.Name && item.Quantity > 0 && item.Length is { } length && length > shortest && length <= longest)
+                yield return length;
+        }
     }
 
     /// <summary>The adapters of both ends: the cheapest of the catalogue for each end whose module sits in one.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
 using Lanewright.Model;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Choice;
 
@@ -8,7 +9,9 @@ namespace Lanewright.Engineering.Choice;
 /// gets one module; what is in stock is used first.</summary>
 public sealed class LinkChooser
 {
-    private readonly Plan plan;
+    /// <summary>Classes looked at before the first of them is chosen.</summary>
+    private const int Batch = 64;
+
     private readonly LinkClasses classes;
     private readonly SolutionFinder finder;
     private readonly Ranking ranking;
@@ -16,9 +19,8 @@ public sealed class LinkChooser
 
     private LinkChooser(Plan plan, LinkClasses classes)
     {
-        this.plan = plan;
         this.classes = classes;
-        finder = new SolutionFinder(new FinderContext(plan.Standards, plan.Catalogue, plan.Policy));
+        finder = new SolutionFinder(new FinderContext(plan.Standards, plan.Catalogue, plan.Policy) { Stock = plan.Stock });
         ranking = new Ranking(plan.Policy);
         stock = new StockLedger(plan.Stock);
     }
@@ -28,14 +30,22 @@ public sealed class LinkChooser
     {
         var chooser = new LinkChooser(plan, classes);
         var choices = new ClassChoice[classes.All.Length];
-        foreach (var together in ClassesTogether.Of(plan, classes)) chooser.ChooseTogether(together, choices);
+        // Finding takes time and touches nothing, so cores share it; choosing counts stock down and keeps to the order of the plan.
+        foreach (var batch in ClassesTogether.Of(plan, classes).Chunk(Batch))
+        {
+            var found = new (LinkClass, ImmutableArray<Solution>)[batch.Length][];
+            Parallel.For(0, batch.Length, i => found[i] = chooser.Find(batch[i]));
+            foreach (var candidates in found) chooser.ChooseTogether(candidates, choices);
+        }
         return [.. choices];
     }
 
-    private void ChooseTogether(ImmutableArray<int> together, ClassChoice[] choices)
+    private (LinkClass Class, ImmutableArray<Solution> All)[] Find(ImmutableArray<int> together) =>
+        [.. together.Select(i => (classes.All[i], finder.All(classes.All[i])))];
+
+    private void ChooseTogether((LinkClass Class, ImmutableArray<Solution> All)[] candidates, ClassChoice[] choices)
     {
-        var candidates = together.Select(i => (Class: classes.All[i], All: finder.All(classes.All[i]))).ToList();
-        var shared = together.Length > 1 ? SharedPart(candidates) : null;
+        var shared = candidates.Length > 1 ? SharedPart(candidates) : null;
         foreach (var (link, all) in candidates)
         {
             var usable = shared is null ? all : all.Where(s => KeyOf(link, s) == shared);
@@ -44,7 +54,7 @@ public sealed class LinkChooser
     }
 
     /// <summary>The part in the shared cage that serves all classes at the least total price; null when none does.</summary>
-    private string? SharedPart(List<(LinkClass Class, ImmutableArray<Solution> All)> candidates)
+    private string? SharedPart((LinkClass Class, ImmutableArray<Solution> All)[] candidates)
     {
         string? best = null;
         var bestCost = (Verdict.Fail, decimal.MaxValue);
@@ -54,14 +64,14 @@ public sealed class LinkChooser
             var cost = (Verdict.Pass, 0m);
             foreach (var (link, all) in candidates)
             {
-                var first = ranking.Order(all.Where(s => KeyOf(link, s) == key), stock.Has).FirstOrDefault();
+                var first = ranking.Order(all.Where(s => KeyOf(link, s) == key), s => stock.CostOf(s, link.Count)).FirstOrDefault();
                 if (first is null)
                 {
                     cost = (Verdict.Fail, decimal.MaxValue);
                     break;
                 }
                 var worse = first.Verdict > cost.Item1 ? first.Verdict : cost.Item1;
-                cost = (worse, cost.Item2 + (first.PriceWith(stock.Has) * link.Count));
+                cost = (worse, cost.Item2 + stock.CostOf(first, link.Count));
             }
             if (cost.CompareTo(bestCost) >= 0) continue;
             best = key;
@@ -84,15 +94,17 @@ public sealed class LinkChooser
         ImmutableArray<Solution> ordered = [];
         while (left > 0)
         {
-            ordered = ranking.Order(usable, stock.Has);
+            ordered = ranking.Order(usable, stock.PriceOf);
             if (ordered.IsEmpty) break;
             var best = ordered[0];
             var links = Math.Min(left, Math.Max(1, stock.LinksServed(best)));
+            var price = Money.FromHundredths(stock.CostOf(best, links) / links);
             stock.Take(best, links);
-            if (shares.Count > 0 && shares[^1].Solution == best) shares[^1] = shares[^1] with { Links = shares[^1].Links + links };
-            else shares.Add(new ChosenShare(best, links));
+            if (shares.Count > 0 && ReferenceEquals(shares[^1].Solution, best) && shares[^1].Price == price)
+                shares[^1] = shares[^1] with { Links = shares[^1].Links + links };
+            else shares.Add(new ChosenShare(best, links, price));
             left -= links;
         }
-        return new ClassChoice(link, ranking.Order(all, _ => false), shares.ToImmutable());
+        return new ClassChoice(link, ranking.Order(all, Solution.NewPrice), shares.ToImmutable());
     }
 }

@@ -26,7 +26,7 @@ public sealed class LinkClasses
     private LinkClasses(Plan plan)
     {
         this.plan = plan;
-        grid = new LengthGrid(plan.Catalogue);
+        grid = new LengthGrid(plan.Catalogue, plan.Stock.Select(s => s.Length).OfType<Length>());
         route = new RouteLength(plan);
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
         kindOf = StatementKinds.FirstAlike(plan.Statements);
@@ -129,7 +129,8 @@ public sealed class LinkClasses
         if (!endByContent.TryGetValue(content, out index))
         {
             index = checked((short)ends.Count);
-            ends.Add(new EndSpec(index, slot.Cage, port.Ways, limit));
+            var others = group.Layout.Slots.Select(s => s.Cage).Where(c => c != slot.Cage).Distinct();
+            ends.Add(new EndSpec(index, slot.Cage, port.Ways, limit) { Elsewhere = [.. others] });
             endByContent.Add(content, index);
         }
         endByPort.Add(kind, index);

@@ -52,7 +52,7 @@ public sealed class LinkDesign
         return choice.Shares.IsEmpty ? null : choice.Shares[shareOf[link]].Solution;
     }
 
-    /// <summary>Number of the cable of a link, from 0; -1 when no way was found.</summary>
+    /// <summary>Number of the cable of a link, from 0; -1 when there is none to lay.</summary>
     public int CableOf(int link) => cableOf[link];
 
     /// <summary>The modules of the plan: one for each cage that has one, counted by model.</summary>
@@ -115,7 +115,8 @@ public sealed class LinkDesign
         for (var link = 0; link < cableOf.Length; link++)
         {
             cableOf[link] = -1;
-            if (SolutionOf(link) is not { } solution) continue;
+            // Where the catalogue lacks the cord there is nothing to lay.
+            if (SolutionOf(link) is not { Cable: not CordModel { IsPlaceholder: true } } solution) continue;
             var bundle = bundles.BundleOf(link);
             if (bundle >= 0 && solution.LinksPerCable > 1)
             {

@@ -13,9 +13,6 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="Checks">The comparisons of the two.</param>
 internal sealed record ModuleEnd(ModuleModel Module, Application Application, InterfaceType Type, EndUse Use, ImmutableArray<Check> Checks)
 {
-    /// <summary>Whether the module can work in this cage.</summary>
-    public bool Works => Links.Checks.Verdict(Checks) != Verdict.Fail;
-
     /// <summary>What it shows to the cord.</summary>
     public ModuleOpening Opening => ModuleOpening.Of(Module);
 }

@@ -14,8 +14,6 @@ internal sealed class PairFinder(FinderContext context)
     private const string Medium = "CAT6A";
     private const string Socket = "RJ45";
 
-    private static readonly Citation Platform = new("port list of the platform", "", "", Mark.Seen);
-
     /// <summary>Cords between sockets, or modules with sockets.</summary>
     public IEnumerable<Solution> Find(LinkClass link)
     {
@@ -29,7 +27,8 @@ internal sealed class PairFinder(FinderContext context)
         if (!IsSocket(link.From) && fromModule is null) yield break;
         if (!IsSocket(link.To) && toModule is null) yield break;
         foreach (var cord in context.Catalogue.Cords.Where(c => c.IsTwistedPair && (statement.Cord is null || statement.Cord == c)))
-            yield return Judge(link, type, cord, FinderContext.LengthFor(link, cord) ?? needed, fromModule, toModule);
+            foreach (var length in context.LengthsFor(link, cord))
+                yield return Judge(link, type, cord, length ?? needed, fromModule, toModule);
     }
 
     private static bool IsSocket(EndSpec end) => end.Cage.FormFactor.Name == Socket;
@@ -73,7 +72,7 @@ internal sealed class PairFinder(FinderContext context)
                 statement, [.. modules.Select(m => new PartUse(m, null, 1)), new PartUse(cord, length, 1)]),
             FromFec = FecSide.None,
             ToFec = FecSide.None,
-            Autonegotiates = StartupChecks.Runs(from, to, type.HasAutonegotiation),
+            Autonegotiates = StartupChecks.Runs(from, to, type),
             Latency = latency,
             Power = Watts.From(modules.Sum(m => m.Power.Value)),
         };
@@ -84,6 +83,7 @@ internal sealed class PairFinder(FinderContext context)
         if (module is not null) return HostSideChecks.OfModule(end, module, module.Applications.First(a => a.Copper == type), side);
         var listed = end.Cage.Modes.Contains(end.Mode);
         var note = listed ? "" : $"the platform does not list {end.Mode} for this socket";
-        return [Check.Of(CheckNames.PortMode, listed, Platform, note) with { End = side }];
+        var platform = new Citation("port list of the platform", "", "", end.Cage.Mark);
+        return [Check.Of(CheckNames.PortMode, listed, platform, note) with { End = side }];
     }
 }

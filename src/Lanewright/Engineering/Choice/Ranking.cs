@@ -10,16 +10,17 @@ internal sealed class Ranking(Policy policy)
 {
     /// <summary>The ways in order.</summary>
     /// <param name="solutions">The ways.</param>
-    /// <param name="isInStock">Whether a part costs nothing.</param>
-    public ImmutableArray<Solution> Order(IEnumerable<Solution> solutions, Func<PartUse, bool> isInStock) =>
+    /// <param name="priceOf">What a link costs, in hundredths.</param>
+    public ImmutableArray<Solution> Order(IEnumerable<Solution> solutions, Func<Solution, decimal> priceOf) =>
         [.. solutions
             .OrderBy(s => s.Verdict)
             .ThenBy(s => s.Verdict == Verdict.Fail ? Shortfall(s) : 0)
             .ThenBy(s => s.Verdict == Verdict.Fail ? Failures(s) : 0)
             .ThenBy(MediumRank)
             .ThenBy(FormFactorRank)
-            .ThenBy(s => s.PriceWith(isInStock))
+            .ThenBy(priceOf)
             .ThenBy(s => s.Power)
+            .ThenBy(s => s.Length)
             .ThenBy(s => s.Name, StringComparer.Ordinal)];
 
     /// <summary>How many comparisons fail.</summary>

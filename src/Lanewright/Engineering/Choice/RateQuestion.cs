@@ -26,8 +26,9 @@ public sealed class RateQuestion
     {
         var pairs = from is not null ? [(from, to ?? from)] : AnyCage().Select(c => (c, c)).ToList();
         var finder = new SolutionFinder(context);
-        var found = pairs.SelectMany(p => finder.All(ClassOf(p.Item1, p.Item2))).DistinctBy(s => s.Name);
-        return new Ranking(context.Policy).Order(found, _ => false);
+        var found = pairs.SelectMany(p => finder.All(ClassOf(p.Item1, p.Item2)));
+        // The same cable goes into cages of several generations: where the cage is open, the one that runs it counts.
+        return [.. new Ranking(context.Policy).Order(found, Solution.NewPrice).DistinctBy(s => s.Name)];
     }
 
     /// <summary>A cage of a form factor that runs anything its contacts are made for.</summary>

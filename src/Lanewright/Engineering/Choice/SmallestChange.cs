@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Links;
+using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 
@@ -8,25 +9,40 @@ namespace Lanewright.Engineering.Choice;
 public static class SmallestChange
 {
     /// <summary>A sentence, or null when no single change is enough.</summary>
-    public static string? Of(ClassChoice choice)
+    public static string? Of(Plan plan, ClassChoice choice)
     {
         // Candidates are in order: those that fail by one comparison and by little come first.
         var near = choice.Candidates
             .Where(s => s.Verdict == Verdict.Fail && IsOneCause(s) && IsEnough(Failing(s), s))
-            .OrderBy(s => Weight(Failing(s)))
+            .OrderBy(s => AnotherPortDoes(plan, choice, s) ? PortWeight : Weight(Failing(s)))
             .ThenBy(Ranking.Shortfall)
             .ThenBy(s => s.Price)
             .ThenBy(s => s.Name, StringComparer.Ordinal)
             .FirstOrDefault();
-        return near is null ? null : $"{Cure(Failing(near), near)}; then {WithoutLength(near)} would do";
+        if (near is null) return null;
+        var cure = AnotherPortDoes(plan, choice, near)
+            ? $"take another port ({string.Join("; ", AllFailing(near).Select(c => BetterPorts.Words(plan, choice.Class, near, c)))})"
+            : Cure(Failing(near), near);
+        var open = near.Checks.Where(c => c.Verdict == Verdict.Unproven && !c.IsAdvice).Select(c => c.Name).ToList();
+        var rest = open.Count == 0 ? "" : $", its {string.Join(" and ", open)} unproven";
+        return $"{cure}; then {WithoutLength(near)} would do{rest}";
     }
 
     /// <summary>One comparison fails, or several that all come of too long a way.</summary>
     private static bool IsOneCause(Solution solution)
     {
-        var failing = solution.Checks.Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice).Select(c => c.Name).ToList();
+        var failing = AllFailing(solution).Select(c => c.Name).Distinct().ToList();
         return failing.Count == 1 || (failing.Contains(CheckNames.Reach) && failing.All(GrowsWithLength));
     }
+
+    /// <summary>Whether all that fails is a limit of a port, and the device has a port without it.</summary>
+    private static bool AnotherPortDoes(Plan plan, ClassChoice choice, Solution solution) => AllFailing(solution).All(c =>
+        c.Name is CheckNames.ModulePower or CheckNames.HighPower or CheckNames.PortMode or CheckNames.HostInterface
+        && c.End.Length > 0
+        && !BetterPorts.Of(plan, choice.Class, solution, c).IsEmpty);
+
+    private static List<Check> AllFailing(Solution solution) =>
+        [.. solution.Checks.Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice)];
 
     private static bool GrowsWithLength(string check) => check is CheckNames.Reach or CheckNames.ChannelLoss or CheckNames.PowerBudget
         or CheckNames.DispersionPositive or CheckNames.DispersionNegative or CheckNames.Dgd or CheckNames.Latency;
@@ -46,9 +62,12 @@ public static class SmallestChange
 
     private static Check Failing(Solution solution)
     {
-        var failing = solution.Checks.Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice).ToList();
+        var failing = AllFailing(solution);
         return failing.Find(c => c.Name == CheckNames.Reach) ?? failing[0];
     }
+
+    /// <summary>Another port is a word in the plan, next to a setting.</summary>
+    private const int PortWeight = 1;
 
     /// <summary>A word in the policy is changed more easily than a length, a length more easily than a platform.</summary>
     private static int Weight(Check check) => check.Name switch
@@ -80,7 +99,6 @@ public static class SmallestChange
             CheckNames.Latency => $"allow {gap} more delay",
             CheckNames.BendSpace => $"give {gap} more space between ports and door",
             CheckNames.Overload => $"put {gap} of attenuation before the receiver",
-            CheckNames.ModulePower => $"raise the power limit of the cage by {gap}",
             CheckNames.Connector or CheckNames.FanOut => $"add to the catalogue what is missing ({check.Note})",
             _ => $"change what stands in the way ({(check.Note.Length > 0 ? check.Note : check.Name)})",
         };

@@ -34,6 +34,9 @@ public sealed record Solution
     /// <summary>The cable: an assembly or a cord.</summary>
     public required CableItem Cable { get; init; }
 
+    /// <summary>Whether an assembly lies the other way round: its near end at the link's second end.</summary>
+    public bool IsTurned { get; init; }
+
     /// <summary>A second cord, where fan-outs of both ends meet in a coupler.</summary>
     public CordModel? FarCord { get; init; }
 
@@ -88,12 +91,15 @@ public sealed record Solution
     /// <summary>Power of both ends, in watts for one link.</summary>
     public required Watts Power { get; init; }
 
-    /// <summary>Price of one link's share, in hundredths, with what is in stock at nothing.</summary>
-    public decimal PriceWith(Func<PartUse, bool> isInStock) =>
-        Parts.Where(p => !isInStock(p)).Sum(p => p.UnitPrice.Hundredths * p.Quantity / p.SharedBy);
-
     /// <summary>Price of one link's share, bought new.</summary>
-    public Money Price => Money.FromHundredths(PriceWith(_ => false));
+    public Money Price => Money.FromHundredths(NewPrice(this));
+
+    /// <summary>Price of one link's share in hundredths and parts of them, bought new.</summary>
+    public static decimal NewPrice(Solution solution) => solution.PriceWithout(_ => false);
+
+    /// <summary>The same without the parts that cost nothing.</summary>
+    public decimal PriceWithout(Func<PartUse, bool> isFree) =>
+        Parts.Where(p => !isFree(p)).Sum(p => p.UnitPrice.Hundredths * p.Quantity / p.SharedBy);
 
     /// <summary>Whether its standard was a draft when its values were taken.</summary>
     public bool IsDraft =>

@@ -4,7 +4,8 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Choice;
 
-/// <summary>Counts stock down while links are chosen.</summary>
+/// <summary>Counts stock down while links are chosen. Links are taken in batches that share cables and split cages; a part of which a
+/// batch needs two and one is left is bought once.</summary>
 internal sealed class StockLedger
 {
     private readonly Dictionary<(string Name, Length? Length), long> left = [];
@@ -19,29 +20,40 @@ internal sealed class StockLedger
         }
     }
 
-    /// <summary>Whether a part can be taken from stock.</summary>
-    public bool Has(PartUse part) => left.GetValueOrDefault((part.Item.Name, part.Length)) >= part.Quantity;
+    /// <summary>Price of one link of the next batch made this way, in hundredths, what is left in stock counted at nothing.</summary>
+    public decimal PriceOf(Solution solution) => CostOf(solution, Batch(solution)) / Batch(solution);
 
-    /// <summary>How many links a solution can serve before a part it takes from stock runs out; no limit when it takes none.</summary>
+    /// <summary>Price of a number of links made this way, in hundredths, what is left in stock counted at nothing.</summary>
+    public decimal CostOf(Solution solution, int links) => Needs(solution, links).Sum(n =>
+        Math.Max(0, n.Quantity - left.GetValueOrDefault(n.Key)) * n.UnitPrice.Hundredths);
+
+    /// <summary>How many links a way can serve at the same price before a part it takes from stock runs out; no limit when it takes
+    /// none.</summary>
     public int LinksServed(Solution solution)
     {
-        var most = int.MaxValue;
-        foreach (var part in solution.Parts.Where(Has))
+        var batch = Batch(solution);
+        var most = (long)int.MaxValue;
+        foreach (var (key, quantity, _) in Needs(solution, batch))
         {
-            var links = left[(part.Item.Name, part.Length)] / part.Quantity * part.SharedBy;
-            most = (int)Math.Min(most, links);
+            var have = left.GetValueOrDefault(key);
+            if (have > 0) most = Math.Min(most, Math.Max(1, have / quantity) * batch);
         }
-        return most;
+        return (int)most;
     }
 
     /// <summary>Takes the parts of a number of links, as far as they are there.</summary>
     public void Take(Solution solution, int links)
     {
-        foreach (var part in solution.Parts.Where(Has))
-        {
-            var key = (part.Item.Name, part.Length);
-            var used = ((long)links + part.SharedBy - 1) / part.SharedBy * part.Quantity;
-            left[key] = Math.Max(0, left[key] - used);
-        }
+        foreach (var (key, quantity, _) in Needs(solution, links))
+            if (left.TryGetValue(key, out var have)) left[key] = Math.Max(0, have - quantity);
     }
+
+    /// <summary>Links after which every part of the way is used up whole.</summary>
+    private static int Batch(Solution solution) => solution.Parts.Select(p => p.SharedBy).DefaultIfEmpty(1).Max();
+
+    /// <summary>What a number of links needs of each part; both ends of a link may need the same.</summary>
+    private static IEnumerable<((string Name, Length? Length) Key, long Quantity, Money UnitPrice)> Needs(Solution solution, int links) =>
+        from part in solution.Parts
+        group part by (part.Item.Name, part.Length) into alike
+        select (alike.Key, alike.Sum(p => ((long)links + p.SharedBy - 1) / p.SharedBy * p.Quantity), alike.First().UnitPrice);
 }

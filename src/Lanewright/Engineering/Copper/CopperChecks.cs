@@ -25,7 +25,7 @@ public sealed record CopperChecks(ImmutableArray<Check> All, string NeededFec)
     {
         var checks = ImmutableArray.CreateBuilder<Check>();
         var loss = AssemblyLoss(standards, type, gauge, length);
-        var code = NeededCode(type, loss);
+        var code = NeededCode(type, loss, length);
         if (type.LossMax is not null || type.Sheet["loss-rule"] is null) checks.Add(Loss(type, gauge, loss));
         checks.Add(Check.AtMost(CheckNames.Reach, length.Metres, type.Reach?.As(l => l.Metres), "m"));
         var own = limits.LastOrDefault(l => l.Rate <= wholeRate);
@@ -34,7 +34,8 @@ public sealed record CopperChecks(ImmutableArray<Check> All, string NeededFec)
         return new CopperChecks(checks.ToImmutable(), code);
     }
 
-    /// <summary>Loss of the assembly at half the symbol rate, wire at its upper value and both ends; null when no table holds it.</summary>
+    /// <summary>Loss of the assembly at half the symbol rate, wire at its upper value and both ends; null when no table holds
+    /// it.</summary>
     public static Known<Decibels>? AssemblyLoss(StandardsLibrary standards, CopperType type, int gauge, Length length)
     {
         var frequency = type.Signal.Baud.NyquistGigahertz;
@@ -46,12 +47,16 @@ public sealed record CopperChecks(ImmutableArray<Check> All, string NeededFec)
         return new Known<Decibels>(loss, source);
     }
 
-    /// <summary>The weakest code that still carries this loss: the strongest of the type when the loss is not known.</summary>
-    private static string NeededCode(CopperType type, Known<Decibels>? loss)
+    /// <summary>The weakest code whose class of cable this one is, by loss and by length: the strongest of the type when the loss is not
+    /// known.</summary>
+    private static string NeededCode(CopperType type, Known<Decibels>? loss, Length length)
     {
         if (loss is not { } known) return type.Fec;
-        if (type.LossMaxWithoutFec is { } without && known.Value <= without.Value) return FecSide.None;
-        return type.LossMaxBaseR is { } baseR && known.Value <= baseR.Value ? "BASE-R" : type.Fec;
+        if (IsWithin(type.LossMaxWithoutFec, type.ReachWithoutFec)) return FecSide.None;
+        return IsWithin(type.LossMaxBaseR, type.ReachBaseR) ? "BASE-R" : type.Fec;
+
+        bool IsWithin(Known<Decibels>? most, Known<Length>? longest) =>
+            most is { } m && known.Value <= m.Value && !(length > longest?.Value);
     }
 
     private static Check Loss(CopperType type, int gauge, Known<Decibels>? loss)

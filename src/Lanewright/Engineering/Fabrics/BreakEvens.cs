@@ -42,7 +42,7 @@ public sealed class BreakEvens
     public static FinderContext WithModulePrice(FinderContext context, decimal times) => context with
     {
         Catalogue = context.Catalogue.With(
-            context.Catalogue.Modules.Select(m => m with { Price = Money.FromHundredths(m.Price.Hundredths * times) })),
+            context.Catalogue.Modules.Select(m => m with { Price = Money.FromHundredths(m.Price.Hundredths * times) }), []),
     };
 
     /// <summary>The question with another growth.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -9,12 +10,17 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     /// <summary>So many designs of one shape are priced at most; what is left then only counts for the bound.</summary>
     private const int MostPriced = 200;
 
+    /// <summary>So many parts of the search are looked into at most; the others count for the bound alone. A number of steps and not a
+    /// time, so that the same question has the same answer on any machine.</summary>
+    private const long MostLooked = 1_000_000;
+
     /// <summary>Designs that cost more than this many times what their ports alone cost are not worth a search.</summary>
     private static readonly ImmutableArray<double> Depths = [1.25, 1.5, 2, 4, 8];
 
     private readonly double budget = demand.Wanted.Budget is { } most ? (double)most.Hundredths + 1 : double.PositiveInfinity;
     private double depth = double.PositiveInfinity;
     private double skipped = double.PositiveInfinity;
+    private long looked;
     private int priced;
     private (double Bound, string Reason) fault = (double.PositiveInfinity, "");
 
@@ -29,7 +35,13 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     public double Limit => Math.Min(Math.Min(Cost, depth), budget);
 
     /// <summary>Whether a design with a lower bound could still win.</summary>
-    public bool CouldWin(double bound) => bound < Limit;
+    public bool CouldWin(double bound)
+    {
+        if (!(bound < Limit)) return false;
+        if (++looked <= MostLooked) return true;
+        Skip(bound);
+        return false;
+    }
 
     /// <summary>Searches what costs little more than a floor first, and deeper only while nothing is found: without a best one, almost
     /// everything could win.</summary>
@@ -91,9 +103,13 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     public ShapeResult Result(string otherwise)
     {
         var bound = Math.Min(Cost, skipped);
-        if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? "the search was broken off" : "");
+        if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? BrokenOff(bound) : "");
         if (fault.Reason.Length > 0) return ShapeResult.None(fault.Reason);
         return ShapeResult.None(
             double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
     }
+
+    private static string BrokenOff(double bound) =>
+        "none was found before the search was broken off; "
+        + $"it would cost no less than {Money.FromHundredths((decimal)Math.Floor(bound))}";
 }

@@ -9,5 +9,5 @@ internal sealed record LinkFloor(Solution Solution, double Watts)
 {
     /// <summary>Hundredths one link costs at least, with what exists already at nothing.</summary>
     public long Price(FreeItems free) =>
-        (long)Math.Floor(Solution.PriceWith(p => !free.IsEmpty && free.CountOf(p.Item) > 0));
+        (long)Math.Floor(Solution.PriceWithout(p => !free.IsEmpty && free.CountOf(p.Item) > 0));
 }

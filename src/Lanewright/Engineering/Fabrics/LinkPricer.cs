@@ -22,7 +22,7 @@ internal sealed class LinkPricer(FinderContext context)
     private readonly Dictionary<BitRate, LinkStatement> statements = [];
 
     /// <summary>Lengths cables can have.</summary>
-    public LengthGrid Grid { get; } = new(context.Catalogue);
+    public LengthGrid Grid { get; } = new(context.Catalogue, context.Stock.Select(s => s.Length).OfType<Length>());
 
     /// <summary>The way taken, or null where none passes.</summary>
     public Solution? Chosen(LinkEnds ends, int place, bool isFromRaised, bool isToRaised, RackType? fromRack, RackType? toRack)
@@ -30,7 +30,7 @@ internal sealed class LinkPricer(FinderContext context)
         var key = new LinkKey(CageId(ends.From.Cage), ends.From.Mode, CageId(ends.To.Cage), ends.To.Mode, place,
             isFromRaised, isToRaised, fromRack, toRack);
         if (chosen.TryGetValue(key, out var found)) return found;
-        var best = ranking.Order(finder.All(ClassOf(ends, key)), _ => false).FirstOrDefault();
+        var best = ranking.Order(finder.All(ClassOf(ends, key)), Solution.NewPrice).FirstOrDefault();
         return chosen[key] = best is { Verdict: Verdict.Pass } ? best : null;
     }
 

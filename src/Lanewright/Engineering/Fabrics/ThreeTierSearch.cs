@@ -171,11 +171,16 @@ internal sealed class ThreeTierSearch
                 if (!incumbent.CouldWin(row.Bound + others)) break;
                 if ((long)row.FewestPods * parallel > most) continue;
                 fits = true;
-                if (PodsOf(row, parallel) is not (var pods and > 0) || (long)pods * parallel > most) continue;
-                var least = row.Least + Middles(build, 0, row, pods, count);
-                if (!incumbent.CouldWin(least + others)) continue;
-                if (rows.Length == 1) OfferCores(build, up, count, [(row, pods)], least, parallel, Cores(row, pods, parallel), cores);
-                else OfferWith(build, up, count, [(row, pods, least), .. chosen], parallel, cores);
+                if (PodsOf(row, parallel) is not (var fewest and > 0)) continue;
+                // Smaller pods need more aggregation switches and may need fewer cores.
+                foreach (var pods in PodsFrom(row, fewest))
+                {
+                    if ((long)pods * parallel > most) break;
+                    var least = row.Least + Middles(build, 0, row, pods, count);
+                    if (!incumbent.CouldWin(least + others)) break;
+                    if (rows.Length == 1) OfferCores(build, up, count, [(row, pods)], least, parallel, Cores(row, pods, parallel), cores);
+                    else OfferWith(build, up, count, [(row, pods, least), .. chosen], parallel, cores);
+                }
             }
             if (!fits) return;
         }
@@ -221,6 +226,18 @@ internal sealed class ThreeTierSearch
             else high = middle - 1;
         }
         return low == 0 ? 0 : (row.Blocks + low - 1) / low;
+    }
+
+    /// <summary>Numbers of pods from the fewest on, each of which makes the largest pod smaller.</summary>
+    private static IEnumerable<int> PodsFrom(PodRow row, int fewest)
+    {
+        var last = 0;
+        for (var blocks = row.BlocksPerPod(fewest); blocks >= 1; blocks--)
+        {
+            var pods = (row.Blocks + blocks - 1) / blocks;
+            if (pods != last) yield return pods;
+            last = pods;
+        }
     }
 
     private int Cores(PodRow row, int pods, int parallel) => (int)CoresBelow(row, row.BlocksPerPod(pods), parallel);

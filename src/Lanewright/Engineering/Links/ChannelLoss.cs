@@ -29,6 +29,15 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
         return worst is { } largest ? Sum(channel, type, largest, at) : null;
     }
 
+    /// <summary>The larger loss of two types at the ends of a channel; null when that of either is not known.</summary>
+    public static ChannelLoss? Worse(Channel channel, InterfaceType from, InterfaceType to)
+    {
+        var forth = Of(channel, from);
+        var back = from.Name == to.Name ? forth : Of(channel, to);
+        if (forth is null || back is null) return null;
+        return back.Maximum > forth.Maximum ? back : forth;
+    }
+
     private static ChannelLoss Sum(Channel channel, InterfaceType type, Known<Attenuation> attenuation, Wavelength at)
     {
         var fibre = attenuation.Value * channel.Length;
@@ -80,9 +89,10 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
         return measured.As(a => Attenuation.FromDecibelsPerKilometre(a.DecibelsPerKilometre * ratio));
     }
 
+    /// <summary>The least a lane can suffer: that of the longest wavelength, where a measured value is scaled.</summary>
     private static Attenuation LowAttenuation(Channel channel, InterfaceType type)
     {
-        if (channel.Attenuation is { } measured) return measured.Value;
+        if (channel.Attenuation is { } measured) return Scaled(measured, channel.AttenuationAt, type.Lanes[^1].Longest).Value;
         var centre = type.Lanes[^1].Centre.Nanometres;
         var field = channel.Fibre.Kind == FibreKind.MultiMode ? "attenuation-low-850"
             : centre < CentreOfSingleModeWindows ? "attenuation-low-1310" : "attenuation-low-1550";

@@ -31,7 +31,7 @@ public sealed record Check
     public double? Margin { get; private init; }
 
     /// <summary>The unit of the distance: between two power levels it is a ratio, in decibels.</summary>
-    public string MarginUnit => Unit == "dBm" ? "dB" : Unit;
+    public string MarginUnit => Unit is CheckUnits.Average or CheckUnits.Amplitude ? "dB" : Unit;
 
     /// <summary>What it comes to.</summary>
     public Verdict Verdict { get; private init; }

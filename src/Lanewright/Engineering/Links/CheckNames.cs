@@ -9,6 +9,9 @@ public static class CheckNames
     /// <summary>The module's power against the cage.</summary>
     public const string ModulePower = "module-power";
 
+    /// <summary>The module's power against its declared class.</summary>
+    public const string PowerClass = "power-class";
+
     /// <summary>A module that starts in low power against a platform that raises it.</summary>
     public const string HighPower = "high-power";
 
@@ -20,6 +23,12 @@ public static class CheckNames
 
     /// <summary>The module's electrical interface against lanes and signals of the cage.</summary>
     public const string HostInterface = "host-interface";
+
+    /// <summary>The module's electrical lanes against its media lanes.</summary>
+    public const string Gearbox = "gearbox";
+
+    /// <summary>Who makes the code of the media, by lanes and by the catalogue.</summary>
+    public const string ModuleFec = "module-fec";
 
     /// <summary>Lanes that share a fibre against a split.</summary>
     public const string SharedFibre = "shared-fibre";
@@ -53,6 +62,9 @@ public static class CheckNames
 
     /// <summary>Polish of cord and opening.</summary>
     public const string Polish = "polish";
+
+    /// <summary>Alignment pins of cord and opening.</summary>
+    public const string Pins = "pins";
 
     /// <summary>A split at both ends against what can be bought in one piece.</summary>
     public const string FanOut = "fan-out";
@@ -104,6 +116,9 @@ public static class CheckNames
 
     /// <summary>Auto-negotiation at both ends.</summary>
     public const string Autonegotiation = "autonegotiation";
+
+    /// <summary>A fixed code against auto-negotiation, which agrees on one.</summary>
+    public const string NegotiatedCode = "negotiated-code";
 
     /// <summary>Link training at both ends.</summary>
     public const string Training = "training";

@@ -18,6 +18,7 @@ public sealed record FecChecks(ImmutableArray<Check> All, string FromPort, strin
     /// <param name="toType">What the second end runs.</param>
     public static FecChecks OfOptics(EndUse from, FecSide fromSide, EndUse to, FecSide toSide, InterfaceType type, InterfaceType toType)
     {
+        if (Deployed(from, fromSide, to, toSide, type, toType) is { } deployed) return deployed;
         var code = type.Signal == toType.Signal ? CommonCode(fromSide, toSide, type) : null;
         var wire = Wire(fromSide, toSide, type, code);
         var common = fromSide.OnWire == toSide.OnWire ? null : code;
@@ -30,6 +31,24 @@ public sealed record FecChecks(ImmutableArray<Check> All, string FromPort, strin
     /// <summary>Codes of a cable that both ports drive alike.</summary>
     public static FecChecks OfCable(EndUse from, EndUse to, string code, Citation source) =>
         new([.. PortOf(from, code, source, "from"), .. PortOf(to, code, source, "to")], from.FixedFec ?? code, to.FixedFec ?? code);
+
+    /// <summary>Where both ends cannot run the code of the standard, one that such ports are also run with, if both have it.</summary>
+    private static FecChecks? Deployed(
+        EndUse from, FecSide fromSide, EndUse to, FecSide toSide, InterfaceType type, InterfaceType toType)
+    {
+        var standard = fromSide.OnWire;
+        if (standard != toSide.OnWire || fromSide.InModule || toSide.InModule) return null;
+        if (CanRun(from, standard) && CanRun(to, standard)) return null;
+        var agreed = type.CodesDeployed.FirstOrDefault(c => toType.CodesDeployed.Contains(c) && CanRun(from, c) && CanRun(to, c));
+        if (agreed is null) return null;
+        var source = type.Sheet.SourceOf("fec-deployed");
+        var wire = Check.If(CheckNames.WireFec, source,
+            $"{type.Name} asks for {standard}, which both ends cannot run here: set both ports to {agreed}, outside the standard");
+        return new FecChecks([wire, .. PortOf(from, agreed, source, "from"), .. PortOf(to, agreed, source, "to")], agreed, agreed);
+    }
+
+    private static bool CanRun(EndUse end, string code) =>
+        end.FixedFec is { } set ? set == code : end.Cage.Fec.IsEmpty || end.Cage.Fec.Contains(code);
 
     private static Check Wire(FecSide from, FecSide to, InterfaceType type, string? common)
     {

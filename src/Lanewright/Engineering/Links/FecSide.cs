@@ -11,11 +11,13 @@ public sealed record FecSide(string OnWire, string AtPort, bool InModule)
     /// <summary>No code.</summary>
     public const string None = "none";
 
-    /// <summary>The code of a module's application. A module with a code of its own wants none from the host: the trap of
-    /// single-wavelength modules behind four NRZ lanes.</summary>
+    /// <summary>The code of a module's application. A module with a code of its own wants none from NRZ lanes of the host: the trap
+    /// of single-wavelength modules behind four of them. Lanes of four levels always carry the host's own.</summary>
     public static FecSide Of(InterfaceType type, HostInterface host, bool moduleHasOwn)
     {
-        if (moduleHasOwn) return new FecSide(type.Fec, None, InModule: true);
+        var gearbox = Gearbox.Between(host, type);
+        if (gearbox.MakesCode || (moduleHasOwn && gearbox.MayMakeCode))
+            return new FecSide(type.Fec, host.Fec == HostInterface.FecOfMedia ? None : host.Fec, InModule: true);
         var atPort = host.Fec == HostInterface.FecOfMedia ? type.Fec : BaseOf(host.Fec, type.Fec);
         return new FecSide(type.Fec, atPort, InModule: type.Fec.Contains('+'));
     }

@@ -6,9 +6,12 @@ namespace Lanewright.Engineering.Links;
 /// <summary>Bounds of chromatic dispersion over single-mode fibre of the G.652 kind.</summary>
 public static class FibreDispersion
 {
-    /// <summary>Largest dispersion at a wavelength, or null when the fibre's constants are not known.</summary>
+    /// <summary>Largest dispersion at a wavelength, or null when the fibre's constants are not known. The formula is made for the
+    /// neighbourhood of zero dispersion; where the fibre has a bound of its own, that holds.</summary>
     public static Known<Dispersion>? Largest(Fibre fibre, Wavelength wavelength, Length length) =>
-        At(fibre, wavelength, length, "zero-dispersion-min");
+        fibre.DispersionOfKilometreAt(wavelength)?.As(d => Dispersion.FromPicosecondsPerNanometre(
+            d.PicosecondsPerNanometre * length.Kilometres))
+        ?? At(fibre, wavelength, length, "zero-dispersion-min");
 
     /// <summary>Smallest (most negative) dispersion at a wavelength, or null when the fibre's constants are not known.</summary>
     public static Known<Dispersion>? Smallest(Fibre fibre, Wavelength wavelength, Length length) =>

@@ -20,7 +20,7 @@ public sealed class FibreLinkChecks
         this.channel = channel;
         this.from = from;
         this.to = to;
-        loss = WorseLoss();
+        loss = ChannelLoss.Worse(channel, from, to);
     }
 
     private bool IsSameType => from.Name == to.Name;
@@ -53,6 +53,10 @@ public sealed class FibreLinkChecks
         return (link.Overload(to, from).Verdict == Verdict.Fail, link.Overload(from, to).Verdict == Verdict.Fail);
     }
 
+    /// <summary>The light of one type's transmitter at the other's receiver.</summary>
+    public static Check Overload(StandardsLibrary standards, Channel channel, InterfaceType tx, InterfaceType rx) =>
+        new FibreLinkChecks(standards, channel, tx, rx).Overload(tx, rx);
+
     /// <summary>Runs a comparison for both directions and keeps the worse; equal types need one.</summary>
     private Check Worse(Func<InterfaceType, InterfaceType, Check> compare)
     {
@@ -65,14 +69,6 @@ public sealed class FibreLinkChecks
 
     /// <summary>The type at whose wavelengths the attenuation is not known.</summary>
     private InterfaceType Unlit() => ChannelLoss.Of(channel, from) is null ? from : to;
-
-    private ChannelLoss? WorseLoss()
-    {
-        var forth = ChannelLoss.Of(channel, from);
-        var back = IsSameType ? forth : ChannelLoss.Of(channel, to);
-        if (forth is null || back is null) return null;
-        return back.Maximum > forth.Maximum ? back : forth;
-    }
 
     private Check Loss()
     {
@@ -93,9 +89,20 @@ public sealed class FibreLinkChecks
     /// <summary>Multimode channel losses are sums rounded to a tenth: 1.525 dB is printed as 1.5, 1.745 as 1.8.</summary>
     private const double PrintedStep = 0.1;
 
-    /// <summary>Past the plain reach only the limit of an engineered link is left.</summary>
+    /// <summary>Past the plain reach only the limit of an engineered link is left. A shorter link may have the same loss: what the plain
+    /// limit leaves out of the budget is there all the same.</summary>
     private Known<Decibels>? LossLimit(InterfaceType type) =>
-        IsEngineered(type) ? type.LossMaxEngineered ?? type.LossMax(channel.Fibre) : type.LossMax(channel.Fibre);
+        IsEngineered(type) || BorrowsEngineered(type) ? type.LossMaxEngineered ?? type.LossMax(channel.Fibre) : type.LossMax(channel.Fibre);
+
+    /// <summary>Whether a link of plain length has to be held against the limit of the engineered one: its own is not known, or it
+    /// loses more than that.</summary>
+    private bool BorrowsEngineered(InterfaceType type) =>
+        channel.Fibre.Kind == FibreKind.SingleMode
+        && !IsEngineered(type)
+        && type.Reach(channel.Fibre) is { } plain
+        && channel.Length <= plain.Value
+        && type.LossMaxEngineered is not null
+        && (type.LossMax(channel.Fibre) is not { } limit || loss?.Maximum > limit.Value);
 
     private bool IsEngineered(InterfaceType type) =>
         channel.Fibre.Kind == FibreKind.SingleMode
@@ -114,7 +121,7 @@ public sealed class FibreLinkChecks
     private Check Budget(InterfaceType tx, InterfaceType rx)
     {
         var value = ChannelLoss.Of(channel, tx)?.Maximum.Value;
-        if (AllowedLoss(tx, rx) is not { } allowed)
+        if (AllowedLoss(tx, rx, channel.Fibre) is not { } allowed)
             return Check.Unknown(CheckNames.PowerBudget, $"launch of {tx.Name} or sensitivity of {rx.Name} is not known");
         return Check.AtMost(CheckNames.PowerBudget, value, allowed, "dB", loss?.Mark ?? Mark.Weak) with
         {
@@ -122,10 +129,12 @@ public sealed class FibreLinkChecks
         };
     }
 
-    private static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx)
+    /// <summary>The most loss one transmitter and one receiver allow between them over a fibre, in dB; null when a level is not
+    /// known.</summary>
+    public static Known<double>? AllowedLoss(InterfaceType tx, InterfaceType rx, Fibre fibre)
     {
         if (tx.TxOmaMinusPenaltyMin is not { } launch) return null;
-        if (rx.Penalties is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
+        if (rx.Penalties(fibre) is not { } penalties || rx.TxPenaltyMax is not { } largestPenalty) return null;
         var allowance = penalties.Value - largestPenalty.Value;
         var weakest = Marks.Weaker(launch.Source.Mark, penalties.Source.Mark);
         double allowed;
@@ -149,12 +158,13 @@ public sealed class FibreLinkChecks
         var limit = Shorter(ReachLimit(from), ReachLimit(to));
         var check = Check.AtMost(CheckNames.Reach, channel.Length.Metres, limit?.As(l => l.Metres), "m");
         if (limit is null) return check with { Note = $"no reach is known over {channel.Fibre.Name}" };
-        if (check.Verdict != Verdict.Pass || (!IsEngineered(from) && !IsEngineered(to))) return check;
-        return check with
-        {
-            IsConditional = true,
-            Note = "engineered link: it may be this long only if the measured channel loss stays inside the limit",
-        };
+        if (check.Verdict != Verdict.Pass) return check;
+        var note = IsEngineered(from) || IsEngineered(to)
+            ? "engineered link: it may be this long only if the measured channel loss stays inside the limit"
+            : BorrowsEngineered(from) || BorrowsEngineered(to)
+                ? "loss of an engineered link: it may lose this much only if the channel is measured"
+                : "";
+        return note.Length == 0 ? check : check with { IsConditional = true, Note = note };
     }
 
     private Known<Length>? ReachLimit(InterfaceType type) => IsEngineered(type) ? type.ReachEngineered : type.Reach(channel.Fibre);
@@ -216,21 +226,41 @@ public sealed class FibreLinkChecks
             CheckNames.Dgd, $"no limit of {rx.Name} is known, and the delay is no longer negligible", share.Source);
     }
 
+    /// <summary>By average power and, where both types state it, by modulation amplitude: the worse of the two.</summary>
     private Check Overload(InterfaceType tx, InterfaceType rx)
     {
-        var highest = Highest(tx);
-        var limit = rx.RxAverageMax?.As(l => l.Dbm);
-        var check = Check.AtMost(CheckNames.Overload, highest?.Value.Dbm, limit, "dBm", highest?.Source.Mark ?? Mark.Weak);
-        if (check.Verdict == Verdict.Unproven) return check with { Note = $"launch of {tx.Name} or overload of {rx.Name} is not known" };
+        var average = Overload(CheckUnits.Average, Highest(tx, tx.TxAverageMax), rx.RxAverageMax, $"{tx.Name} into {rx.Name}");
+        if (average.Verdict == Verdict.Unproven) return OverloadOfType(tx, rx);
+        if (tx.TxOmaMax is null || rx.RxOmaMax is null) return average;
+        var amplitude = Overload(CheckUnits.Amplitude, Highest(tx, tx.TxOmaMax), rx.RxOmaMax, $"{tx.Name} into {rx.Name}");
+        return amplitude.Margin < average.Margin ? amplitude : average;
+    }
+
+    private static Check Overload(string unit, Known<PowerLevel>? highest, Known<PowerLevel>? most, string direction)
+    {
+        var check = Check.AtMost(
+            CheckNames.Overload, highest?.Value.Dbm, most?.As(l => l.Dbm), unit, highest?.Source.Mark ?? Mark.Weak);
         return check is { Verdict: Verdict.Fail, Margin: { } margin }
-            ? check with { Note = $"{tx.Name} into {rx.Name}: {Numerals.Shown(-margin, "dB")} of attenuation at the receiver cures it" }
+            ? check with { Note = $"{direction}: {Numerals.Shown(-margin, "dB")} of attenuation at the receiver cures it" }
             : check;
     }
 
-    private Known<PowerLevel>? Highest(InterfaceType tx)
+    /// <summary>Where the levels are not known: between two of a type it may be known how much attenuation they need.</summary>
+    private Check OverloadOfType(InterfaceType tx, InterfaceType rx)
+    {
+        if (tx.Name != rx.Name || tx.OverloadAttenuation is not { } needed || ChannelLoss.Of(channel, tx) is not { } least)
+            return Check.Unknown(CheckNames.Overload, $"launch of {tx.Name} or overload of {rx.Name} is not known");
+        return Check.AtLeast(CheckNames.Overload, least.Minimum.Value, needed.As(n => n.Value), "dB", least.Mark) with
+        {
+            Note = $"levels of {tx.Name} are not known; between two of them the way has to lose {needed.Value}",
+        };
+    }
+
+    /// <summary>A level of the transmitter less the least the channel takes.</summary>
+    private Known<PowerLevel>? Highest(InterfaceType tx, Known<PowerLevel>? launch)
     {
         var least = ChannelLoss.Of(channel, tx)?.Minimum ?? default;
-        return tx.TxAverageMax?.As(level => level - least);
+        return launch?.As(level => level - least);
     }
 
     /// <summary>Said only of receivers whose limit is known: one that is not overloaded is not damaged either.</summary>
@@ -244,7 +274,7 @@ public sealed class FibreLinkChecks
 
     private Check Damage(InterfaceType tx, InterfaceType rx)
     {
-        var highest = Highest(tx);
+        var highest = Highest(tx, tx.TxAverageMax);
         return Check.AtMost(CheckNames.Damage, highest?.Value.Dbm, rx.RxDamage?.As(l => l.Dbm), "dBm", highest?.Source.Mark ?? Mark.Weak);
     }
 }

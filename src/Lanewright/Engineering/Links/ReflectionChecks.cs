@@ -64,7 +64,8 @@ internal sealed class ReflectionChecks(StandardsLibrary standards, Channel chann
         return AtMost(each, limit) with { Note = $"{channel.Connections} reflections, {table.Name}" };
     }
 
-    /// <summary>A table whose cells are not known: it is kept where every reflection is small, or where a stricter table is kept.</summary>
+    /// <summary>A table whose cells are not known: it is kept where every reflection is small, or where a stricter table is
+    /// kept.</summary>
     private Check TwoWay(InterfaceType type, ReflectanceTable table, Known<Decibels> full, Known<Decibels> each, Mark ruleMark)
     {
         if (each.Value <= full.Value)

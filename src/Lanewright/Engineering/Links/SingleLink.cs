@@ -31,19 +31,23 @@ public sealed record SingleLink(
             checks.Add(Check.Of(CheckNames.FibreKind, false, from.Definition, $"{from.Name} does not run on {channel.Fibre.Name}"));
         else checks.AddRange(FibreLinkChecks.Of(standards, channel, from, to));
         var name = from.Name == to.Name ? from.Name : from.Name + " / " + to.Name;
-        return new SingleLink(name, channel.Fibre.Name, checks.ToImmutable(), ChannelLoss.Of(channel, from),
+        return new SingleLink(name, channel.Fibre.Name, checks.ToImmutable(), ChannelLoss.Worse(channel, from, to),
             LinkLatency.OverFibre(standards, channel.Fibre, channel.Length, from.Fec));
     }
 
     /// <summary>A link over passive twinax.</summary>
     public static SingleLink OverTwinax(
-        StandardsLibrary standards, CopperType type, int gauge, Length length, ImmutableArray<CopperLimit> limits)
+        StandardsLibrary standards, CopperType type, WireGauge wire, Length length, ImmutableArray<CopperLimit> limits)
     {
-        var copper = CopperChecks.Of(standards, type, gauge, length, type.Rate, limits);
-        ImmutableArray<Check> checks = [.. copper.All, Code(type, copper)];
+        var copper = CopperChecks.Of(standards, type, wire.Awg, length, type.Rate, limits);
+        ImmutableArray<Check> checks = [.. copper.All.Select(c => WithAssumption(c, wire)), Code(type, copper)];
         var latency = LinkLatency.OverCopper(standards, isTwistedPair: false, length, copper.NeededFec);
         return new SingleLink(type.Name, "DAC", checks, null, latency);
     }
+
+    private static Check WithAssumption(Check check, WireGauge wire) => check.Name == CheckNames.CopperLoss && wire.Assumption.Length > 0
+        ? check with { Note = $"{check.Note}, {wire.Assumption}" }
+        : check;
 
     /// <summary>A link over twisted pair.</summary>
     public static SingleLink OverTwistedPair(StandardsLibrary standards, CopperType type, Length length) => new(

@@ -40,8 +40,10 @@ public static class StartupChecks
     {
         // The value of the field is the clause that describes it: 73 for twinax, 28 for twisted pair.
         var clause = new Citation("IEEE 802.3", type.Sheet.Word("autonegotiation"), "", Mark.Memory);
-        var fromOn = from.FixedAutonegotiation ?? (from.Cage.HasAutonegotiation && (to.FixedAutonegotiation ?? to.Cage.HasAutonegotiation));
-        var toOn = to.FixedAutonegotiation ?? (to.Cage.HasAutonegotiation && fromOn);
+        var fromOn = from.FixedAutonegotiation
+            ?? (IsOnUnlessSaid(from, from, to, type) && (to.FixedAutonegotiation ?? IsOnUnlessSaid(to, from, to, type)));
+        var toOn = to.FixedAutonegotiation ?? (IsOnUnlessSaid(to, from, to, type) && fromOn);
+        foreach (var check in ForcedCodes(from, fromOn, to, toOn, type, clause)) yield return check;
         yield return Check.Of(CheckNames.Autonegotiation, fromOn == toOn, clause,
             fromOn == toOn ? "" : "auto-negotiation runs at one end and not at the other; switch it on at both or off at both");
         foreach (var (end, side) in Sides(from, to))
@@ -59,8 +61,30 @@ public static class StartupChecks
     }
 
     /// <summary>Whether auto-negotiation is to run on copper between two ports.</summary>
-    public static bool Runs(EndUse from, EndUse to, bool exists) =>
-        exists && (from.FixedAutonegotiation ?? from.Cage.HasAutonegotiation) && (to.FixedAutonegotiation ?? to.Cage.HasAutonegotiation);
+    public static bool Runs(EndUse from, EndUse to, CopperType type) => type.HasAutonegotiation
+        && (from.FixedAutonegotiation ?? IsOnUnlessSaid(from, from, to, type))
+        && (to.FixedAutonegotiation ?? IsOnUnlessSaid(to, from, to, type));
+
+    /// <summary>Where the plan leaves it open, negotiation runs if the port has it; a code the plan fixes leaves nothing to negotiate,
+    /// unless the lanes have to train or the plan wants negotiation at the other end.</summary>
+    private static bool IsOnUnlessSaid(EndUse end, EndUse from, EndUse to, CopperType type)
+    {
+        var isWanted = (from.FixedAutonegotiation ?? to.FixedAutonegotiation) == true;
+        var isFree = type.NeedsTraining || type.IsTwistedPair || isWanted || (from.FixedFec ?? to.FixedFec) is null;
+        return end.Cage.HasAutonegotiation && isFree;
+    }
+
+    /// <summary>The code is a part of what is negotiated: with both, platforms do different things.</summary>
+    private static IEnumerable<Check> ForcedCodes(EndUse from, bool fromOn, EndUse to, bool toOn, CopperType type, Citation clause)
+    {
+        if (type.IsTwistedPair) yield break;
+        foreach (var (end, isOn, side) in new[] { (from, fromOn, "from"), (to, toOn, "to") })
+        {
+            if (end.FixedFec is not { } code) continue;
+            yield return Check.Of(CheckNames.NegotiatedCode, !isOn, clause,
+                isOn ? $"the code is fixed to {code} and auto-negotiation, which agrees on the code, runs" : "") with { End = side };
+        }
+    }
 
     private static IEnumerable<(EndUse End, string Side)> Sides(EndUse from, EndUse to)
     {

@@ -45,7 +45,13 @@ internal sealed class EndFit
 
     private void Mechanics(FormFactor module)
     {
-        if (end.Cage is not { } cage || cage.Accepts.Contains(module.Name)) return;
+        if (end.Cage is not { } cage) return;
+        if (cage.Accepts.Contains(module.Name))
+        {
+            if (module.LaneBitsMax > cage.LaneBitsMax)
+                conditions.Add($"the {module.Name} module must be made for the slower lanes of the {cage.Name} cage as well");
+            return;
+        }
         if (cage.AcceptsByAdapter.Contains(module.Name))
         {
             conditions.Add($"an adapter takes the {module.Name} module into the {cage.Name} cage; the platform must know it");
@@ -57,64 +63,91 @@ internal sealed class EndFit
 
     private void Electrics(FormFactor module)
     {
-        var fits = Interfaces().Where(i => i.Lanes * ways <= module.Lanes && i.Baud <= module.LaneBaudMax).ToImmutableArray();
-        if (fits.IsEmpty)
+        // A socket has no module to ask, and of the slower twisted pair no electrical interface is tabled.
+        if (end.Copper?.IsTwistedPair == true && (module.Name == "RJ45" || standards.HostInterfaces.All(h => h.Rate != rate))) return;
+        var within = Interfaces(module).Where(i => i.Lanes * ways <= module.Lanes).ToImmutableArray();
+        if (within.IsEmpty)
         {
             var article = HostSideChecks.Article(module.Name);
             reasons.Add(new MatingReason(CheckNames.HostInterface,
                 $"no electrical interface carries {Ports()} through the {module.Lanes} contacts of {article} module"));
             return;
         }
-        if (end.Cage is null)
+        var offered = end.Cage is null ? WithoutCage(within) : InCage(module, within);
+        if (offered.IsEmpty)
         {
-            ChooseCode(module, fits[0]);
+            reasons.Add(new MatingReason(CheckNames.HostInterface,
+                $"a cage of {end.CageLanes} does not run {Ports()} over {string.Join(" or ", within.Select(i => i.Name))}"));
             return;
         }
-        // An adapter takes one part of what the cage could be split into.
-        var isAdapted = !end.Cage.Accepts.Contains(module.Name);
-        var modes = standards.CageModes(end.CageLanes);
-        var usable =
-            from mode in modes
-            where mode.Possible && mode.Rate == rate && (mode.Ways == ways || isAdapted)
-            from i in fits
-            where i.Lanes == mode.LanesPerPort && i.Signal == mode.Signal
-            orderby mode.Condition.Length
-            select (Mode: mode, Interface: i);
-        if (usable.Any())
+        var usable = offered.Where(o => o.Interface.Gearbox.Exists).OrderBy(o => o.Interface.Gearbox.MakesCode).ToList();
+        if (usable.Count == 0)
         {
-            var (mode, chosen) = usable.First();
-            if (mode.Condition.Length > 0) conditions.Add($"{end.Cage.Name} with {end.CageLanes}: {mode.Condition}");
-            ChooseCode(module, chosen);
+            foreach (var note in offered.Select(o => o.Interface.Gearbox.Note).Distinct())
+                reasons.Add(new MatingReason(CheckNames.Gearbox, note));
             return;
         }
-        reasons.Add(new MatingReason(CheckNames.HostInterface,
-            $"a cage of {end.CageLanes} does not run {Ports()} over {string.Join(" or ", fits.Select(i => i.Name))}"));
+        Use(module, usable[0].Condition, usable[0].Interface);
     }
 
-    /// <summary>A module behind NRZ lanes that sends four levels ends the host's code and makes its own.</summary>
-    private void ChooseCode(FormFactor module, Electrical electrical)
+    /// <summary>Where no cage is named, the body's own lanes are meant: the fastest it speaks, of those that cages run at all.</summary>
+    private ImmutableArray<(string Condition, Electrical Interface)> WithoutCage(ImmutableArray<Electrical> within)
     {
-        if (end.Optical is not { } type) return;
-        HasOwnFec = electrical.Signal.Modulation == Modulation.Nrz && type.Signal.Modulation == Modulation.Pam4 && type.Fec != FecSide.None
-            && electrical.Fec == HostInterface.FecOfMedia;
-        if (HasOwnFec) conditions.Add($"the {module.Name} module makes {type.Fec} itself: set the host's code off at that end");
+        var signals = standards.CageNames.SelectMany(name => standards.CageModes(name)).Select(m => m.Signal).ToHashSet();
+        var run = within.Where(i => signals.Contains(i.Signal)).ToList();
+        return [.. run.Where(i => i.Lanes == run.Min(r => r.Lanes) || i.Gearbox.Kind == GearboxKind.Straight).Select(i => ("", i))];
+    }
+
+    /// <summary>What the cage's usual list and the module have in common, fewest conditions first.</summary>
+    private ImmutableArray<(string Condition, Electrical Interface)> InCage(FormFactor module, ImmutableArray<Electrical> within)
+    {
+        // An adapter takes one part of what the cage could be split into.
+        var isAdapted = end.Cage?.Accepts.Contains(module.Name) == false;
+        return
+        [
+            .. from mode in standards.CageModes(end.CageLanes)
+               where mode.Possible && mode.Rate == rate && (mode.Ways == ways || isAdapted)
+               from i in within
+               where i.Lanes == mode.LanesPerPort && i.Signal == mode.Signal
+               orderby mode.Condition.Length
+               select (mode.Condition, i),
+        ];
+    }
+
+    /// <summary>Says what has to be listed, and where the code is made when that is not plain.</summary>
+    private void Use(FormFactor module, string condition, Electrical electrical)
+    {
+        if (condition.Length > 0)
+        {
+            var isPlain = electrical.Fec is FecSide.None or HostInterface.FecOfMedia;
+            var code = isPlain ? "" : $"; the host runs {electrical.Fec} on {electrical.Name}";
+            conditions.Add($"{end.Cage?.Name} with {end.CageLanes}: {condition}{code}");
+        }
+        if (end.Optical is not { } type || !electrical.Gearbox.MakesCode) return;
+        HasOwnFec = true;
+        if (electrical.Fec == HostInterface.FecOfMedia)
+            conditions.Add($"the {module.Name} module makes {type.Fec} itself: set the host's code off at that end");
     }
 
     private string Ports() => ways > 1 ? $"{ways}x{rate}" : rate.ToString();
 
-    private IEnumerable<Electrical> Interfaces()
+    private IEnumerable<Electrical> Interfaces(FormFactor module)
     {
-        if (end.Copper is { } copper)
+        if (end.Copper is { IsTwistedPair: false } copper)
         {
-            yield return new Electrical(copper.Name, copper.Lanes / Math.Max(1, ways), copper.Signal, copper.Fec);
+            if (module.Carries(copper.Signal))
+                yield return new Electrical(copper.Name, copper.Lanes / Math.Max(1, ways), copper.Signal, copper.Fec, Wire);
             yield break;
         }
-        foreach (var host in standards.HostInterfaces.Where(h => h.Rate == rate))
-            yield return new Electrical(host.Name, host.Lanes, host.Signal, host.Fec);
+        foreach (var host in standards.HostInterfaces.Where(h => h.Rate == rate && module.Speaks(h.Signal)))
+        {
+            var gearbox = end.Optical is { } type ? Gearbox.Between(host, type, ways) : Wire;
+            yield return new Electrical(host.Name, host.Lanes, host.Signal, host.Fec, gearbox);
+        }
     }
 
-    private sealed record Electrical(string Name, int Lanes, LaneSignal Signal, string Fec)
-    {
-        public Baud Baud => Signal.Baud;
-    }
+    /// <summary>Wire runs straight through.</summary>
+    private static readonly Gearbox Wire = new(GearboxKind.Straight);
+
+    private sealed record Electrical(string Name, int Lanes, LaneSignal Signal, string Fec, Gearbox Gearbox);
 }

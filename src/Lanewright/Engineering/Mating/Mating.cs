@@ -28,7 +28,8 @@ public sealed class Mating
     {
         var mating = new Mating(standards, left, right, way);
         mating.Judge();
-        return new MatingAnswer([.. mating.conditions.Distinct()], [.. mating.reasons.Distinct()]);
+        // Where it never works there is nothing to see to.
+        return new MatingAnswer(mating.reasons.Count > 0 ? [] : [.. mating.conditions.Distinct()], [.. mating.reasons.Distinct()]);
     }
 
     private void Judge()
@@ -66,6 +67,11 @@ public sealed class Mating
         }
         if (a.IsTwistedPair != b.IsTwistedPair)
             reasons.Add(new MatingReason(CheckNames.FibreKind, $"{a.Name} and {b.Name} run on different cable"));
+        if (a.IsTwistedPair || b.IsTwistedPair)
+        {
+            TwistedPair(a, b);
+            return;
+        }
         if (a.Lanes * rightWays != b.Lanes * leftWays)
             reasons.Add(new MatingReason(CheckNames.MediaLanes, $"{a.Name} has {a.Lanes} lanes, {b.Name} has {b.Lanes}"));
         if (a.Signal.Baud != b.Signal.Baud)
@@ -81,6 +87,17 @@ public sealed class Mating
             conditions.Add("both ports must be set to a code that both have");
     }
 
+    private void TwistedPair(CopperType a, CopperType b)
+    {
+        if (a.Name == b.Name) return;
+        if (a.IsTwistedPair && b.IsTwistedPair)
+        {
+            reasons.Add(new MatingReason(CheckNames.LaneModulation,
+                $"{a.Name} and {b.Name} are different line codes; a port that has both agrees on one by auto-negotiation, "
+                + "so ask about that one at both ends"));
+        }
+    }
+
     private void Light(InterfaceType a, InterfaceType b, int leftWays, int rightWays, EndFit leftFit, EndFit rightFit)
     {
         if (leftWays > 1) Split(a, b, leftWays);
@@ -88,6 +105,8 @@ public sealed class Mating
         foreach (var check in MediaMatch.Of(a, b).Where(c => c.Verdict == Verdict.Fail && !IsAboutSplit(c, leftWays, rightWays)))
             reasons.Add(new MatingReason(check.Name, check.Note));
         Codes(a, b, leftFit, rightFit);
+        if (a.Lanes.IsEmpty && a.Name == b.Name)
+            conditions.Add($"both ends on one channel ({a.Sheet.Word("band")}), and the line between them engineered");
         if (a.IsDraft || b.IsDraft)
             conditions.Add("the standard of one type was a draft when its values were taken; check the published text");
         if (way.Fibre is { } fibre && fibre.Kind != a.FibreKind)
@@ -140,10 +159,12 @@ public sealed class Mating
     {
         var wide = a.Rate > b.Rate ? a : b;
         var narrow = a.Rate > b.Rate ? b : a;
-        if (wide.FibrePairs == 1 || wide.Connector == narrow.Connector) return;
-        var ends = $"{wide.Connector} {wide.Polish} to {ways} x {narrow.Connector} {narrow.Polish}";
-        conditions.Add($"a fan-out from {ends}, lane by lane in order".Replace("  ", " ", StringComparison.Ordinal));
+        // A module of several whole links shows an opening for each.
+        if (wide.FibrePairs == 1 || wide.Connector == narrow.Connector || wide.Connector == $"{ways}x{narrow.Connector}") return;
+        conditions.Add($"a fan-out from {Opening(wide)} to {ways} x {Opening(narrow)}, lane by lane in order");
     }
+
+    private static string Opening(InterfaceType type) => $"{type.Connector} {type.Polish}".TrimEnd();
 
     private void Reach(InterfaceType a, InterfaceType b)
     {
@@ -176,9 +197,7 @@ public sealed class Mating
 
     private void OverWay(InterfaceType a, InterfaceType b, Fibre fibre, Length length)
     {
-        var none = new Known<Decibels>(default, Text.Citation.OfPlan);
-        var channel = new Channel { Fibre = fibre, Length = length, ConnectionLoss = none, SpliceLoss = none };
-        foreach (var check in FibreLinkChecks.Of(standards, channel, a, b))
+        foreach (var check in FibreLinkChecks.Of(standards, ChannelOf(fibre, length), a, b))
         {
             if (check.Name is CheckNames.Overload or CheckNames.Damage || check.IsAdvice) continue;
             if (check.Verdict == Verdict.Fail) reasons.Add(new MatingReason(check.Name, Choice.LostBy.Describe(check)));
@@ -191,30 +210,46 @@ public sealed class Mating
     {
         foreach (var (tx, rx) in new[] { (a, b), (b, a) })
         {
-            if (tx.TxAverageMax is not { } launch || rx.RxAverageMax is not { } most)
+            var fibre = way.Fibre ?? standards.Fibres.First(f => f.Kind == tx.FibreKind);
+            var bare = FibreLinkChecks.Overload(standards, ChannelOf(fibre, default), tx, rx);
+            if (bare.Verdict == Verdict.Unproven)
             {
                 var unknown = tx.TxAverageMax is null ? tx.Name : rx.Name;
-                if (a.Name != b.Name)
+                if (a.Name != b.Name || tx.Lanes.IsEmpty)
                     conditions.Add($"the levels of {unknown} are not known: check that no receiver is overloaded");
                 continue;
             }
-            var fibre = way.Fibre ?? standards.Fibres.First(f => f.Kind == tx.FibreKind);
-            var least = LeastLoss(fibre, tx);
-            var excess = (launch.Value - least - most.Value).Value;
-            if (excess <= 1e-9) continue;
-            var loss = Numerals.Unit(Math.Round((launch.Value - most.Value).Value, 4), "dB");
-            conditions.Add(
-                $"at least {loss} of loss between the {tx.Name} transmitter and the {rx.Name} receiver: "
-                + "an attenuator on short fibre");
+            var overWay = FibreLinkChecks.Overload(standards, ChannelOf(fibre, way.Length ?? default), tx, rx);
+            if (overWay.Verdict != Verdict.Fail || bare.Margin is not { } excess) continue;
+            var loss = $"at least {Db(-excess)} of loss between the {tx.Name} transmitter and the {rx.Name} receiver";
+            if (MostLoss(tx, rx) is { } allowed && -excess > allowed + 1e-9)
+                reasons.Add(new MatingReason(CheckNames.Overload, $"{loss} is needed, and {Db(allowed)} is the most there may be"));
+            else
+                conditions.Add(tx.FibreKind == FibreKind.SingleMode ? loss + ": an attenuator on short fibre" : loss);
         }
     }
 
-    private Decibels LeastLoss(Fibre fibre, InterfaceType type)
+    /// <summary>The most loss there may be from one to the other. On single mode an attenuator stands before one receiver, and the budget
+    /// of that direction decides; on multimode there is none, and the channel has its own limit. Null when nothing is known.</summary>
+    private double? MostLoss(InterfaceType tx, InterfaceType rx)
     {
-        if (way.Length is not { } length) return default;
+        var fibres = standards.Fibres.Where(f => f.Kind == tx.FibreKind && (way.Fibre is null || f == way.Fibre)).ToList();
+        if (tx.FibreKind == FibreKind.SingleMode && FibreLinkChecks.AllowedLoss(tx, rx, fibres[0]) is { } budget) return budget.Value;
+        double? most = null;
+        foreach (var fibre in fibres)
+        {
+            if (tx.LossMax(fibre) is not { } near || rx.LossMax(fibre) is not { } far) continue;
+            most = Math.Max(most ?? 0, Math.Min(near.Value.Value, far.Value.Value));
+        }
+        return most;
+    }
+
+    private static string Db(double value) => Numerals.Unit(Math.Round(value, 4), "dB");
+
+    private static Channel ChannelOf(Fibre fibre, Length length)
+    {
         var none = new Known<Decibels>(default, Text.Citation.OfPlan);
-        var channel = new Channel { Fibre = fibre, Length = length, ConnectionLoss = none, SpliceLoss = none };
-        return ChannelLoss.Of(channel, type)?.Minimum ?? default;
+        return new Channel { Fibre = fibre, Length = length, ConnectionLoss = none, SpliceLoss = none };
     }
 
     private static BitRate Smaller(BitRate a, BitRate b) => a < b ? a : b;

@@ -27,7 +27,7 @@ public sealed class ModulePower
         for (var link = 0; link < links.Count; link++)
         {
             if (design.SolutionOf(link) is not { } solution) continue;
-            var (from, to) = EndsOf(design, link, solution);
+            var (from, to) = EndsOf(solution);
             // The first part of a split cage stands for what sits in it.
             if (links.FromPort(link).Part == 0) power.watts[links.FromDevice(link)] += from;
             if (links.ToPort(link).Part == 0) power.watts[links.ToDevice(link)] += to;
@@ -45,10 +45,9 @@ public sealed class ModulePower
         return (device, Watts.From(watts[device]));
     }
 
-    private static (double From, double To) EndsOf(LinkDesign design, int link, Solution solution)
+    private static (double From, double To) EndsOf(Solution solution)
     {
         if (solution.Cable is not AssemblyModel cable) return (solution.FromModule?.Power.Value ?? 0, solution.ToModule?.Power.Value ?? 0);
-        var isTurned = design.Choices[design.ClassOf(link)].Class.Shape == FanShape.ToEnd;
-        return isTurned ? (cable.FarPower.Value, cable.NearPower.Value) : (cable.NearPower.Value, cable.FarPower.Value);
+        return solution.IsTurned ? (cable.FarPower.Value, cable.NearPower.Value) : (cable.NearPower.Value, cable.FarPower.Value);
     }
 }

@@ -4,7 +4,8 @@ using Lanewright.Model.Links;
 
 namespace Lanewright.Model.Binding;
 
-/// <summary>Decides how cages are split where a plan leaves it open: not at all if the cages suffice, else as little as will do.</summary>
+/// <summary>Decides how cages are split where a plan leaves it open: not at all if the cages suffice, else as little as will
+/// do.</summary>
 internal static class BreakoutChoice
 {
     /// <summary>The mode, and whether the platforms list it.</summary>

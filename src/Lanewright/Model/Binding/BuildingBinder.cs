@@ -14,6 +14,8 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
     private readonly Dictionary<string, RackType> types = new(StringComparer.Ordinal);
     private readonly List<Hall> halls = [];
     private readonly List<Rack> racks = [];
+    private readonly List<(string Site, string Hall, string Row)> inDoubt = [];
+    private bool hasRoutesInDoubt;
 
     /// <summary>All places.</summary>
     public Building Bind()
@@ -22,10 +24,24 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         types.TryAdd(RackType.DefaultName, TypeOf(RackType.DefaultName, new MapNode(default, [])));
         foreach (var (site, map, _) in tree.Named("sites", "the site"))
         {
+            if (map["halls"] is null) inDoubt.Add((site, "", ""));
             foreach (var (hall, hallMap) in InOrder(map.Map("halls"))) AddHall(site, hall, hallMap);
         }
-        return new Building([.. halls], [.. racks], Routes());
+        var routes = Routes();
+        return new Building([.. halls], [.. racks], routes)
+        {
+            HasFaultyRoutes = hasRoutesInDoubt || tree.Items("routes").Any(map => findings.HasErrorIn(map.Span)),
+        };
     }
+
+    /// <summary>Whether a path to racks, without their numbers, leads into a site, hall or row that could not be read; what is missing
+    /// there has been reported.</summary>
+    public bool IsInDoubt(string[] path) => inDoubt.Exists(d => path.Length switch
+    {
+        2 => d.Hall.Length == 0 || (d.Hall == path[0] && (d.Row.Length == 0 || d.Row == path[1])),
+        3 => d.Site == path[0] && (d.Hall.Length == 0 || (d.Hall == path[1] && (d.Row.Length == 0 || d.Row == path[2]))),
+        _ => false,
+    });
 
     private static IEnumerable<(string Name, MapNode Map)> InOrder(MapNode? names) =>
         (names?.Entries ?? [])
@@ -51,6 +67,7 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         var hall = new Hall(halls.Count, site, name, map.Length("pathway-height") ?? Hall.UsualPathwayHeight,
             Position(exit, "x"), Position(exit, "y"), map.Span);
         halls.Add(hall);
+        if (map.Map("rows") is null) inDoubt.Add((site, name, ""));
         foreach (var (row, rowMap) in InOrder(map.Map("rows"))) AddRow(hall, row, rowMap);
     }
 
@@ -60,6 +77,7 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         var type = Names.Require(types.GetValueOrDefault(typeName), "kind of rack", typeName, types.Keys, map.SpanOf("rack"), findings)
             ?? types[RackType.DefaultName];
         var x = Position(map, "x");
+        if (map.Whole("racks") is null) inDoubt.Add((hall.Site, hall.Name, row));
         for (var i = 0; i < (map.Whole("racks") ?? 0); i++)
             racks.Add(new Rack(racks.Count, hall, row, i + 1, x + (type.Width * (i + 0.5)), Position(map, "y"), type));
     }
@@ -82,6 +100,11 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         if (found.Count > 1)
         {
             findings.Add(ModelFindings.NameAmbiguous, map.SpanOf(key), $"several sites have a hall '{name}'; write it as site/hall");
+            return null;
+        }
+        if (found.Count == 0 && inDoubt.Exists(d => d.Hall.Length == 0))
+        {
+            hasRoutesInDoubt = true;
             return null;
         }
         return Names.Require(found.FirstOrDefault(), "hall", name, halls.Select(h => h.Name), map.SpanOf(key), findings);

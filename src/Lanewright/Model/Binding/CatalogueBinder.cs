@@ -17,6 +17,7 @@ public sealed class CatalogueBinder
     private readonly FindingSink findings;
     private readonly Mark priceMark;
     private readonly DeviceItemBinder devices;
+    private readonly List<string> faulty = [];
 
     /// <summary>Binds against standards; prices get the given mark.</summary>
     public CatalogueBinder(StandardsLibrary standards, Mark priceMark, FindingSink findings)
@@ -26,6 +27,9 @@ public sealed class CatalogueBinder
         this.priceMark = priceMark;
         devices = new DeviceItemBinder(standards, priceMark, findings);
     }
+
+    /// <summary>Names of items that are described and could not be made.</summary>
+    public IReadOnlyList<string> Faulty => faulty;
 
     /// <summary>The catalogue that comes with the program.</summary>
     public static Catalogue Shipped => ShippedOnce.Value;
@@ -41,12 +45,18 @@ public sealed class CatalogueBinder
     /// <summary>Binds a tree that has been checked against <see cref="CatalogueLanguage.File"/>.</summary>
     public IEnumerable<ICatalogueItem> Bind(MapNode root)
     {
-        var items = new List<ICatalogueItem?>();
-        foreach (var (name, map) in Named(root, "devices")) items.Add(devices.Device(name, map));
-        foreach (var (name, map) in Named(root, "cards")) items.Add(devices.Card(name, map));
+        var items = new List<ICatalogueItem>();
+        foreach (var (name, map) in Named(root, "devices")) Keep(items, name, map, devices.Device(name, map));
+        foreach (var (name, map) in Named(root, "cards")) Keep(items, name, map, devices.Card(name, map));
         foreach (var (kind, section) in SectionOfKind)
-            foreach (var (name, map) in Named(root, section)) items.Add(Item(kind, name, map));
-        return items.OfType<ICatalogueItem>();
+            foreach (var (name, map) in Named(root, section)) Keep(items, name, map, Item(kind, name, map));
+        return items;
+    }
+
+    private void Keep(List<ICatalogueItem> items, string name, MapNode map, ICatalogueItem? item)
+    {
+        if (item is null || findings.HasErrorIn(map.Span)) faulty.Add(name);
+        else items.Add(item);
     }
 
     private static ImmutableArray<(string Kind, string Section)> SectionOfKind { get; } =
@@ -61,7 +71,7 @@ public sealed class CatalogueBinder
     private IEnumerable<ICatalogueItem> ReadTree(SourceText source)
     {
         if (YamlTree.Read(source, findings) is not { } root) return [];
-        return ShapeCheck.Check(root, CatalogueLanguage.File, findings) is MapNode map ? Bind(map) : [];
+        return ShapeCheck.CheckFile(root, CatalogueLanguage.File, findings) is { } map ? Bind(map) : [];
     }
 
     private List<ICatalogueItem> ReadTable(SourceText source)
@@ -79,8 +89,10 @@ public sealed class CatalogueBinder
             var before = findings.ErrorCount;
             var rest = row with { Entries = row.Entries[1..] };
             ShapeCheck.Check(rest, shape, findings);
-            if (findings.ErrorCount > before) continue;
-            if (row.Text(kind) is { } name && Item(kind, name, rest) is { } item) items.Add(item);
+            if (row.Text(kind) is not { } name) continue;
+            var item = findings.ErrorCount > before ? null : Item(kind, name, rest);
+            if (item is null || findings.ErrorCount > before) faulty.Add(name);
+            else items.Add(item);
         }
         return items;
     }
@@ -184,7 +196,7 @@ public sealed class CatalogueBinder
 
     private CordModel? Cord(string name, MapNode map)
     {
-        var fibre = map.Text("fibre") ?? "";
+        if (map.Text("fibre") is not { } fibre) return null;
         if (map.Text("near") != "RJ45"
             && Known(standards.Fibre(fibre), "fibre", fibre, standards.Fibres.Select(f => f.Name), map.SpanOf("fibre")) is null)
         {
@@ -200,6 +212,8 @@ public sealed class CatalogueBinder
             Legs = map.Whole("legs") ?? 1,
             PolishNear = map.Text("polish-near") ?? "",
             PolishFar = map.Text("polish-far") ?? "",
+            PinsNear = map.Text("pins-near") ?? "",
+            PinsFar = map.Text("pins-far") ?? "",
             Lengths = LengthsOf(map),
             Step = map.Length("step"),
             Price = Price(map, "price"),
@@ -238,7 +252,8 @@ public sealed class CatalogueBinder
 
     private FormFactor? FormFactorOf(MapNode map, string key)
     {
-        var name = map.Text(key) ?? "";
+        // A key that is missing has been reported.
+        if (map.Text(key) is not { } name) return null;
         return Known(standards.FormFactor(name), "form factor", name, standards.FormFactors.Select(f => f.Name), map.SpanOf(key));
     }
 

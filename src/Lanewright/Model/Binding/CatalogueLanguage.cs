@@ -17,7 +17,7 @@ public static class CatalogueLanguage
 
     private static readonly MapShape RaisedPower = new("a raised power limit",
     [
-        new("every", Shapes.Whole(1, 256), "every so many cages, counted from the first") { IsRequired = true },
+        new("every", Shapes.Whole(1, 256), "which cages: with 4 those numbered 4, 8, 12 and so on in their row") { IsRequired = true },
         new("limit", Shapes.Power, "the limit of those cages") { IsRequired = true },
     ]);
 
@@ -125,6 +125,8 @@ public static class CatalogueLanguage
         new("legs", Shapes.Whole(1, 16), "legs of a fan-out") { Otherwise = "1" },
         new("polish-near", Shapes.OneOf("PC", "UPC", "APC"), "polish of the near end"),
         new("polish-far", Shapes.OneOf("PC", "UPC", "APC"), "polish of each leg's end"),
+        new("pins-near", Shapes.OneOf("pinned", "unpinned"), "alignment pins of the near end") { Otherwise = "what is usual there" },
+        new("pins-far", Shapes.OneOf("pinned", "unpinned"), "alignment pins of each leg's end") { Otherwise = "what is usual there" },
         new("lengths", Lengths, "lengths it is stocked in") { IsRequired = true },
         new("step", Shapes.Length, "beyond them it is made to order in these steps"),
         new("price", Shapes.Amount, "price without its metres"),

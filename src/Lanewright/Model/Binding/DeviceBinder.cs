@@ -3,20 +3,24 @@ using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Places;
 using Lanewright.Notation;
+using Lanewright.Quantities;
 using Lanewright.Text;
 
 namespace Lanewright.Model.Binding;
 
 /// <summary>Turns device groups into devices with places and names.</summary>
-internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building building, FindingSink findings)
+internal sealed class DeviceBinder(
+    PlanTree tree, Catalogue catalogue, Building building, Func<string[], bool> isPlaceInDoubt, FindingSink findings)
 {
-    private const int MostDevices = 3_000_000;
+    private const int MostDevices = 1_000_000;
+    private const long MostCages = 20_000_000;
 
     private readonly List<DeviceGroup> groups = [];
     private readonly List<int> groupOf = [];
     private readonly List<int> rackOf = [];
     private readonly List<short> unitOf = [];
     private readonly List<int> numberInRack = [];
+    private long cageCount;
 
     /// <summary>All devices.</summary>
     public DeviceTable Bind()
@@ -31,30 +35,27 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
     private void AddGroup(string name, MapNode map, SourceSpan span)
     {
         if (map.Text("model") is not { } modelName) return;
-        var known = catalogue.Names<DeviceModel>();
-        var model = Names.Require(
-            catalogue.Find<DeviceModel>(modelName), "device model", modelName, known, map.SpanOf("model"), findings);
-        if (model is null) return;
+        if (Names.Item<DeviceModel>(catalogue, "device model", modelName, map.SpanOf("model"), findings) is not { } model) return;
         var cards = CardBinder.Bind(map, model, catalogue, findings);
-        var places = new GroupPlacement(building, findings).Place(map, model, span);
+        var layout = CageLayout.Of(model, cards ?? []);
+        var placement = new GroupPlacement(building, isPlaceInDoubt, findings);
+        var places = placement.Place(map, model, span);
         var count = places.Count;
-        if (groupOf.Count + (long)count > MostDevices)
-        {
-            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {MostDevices} devices");
-            return;
-        }
+        if (!IsBounded(name, span, count, layout)) return;
         var pattern = map.Text("name") is { } text && NamePattern.TryRead(text, out var read) ? read : NamePattern.Default(name, count);
         groups.Add(new DeviceGroup
         {
             Index = groups.Count,
             Name = name,
             Model = model,
-            Cards = cards,
-            Layout = CageLayout.Of(model, cards),
+            Cards = cards ?? [],
+            Layout = layout,
             First = groupOf.Count,
             Count = count,
             Pattern = pattern,
             IsExisting = map.Switch("existing") ?? false,
+            IsFaulty = cards is null || placement.IsInDoubt || findings.HasErrorIn(map.Span),
+            Feeds = [.. map.Texts("feeds").Select(f => f.Value).Distinct().Order(NaturalOrder.Instance)],
             Span = span,
         });
         foreach (var place in places)
@@ -64,6 +65,17 @@ internal sealed class DeviceBinder(PlanTree tree, Catalogue catalogue, Building 
             unitOf.Add((short)place.Unit);
             numberInRack.Add(place.NumberInRack);
         }
+    }
+
+    private bool IsBounded(string name, SourceSpan span, int count, CageLayout layout)
+    {
+        cageCount += (long)count * layout.Slots.Length;
+        var excess = groupOf.Count + (long)count > MostDevices ? $"{Numerals.Grouped(MostDevices)} devices"
+            : cageCount > MostCages ? $"{Numerals.Grouped(MostCages)} cages"
+            : null;
+        if (excess is not null)
+            findings.Add(ModelFindings.PlanOutOfBounds, span, $"with '{name}' the plan has more than {excess}; divide it");
+        return excess is null;
     }
 
     private void CheckNames(DeviceTable table)

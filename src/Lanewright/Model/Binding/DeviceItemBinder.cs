@@ -59,7 +59,8 @@ internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMar
 
     private CageModel? Cage(MapNode map)
     {
-        var name = map.Text("form-factor") ?? "";
+        // A key that is missing has been reported.
+        if (map.Text("form-factor") is not { } name) return null;
         if (standards.FormFactor(name) is not { } formFactor)
         {
             findings.Add(ModelFindings.NameUnknown, map.SpanOf("form-factor"),
@@ -96,6 +97,7 @@ internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMar
             EnablesHighPower = map.Switch("high-power") ?? true,
             TakesAdapters = map.Switch("adapters") ?? false,
             RateGroup = map.Whole("rate-group") ?? 1,
+            Mark = CatalogueFacts.MarkBeside(priceMark),
         };
     }
 

@@ -12,8 +12,10 @@ internal sealed class DeviceSelection(PlanTree tree, DeviceTable devices, Findin
     private const string To = "..";
 
     private readonly Lazy<Dictionary<string, int>> deviceByName = new(() => NamesOf(devices));
+    private readonly Lazy<ImmutableArray<string>> beginningsInDoubt = new(() => BeginningsInDoubt(tree, devices));
 
-    /// <summary>The devices in the order named, and their groups; a name that nothing has is reported.</summary>
+    /// <summary>The devices in the order named, and their groups; a name that nothing has is reported. None at all where a name belongs
+    /// to a group that could not be made, which has been reported where it stands.</summary>
     public (ImmutableArray<int> Devices, ImmutableArray<DeviceGroup> Groups) Of(ImmutableArray<ScalarNode> names)
     {
         var chosen = ImmutableArray.CreateBuilder<int>();
@@ -24,12 +26,28 @@ internal sealed class DeviceSelection(PlanTree tree, DeviceTable devices, Findin
                 for (var i = 0; i < found.Count; i++) chosen.Add(found.First + i);
                 continue;
             }
-            // A group that is described and could not be made has been reported where it stands.
-            if (tree.Describes("devices", name.Value)) continue;
+            if (IsInDoubt(name.Value)) return ([], []);
             var known = devices.Groups.Select(g => g.Name);
             Names.Require<DeviceGroup>(null, "group or device", name.Value, known, name.Span, findings);
         }
         return (chosen.ToImmutable(), [.. chosen.Select(devices.Group).Distinct()]);
+    }
+
+    private bool IsInDoubt(string name) =>
+        beginningsInDoubt.Value.Any(b => name.StartsWith(b, StringComparison.Ordinal)) || tree.Describes("devices", name);
+
+    /// <summary>What names of devices begin with whose group is described and not to be relied on.</summary>
+    private static ImmutableArray<string> BeginningsInDoubt(PlanTree tree, DeviceTable devices)
+    {
+        var sound = devices.Groups.Where(g => !g.IsFaulty).Select(g => g.Name).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. from entry in tree.Entries("devices")
+               where !sound.Contains(entry.Name)
+               select (entry.Map.Text("name") ?? entry.Name + "-{n}").Split('{')[0] into beginning
+               where beginning.Length > 0
+               select beginning,
+        ];
     }
 
     private static Dictionary<string, int> NamesOf(DeviceTable devices)

@@ -54,7 +54,8 @@ internal sealed class EndDemand
         return suitableByGroup[group.Index] = suitable;
     }
 
-    /// <summary>Where some of the cages are of the same form as those at the other side, those are meant: a socket for a socket.</summary>
+    /// <summary>Where some of the cages are of the same form as those at the other side, those are meant: a socket for a
+    /// socket.</summary>
     private void KeepLikeFarEnd(DeviceGroup group, bool[] suitable)
     {
         if (End.Ports is not null || End.Module is not null || !IsListed) return;

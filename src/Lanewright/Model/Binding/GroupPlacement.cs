@@ -8,8 +8,16 @@ using Lanewright.Text;
 namespace Lanewright.Model.Binding;
 
 /// <summary>Finds the place of every device of a group.</summary>
-internal sealed class GroupPlacement(Building building, FindingSink findings)
+internal sealed class GroupPlacement(Building building, Func<string[], bool> isInDoubt, FindingSink findings)
 {
+    // A large plan has thousands of rows and names each several times.
+    private readonly ILookup<string, Rack> racksByRow = building.Racks
+        .SelectMany(r => new[] { $"{r.Hall.Name}/{r.Row}", $"{r.Hall.Site}/{r.Hall.Name}/{r.Row}" }, (rack, path) => (rack, path))
+        .ToLookup(r => r.path, r => r.rack, StringComparer.Ordinal);
+
+    /// <summary>Whether it names racks of a row, hall or site that could not be read.</summary>
+    public bool IsInDoubt { get; private set; }
+
     /// <summary>The places, as many as the group has devices.</summary>
     public List<DevicePlace> Place(MapNode map, DeviceModel model, SourceSpan span)
     {
@@ -61,9 +69,9 @@ internal sealed class GroupPlacement(Building building, FindingSink findings)
         // A row may be named by a number: 'hall/1' is then the whole row.
         var hasNumbers = (Numerals.TryWhole(numbers[0], out var from) & Numerals.TryWhole(numbers[^1], out var to))
             && numbers.Length <= 2
-            && !building.Racks.Any(r => Fits(r, parts));
-        var path = hasNumbers ? parts[..^1] : parts;
-        var matches = building.Racks.Where(r => Fits(r, path) && (!hasNumbers || (r.Number >= from && r.Number <= to))).ToList();
+            && !racksByRow.Contains(string.Join('/', parts));
+        var path = string.Join('/', hasNumbers ? parts[..^1] : parts);
+        var matches = racksByRow[path].Where(r => !hasNumbers || (r.Number >= from && r.Number <= to)).ToList();
         if (matches.Select(r => r.Hall).Distinct().Count() > 1)
         {
             findings.Add(ModelFindings.NameAmbiguous, text.Span,
@@ -72,19 +80,18 @@ internal sealed class GroupPlacement(Building building, FindingSink findings)
         }
         if (matches.Count == 0 || (hasNumbers && matches.Count != to - from + 1))
         {
+            // The place itself has been reported.
+            if (isInDoubt(path.Split('/')))
+            {
+                IsInDoubt = true;
+                return [];
+            }
             var rows = building.Racks.Select(r => $"{r.Hall.Name}/{r.Row}").Distinct();
             var near = matches.Count > 0
                 ? $"; the row has racks 1..{building.Racks.Count(r => r.Hall == matches[0].Hall && r.Row == matches[0].Row)}"
-                : Spelling.DidYouMean(string.Join('/', path), rows);
+                : Spelling.DidYouMean(path, rows);
             findings.Add(ModelFindings.NameUnknown, text.Span, $"not all racks of '{text.Value}' exist{near}");
         }
         return matches.Select(r => r.Index);
     }
-
-    private static bool Fits(Rack rack, string[] path) => path.Length switch
-    {
-        2 => path[0] == rack.Hall.Name && path[1] == rack.Row,
-        3 => path[0] == rack.Hall.Site && path[1] == rack.Hall.Name && path[2] == rack.Row,
-        _ => false,
-    };
 }

@@ -13,6 +13,8 @@ namespace Lanewright.Model.Binding;
 /// <summary>Turns link sections into statements with their devices resolved.</summary>
 internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLibrary standards, DeviceTable devices, FindingSink findings)
 {
+    private static readonly ImmutableArray<string> ItemKeys = ["module", "assembly", "cord"];
+
     private readonly DeviceSelection selection = new(tree, devices, findings);
 
     /// <summary>The statements that can be used, in natural order of their names.</summary>
@@ -33,7 +35,8 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         if (IsBreakoutContradicted(map.Map("from"), rate) | IsBreakoutContradicted(map.Map("to"), rate)) return null;
         CheckRuns(map);
         var (optical, copper) = TypeOf(map);
-        return new LinkStatement
+        var (attenuation, attenuationAt) = MeasuredFibre(map);
+        var statement = new LinkStatement
         {
             Index = index,
             Name = name,
@@ -63,16 +66,30 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Splices = map.Whole("splices"),
             SpliceLoss = map.Decibels("splice-loss"),
             Reflectance = map.Decibels("reflectance"),
-            Attenuation = map.InUnits("attenuation", UnitText.Attenuations) is { } a and >= 0
-                ? Attenuation.FromDecibelsPerKilometre(a)
-                : null,
+            Attenuation = attenuation,
+            AttenuationAt = attenuationAt,
             MeasuredLoss = map.Decibels("measured-loss"),
             Attenuator = map.Decibels("attenuator"),
             IsExisting = map.Switch("existing") ?? false,
             LatencyMax = map.InUnits("latency", UnitText.Delays) is { } ns ? Duration.FromNanoseconds(ns) : null,
+            Network = map.Text("network") is { } network && network != DemandLanguage.MainNetwork ? network : "",
             Span = span,
         };
+        return IsFaulty(statement, map) ? null : statement;
     }
+
+    /// <summary>A part of it, or a group it names, could not be read or found: that is reported, its consequences are not.</summary>
+    private bool IsFaulty(LinkStatement statement, MapNode map) =>
+        findings.HasErrorIn(map.Span)
+        || statement.From.Groups.Any(g => g.IsFaulty)
+        || statement.To.Groups.Any(g => g.IsFaulty)
+        || new[] { map, map.Map("from"), map.Map("to") }.Any(m =>
+            m is not null && ItemKeys.Any(key => m.Text(key) is { } name && catalogue.IsFaulty(name)));
+
+    private static (Attenuation? Measured, Wavelength? At) MeasuredFibre(MapNode map) =>
+        map.Text("attenuation") is { } text && UnitText.TryReadAttenuation(text, out var measured, out var at)
+            ? (measured, at)
+            : (null, null);
 
     private bool IsBreakoutContradicted(MapNode? end, BitRate rate)
     {
@@ -103,7 +120,7 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
     private T? Item<T>(MapNode map, string key, string what)
         where T : class, ICatalogueItem =>
         map.Text(key) is { } name
-            ? Names.Require(catalogue.Find<T>(name), what, name, catalogue.Names<T>(), map.SpanOf(key), findings)
+            ? Names.Item<T>(catalogue, what, name, map.SpanOf(key), findings)
             : null;
 
     private LinkEnd? End(MapNode map, string key)

@@ -9,7 +9,7 @@ namespace Lanewright.Model.Binding;
 /// <summary>Makes links out of statements: pairs devices and gives out ports.</summary>
 internal sealed class LinkExpander
 {
-    private const long MostLinks = 8_000_000;
+    private const long MostLinks = 2_000_000;
 
     private readonly DeviceTable devices;
     private readonly FindingSink findings;

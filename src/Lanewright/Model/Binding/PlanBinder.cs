@@ -24,8 +24,9 @@ public static class PlanBinder
         var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
         var catalogues = tree.Mentioned("catalogue");
         var catalogue = CatalogueOf(catalogues, standards, findings);
-        var building = new BuildingBinder(tree, standards, findings).Bind();
-        var devices = new DeviceBinder(tree, catalogue, building, findings).Bind();
+        var places = new BuildingBinder(tree, standards, findings);
+        var building = places.Bind();
+        var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
         var name = FileName(path ?? "fabric");
@@ -43,8 +44,9 @@ public static class PlanBinder
             Devices = devices,
             Statements = statements,
             Links = new LinkExpander(devices, findings).Expand(statements),
+            Demands = new DemandBinder(tree, devices, statements, findings).Bind(),
             Stock = stock,
-            Wanted = new WantedBinder(tree, catalogue, standards, building, devices, findings).Bind(stock),
+            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock),
             CatalogueFiles = [.. catalogues.Select(c => c.Path)],
             StandardsFiles = [.. tables.Select(t => t.Path)],
             Sources = tree.Sources,
@@ -64,7 +66,7 @@ public static class PlanBinder
         foreach (var item in own.Where(i => shipped.Find<ICatalogueItem>(i.Name) is { } other && other.GetType() != i.GetType()))
             findings.Add(ModelFindings.NameTaken, item.Span,
                 $"'{item.Name}' is the name of another kind of part in the shipped catalogue; give it a name of its own");
-        return shipped.With(own);
+        return shipped.With(own, binder.Faulty);
     }
 
     private static string FileName(string path)

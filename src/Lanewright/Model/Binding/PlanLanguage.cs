@@ -76,13 +76,17 @@ public static class PlanLanguage
     [
         new("model", Shapes.Text, "the device model, by its name in the catalogue") { IsRequired = true },
         new("cards", new ListShape(Shapes.Text), "cards in its slots, in slot order; 'NAME x4' for four alike"),
-        new("count", Shapes.Whole(1, 3_000_000), "how many devices") { Otherwise = "one a rack, or one" },
+        new("count", Shapes.Whole(1, 1_000_000), "how many devices") { Otherwise = "one a rack, or one" },
         new("racks", new ListShape(PlaceShapes.Racks), "where they stand: 'hall/row/1..12'"),
         new("per-rack", Shapes.Whole(1, 60), "how many in each rack") { Otherwise = "1" },
         new("unit", Shapes.Whole(1, 60), "lowest rack unit of the first in a rack") { Otherwise = "1" },
         new("step", Shapes.Whole(1, 60), "rack units from one to the next in a rack") { Otherwise = "their height" },
         new("name", Pattern, "how they are named") { Otherwise = "GROUP-{n}" },
         new("existing", Shapes.Switch, "whether they stand there already and are not bought") { Otherwise = "no" },
+        new("feeds", new ListShape(Shapes.Text), "power feeds each draws from; one is down when all of them are")
+        {
+            Otherwise = "not known",
+        },
     ]);
 
     /// <summary>One side of a link statement, written out.</summary>
@@ -134,6 +138,10 @@ public static class PlanLanguage
         new("attenuator", Shapes.Loss, "an attenuator in the channel") { Otherwise = "none" },
         new("existing", Shapes.Switch, "whether the cable lies there already and is not bought") { Otherwise = "no" },
         new("latency", Shapes.Delay, "longest delay allowed") { Otherwise = "none" },
+        new("network", Shapes.Text, "the network it belongs to; links of several never carry one another's traffic")
+        {
+            Otherwise = DemandLanguage.MainNetwork,
+        },
     ]);
 
     /// <summary>Copper lengths by rate.</summary>
@@ -157,7 +165,7 @@ public static class PlanLanguage
         new("least-margin", Shapes.Loss, "a fibre link with less margin is warned of") { Otherwise = "0 dB" },
         new("connections-in-hall", Shapes.Whole(0, 50), "mated pairs in a channel inside a hall") { Otherwise = "0" },
         new("connections-between-halls", Shapes.Whole(0, 50), "mated pairs in a channel between halls") { Otherwise = "2" },
-        new("contingency", Shapes.Share, "extra length for detours") { Otherwise = "5 %" },
+        new("contingency", Shapes.Share, "extra length for detours inside halls; a route is as long as stated") { Otherwise = "5 %" },
         new("service", Shapes.Length, "extra length at each end of a cable that leaves its rack")
         {
             Otherwise = "0.5 m when the cable leaves its rack",
@@ -172,6 +180,15 @@ public static class PlanLanguage
         },
         new("spares", Shapes.Share, "spare parts to buy on top of what is used") { Otherwise = "0 %" },
         new("drafts", Shapes.Switch, "whether types may be chosen whose standard is a draft") { Otherwise = "no" },
+        new("split", Shapes.OneOf([.. DemandLanguage.Splits.Select(s => s.Name)]), "how switches split traffic over several ways")
+        {
+            Otherwise = "per-hop",
+        },
+        new("most-utilisation", Shapes.Share, "a link that a demand fills beyond this is overloaded") { Otherwise = "100 %" },
+        new("failure-rates", new ListShape(DemandLanguage.FailureRate), "how often things fail, for availability")
+        {
+            Otherwise = "not reckoned",
+        },
     ]);
 
     /// <summary>One line of stock.</summary>
@@ -203,6 +220,7 @@ public static class PlanLanguage
         new("routes", new ListShape(Route), "ways between halls"),
         new("devices", new NamesShape("groups of devices", Group), "devices"),
         new("links", new NamesShape("sets of links", Link), "links"),
+        new("demands", new NamesShape("demands", DemandLanguage.Demand), "traffic to carry"),
         new("stock", new ListShape(Stock), "equipment on hand"),
         new("wanted", WantedLanguage.Section, "the fabric that is wanted; 'lanewright size' answers"),
     ]);

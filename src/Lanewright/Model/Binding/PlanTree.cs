@@ -84,6 +84,13 @@ internal sealed class PlanTree
         return [.. named.Values.OrderBy(n => n.Name, NaturalOrder.Instance)];
     }
 
+    /// <summary>The entries of a section of all files that are maps, sound or not.</summary>
+    public IEnumerable<(string Name, MapNode Map)> Entries(string key) =>
+        from root in roots
+        from entry in root.Root.Map(key)?.Entries ?? []
+        where entry.Value is MapNode
+        select (entry.Key.Value, (MapNode)entry.Value);
+
     /// <summary>Whether any file has an entry of a name in a section, sound or not.</summary>
     public bool Describes(string key, string name) => roots.Any(r => r.Root.Map(key)?[name] is not null);
 
@@ -99,11 +106,12 @@ internal sealed class PlanTree
         {
             foreach (var name in root.Texts(key))
             {
-                if (files.Read(files.Beside(source.Path, name.Value)) is { } text)
+                var path = files.Beside(source.Path, name.Value);
+                if (files.Read(path) is { } text)
                     read.Add(text);
                 else
                     findings.Add(NotationFindings.FileUnreadable, name.Span,
-                        $"the file '{name.Value}' cannot be read; it is looked for beside {source.Path}");
+                        $"the file '{name.Value}' cannot be read: {files.Problem(path)}; it is looked for beside {source.Path}");
             }
         }
         return read.ToImmutable();
@@ -119,7 +127,7 @@ internal sealed class PlanTree
         }
         if (files.Read(path) is not { } source)
         {
-            findings.Add(NotationFindings.FileUnreadable, mentionedAt, $"the file '{path}' cannot be read");
+            findings.Add(NotationFindings.FileUnreadable, mentionedAt, $"the file '{path}' cannot be read: {files.Problem(path)}");
             return;
         }
         var before = findings.ErrorCount;
@@ -135,7 +143,7 @@ internal sealed class PlanTree
 
     private void Add(SourceText source, Node node)
     {
-        if (ShapeCheck.Check(node, PlanLanguage.File, findings) is not MapNode root) return;
+        if (ShapeCheck.CheckFile(node, PlanLanguage.File, findings) is not { } root) return;
         CheckVersion(root);
         roots.Add((source, root));
         foreach (var name in root.Texts("include")) Add(files.Beside(source.Path, name.Value), name.Span);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Findings;
+using Lanewright.Model.Demands;
 using Lanewright.Notation;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -33,7 +34,26 @@ public static class PolicyBinder
         CopperLimits = CopperLimits(map, standards),
         Spares = map.Share("spares") ?? default,
         AllowsDrafts = map.Switch("drafts") ?? false,
+        Split = DemandLanguage.Splits.FirstOrDefault(s => s.Name == map.Text("split")).Split,
+        MostUtilisation = map.Share("most-utilisation") ?? Share.From(1),
+        FailureRates = FailureRates(map, findings),
     };
+
+    /// <summary>One rate for each kind of thing; a second one is reported.</summary>
+    private static ImmutableArray<FailureRate> FailureRates(MapNode map, FindingSink findings)
+    {
+        var rates = new SortedDictionary<FailingPart, FailureRate>();
+        var stated = map["failure-rates"] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] };
+        foreach (var rate in stated)
+        {
+            if (rate.Text("of") is not { } of || rate.Real("per-year") is not { } perYear) continue;
+            if (rate.InUnits("repair", UnitText.Repairs) is not { } hours) continue;
+            var part = DemandLanguage.Parts.First(p => p.Name == of).Part;
+            if (!rates.TryAdd(part, new FailureRate(part, perYear, Duration.FromHours(hours))))
+                findings.Add(NotationFindings.KeyRepeated, rate.Span, $"the failure rate of '{of}' is stated twice; keep one of the two");
+        }
+        return [.. rates.Values];
+    }
 
     private static Known<Decibels> Stated(Decibels? stated, Known<double> habit) =>
         stated is { } loss ? new Known<Decibels>(loss, Citation.OfPlan) : habit.As(Decibels.From);

@@ -156,7 +156,8 @@ internal sealed class PortAllotment
 
     private static bool IsOdd(DeviceGroup group, int cage) => group.Layout.NumberInBank(cage) % 2 == 1;
 
-    /// <summary>Whether the next cage of the row is neither in use nor kept for another side; the last of a row has none to lose.</summary>
+    /// <summary>Whether the next cage of the row is neither in use nor kept for another side; the last of a row has none to
+    /// lose.</summary>
     private bool IsNeighbourFree(int device, DeviceGroup group, int cage, int demand)
     {
         var slot = group.Layout.Slots[cage];

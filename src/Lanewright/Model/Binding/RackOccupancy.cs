@@ -16,6 +16,7 @@ internal static class RackOccupancy
         {
             if (devices.Rack(device) is not { } rack) continue;
             var group = devices.Group(device);
+            if (group.IsFaulty) continue;
             var from = devices.Unit(device);
             var to = from + group.Model.Units - 1;
             if (to > rack.Type.Units)

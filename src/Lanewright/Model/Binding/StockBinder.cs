@@ -23,9 +23,7 @@ internal static class StockBinder
         foreach (var line in lines)
         {
             if (line.Text("model") is not { } name || line.Whole("quantity") is not { } quantity) continue;
-            var known = catalogue.Items.Select(i => i.Name);
-            var item = Names.Require(
-                catalogue.Find<ICatalogueItem>(name), "catalogue item", name, known, line.SpanOf("model"), findings);
+            var item = Names.Item<ICatalogueItem>(catalogue, "catalogue item", name, line.SpanOf("model"), findings);
             if (item is null) continue;
             if (item is CableItem && line.Length("length") is null)
             {

@@ -13,7 +13,8 @@ namespace Lanewright.Model.Binding;
 
 /// <summary>Turns the section <c>wanted</c> into the fabric that is asked for.</summary>
 internal sealed class WantedBinder(
-    PlanTree tree, Catalogue catalogue, StandardsLibrary standards, Building building, DeviceTable devices, FindingSink findings)
+    PlanTree tree, Catalogue catalogue, StandardsLibrary standards, Building building, Func<string[], bool> isPlaceInDoubt,
+    DeviceTable devices, FindingSink findings)
 {
     private const int UsualYears = 4;
     private const int UsualPerRack = 16;
@@ -76,7 +77,7 @@ internal sealed class WantedBinder(
             Ports = map.Whole("ports") ?? 1,
             PerRack = map.Whole("per-rack") ?? UsualPerRack,
             Model = model,
-            Cards = CardBinder.Bind(map, model, catalogue, findings),
+            Cards = CardBinder.Bind(map, model, catalogue, findings) ?? [],
         };
         if (host.Model is null && host.Cards.IsEmpty) return host;
         var ports = PortsAt(host);
@@ -111,7 +112,7 @@ internal sealed class WantedBinder(
 
     private ImmutableArray<Rack> Racks(MapNode map, string key)
     {
-        var named = new GroupPlacement(building, findings).Racks(map, key).Distinct();
+        var named = new GroupPlacement(building, isPlaceInDoubt, findings).Racks(map, key).Distinct();
         return [.. named.Select(r => building.Racks[r])];
     }
 

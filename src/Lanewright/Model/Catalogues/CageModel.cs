@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Quantities;
 using Lanewright.Standards;
+using Lanewright.Text;
 
 namespace Lanewright.Model.Catalogues;
 
@@ -49,8 +50,14 @@ public sealed record CageModel
     /// <summary>Cages that share one rate, in blocks of this many; 1 when each is free.</summary>
     public int RateGroup { get; init; } = 1;
 
+    /// <summary>How well all this is known.</summary>
+    public Mark Mark { get; init; }
+
     /// <summary>The power limit of a cage by its number in its bank, counted from 1.</summary>
     public Watts? LimitOf(int numberInBank) => IsRaised(numberInBank) ? RaisedLimit : PowerLimit;
+
+    /// <summary>The most any cage of the kind gives a module; null when the platform does not say.</summary>
+    public Watts? HighestLimit => RaisedEvery > 0 && RaisedLimit > PowerLimit ? RaisedLimit : PowerLimit;
 
     /// <summary>Whether a cage is one of those with the raised limit.</summary>
     public bool IsRaised(int numberInBank) => RaisedEvery > 0 && numberInBank % RaisedEvery == 0;

@@ -6,11 +6,16 @@ namespace Lanewright.Model.Catalogues;
 public sealed class Catalogue
 {
     private readonly Dictionary<string, ICatalogueItem> byName = new(StringComparer.Ordinal);
+    private readonly ImmutableHashSet<string> faulty;
 
     /// <summary>Takes the items; a later one replaces an earlier one of the same name.</summary>
-    public Catalogue(IEnumerable<ICatalogueItem> items)
+    /// <param name="items">The items.</param>
+    /// <param name="faulty">Names of items that are described and could not be made; no earlier item of the name stands for it.</param>
+    public Catalogue(IEnumerable<ICatalogueItem> items, ImmutableHashSet<string>? faulty = null)
     {
-        foreach (var item in items) byName[item.Name] = item;
+        this.faulty = faulty ?? [];
+        foreach (var item in items)
+            if (!this.faulty.Contains(item.Name)) byName[item.Name] = item;
         var ordered = byName.Values.OrderBy(i => i.Name, Text.NaturalOrder.Instance).ToList();
         Items = [.. ordered];
         Devices = [.. ordered.OfType<DeviceModel>()];
@@ -46,10 +51,15 @@ public sealed class Catalogue
     public T? Find<T>(string name)
         where T : class, ICatalogueItem => byName.GetValueOrDefault(name) as T;
 
+    /// <summary>Whether an item of a name is described and could not be made.</summary>
+    public bool IsFaulty(string name) => faulty.Contains(name);
+
     /// <summary>The names of a kind, for a did-you-mean.</summary>
     public IEnumerable<string> Names<T>()
         where T : class, ICatalogueItem => Items.OfType<T>().Select(i => i.Name);
 
     /// <summary>This catalogue with more items; one of the same name is replaced.</summary>
-    public Catalogue With(IEnumerable<ICatalogueItem> more) => new([.. Items, .. more]);
+    /// <param name="more">The items.</param>
+    /// <param name="unmade">Names of items that are described and could not be made.</param>
+    public Catalogue With(IEnumerable<ICatalogueItem> more, IEnumerable<string> unmade) => new([.. Items, .. more], [.. faulty, .. unmade]);
 }

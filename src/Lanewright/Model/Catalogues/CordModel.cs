@@ -18,6 +18,12 @@ public sealed record CordModel : CableItem
     /// <summary>Polish of each leg's end; empty where there is none.</summary>
     public string PolishFar { get; init; } = "";
 
+    /// <summary>Alignment pins of the near end: <c>pinned</c> or <c>unpinned</c>; empty for what is usual at its connector.</summary>
+    public string PinsNear { get; init; } = "";
+
+    /// <summary>Alignment pins of each leg's end.</summary>
+    public string PinsFar { get; init; } = "";
+
     /// <summary>Whether it only stands for a cord that the catalogue lacks.</summary>
     public bool IsPlaceholder => Near.Length == 0;
 

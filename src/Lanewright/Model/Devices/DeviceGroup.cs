@@ -35,6 +35,12 @@ public sealed record DeviceGroup
     /// <summary>Whether they stand there already and are not bought.</summary>
     public bool IsExisting { get; init; }
 
+    /// <summary>Whether part of it could not be read or found: what hangs on it is not judged.</summary>
+    public bool IsFaulty { get; init; }
+
+    /// <summary>Power feeds each of them draws from, in natural order; empty when the plan does not say.</summary>
+    public ImmutableArray<string> Feeds { get; init; } = [];
+
     /// <summary>Where the plan says so.</summary>
     public SourceSpan Span { get; init; }
 

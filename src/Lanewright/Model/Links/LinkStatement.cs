@@ -72,6 +72,9 @@ public sealed record LinkStatement
     /// <summary>Measured fibre attenuation, when known.</summary>
     public Attenuation? Attenuation { get; init; }
 
+    /// <summary>Where <see cref="Attenuation"/> was measured; null when it holds at every wavelength of the link.</summary>
+    public Wavelength? AttenuationAt { get; init; }
+
     /// <summary>Measured loss of the whole channel, when known.</summary>
     public Decibels? MeasuredLoss { get; init; }
 
@@ -83,6 +86,9 @@ public sealed record LinkStatement
 
     /// <summary>Longest delay allowed, when there is one.</summary>
     public Duration? LatencyMax { get; init; }
+
+    /// <summary>The network the links belong to; empty for the main one.</summary>
+    public string Network { get; init; } = "";
 
     /// <summary>Where the plan says so.</summary>
     public SourceSpan Span { get; init; }

@@ -8,6 +8,9 @@ namespace Lanewright.Model.Places;
 /// <param name="Routes">Ways between halls.</param>
 public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> Racks, ImmutableArray<HallRoute> Routes)
 {
+    /// <summary>Whether there are more routes that could not be read.</summary>
+    public bool HasFaultyRoutes { get; init; }
+
     /// <summary>The way between two halls, whichever end it is written from; null when there is none.</summary>
     public HallRoute? RouteBetween(Hall from, Hall to)
     {

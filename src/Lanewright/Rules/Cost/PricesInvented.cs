@@ -17,7 +17,8 @@ internal sealed class PricesInvented() : Rule("LW2802", nameof(PricesInvented), 
         foreach (var part in invented) total += part.Total;
         judgement.Add(this, judgement.Plan.Sources[0].Span(0, 0),
             $"{invented.Count} of {bought.Count} lines of the parts list, {Numerals.Grouped(total.Units)} {judgement.Plan.Currency}, "
-            + "carry placeholder prices of the shipped catalogue; put quoted prices into a catalogue of your own",
+            + "carry placeholder prices of the shipped catalogue, and its powers are placeholders of the usual size; "
+            + "put quoted prices and data-sheet powers into a catalogue of your own",
             count: invented.Count);
     }
 }

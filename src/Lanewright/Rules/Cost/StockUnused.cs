@@ -17,7 +17,7 @@ internal sealed class StockUnused() : Rule("LW2801", nameof(StockUnused), Severi
             if (left <= 0) continue;
             var length = stock.Key.Length is { } l ? $" of {l}" : "";
             judgement.Add(this, stock.First().Span,
-                $"{Numerals.Whole(left)} of {Numerals.Whole(onHand)} {stock.Key.Name}{length} stay in stock: no link has use for them",
+                $"{Numerals.Whole(left)} of {Numerals.Whole(onHand)} {stock.Key.Name}{length} stay in stock: nothing in the plan uses them",
                 stock.Key.Name, left);
         }
     }

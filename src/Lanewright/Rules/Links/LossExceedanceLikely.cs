@@ -14,8 +14,13 @@ internal sealed class LossExceedanceLikely() : Rule("LW2415", nameof(LossExceeda
     public override void Judge(Judgement judgement)
     {
         // Links alike may be chosen in parts, by cage or by stock: the sum over the statement decides.
-        var chances = judgement.Design.Choices.SelectMany(choice => choice.Shares, (choice, share) => (
-            choice, Count: share.Links, Chance: LossExceedance.Of(judgement.Plan.Policy, judgement.Plan.Standards, share.Solution) ?? 0));
+        // What fails anyway has no chance to be reckoned.
+        var chances =
+            from choice in judgement.Design.Choices
+            from share in choice.Shares
+            where share.Solution.Verdict != Verdict.Fail
+            select (choice, Count: share.Links,
+                Chance: LossExceedance.Of(judgement.Plan.Policy, judgement.Plan.Standards, share.Solution) ?? 0);
         foreach (var set in chances.Where(c => c.Chance > 0).GroupBy(c => c.choice.Class.Statement))
         {
             var expected = set.Sum(c => c.Chance * c.Count);

@@ -13,11 +13,11 @@ internal sealed class NoCandidatePasses() : Rule("LW2701", nameof(NoCandidatePas
         {
             if (choice.Candidates.IsEmpty || choice.Verdict != Verdict.Fail) continue;
             if (choice.Chosen is not null && choice.IsNamed) continue;
-            var change = SmallestChange.Of(choice) ?? "no single change is enough";
+            var change = SmallestChange.Of(judgement.Plan, choice) ?? "no single change is enough";
             var nearest = choice.Candidates[0];
             judgement.Add(this, choice,
                 $"none of {choice.Candidates.Length} ways to make a {choice.Class.Statement.Rate} link passes; "
-                + $"nearest is {nearest.Name} ({LostBy.Reason(nearest, null, "")}). Smallest change: {change}");
+                + $"nearest is {nearest.Name} ({LostBy.Reason(nearest, winner: (Solution?)null, "")}). Smallest change: {change}");
         }
     }
 }

@@ -8,6 +8,8 @@ internal sealed class ReceiverOverloaded() : CheckRule("LW2409", nameof(Receiver
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"the receiver may get {Value(check)} and works up to {Limit(check)} ({check.Note}); "
+        (check.Unit is CheckUnits.Average or CheckUnits.Amplitude
+            ? $"the receiver may get {Value(check)} and works up to {Limit(check)} ({check.Note}); "
+            : $"the way may lose as little as {Value(check)} ({check.Note}); ")
         + "add an attenuator or take a type for short links";
 }

@@ -46,7 +46,7 @@ internal static class FabricBruteForce
         return best;
     }
 
-    /// <summary>The least price of three tiers when pods are as large as they can be, and null when there is none.</summary>
+    /// <summary>The least price of three tiers over every size of even pods, and null when there is none.</summary>
     public static long? ThreeTier(int hosts, IReadOnlyList<SyntheticSwitch> switches, Ratio leafRatio, Ratio podRatio, int linkPrice)
     {
         long? best = null;
@@ -95,16 +95,16 @@ internal static class FabricBruteForce
                 var leaves = (hosts + down - 1) / down;
                 for (var up = 1; up < middle.Radix; up++)
                 {
-                    // The largest pod for these parallel links upward, then as many leaves in each as even pods have.
-                    var most = Enumerable.Range(0, leaves + 1).Last(n =>
-                        n == 0 || (n * parallel) + (up * Groups(n, parallel, up, podRatio)) <= middle.Radix);
-                    if (most == 0) continue;
-                    var pods = (leaves + most - 1) / most;
-                    var groups = Groups((leaves + pods - 1) / pods, parallel, up, podRatio);
-                    if (pods * up > core.Radix) continue;
-                    var links = hosts + ((long)leaves * middles * parallel) + ((long)pods * middles * groups * up);
-                    yield return (leaves * (long)leaf.Price) + (pods * middles * (long)middle.Price)
-                        + (middles * groups * (long)core.Price) + (links * linkPrice);
+                    for (var size = 1; size <= leaves; size++)
+                    {
+                        var pods = (leaves + size - 1) / size;
+                        var perPod = (leaves + pods - 1) / pods;
+                        var groups = Groups(perPod, parallel, up, podRatio);
+                        if (pods * up > core.Radix || (perPod * parallel) + (up * groups) > middle.Radix) continue;
+                        var links = hosts + ((long)leaves * middles * parallel) + ((long)pods * middles * groups * up);
+                        yield return (leaves * (long)leaf.Price) + (pods * middles * (long)middle.Price)
+                            + (middles * groups * (long)core.Price) + (links * linkPrice);
+                    }
                 }
             }
         }

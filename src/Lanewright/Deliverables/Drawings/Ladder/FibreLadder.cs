@@ -102,7 +102,8 @@ internal sealed class FibreLadder
     private LadderTop? Top()
     {
         var overload = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.Overload);
-        if (overload is not { Value: not null } || tx.TxAverageMin is null) return null;
+        // Levels are drawn as average power; a comparison by modulation amplitude has no place among them.
+        if (overload is not { Value: not null, Unit: CheckUnits.Average } || tx.TxAverageMin is null) return null;
         // The comparison names the receiver it was made at, where the ends differ.
         var launch = (overload.End == "from" ? solution.ToApplication : solution.FromApplication)?.Optical?.TxAverageMax;
         return launch is { } highest ? new LadderTop(highest.Value.Dbm, overload) : null;
@@ -145,7 +146,9 @@ internal sealed class FibreLadder
             yield return "Levels are average power of one lane. The lowest launch is informative in most types; "
                 + "the limit of the loss is what counts.";
         if (top is null)
-            yield return "The brightest case is not drawn: the highest or the lowest launch is not known here.";
+            yield return solution.Checks.Any(c => c.Name == CheckNames.Overload && c.Unit == CheckUnits.Amplitude)
+                ? "The brightest case is not drawn: it is judged by modulation amplitude, not by average power."
+                : "The brightest case is not drawn: the highest or the lowest launch is not known here.";
         if (tx.Name != rx.Name) yield return $"Drawn from {tx.Name} to {rx.Name}, the direction with less to spare.";
     }
 }

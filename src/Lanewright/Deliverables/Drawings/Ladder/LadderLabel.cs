@@ -4,9 +4,10 @@ namespace Lanewright.Deliverables.Drawings.Ladder;
 
 /// <summary>Words at the right of a ladder that belong to a height on it.</summary>
 /// <param name="Y">The height.</param>
-/// <param name="Lines">The words; the first line is the one that counts.</param>
-/// <param name="Style">How the first line looks.</param>
-internal sealed record LadderLabel(double Y, ImmutableArray<string> Lines, string Style)
+/// <param name="Lines">The words.</param>
+/// <param name="Heads">How many lines say what counts: they come first.</param>
+/// <param name="Style">How those look.</param>
+internal sealed record LadderLabel(double Y, ImmutableArray<string> Lines, int Heads, string Style)
 {
     /// <summary>From one line to the next.</summary>
     public const double Step = 14;

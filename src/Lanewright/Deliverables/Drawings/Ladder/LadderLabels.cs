@@ -50,9 +50,10 @@ internal static class LadderLabels
     private static LadderLabel Make(double y, double width, string style, string first, params ReadOnlySpan<string> more)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
-        lines.AddRange(TextFit.Lines(first, width, Size, most: 1, bold: true));
+        lines.AddRange(TextFit.Lines(first, width, Size, most: 2, bold: true));
+        var heads = lines.Count;
         foreach (var text in more)
             if (text.Length > 0) lines.AddRange(TextFit.Lines(text, width, Size - 1.5, most: 2));
-        return new LadderLabel(y, lines.ToImmutable(), style);
+        return new LadderLabel(y, lines.ToImmutable(), heads, style);
     }
 }

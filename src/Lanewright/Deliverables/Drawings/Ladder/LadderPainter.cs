@@ -162,7 +162,7 @@ internal sealed class LadderPainter(Canvas canvas, LadderModel model, LadderScal
             var middle = top + (label.Height / 2);
             canvas.Path(PathText.Of($"M{PlotRight + 4} {label.Y}L{LabelLeft - 16} {middle}H{LabelLeft - 6}"), "fine");
             for (var i = 0; i < label.Lines.Length; i++)
-                canvas.Text(LabelLeft, top + 11 + (i * LadderLabel.Step), label.Lines[i], i == 0 ? label.Style : "small soft");
+                canvas.Text(LabelLeft, top + 11 + (i * LadderLabel.Step), label.Lines[i], i < label.Heads ? label.Style : "small soft");
         }
     }
 

@@ -17,11 +17,13 @@ internal sealed class AssemblyRibbon
     private readonly bool isTurned;
     private readonly int ends;
     private readonly int nearPorts;
+    private readonly int used;
 
     private AssemblyRibbon(LinkWay way, AssemblyModel cable)
     {
         link = way.Class;
         solution = way.Solution;
+        used = way.Used;
         this.cable = cable;
         isTurned = link.Shape == FanShape.ToEnd || (cable.Legs == 1 && !Takes(link.From, cable.Near) && Takes(link.To, cable.Near));
         (near, far) = isTurned ? (link.To, link.From) : (link.From, link.To);
@@ -139,7 +141,8 @@ internal sealed class AssemblyRibbon
     private IEnumerable<string> Notes(bool isOneForOne)
     {
         if (ends > 1) yield return "Port /1 of the split cage leads to B1, /2 to B2 and so on. All far ends are drawn alike.";
-        else if (nearPorts > 1) yield return "Both cages are split alike: port /1 of A meets port /1 of B and so on.";
+        if (ends > used) yield return $"{Numerals.Whole(used)} of the {Numerals.Whole(ends)} legs have links; the others hang free.";
+        if (ends == 1 && nearPorts > 1) yield return "Both cages are split alike: port /1 of A meets port /1 of B and so on.";
         if (cable.Medium == CableMedium.Dac)
         {
             yield return "Each line is one pair of conductors. Nothing in the cable works on the signal: the ports equalise it.";

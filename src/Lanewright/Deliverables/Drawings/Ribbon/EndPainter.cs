@@ -189,7 +189,8 @@ internal sealed class EndPainter(Canvas canvas, EndGeometry geometry, bool isFar
         canvas.Text(X(columns.Plug), top - 4, End.Plug.PlugName, "tiny mid");
     }
 
-    /// <summary>A plug that does not count its places shows the number of the fibre; one whose count is not known shows nothing.</summary>
+    /// <summary>A plug that does not count its places shows the number of the fibre; one whose count is not known shows
+    /// nothing.</summary>
     private string NumberOf(int row, int fibre)
     {
         var place = End.Plug.Rows[row].Place;

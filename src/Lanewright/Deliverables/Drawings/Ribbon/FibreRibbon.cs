@@ -16,6 +16,7 @@ internal sealed class FibreRibbon
     private readonly FibreSide near;
     private readonly FibreSide far;
     private readonly int ends;
+    private readonly int nearPorts;
 
     private FibreRibbon(LinkWay way, FibreSide near, FibreSide far)
     {
@@ -23,11 +24,12 @@ internal sealed class FibreRibbon
         this.far = far;
         solution = way.Solution;
         link = way.Class;
-        ends = link.Shape is FanShape.Single or FanShape.Straight ? 1 : near.Spec.Ways;
+        ends = link.Shape is FanShape.Single or FanShape.Straight ? 1 : way.Used;
+        nearPorts = Math.Min(near.Runnings, way.Used);
     }
 
     /// <summary>Whether the catalogue has no cord for it, so that there is nothing to draw between the plugs.</summary>
-    private bool IsUnmade => solution.Cable is CordModel { Near.Length: 0 };
+    private bool IsUnmade => solution.Cable is CordModel { IsPlaceholder: true };
 
     /// <summary>Where a fan-out has its mated pairs cannot be told, so only a straight cable shows them.</summary>
     private int MatedPairs => ends == 1 && solution.Channel is { Connections: <= MostMatedPairs } channel ? channel.Connections : 0;
@@ -46,18 +48,17 @@ internal sealed class FibreRibbon
 
     private RibbonModel Build()
     {
-        var ports = Math.Max(1, Math.Min(near.Spec.Ways, near.Runs.Instances));
-        var nearPlug = PlugLayout.OfOptics(near.Opening.Connector, near.Type, ports, isFar: false);
-        var farPlug = FarPlug(ports);
+        var nearPlug = PlugLayout.OfOptics(near.Opening.Connector, near.Type, nearPorts, isFar: false);
+        var farPlug = FarPlug();
         return new RibbonModel
         {
-            Near = EndOf(near, "A", near.Spec.Ways, nearPlug),
+            Near = EndOf(near, "A", nearPorts, nearPlug),
             Far = [.. Enumerable.Range(0, ends).Select(i =>
-                EndOf(far, RibbonWords.FarName(i, ends), ends == 1 ? far.Spec.Ways : 1, farPlug))],
-            Strands = [.. FibreStrands.Of(nearPlug, farPlug, ends, ports, near.Type).Select(s => IsUnmade ? s with { Fibre = 0 } : s)],
+                EndOf(far, RibbonWords.FarName(i, ends), FarPorts, farPlug))],
+            Strands = [.. FibreStrands.Of(nearPlug, farPlug, ends, nearPorts, near.Type).Select(s => IsUnmade ? s with { Fibre = 0 } : s)],
             Heads = Heads(),
             Spans = Spans(),
-            Notes = [.. FibreNotes.Of(link, near, nearPlug, farPlug, ends, MatedPairs)],
+            Notes = [.. FibreNotes.Of(link, solution, near, nearPlug, farPlug, ends, MatedPairs), .. Idle()],
             IsUnmade = IsUnmade,
             MatedPairs = MatedPairs,
             HasCouplers = solution.FarCord is not null,
@@ -66,27 +67,35 @@ internal sealed class FibreRibbon
         };
     }
 
-    /// <summary>Where both cages are split and mixed, a far end has one port of its plug here and the others elsewhere.</summary>
-    private PlugLayout FarPlug(int nearPorts)
+    /// <summary>Ports of a far end that are shown.</summary>
+    private int FarPorts => ends == 1 ? Math.Min(nearPorts, far.Runnings) : 1;
+
+    /// <summary>What a split cage has beyond what is drawn.</summary>
+    private IEnumerable<string> Idle()
     {
-        if (link.Shape != FanShape.BothEnds)
-        {
-            var ports = ends == 1 ? Math.Min(nearPorts, Math.Max(1, far.Runs.Instances)) : 1;
-            return PlugLayout.OfOptics(far.Opening.Connector, far.Type, ports, isFar: true);
-        }
+        if (link.Shape == FanShape.Single || near.Runnings <= nearPorts) yield break;
+        yield return $"{Numerals.Whole(nearPorts)} of the {Numerals.Whole(near.Runnings)} ports of cage A have links; only those are drawn"
+            + (solution.Cable is CordModel { Legs: var legs } && legs > nearPorts ? ", and the other legs of the fan-out hang free." : ".");
+    }
+
+    /// <summary>Where both cages are split and mixed, a far end has one port of its plug here and the others elsewhere.</summary>
+    private PlugLayout FarPlug()
+    {
+        if (link.Shape != FanShape.BothEnds) return PlugLayout.OfOptics(far.Opening.Connector, far.Type, FarPorts, isFar: true);
         var (leaving, coming) = FibreLanes.Of(far.Type, 0, 0);
         var build = new PlugLayoutBuilder(isFar: true);
         build.Path(leaving, coming);
         return build.PairByPair(far.Opening.Connector);
     }
 
-    private static RibbonEnd EndOf(FibreSide side, string name, int ways, PlugLayout plug) => new()
+    private static RibbonEnd EndOf(FibreSide side, string name, int ports, PlugLayout plug) => new()
     {
         Name = name,
-        Ports = RibbonWords.PortNames(ways),
+        // A single port of a split cage has its number all the same.
+        Ports = side.Runnings > 1 && ports == 1 && name == "A" ? ["/1"] : RibbonWords.PortNames(ports),
         LanesPerPort = side.Runs.Host.Lanes,
         Body = EndBody.Module,
-        Block = LaneBlock.Of(side.Module, side.Runs.Host, side.Type, ways),
+        Block = LaneBlock.Of(side.Module, side.Runs.Host, side.Type, side.Runnings),
         Plug = plug,
     };
 
@@ -106,14 +115,15 @@ internal sealed class FibreRibbon
 
     private IEnumerable<string> CableWords()
     {
-        if (solution.Cable is CordModel { Near.Length: > 0 } cord) yield return Connectors(cord);
+        if (solution.Cable is CordModel { IsPlaceholder: false } cord) yield return Connectors(cord);
         if (solution.FarCord is { } other) yield return "then " + other.Name;
         if (ends > 1 && solution.LinksPerCable == 1 && !IsUnmade) yield return "one cord for each port";
         var channel = solution.Channel;
         if (channel is { Connections: > 0 } or { Splices: > 0 })
         {
             var pairs = channel.Connections == 1 ? "1 mated pair" : Numerals.Whole(channel.Connections) + " mated pairs";
-            yield return channel.Splices == 0 ? pairs + " on the way" : $"{pairs}, {Numerals.Whole(channel.Splices)} splices on the way";
+            var splices = channel.Splices == 1 ? "1 splice" : Numerals.Whole(channel.Splices) + " splices";
+            yield return (channel.Splices == 0 ? pairs : channel.Connections == 0 ? splices : $"{pairs}, {splices}") + " on the way";
         }
         if (channel is { } c && c.Attenuator > default(Decibels))
             yield return $"{c.Attenuator} attenuator" + (solution.Attenuator is null ? " in the channel" : " before the receiver");
@@ -128,9 +138,9 @@ internal sealed class FibreRibbon
     private ImmutableArray<Span> Spans()
     {
         var spans = ImmutableArray.CreateBuilder<Span>();
-        spans.Add(new Span(0, Stop.NearPort, Stop.NearBlock, HostWords(near, near.Spec.Ways)));
+        spans.Add(new Span(0, Stop.NearPort, Stop.NearBlock, HostWords(near, nearPorts)));
         spans.Add(new Span(0, Stop.NearPlug, Stop.FarPlug, $"{solution.MediumName}, {solution.Length}"));
-        spans.Add(new Span(0, Stop.FarBlock, Stop.FarPort, (ends > 1 ? "each " : "") + HostWords(far, ends == 1 ? far.Spec.Ways : 1)));
+        spans.Add(new Span(0, Stop.FarBlock, Stop.FarPort, (ends > 1 ? "each " : "") + HostWords(far, FarPorts)));
         spans.Add(new Span(1, Stop.NearMedia, Stop.FarMedia, MediaWords()));
         var (nearCode, farCode) = (CodeOf(near), CodeOf(far));
         var nearStop = near.Module.HasOwnFec ? Stop.NearBlock : Stop.NearPort;
@@ -147,7 +157,7 @@ internal sealed class FibreRibbon
 
     private string MediaWords()
     {
-        var ports = link.Shape == FanShape.Single ? 1 : near.Spec.Ways;
+        var ports = nearPorts;
         if (near.Type.Name == far.Type.Name) return Media(near.Type, ports);
         if (near.Type.MediaLanes == far.Type.MediaLanes && near.Type.Signal == far.Type.Signal)
             return $"{RibbonWords.Times(ports, near.Type.Name)} at A, {far.Type.Name} at B: "

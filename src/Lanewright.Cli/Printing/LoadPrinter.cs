@@ -1,0 +1,114 @@
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Drawings.Fabric;
+using Lanewright.Engineering.Load;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Cli.Printing;
+
+/// <summary>Prints what networks carry as tables.</summary>
+internal static class LoadPrinter
+{
+    private const int MostBusiest = 8;
+    private const int MostFailures = 10;
+
+    /// <summary>Prints all of an answer.</summary>
+    public static void Print(LoadAnswer answer)
+    {
+        var fabric = answer.Fabric;
+        Fabric(fabric, answer);
+        foreach (var study in answer.Demands)
+        {
+            Screen.Line("");
+            Screen.Line($"{study.Demand.Name}: {LoadWords.About(study)}");
+            Demand(study);
+            if (answer.Pairs && study.Pairs(LoadAnswer.MostPairs, answer.Seed) is { } pairs) Pairs(study, pairs);
+        }
+    }
+
+    private static void Fabric(NetworkStudy fabric, LoadAnswer answer)
+    {
+        var devices = fabric.Map.Plan.Devices;
+        Screen.Line($"split {LoadWords.Split(fabric.Rule)}");
+        foreach (var tier in fabric.Oversubscription)
+            Screen.Line($"tier {tier.Tier}: {LoadWords.Switches(tier.Switches)}, {devices.Name(tier.Device)} takes {tier.Below} from below "
+                + $"and passes {tier.Above} on, {Numerals.Plain(Math.Round(tier.Ratio, 2))}:1");
+        var bisection = fabric.Bisection;
+        Screen.Line($"bisection {Numerals.Shown(bisection.AtLeast.Gigabits, "Gb/s")} each way"
+            + (bisection.IsExact ? "" : $" at least, {Numerals.Shown(bisection.AtMost.Gigabits, "Gb/s")} at most"));
+        if (answer.Worst is { Case.Worst: { } worst, Fabric.Map: var map })
+            Screen.Line($"worst that any traffic can do: {LinkOf(map, worst)} {LoadWords.Percent(worst.Utilisation)} full");
+        if (fabric.Latency is { } latency)
+            Screen.Line($"latency without queues {Delay(latency.Shortest)} to {Delay(latency.Longest)} "
+                + $"({fabric.Map.Name(latency.LongestFrom)} to {fabric.Map.Name(latency.LongestTo)}) [{Marks.Name(latency.Mark)}]");
+    }
+
+    private static string LinkOf(FabricMap map, LinkWorstCase worst)
+    {
+        var ends = map.Graph.Links[worst.Link];
+        return worst.FromA ? $"{map.Name(ends.A)} to {map.Name(ends.B)}" : $"{map.Name(ends.B)} to {map.Name(ends.A)}";
+    }
+
+    private static string Delay(Delay delay) =>
+        $"{Numerals.Shown(delay.Total.Nanoseconds / 1000, "us")} over {delay.Links} links and {LoadWords.Switches(delay.Switches)}";
+
+    private static void Demand(DemandStudy study)
+    {
+        Screen.Line($"fullest link {LoadWords.Percent(study.MaxUtilisation)}, "
+            + $"fullest host link {LoadWords.Percent(study.MaxAccessUtilisation)}"
+            + (study.UnroutedGigabits > 0 ? $", without a path {Numerals.Shown(study.UnroutedGigabits, "Gb/s")}" : ""));
+        if (study.Throughput is { } throughput)
+            Screen.Line($"it could grow to {Numerals.Plain(Math.Round(throughput.AtLeast.Value, 3))} times under the best split"
+                + (throughput.IsExact ? "" : $" at least, and to {Numerals.Plain(Math.Round(throughput.AtMost.Value, 3))} at most"));
+        if (study.Collisions is { } met)
+            Screen.Line($"{met.Flows} large flows over {met.Uplinks} uplinks of {study.Fabric.Map.Plan.Devices.Name(met.Device)}: "
+                + $"none meet with a chance of {LoadWords.Percent(met.Hash.NoCollision)}, the busiest uplink has "
+                + $"{Numerals.Plain(Math.Round(met.Hash.BusiestFlows, 2))} and is {LoadWords.Percent(met.BusiestUtilisation)} full");
+        if (study.Queue is { } queue)
+            Screen.Line($"the receiver is asked for {LoadWords.Percent(queue.Overload)} of what it takes; a burst of all leaves "
+                + $"{Numerals.Grouped((decimal)Math.Round(queue.QueueBytes))} bytes waiting");
+        if (study.Availability is { } up)
+            Screen.Line($"fits and reaches all hosts {Numerals.Fixed(up.Lower.Percent, 5)} % to "
+                + $"{Numerals.Fixed(up.Upper.Percent, 5)} % of the time");
+        Busiest(study);
+        Failures(study);
+    }
+
+    private static void Busiest(DemandStudy study)
+    {
+        var busiest = study.Busiest(MostBusiest);
+        if (busiest.IsEmpty) return;
+        Screen.Print(["fullest links", "parallel", "alike", "rate", "carried", "in use"], busiest.Select(b => (IReadOnlyList<string>)
+        [
+            LoadWords.Link(study.Fabric.Map, b), Numerals.Whole(b.Parallel), Numerals.Whole(b.ClassSize), b.Rate.ToString(),
+            Numerals.Shown(b.Gigabits, "Gb/s"), LoadWords.Percent(b.Utilisation),
+        ]));
+    }
+
+    private static void Failures(DemandStudy study)
+    {
+        var steps = FailureStep.Of(study);
+        if (steps.IsEmpty) return;
+        Screen.Print(
+            ["when this fails", "for example", "alike", "fullest link", "hosts cut off"],
+            steps.Take(MostFailures).Select(s => (IReadOnlyList<string>)
+            [
+                LoadWords.Failure(s.Kind), s.Example, Numerals.Whole(s.Size), LoadWords.Percent(s.Utilisation), Numerals.Whole(s.HostsCut),
+            ]));
+        if (steps.Length > MostFailures) Screen.Line($"and {steps.Length - MostFailures} more kinds, milder; --json lists all");
+    }
+
+    private static void Pairs(DemandStudy study, FailurePairs pairs)
+    {
+        var names = string.Join(" and ", pairs.WorstPair.Select(u => LoadWords.Failure(study.Fabric.Failures[u])));
+        var how = pairs.IsExact ? "all computed" : $"{pairs.Evaluated} sampled";
+        Screen.Line($"two failures at once: {Numerals.Grouped(pairs.PairCount)} pairs, {how}; "
+            + $"worst {LoadWords.Percent(pairs.WorstUtilisation)} ({names})");
+        Screen.Line($"  overload a link: {Interval(pairs.Overloading)}; cut hosts off: {Interval(pairs.Cutting)}");
+    }
+
+    private static string Interval(ShareInterval share) => share.Lower == share.Upper
+        ? LoadWords.Percent(share.Estimate)
+        : $"{LoadWords.Percent(share.Estimate)} "
+            + $"({LoadWords.Percent(share.Lower)} to {LoadWords.Percent(share.Upper)} with 95 % confidence)";
+}

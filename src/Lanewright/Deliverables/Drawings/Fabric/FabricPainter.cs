@@ -1,0 +1,113 @@
+using Lanewright.Engineering.Load;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables.Drawings.Fabric;
+
+/// <summary>Draws boxes and lines of a picture of a fabric.</summary>
+internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPicture picture, FabricLayout layout)
+{
+    private const double Thinnest = 1.1;
+    private const double Thickest = 7;
+    private const int MostFigures = 12;
+    private const double NearLower = 0.66;
+    private const double LeastFigure = 0.0005;
+
+    /// <summary>Width of a line by what it carries.</summary>
+    public static double WidthOf(Share utilisation) => Thinnest + ((Thickest - Thinnest) * Math.Min(1, utilisation.Value));
+
+    /// <summary>A line over its limit: told by its light core as well as by its colour.</summary>
+    public static void Over(Canvas canvas, string path)
+    {
+        canvas.Stroke(path, DrawingStyle.Accent, Thickest + 1);
+        canvas.Path(path, "gap");
+    }
+
+    /// <summary>Draws it.</summary>
+    public void Draw()
+    {
+        canvas.Begin("links");
+        // The fullest come last and lie on top.
+        foreach (var edge in picture.Edges) Edge(edge);
+        canvas.End();
+        foreach (var tier in layout.Tiers) Tier(tier);
+        canvas.Begin("boxes");
+        for (var node = 0; node < picture.Nodes.Length; node++) Box(node);
+        canvas.End();
+        foreach (var tier in layout.Tiers) Figures(tier);
+    }
+
+    private void Edge(PictureEdge edge)
+    {
+        var path = PathOf(edge);
+        if (edge.Worst.Value > study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding) Over(canvas, path);
+        else canvas.Stroke(path, LoadColour.Of(edge.Worst), WidthOf(edge.Worst));
+    }
+
+    private string PathOf(PictureEdge edge)
+    {
+        var (upper, lower) = (picture.Nodes[edge.Upper].Tier, picture.Nodes[edge.Lower].Tier);
+        var (x1, x2) = (layout.Centre(edge.Upper), layout.Centre(edge.Lower));
+        if (upper != lower)
+            return PathText.Of($"M{x1} {layout.Top(upper) + layout.Height(upper)}L{x2} {layout.Top(lower)}");
+        // Links within a tier arch over it; those within a box make a small loop.
+        var y = layout.Top(upper);
+        if (edge.Upper == edge.Lower) (x1, x2) = (x1 - 12, x2 + 12);
+        var rise = Math.Min(34, 14 + (Math.Abs(x1 - x2) / 14));
+        return PathText.Of($"M{x1} {y}C{x1} {y - rise} {x2} {y - rise} {x2} {y}");
+    }
+
+    private void Tier(int tier)
+    {
+        var y = layout.Top(tier);
+        var count = picture.Nodes.Where(n => n.Tier == tier).Sum(n => n.Count);
+        canvas.Text(Sheet.Margin, y + 14, tier == 0 ? "hosts" : $"tier {Numerals.Whole(tier)}", "bold");
+        canvas.Text(Sheet.Margin, y + 29, tier == 0 ? Numerals.Grouped(count) + " hosts" : LoadWords.Switches(count), "small soft");
+        foreach (var built in study.Fabric.Oversubscription.Where(o => o.Tier == tier))
+            canvas.Text(Sheet.Margin, y + 44, $"{Numerals.Plain(Math.Round(built.Ratio, 2))}:1 below to above", "small soft");
+    }
+
+    private void Box(int index)
+    {
+        var node = picture.Nodes[index];
+        var (x, y, width, height) = (layout.Centre(index), layout.Top(node.Tier), layout.Width(index), layout.Height(node.Tier));
+        canvas.Box(x - (width / 2), y, width, height, node.Tier == 0 ? "block" : "box", 3);
+        var count = node.Count > 1 ? $"x {Numerals.Grouped(node.Count)}" : "";
+        if (height < FabricLayout.HighBox)
+        {
+            var name = TextFit.Short(node.Name, width - 8, 12, bold: true);
+            canvas.Text(x, y + (count.Length > 0 ? 17 : 25), name, "bold mid");
+            canvas.Text(x, y + 33, count, "small soft mid");
+            return;
+        }
+        var words = count.Length > 0 ? $"{node.Name} {count}" : node.Name;
+        canvas.Upright(x + 4, y + height - 6, TextFit.Short(words, height - 12, width < 20 ? 9.5 : 12), width < 20 ? "tiny" : "");
+    }
+
+    /// <summary>Figures on the lines below a tier while there are few enough to read, at the fullest ones otherwise.</summary>
+    private void Figures(int tier)
+    {
+        var below = picture.Edges.Where(e => picture.Nodes[e.Upper].Tier == tier && picture.Nodes[e.Lower].Tier < tier).ToList();
+        if (below.Count > MostFigures) return;
+        // Figures stand where the lines are furthest apart: near the row with more boxes.
+        var isWideBelow = below.Select(e => e.Lower).Distinct().Count() >= below.Select(e => e.Upper).Distinct().Count();
+        var along = isWideBelow ? NearLower : 1 - NearLower;
+        foreach (var edge in below.Where(e => e.Worst.Value >= LeastFigure))
+        {
+            var lower = picture.Nodes[edge.Lower].Tier;
+            var (top, bottom) = (layout.Top(tier) + layout.Height(tier), layout.Top(lower));
+            var x = layout.Centre(edge.Upper) + ((layout.Centre(edge.Lower) - layout.Centre(edge.Upper)) * along);
+            var y = top + ((bottom - top) * along) + 4;
+            canvas.Text(x, y, LoadWords.Percent(edge.Worst), "small bold halo mid");
+            if (picture.IsByClass) canvas.Text(x, y + 13, ClassWords(edge), "tiny soft halo mid");
+        }
+    }
+
+    /// <summary>The figure is that of the fullest link; where others are emptier, their mean says so.</summary>
+    private static string ClassWords(PictureEdge edge)
+    {
+        var links = $"{Numerals.Grouped(edge.Links)} {(edge.Links == 1 ? "link" : "links")}";
+        return edge.Worst.Value - edge.Mean.Value > MeanApart ? $"mean {LoadWords.Percent(edge.Mean)}, {links}" : links;
+    }
+
+    private const double MeanApart = 0.01;
+}

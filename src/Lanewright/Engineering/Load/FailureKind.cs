@@ -1,0 +1,26 @@
+namespace Lanewright.Engineering.Load;
+
+/// <summary>What fails together.</summary>
+public enum FailureKind
+{
+    /// <summary>One physical link.</summary>
+    Link,
+
+    /// <summary>A module with all links of its cage.</summary>
+    Module,
+
+    /// <summary>A switch.</summary>
+    Switch,
+
+    /// <summary>A cable with all its legs.</summary>
+    Cable,
+
+    /// <summary>A rack with all that stands in it.</summary>
+    Rack,
+
+    /// <summary>A power feed with all that draws from it alone.</summary>
+    Feed,
+
+    /// <summary>A tray with all cables in it.</summary>
+    Tray,
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Load;
+
+/// <summary>What each single failure does, computed once for each class of failures that are provably alike.</summary>
+public sealed class FailureSweep
+{
+    private FailureSweep(Share intact, ImmutableArray<FailureClass> classes)
+    {
+        Intact = intact;
+        Classes = classes;
+    }
+
+    /// <summary>How full the busiest link is while nothing is down.</summary>
+    public Share Intact { get; }
+
+    /// <summary>All classes, the worst first: most members cut, then fullest link, then the order of the units.</summary>
+    public ImmutableArray<FailureClass> Classes { get; }
+
+    /// <summary>Sweeps over all units. Null when the ideal split is asked for a fabric beyond
+    /// <see cref="IdealSplit.MostVariables"/>.</summary>
+    public static FailureSweep? Of(FabricGraph graph, TrafficMatrix traffic, SplitRule rule, ImmutableArray<FailureUnit> units)
+    {
+        if (LoadSolver.Of(graph, traffic, rule) is not { } intact) return null;
+        var classes = UnitClasses.Of(graph, traffic, units);
+        var trial = new OutageTrial(graph, traffic, rule);
+        var effects = new OutageEffect?[classes.Length];
+        Parallel.For(0, classes.Length, i => effects[i] = trial.Of(units[classes[i][0]].Outage));
+        var result = new List<FailureClass>();
+        for (var i = 0; i < classes.Length; i++)
+        {
+            if (effects[i] is not { } effect) return null;
+            var kind = units[classes[i][0]].Kind;
+            result.Add(new FailureClass(
+                kind, classes[i], effect.MaxUtilisation, effect.BusiestLink, effect.MembersCut, effect.UnroutedGigabits));
+        }
+        return new FailureSweep(
+            intact.MaxUtilisation,
+            [.. result.OrderByDescending(c => c.MembersCut).ThenByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0])]);
+    }
+}

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Model;
+using Lanewright.Model.Demands;
+
+namespace Lanewright.Engineering.Load;
+
+/// <summary>What the networks of a plan carry: one study for each demand. Nothing is reckoned before somebody asks for it.</summary>
+public sealed class LoadStudy
+{
+    private readonly LinkDesign design;
+
+    private LoadStudy(Plan plan, LinkDesign design, ImmutableArray<PlanNetwork> networks, ImmutableArray<Demand> demands, SplitRule rule)
+    {
+        this.design = design;
+        Networks = networks;
+        var fabrics = ImmutableArray.CreateBuilder<NetworkStudy>();
+        var studies = ImmutableArray.CreateBuilder<DemandStudy>();
+        foreach (var network in networks)
+        {
+            var own = demands.Where(d => d.Network == network.Name).ToImmutableArray();
+            if (own.IsEmpty) continue;
+            NetworkStudy Fabric(Func<int, int> roleOf) => new(FabricMap.Of(network, roleOf), design, plan.Policy, rule);
+            var whole = Fabric(_ => 0);
+            fabrics.Add(whole);
+            foreach (var demand in own)
+            {
+                var together = own.Where(d => d == demand || demand.With.Contains(d.Name)).ToList();
+                // Bundles never mix groups, so only a demand of parts of groups needs bundles of its own.
+                var fabric = DemandRoles.AreByGroup(plan, together) ? whole : Fabric(DemandRoles.Of(plan, together));
+                studies.Add(new DemandStudy(fabric, demand, together));
+            }
+        }
+        Fabrics = fabrics.ToImmutable();
+        Demands = [.. studies.OrderBy(s => s.Demand.Index)];
+    }
+
+    /// <summary>The networks of the plan, those without a demand as well.</summary>
+    public ImmutableArray<PlanNetwork> Networks { get; }
+
+    /// <summary>The networks that carry a demand, with bundles as large as can be.</summary>
+    public ImmutableArray<NetworkStudy> Fabrics { get; }
+
+    /// <summary>One study a demand, in the order of the demands.</summary>
+    public ImmutableArray<DemandStudy> Demands { get; }
+
+    /// <summary>The study with the fullest link; null without a demand.</summary>
+    public DemandStudy? Worst => Demands.MaxBy(d => (d.MaxUtilisation, -d.Demand.Index));
+
+    /// <summary>The study of a plan's own demands.</summary>
+    public static LoadStudy Of(Plan plan, LinkDesign design) =>
+        new(plan, design, PlanNetwork.All(plan), plan.Demands, RuleOf(plan.Policy.Split));
+
+    /// <summary>The same demands under another split. A plan that states no demand is asked two things of its main network: every host to
+    /// every other at line rate, and the worst that any traffic can do.</summary>
+    public LoadStudy Asked(Plan plan, SplitRule? rule) => new(
+        plan, design, Networks, plan.Demands.IsEmpty ? OwnQuestions(Networks[0]) : plan.Demands, rule ?? RuleOf(plan.Policy.Split));
+
+    /// <summary>The network of a demand, with bundles as large as can be.</summary>
+    public NetworkStudy FabricOf(DemandStudy study) => Fabrics.First(f => f.Map.Network == study.Fabric.Map.Network);
+
+    /// <summary>The rule a plan's word for a split means.</summary>
+    public static SplitRule RuleOf(TrafficSplit split) => split switch
+    {
+        TrafficSplit.PathWeighted => SplitRule.PathWeighted,
+        TrafficSplit.Ideal => SplitRule.Ideal,
+        _ => SplitRule.PerHop,
+    };
+
+    private static ImmutableArray<Demand> OwnQuestions(PlanNetwork network)
+    {
+        var hosts = Enumerable.Range(0, network.Plan.Devices.Count)
+            .Where(d => !network.IsSwitch(d) && network.UpLinks(d).Length > 0)
+            .ToImmutableArray();
+        Demand Among(int index, string name, DemandKind kind) =>
+            new() { Index = index, Name = name, Kind = kind, Senders = hosts, Receivers = hosts };
+        return [Among(0, "all-to-all", DemandKind.AllToAll), Among(1, "hose", DemandKind.Hose)];
+    }
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Model;
+
+namespace Lanewright.Engineering.Load;
+
+/// <summary>A network that carries demands, and what can be said of it whatever they are.</summary>
+public sealed class NetworkStudy
+{
+    private readonly Lazy<ImmutableArray<FailureUnit>> failures;
+    private readonly Lazy<Bisection> bisection;
+    private readonly Lazy<HoseWorstCase?> worstCase;
+    private readonly Lazy<PathLatency?> latency;
+
+    internal NetworkStudy(FabricMap map, LinkDesign design, Policy policy, SplitRule rule)
+    {
+        Map = map;
+        Policy = policy;
+        Rule = rule;
+        failures = new(() => PlanFailures.Of(map, design));
+        bisection = new(() => Bisection.Of(map.Graph, AllHosts()));
+        worstCase = new(() => rule == SplitRule.Ideal ? null : HoseWorstCase.Of(InsideOrAll, AllHosts(), rule));
+        latency = new(() => PathLatency.Of(map, design));
+        HasInside = map.Graph.Links.Any(l => !map.IsAccess(l));
+    }
+
+    /// <summary>The network as a graph.</summary>
+    public FabricMap Map { get; }
+
+    /// <summary>What holds for the project.</summary>
+    public Policy Policy { get; }
+
+    /// <summary>How its switches split traffic.</summary>
+    public SplitRule Rule { get; }
+
+    /// <summary>Whether any link joins two switches.</summary>
+    public bool HasInside { get; }
+
+    /// <summary>The graph in which host links are never the fullest; where there are no others, the graph as it is.</summary>
+    public FabricGraph InsideOrAll => HasInside ? Map.Inside : Map.Graph;
+
+    /// <summary>Everything that can fail.</summary>
+    public ImmutableArray<FailureUnit> Failures => failures.Value;
+
+    /// <summary>What one half of the hosts can send to the other.</summary>
+    public Bisection Bisection => bisection.Value;
+
+    /// <summary>The worst that any traffic of all hosts can do to a link between switches; null under the ideal split.</summary>
+    public HoseWorstCase? WorstCase => worstCase.Value;
+
+    /// <summary>Oversubscription as built, tier by tier from the hosts up.</summary>
+    public ImmutableArray<TierOversubscription> Oversubscription => TierOversubscription.Of(Map.Network);
+
+    /// <summary>Delay of the shortest and the longest way between hosts; null without one.</summary>
+    public PathLatency? Latency => latency.Value;
+
+    private ImmutableArray<Terminal> AllHosts() =>
+        Map.Terminals(Enumerable.Range(0, Map.Plan.Devices.Count).Where(d => !Map.Network.IsSwitch(d) && Map.NodeOf(d) >= 0), rate: null);
+}

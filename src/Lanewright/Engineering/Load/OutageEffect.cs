@@ -1,0 +1,10 @@
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Load;
+
+/// <summary>What one outage does.</summary>
+/// <param name="MaxUtilisation">How full the busiest link then is.</param>
+/// <param name="BusiestLink">That link of the whole fabric; -1 when nothing flows.</param>
+/// <param name="MembersCut">Hosts that are up and cannot reach the largest part of what they could reach before.</param>
+/// <param name="UnroutedGigabits">Demand without a path, in Gb/s.</param>
+internal sealed record OutageEffect(Share MaxUtilisation, int BusiestLink, int MembersCut, double UnroutedGigabits);

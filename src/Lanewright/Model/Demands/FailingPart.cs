@@ -1,0 +1,23 @@
+namespace Lanewright.Model.Demands;
+
+/// <summary>What can fail as a whole.</summary>
+public enum FailingPart
+{
+    /// <summary>One link, whatever of it fails.</summary>
+    Link,
+
+    /// <summary>A module, with all links of its cage.</summary>
+    Module,
+
+    /// <summary>A switch.</summary>
+    Switch,
+
+    /// <summary>A cable that carries several links.</summary>
+    Cable,
+
+    /// <summary>A rack with all that stands in it.</summary>
+    Rack,
+
+    /// <summary>A feed, with all devices that draw from no other.</summary>
+    Feed,
+}
