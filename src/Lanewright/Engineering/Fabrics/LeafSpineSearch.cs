@@ -78,11 +78,23 @@ internal sealed class LeafSpineSearch
         foreach (var row in rows[0].OrderBy(r => r.Least))
         {
             if (!incumbent.CouldWin(upper + row.Least)) return;
+            if (ExceedsUnits(row, build, count)) continue;
             // Links to hosts are priced in their places, and uplinks by the racks of their leaves, before a design is placed as a whole.
             var exact = upper + row.Least + context.LeafSurplus(0, row, shape);
             if (incumbent.CouldWin(exact)) exact += context.UplinkSurplus(0, row, UplinksOfBlock(0, row, count));
             if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
         }
+    }
+
+    /// <summary>Whether the switches take more rack units than are allowed, which is told before any link is priced.</summary>
+    private bool ExceedsUnits(LeafRow row, SwitchBuild build, int count)
+    {
+        if (context.Wanted.RackUnits is not { } most) return false;
+        var leaves = (long)row.Blocks * context.Demand.Hosts[0].Demand.Ports;
+        var units = (leaves * row.Config.Build.Units) + ((long)planes * count * build.Units);
+        if (units <= most) return false;
+        incumbent.Note(row.Least, $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed");
+        return true;
     }
 
     private int UplinksOfBlock(int kind, LeafRow row, int count) => context.Demand.Hosts[kind].Demand.Ports * row.Parallel * count;

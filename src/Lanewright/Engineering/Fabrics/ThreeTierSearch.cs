@@ -135,13 +135,25 @@ internal sealed class ThreeTierSearch
             var middle = context.MiddleConfig(build, leaf.UpperPorts, up);
             var row = new PodRow(
                 leaf.Config, middle, leaf.HostsPerLeaf, leaf.Parallel, leaf.Blocks, leaf.UpperLinks / leaf.Blocks, leaf.Least);
-            if (row.FewestPods == int.MaxValue) continue;
+            if (row.FewestPods == int.MaxValue || ExceedsUnits(kind, row, build, count)) continue;
             var ports = (double)middle.Step.Steps((long)row.Blocks * row.PortsPerBlock, 1) * count * planes;
             var bound = row.Least + Middles(build, kind, row, row.FewestPods, count) + (portPrice * ports);
             if (incumbent.CouldWin(bound + leaves - leastOf[kind])) rows.Add(row with { Bound = bound });
         }
         rows.Sort((a, b) => a.Bound.CompareTo(b.Bound));
         return rows;
+    }
+
+    /// <summary>Whether leaves and aggregation switches alone take more rack units than are allowed.</summary>
+    private bool ExceedsUnits(int kind, PodRow row, SwitchBuild build, int count)
+    {
+        if (context.Wanted.RackUnits is not { } most) return false;
+        var units = ((long)row.Blocks * context.Demand.Hosts[kind].Demand.Ports * row.Config.Build.Units)
+            + ((long)planes * row.FewestPods * count * build.Units);
+        if (units <= most) return false;
+        incumbent.Note(row.Least,
+            $"its leaves and aggregation switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed");
+        return true;
     }
 
     private void TryRows(SwitchBuild build, PortUse up, int count, List<PodRow>[] rows)
