@@ -10,11 +10,6 @@ namespace Lanewright.Model.Binding;
 /// <summary>Finds the place of every device of a group.</summary>
 internal sealed class GroupPlacement(Building building, Func<string[], bool> isInDoubt, FindingSink findings)
 {
-    // A large plan has thousands of rows and names each several times.
-    private readonly ILookup<string, Rack> racksByRow = building.Racks
-        .SelectMany(r => new[] { $"{r.Hall.Name}/{r.Row}", $"{r.Hall.Site}/{r.Hall.Name}/{r.Row}" }, (rack, path) => (rack, path))
-        .ToLookup(r => r.path, r => r.rack, StringComparer.Ordinal);
-
     /// <summary>Whether it names racks of a row, hall or site that could not be read.</summary>
     public bool IsInDoubt { get; private set; }
 
@@ -69,9 +64,9 @@ internal sealed class GroupPlacement(Building building, Func<string[], bool> isI
         // A row may be named by a number: 'hall/1' is then the whole row.
         var hasNumbers = (Numerals.TryWhole(numbers[0], out var from) & Numerals.TryWhole(numbers[^1], out var to))
             && numbers.Length <= 2
-            && !racksByRow.Contains(string.Join('/', parts));
+            && !building.RacksByRow.Contains(string.Join('/', parts));
         var path = string.Join('/', hasNumbers ? parts[..^1] : parts);
-        var matches = racksByRow[path].Where(r => !hasNumbers || (r.Number >= from && r.Number <= to)).ToList();
+        var matches = building.RacksByRow[path].Where(r => !hasNumbers || (r.Number >= from && r.Number <= to)).ToList();
         if (matches.Select(r => r.Hall).Distinct().Count() > 1)
         {
             findings.Add(ModelFindings.NameAmbiguous, text.Span,

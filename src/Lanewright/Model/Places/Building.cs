@@ -8,6 +8,12 @@ namespace Lanewright.Model.Places;
 /// <param name="Routes">Ways between halls.</param>
 public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> Racks, ImmutableArray<HallRoute> Routes)
 {
+    /// <summary>Racks by the path of their row, <c>hall/row</c> and <c>site/hall/row</c>: a large plan has thousands of rows and names each
+    /// several times.</summary>
+    public ILookup<string, Rack> RacksByRow { get; } = Racks
+        .SelectMany(r => new[] { $"{r.Hall.Name}/{r.Row}", $"{r.Hall.Site}/{r.Hall.Name}/{r.Row}" }, (rack, path) => (rack, path))
+        .ToLookup(r => r.path, r => r.rack, StringComparer.Ordinal);
+
     /// <summary>Whether there are more routes that could not be read.</summary>
     public bool HasFaultyRoutes { get; init; }
 
