@@ -59,7 +59,10 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
             search();
             if (Best is not null) break;
         }
+        // What was found may cost more than the depth it was found at, and everything below its cost has to be looked at.
+        var isOpen = Best is not null && Cost > depth;
         depth = double.PositiveInfinity;
+        if (isOpen) search();
     }
 
     /// <summary>Prices a design if it can still win, and keeps it if it wins.</summary>
