@@ -8,6 +8,13 @@ if (args is ["fabric", ..])
     FabricBench.Run(radices.Count > 0 ? radices : [32, 48, 64]);
     return;
 }
+// "size" benches the question what to buy: for these many hosts, or those named.
+if (args is ["size", ..])
+{
+    var hosts = args.Skip(1).Select(a => Numerals.TryWhole(a, out var n) ? (int)n : 0).Where(n => n > 0).ToList();
+    SizeBench.Run(hosts.Count > 0 ? hosts : [2_500, 5_000, 10_000, 20_000]);
+    return;
+}
 // Plans of these many links, or those named on the command line.
 var sizes = args.Where(a => Numerals.TryWhole(a, out _)).Select(a =>
 {
@@ -22,3 +29,4 @@ CheckBench.Run(sizes);
 ClassesBench.Run();
 DocumentsBench.Run(Math.Min(100_000, sizes.Max()));
 FabricBench.Run([32, 48, 64]);
+SizeBench.Run([2_500, 5_000, 10_000, 20_000]);

@@ -10,7 +10,6 @@ internal sealed class LeafSpineSearch
     private readonly FabricShape shape;
     private readonly int planes;
     private readonly Incumbent incumbent;
-    private readonly double[] leafFloor;
 
     private LeafSpineSearch(SearchContext context, FabricShape shape, int planes, Incumbent incumbent)
     {
@@ -18,7 +17,6 @@ internal sealed class LeafSpineSearch
         this.shape = shape;
         this.planes = planes;
         this.incumbent = incumbent;
-        leafFloor = [.. Enumerable.Range(0, context.Demand.Hosts.Length).Select(LeafFloor)];
     }
 
     /// <summary>The best of a shape.</summary>
@@ -33,17 +31,21 @@ internal sealed class LeafSpineSearch
         return new LeafSpineSearch(context, shape, planes, incumbent).Run();
     }
 
+    private IEnumerable<int> Kinds => Enumerable.Range(0, context.Demand.Hosts.Length);
+
     private ShapeResult Run()
     {
-        if (leafFloor.Any(double.IsInfinity))
+        if (Kinds.Any(k => context.ConfigsOf(k).All(c => double.IsInfinity(c.Least))))
             return ShapeResult.None("no switch that is allowed has ports for the hosts and uplinks enough for the ratio");
-        var most = Enumerable.Range(0, leafFloor.Length).Min(k => context.ConfigsOf(k).Max(c => c.UplinksBeside(1)));
+        var most = Kinds.Min(k => context.ConfigsOf(k).Max(c => c.UplinksBeside(1)));
         var uppers =
             from build in context.Space.All
-            let capacity = Capacity(build)
+            let capacity = context.Space.MostBits(build, context.Wanted)
+            let leaves = Kinds.Sum(k => context.LeavesUnder(k, build))
+            where !double.IsInfinity(leaves)
             from count in Enumerable.Range(1, most)
             where capacity * (count - context.Wanted.Survive) >= LeastBelow
-            select (Build: build, Count: count, Least: UpperFloor(build, count) + leafFloor.Sum());
+            select (Build: build, Count: count, Least: UpperFloor(build, count) + leaves);
         var found = uppers.OrderBy(u => u.Least).ToList();
         if (found.Count > 0)
         {
@@ -63,10 +65,10 @@ internal sealed class LeafSpineSearch
     private void Try(SwitchBuild build, int count)
     {
         var upper = UpperFloor(build, count);
-        var rows = new List<LeafRow>[leafFloor.Length];
+        var rows = new List<LeafRow>[context.Demand.Hosts.Length];
         for (var kind = 0; kind < rows.Length; kind++)
         {
-            var others = leafFloor.Sum() - leafFloor[kind];
+            var others = Kinds.Where(k => k != kind).Sum(k => context.LeavesUnder(k, build));
             rows[kind] = new LeafRows(context, kind, planes, build, count).Below(incumbent.Limit - upper - others);
             if (rows[kind].Count == 0) return;
         }
@@ -109,16 +111,8 @@ internal sealed class LeafSpineSearch
 
     /// <summary>Bandwidth from below, divided by the ratio, in bits each second: what all spines of a plane together have to
     /// carry.</summary>
-    private double LeastBelow => Enumerable.Range(0, leafFloor.Length).Sum(k =>
+    private double LeastBelow => Kinds.Sum(k =>
         (double)context.Demand.Finals[k] * context.Demand.Hosts[k].Demand.Ports / planes
         * context.Demand.Hosts[k].Demand.Rate.BitsPerSecond)
         / context.Wanted.OversubscriptionOf(0).Value;
-
-    private double Capacity(SwitchBuild build) => context.Space.FabricUses(build, context.Wanted)
-        .Select(u => (double)context.Space.Most(build, u) * u.Mode.Rate.BitsPerSecond)
-        .DefaultIfEmpty(0)
-        .Sum();
-
-    /// <summary>The cheapest leaves of a kind with uplinks enough for the ratio, whatever stands above.</summary>
-    private double LeafFloor(int kind) => context.ConfigsOf(kind).Select(c => c.Least).DefaultIfEmpty(double.PositiveInfinity).Min();
 }

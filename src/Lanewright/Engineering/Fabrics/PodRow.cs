@@ -11,7 +11,10 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed record PodRow(
     LeafConfig Config, LeafConfig Below, int HostsPerLeaf, int Parallel, int Blocks, int PortsPerBlock, double Least)
 {
-    /// <summary>The same with aggregation switches and cores as far as counts of ports tell.</summary>
+    /// <summary>What cores and the links to them cost at least, as far as counts of ports tell.</summary>
+    public double Above { get; init; }
+
+    /// <summary>What it all costs at least, with aggregation switches, cores and the links to them.</summary>
     public double Bound { get; init; }
 
     /// <summary>The fewest pods, whatever goes up.</summary>

@@ -17,6 +17,9 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
     private readonly Dictionary<BitRate, List<(SwitchBuild Build, PortUse Use, int Most)>> cores = [];
     private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), double> leafLevels = [];
 
+    private readonly Dictionary<(int Kind, SwitchBuild Upper), double> leavesUnder = [];
+    private readonly Dictionary<int, List<(LeafConfig Config, double Least)>> leastByUplink = [];
+
     public WantedFabric Wanted => Demand.Wanted;
 
     /// <summary>Every way to use a switch of fixed form as a leaf of a kind of host.</summary>
@@ -45,6 +48,39 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
         for (var hosts = Math.Min(config.MostHosts, Demand.Finals[kind]); hosts > 0; hosts--)
             if (config.Step.Steps(hosts, 1) <= config.UplinksBeside(hosts)) return LeafFloor(kind, config, hosts);
         return double.PositiveInfinity;
+    }
+
+    /// <summary>What the leaves of a kind cost at the least under upper switches of a model, links to hosts and upward included; infinite
+    /// where none has ports in common with it.</summary>
+    public double LeavesUnder(int kind, SwitchBuild upper)
+    {
+        if (leavesUnder.TryGetValue((kind, upper), out var found)) return found;
+        var best = double.PositiveInfinity;
+        foreach (var (config, least) in LeastByUplink(kind))
+        {
+            if (least >= best) break;
+            long ports = Demand.Hosts[kind].Demand.Ports;
+            // However the hosts are dealt out, the uplinks of all leaves together carry no less.
+            var links = config.Step.Steps(Demand.Finals[kind], 1) * ports;
+            var linkYears = Enumerable.Range(0, Wanted.Years).Sum(y => config.Step.Steps(Demand.CountsIn(y)[kind], 1)) * ports;
+            foreach (var use in Space.Uses(upper, config.UpPorts.Mode.Rate, Wanted))
+            {
+                var ends = new LinkEnds(config.UpPorts, use);
+                if (ends.IsPlanned && least + Floor.Fabric(ends, links, linkYears) is var cost && cost < best) best = cost;
+            }
+        }
+        return leavesUnder[(kind, upper)] = best;
+    }
+
+    /// <summary>The cheapest leaves of a kind for each way to open ports upward, cheapest first.</summary>
+    private List<(LeafConfig Config, double Least)> LeastByUplink(int kind)
+    {
+        if (leastByUplink.TryGetValue(kind, out var found)) return found;
+        return leastByUplink[kind] =
+        [
+            .. ConfigsOf(kind).Where(c => !double.IsInfinity(c.Least)).GroupBy(c => c.UpPorts)
+                .Select(g => g.MinBy(c => c.Least)).OfType<LeafConfig>().Select(c => (Config: c, c.Least)).OrderBy(c => c.Least),
+        ];
     }
 
     /// <summary>A switch between two tiers, with the uplinks left beside so many ports below.</summary>

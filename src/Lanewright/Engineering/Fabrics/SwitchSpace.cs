@@ -57,6 +57,11 @@ internal sealed class SwitchSpace
         return uses[build] = [.. build.Cages.SelectMany(c => c.Modes.Distinct().Select(m => new PortUse(c, m)))];
     }
 
+    /// <summary>Bits each second of all ports toward other switches together, each cage opened in the way that gives most.</summary>
+    public double MostBits(SwitchBuild build, WantedFabric wanted) => FabricUses(build, wanted)
+        .GroupBy(u => u.Cage, u => (double)Most(build, u) * u.Mode.Rate.BitsPerSecond, ReferenceEqualityComparer.Instance)
+        .Sum(g => g.Max());
+
     private static bool IsAllowed(PortUse use, WantedFabric wanted) =>
         wanted.FormFactors.IsEmpty || wanted.FormFactors.Contains(use.Cage.FormFactor.Name);
 

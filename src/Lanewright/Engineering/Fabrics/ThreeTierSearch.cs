@@ -15,8 +15,6 @@ internal sealed class ThreeTierSearch
     private readonly FabricShape shape;
     private readonly int planes;
     private readonly Incumbent incumbent;
-    private readonly double[] leastOf;
-    private readonly double leaves;
     private readonly double trunkBits;
     private readonly List<(FabricDesign Design, double Bound)> pending = [];
 
@@ -26,8 +24,6 @@ internal sealed class ThreeTierSearch
         this.shape = shape;
         this.planes = planes;
         this.incumbent = incumbent;
-        leastOf = [.. Kinds.Select(k => context.ConfigsOf(k).Select(c => c.Least).DefaultIfEmpty(double.PositiveInfinity).Min())];
-        leaves = leastOf.Sum();
         // Bits each second that leaves of one plane send up at the least.
         trunkBits = Kinds.Sum(k => (double)context.Demand.Finals[k] * context.Demand.Hosts[k].Demand.Ports / planes
             * context.Demand.Hosts[k].Demand.Rate.BitsPerSecond) / context.Wanted.OversubscriptionOf(0).Value;
@@ -49,19 +45,21 @@ internal sealed class ThreeTierSearch
 
     private ShapeResult Run()
     {
-        if (double.IsInfinity(leaves))
+        if (Kinds.Any(k => context.ConfigsOf(k).All(c => double.IsInfinity(c.Least))))
             return ShapeResult.None("no switch that is allowed has ports for the hosts and uplinks enough for the ratio");
         var found = context.Space.All
-            .Select(b => (Build: b, Ups: UpsOf(b)))
+            .Select(b => (Build: b, Leaves: Kinds.Sum(k => context.LeavesUnder(k, b))))
+            .Where(m => !double.IsInfinity(m.Leaves))
+            .Select(m => (m.Build, m.Leaves, Ups: UpsOf(m.Build)))
             .Where(m => m.Ups.Count > 0)
-            .OrderBy(m => m.Ups[0].Floor)
+            .OrderBy(m => m.Leaves + m.Ups[0].Floor)
             .ToList();
         if (found.Count > 0)
         {
-            incumbent.Deepen(leaves + found[0].Ups[0].Floor, () =>
+            incumbent.Deepen(found[0].Leaves + found[0].Ups[0].Floor, () =>
             {
-                foreach (var (build, ups) in found)
-                    if (incumbent.CouldWin(leaves + ups[0].Floor)) TryMiddle(build, ups);
+                foreach (var (build, leaves, ups) in found)
+                    if (incumbent.CouldWin(leaves + ups[0].Floor)) TryMiddle(build, leaves, ups);
                 OfferPending();
             });
         }
@@ -73,51 +71,47 @@ internal sealed class ThreeTierSearch
     private double MiddleFloor(SwitchBuild build)
     {
         var ratio = context.Wanted.OversubscriptionOf(1).Value;
-        var below = Capacity(build) * ratio / (1 + ratio);
+        var below = context.Space.MostBits(build, context.Wanted) * ratio / (1 + ratio);
         var count = Math.Max(1 + context.Wanted.Survive, (long)Math.Ceiling((trunkBits / below) - Rounding));
         return below > 0 ? Switches(build, count * planes) : double.PositiveInfinity;
     }
 
-    /// <summary>Cores by bandwidth alone.</summary>
-    private double CoreFloor(BitRate rate)
+    /// <summary>Cores and the links to them by bandwidth alone.</summary>
+    private double CoreFloor(PortUse up)
     {
-        var bits = trunkBits / context.Wanted.OversubscriptionOf(1).Value / rate.BitsPerSecond;
+        var bits = trunkBits / context.Wanted.OversubscriptionOf(1).Value / up.Mode.Rate.BitsPerSecond;
+        var links = (long)Math.Ceiling(bits - Rounding) * planes;
         var fewest = (long)(1 + context.Wanted.Survive) * (1 + context.Wanted.Survive);
-        return context.CoresAt(rate)
-            .Select(c => Switches(c.Build, Math.Max(fewest, (long)Math.Ceiling((bits / c.Most) - Rounding)) * planes))
+        return context.CoresAt(up.Mode.Rate)
+            .Where(c => new LinkEnds(up, c.Use).IsPlanned)
+            .Select(c => Trunks(up, c.Use, links)
+                + Switches(c.Build, Math.Max(fewest, (long)Math.Ceiling((bits / c.Most) - Rounding)) * planes))
+            .Where(c => !double.IsNaN(c))
             .DefaultIfEmpty(double.PositiveInfinity)
             .Min();
     }
+
+    /// <summary>Links between aggregation switches and cores; not a number when none can be made.</summary>
+    private double Trunks(PortUse up, PortUse core, long links) => context.Floor.Trunk(
+        new LinkEnds(up, core), links, context.Demand.IsSteady ? links * context.Wanted.Years : 0);
 
     /// <summary>Ways up from an aggregation switch, with what all above the leaves costs at least, cheapest first.</summary>
     private List<(PortUse Up, double Floor)> UpsOf(SwitchBuild build) =>
     [
         .. context.Space.FabricUses(build, context.Wanted)
-            .Select(u => (Up: u, Floor: MiddleFloor(build) + CoreFloor(u.Mode.Rate)))
+            .Select(u => (Up: u, Floor: MiddleFloor(build) + CoreFloor(u)))
             .Where(u => !double.IsInfinity(u.Floor))
             .OrderBy(u => u.Floor),
     ];
 
-    private void TryMiddle(SwitchBuild build, List<(PortUse Up, double Floor)> ups)
+    private void TryMiddle(SwitchBuild build, double leaves, List<(PortUse Up, double Floor)> ups)
     {
         var most = Kinds.Min(k => context.ConfigsOf(k).Max(c => c.UplinksBeside(1)));
         for (var count = 1 + context.Wanted.Survive; count <= most; count++)
         {
-            if (!incumbent.CouldWin(leaves + Switches(build, (long)planes * count))) return;
             var floor = Math.Max(ups[0].Floor, Switches(build, (long)planes * count));
-            var leafRows = Kinds
-                .Select(k => new LeafRows(context, k, planes, build, count).Below(
-                    incumbent.Limit - floor - (leaves - leastOf[k]), mayExceedUpper: true))
-                .ToArray();
-            for (var kind = 0; kind < leafRows.Length; kind++)
-            {
-                // What leaves cost in their places is remembered from one upper tier to the next.
-                var limit = incumbent.Limit - floor - (leaves - leastOf[kind]);
-                var k = kind;
-                leafRows[kind] = [.. leafRows[kind]
-                    .Select(r => r with { Least = r.Least + context.LeafSurplus(k, r, shape) })
-                    .Where(r => r.Least < limit)];
-            }
+            if (!incumbent.CouldWin(leaves + floor)) return;
+            var leafRows = Kinds.Select(k => PlacedRows(build, count, k, incumbent.Limit - floor - OthersUnder(build, k))).ToArray();
             if (leafRows.Any(r => r.Count == 0)) continue;
             foreach (var (up, least) in ups)
                 if (incumbent.CouldWin(leaves + least))
@@ -125,10 +119,27 @@ internal sealed class ThreeTierSearch
         }
     }
 
+    /// <summary>Leaves that cost less than a limit in their places, which is remembered from one upper tier to the next.</summary>
+    private List<LeafRow> PlacedRows(SwitchBuild build, int count, int kind, double limit) =>
+    [
+        .. new LeafRows(context, kind, planes, build, count).Below(limit, mayExceedUpper: true)
+            .Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape) })
+            .Where(r => r.Least < limit)
+            // Aggregation switches stand in the racks of upper tiers, so no uplink is shorter than the way to the nearest of those.
+            .Select(r => r with
+            {
+                Least = r.Least + context.UplinkSurplus(kind, r, context.Demand.Hosts[kind].Demand.Ports * r.Parallel * count),
+            })
+            .Where(r => r.Least < limit),
+    ];
+
+    private double OthersUnder(SwitchBuild build, int kind) => Kinds.Where(k => k != kind).Sum(k => context.LeavesUnder(k, build));
+
     /// <summary>Leaves as rows of pods, cheapest first; without those that ports alone rule out.</summary>
     private List<PodRow> Rows(int kind, List<LeafRow> leafRows, SwitchBuild build, PortUse up, int count)
     {
-        var portPrice = context.CoresAt(up.Mode.Rate).Min(c => Standing(c.Build, 1) / c.Most);
+        var cores = context.CoresAt(up.Mode.Rate).Where(c => new LinkEnds(up, c.Use).IsPlanned).ToList();
+        var others = OthersUnder(build, kind);
         var rows = new List<PodRow>();
         foreach (var leaf in leafRows)
         {
@@ -136,9 +147,13 @@ internal sealed class ThreeTierSearch
             var row = new PodRow(
                 leaf.Config, middle, leaf.HostsPerLeaf, leaf.Parallel, leaf.Blocks, leaf.UpperLinks / leaf.Blocks, leaf.Least);
             if (row.FewestPods == int.MaxValue || ExceedsUnits(kind, row, build, count)) continue;
-            var ports = (double)middle.Step.Steps((long)row.Blocks * row.PortsPerBlock, 1) * count * planes;
-            var bound = row.Least + Middles(build, kind, row, row.FewestPods, count) + (portPrice * ports);
-            if (incumbent.CouldWin(bound + leaves - leastOf[kind])) rows.Add(row with { Bound = bound });
+            // Pods have to leave ports for uplinks, and one link to each core leaves the most.
+            if (PodsOf(row, 1) is not (var fewest and > 0)) continue;
+            var ports = middle.Step.Steps((long)row.Blocks * row.PortsPerBlock, 1) * count * planes;
+            var above = cores.Select(c => (Standing(c.Build, 1) / c.Most * ports) + Trunks(up, c.Use, ports))
+                .Where(c => !double.IsNaN(c)).DefaultIfEmpty(double.PositiveInfinity).Min();
+            var bound = row.Least + Middles(build, kind, row, fewest, count) + above;
+            if (incumbent.CouldWin(bound + others)) rows.Add(row with { Bound = bound, Above = above });
         }
         rows.Sort((a, b) => a.Bound.CompareTo(b.Bound));
         return rows;
@@ -178,7 +193,7 @@ internal sealed class ThreeTierSearch
                 {
                     if ((long)pods * parallel > most) break;
                     var least = row.Least + Middles(build, 0, row, pods, count);
-                    if (!incumbent.CouldWin(least + others)) break;
+                    if (!incumbent.CouldWin(least + row.Above + others)) break;
                     if (rows.Length == 1) OfferCores(build, up, count, [(row, pods)], least, parallel, Cores(row, pods, parallel), cores);
                     else OfferWith(build, up, count, [(row, pods, least), .. chosen], parallel, cores);
                 }
@@ -257,8 +272,7 @@ internal sealed class ThreeTierSearch
             var below = least + Standing(core.Build, (long)planes * count * perGroup);
             if (!incumbent.CouldWin(below)) continue;
             var links = (long)planes * pods * count * perGroup * parallel;
-            var linkYears = context.Demand.IsSteady ? links * context.Wanted.Years : 0;
-            var bound = below + context.Floor.Trunk(new LinkEnds(up, core.Use), links, linkYears);
+            var bound = below + Trunks(up, core.Use, links);
             if (double.IsNaN(bound) || !incumbent.CouldWin(bound)) continue;
             var design = new FabricDesign
             {
@@ -279,11 +293,6 @@ internal sealed class ThreeTierSearch
         foreach (var (design, bound) in pending.OrderBy(p => p.Bound)) incumbent.Offer(design, bound);
         pending.Clear();
     }
-
-    private double Capacity(SwitchBuild build) => context.Space.FabricUses(build, context.Wanted)
-        .Select(u => (double)context.Space.Most(build, u) * u.Mode.Rate.BitsPerSecond)
-        .DefaultIfEmpty(0)
-        .Sum();
 
     /// <summary>Aggregation switches of pods, which come as the hosts grow.</summary>
     private double Middles(SwitchBuild build, int kind, PodRow row, int pods, int count)

@@ -1,0 +1,65 @@
+using CsCheck;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Fabrics;
+using Lanewright.Model.Binding;
+using Lanewright.Model.Catalogues;
+using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+
+namespace Lanewright.Tests.Fabrics;
+
+/// <summary>A proven bound holds for every part of the catalogue: whatever is found with fewer switches could have been found with all.
+/// A small catalogue is searched along other ways than a large one, so a false bound of the large one shows.</summary>
+public sealed class PartCatalogueTests
+{
+    private static readonly FinderContext Shipped = new(
+        StandardsLibrary.Shipped, CatalogueBinder.Shipped, PolicyBinder.Default(StandardsLibrary.Shipped));
+
+    private static readonly string[] Switches =
+        [.. CatalogueBinder.Shipped.Devices.Where(d => d.Kind == DeviceKind.Switch).Select(d => d.Name)];
+
+    /// <summary>The search once stopped at the first depth at which it found something, although that cost more than the depth.</summary>
+    [Fact]
+    public void DesignDearerThanItsDepth_IsNoProof() =>
+        Hold(Question(337, 2, 100, 8, 2, 0.2, 4), ["fixed-64x400", "fixed-64x100", "fixed-48x100-8x400"], FabricShape.LeafSpine);
+
+    [Fact]
+    public void NoPartOfTheCatalogue_GoesBelowTheBound() => Gen.Select(
+        Gen.Select(Gen.Int[2, 500], Gen.Int[1, 2], Gen.OneOf(Gen.Const(25.0), Gen.Const(100.0), Gen.Const(200.0)), Gen.OneOf(Gen.Const(8), Gen.Const(16))),
+        Gen.Select(Gen.Int[1, 4], Gen.OneOf(Gen.Const(0.0), Gen.Const(0.2)), Gen.Int[1, 4]),
+        Gen.Shuffle(Switches)).Sample(
+        (hosts, more, switches) => Hold(
+            Question(hosts.Item1, hosts.Item2, hosts.Item3, hosts.Item4, more.Item1, more.Item2, more.Item3), switches[..3]),
+        iter: 6);
+
+    private static void Hold(WantedFabric wanted, string[] switches, FabricShape? needed = null)
+    {
+        var part = new Catalogue(Shipped.Catalogue.Items.Where(i =>
+            i is not DeviceModel { Kind: DeviceKind.Switch or DeviceKind.Chassis } device || switches.Contains(device.Name)));
+        var bounds = new Sizing(Shipped).Of(wanted).Options.ToDictionary(o => o.Shape, o => o.LowerBound);
+        var found = new Sizing(Shipped with { Catalogue = part }).Of(wanted).Options;
+        if (needed is { } shape) Assert.Contains(found, o => o.Shape == shape);
+        foreach (var option in found)
+        {
+            // A shape that breaks off without a design has no option and claims nothing.
+            if (!bounds.TryGetValue(option.Shape, out var bound)) continue;
+            Assert.True(option.PriceOverYears >= bound,
+                $"{option.Needs.Name} of {string.Join(", ", switches)} costs {option.PriceOverYears}, with all switches it is said to cost no "
+                + $"less than {bound}");
+        }
+    }
+
+    private static WantedFabric Question(int hosts, int ports, double rate, int perRack, int ratio, double growth, int years) => new()
+    {
+        Hosts =
+        [
+            new HostDemand { Name = "host", Count = hosts, Ports = ports, Rate = BitRate.FromGigabits(rate), PerRack = perRack },
+        ],
+        Oversubscription = [new Ratio(ratio, 1)],
+        Growth = Share.From(growth),
+        Years = years,
+        EnergyPrice = EnergyPrice.FromPerKilowattHour(0.15m),
+        Overhead = Share.From(0.4),
+    };
+}
