@@ -29,10 +29,11 @@ public static class Compilation
         var parts = PartsTally.Of(plan, design);
         var load = LoadStudy.Of(plan, design);
         progress?.Invoke("judging");
-        var judgement = new Judgement(plan, design, parts, load, findings);
+        var sizing = SizingOf(plan);
+        var judgement = new Judgement(plan, design, parts, load, sizing, findings);
         foreach (var rule in RuleBook.All) rule.Judge(judgement);
         var sorted = findings.ToSorted();
-        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)), Findings = sorted };
+        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, load, sorted, sizing), Findings = sorted };
     }
 
     /// <summary>Answers what fabric to buy.</summary>

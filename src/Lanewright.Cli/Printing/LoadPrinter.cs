@@ -32,7 +32,8 @@ internal static class LoadPrinter
         Screen.Line($"split {LoadWords.Split(fabric.Rule)}");
         foreach (var tier in fabric.Oversubscription)
             Screen.Line($"tier {tier.Tier}: {LoadWords.Switches(tier.Switches)}, {devices.Name(tier.Device)} takes {tier.Below} from below "
-                + $"and passes {tier.Above} on, {Numerals.Plain(Math.Round(tier.Ratio, 2))}:1");
+                + $"and passes {tier.Above} on, {Numerals.Plain(Math.Round(tier.Ratio, 2))}:1"
+                + (fabric.WantedOf(tier) is { } wanted ? $" where {wanted} is wanted" : ""));
         var bisection = fabric.Bisection;
         Screen.Line($"bisection {Numerals.Shown(bisection.AtLeast.Gigabits, "Gb/s")} each way"
             + (bisection.IsExact ? "" : $" at least, {Numerals.Shown(bisection.AtMost.Gigabits, "Gb/s")} at most"));

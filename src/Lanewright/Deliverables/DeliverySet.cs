@@ -31,7 +31,7 @@ public static class DeliverySet
             new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
             .. DrawingSet.Of(designed.Plan, ways),
             .. FabricDrawingSet.Of(designed.Load),
-            .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/") : [],
+            .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.IsQuick) : [],
         ];
     }
 

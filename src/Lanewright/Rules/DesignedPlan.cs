@@ -14,7 +14,7 @@ namespace Lanewright.Rules;
 /// <param name="Parts">What it needs.</param>
 /// <param name="Load">What its networks carry.</param>
 /// <param name="Findings">Everything there is to say about it, in the order of the plan.</param>
-/// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when the first document asks for it.</param>
+/// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when first asked for.</param>
 public sealed record DesignedPlan(
     Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, ImmutableArray<Finding> Findings,
     Lazy<FabricStudy?> Sizing);

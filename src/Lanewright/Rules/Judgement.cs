@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
+using Lanewright.Engineering.Fabrics;
 using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Load;
 using Lanewright.Findings;
@@ -15,8 +16,10 @@ namespace Lanewright.Rules;
 /// <param name="Design">How its links are made.</param>
 /// <param name="Parts">What it needs.</param>
 /// <param name="Load">What its networks carry.</param>
+/// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when first asked for.</param>
 /// <param name="Findings">Where findings go.</param>
-public sealed record Judgement(Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, FindingSink Findings)
+public sealed record Judgement(
+    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, Lazy<FabricStudy?> Sizing, FindingSink Findings)
 {
     /// <summary>Other sets of links named with a finding.</summary>
     private const int MostRelated = 5;

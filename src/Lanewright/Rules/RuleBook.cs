@@ -87,6 +87,8 @@ public static class RuleBook
         new Fabric.PairInOneModule(),
         new Fabric.PairInOneRack(),
         new Fabric.PairOnOneFeed(),
+        new Fabric.WishesUnmet(),
+        new Fabric.TierOversubscribed(),
     ];
 
     /// <summary>Every kind of finding the program can make: those of reading and binding, and those of the rules.</summary>

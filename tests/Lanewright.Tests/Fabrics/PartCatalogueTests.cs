@@ -19,6 +19,8 @@ public sealed class PartCatalogueTests
     private static readonly string[] Switches =
         [.. CatalogueBinder.Shipped.Devices.Where(d => d.Kind == DeviceKind.Switch).Select(d => d.Name)];
 
+    private static readonly Gen<double> Rates = Gen.OneOf(Gen.Const(25.0), Gen.Const(100.0), Gen.Const(200.0));
+
     /// <summary>The search once stopped at the first depth at which it found something, although that cost more than the depth.</summary>
     [Fact]
     public void DesignDearerThanItsDepth_IsNoProof() =>
@@ -26,7 +28,7 @@ public sealed class PartCatalogueTests
 
     [Fact]
     public void NoPartOfTheCatalogue_GoesBelowTheBound() => Gen.Select(
-        Gen.Select(Gen.Int[2, 500], Gen.Int[1, 2], Gen.OneOf(Gen.Const(25.0), Gen.Const(100.0), Gen.Const(200.0)), Gen.OneOf(Gen.Const(8), Gen.Const(16))),
+        Gen.Select(Gen.Int[2, 500], Gen.Int[1, 2], Rates, Gen.OneOf(Gen.Const(8), Gen.Const(16))),
         Gen.Select(Gen.Int[1, 4], Gen.OneOf(Gen.Const(0.0), Gen.Const(0.2)), Gen.Int[1, 4]),
         Gen.Shuffle(Switches)).Sample(
         (hosts, more, switches) => Hold(
@@ -45,8 +47,8 @@ public sealed class PartCatalogueTests
             // A shape that breaks off without a design has no option and claims nothing.
             if (!bounds.TryGetValue(option.Shape, out var bound)) continue;
             Assert.True(option.PriceOverYears >= bound,
-                $"{option.Needs.Name} of {string.Join(", ", switches)} costs {option.PriceOverYears}, with all switches it is said to cost no "
-                + $"less than {bound}");
+                $"{option.Needs.Name} of {string.Join(", ", switches)} costs {option.PriceOverYears}, with all switches it is said to "
+                + $"cost no less than {bound}");
         }
     }
 

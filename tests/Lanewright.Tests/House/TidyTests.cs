@@ -160,7 +160,8 @@ public sealed partial class TidyTests
         ("HashCollisions.cs", 1000), // a bound on work
         ("Mixing.cs", 0x9E3779B97F4A7C15), // a hash: two to the 64th over the golden ratio
         ("Mixing.cs", 32), // half of 64 bits
-        ("Incumbent.cs", 1_000_000), // bounds on work
+        ("FabricStudy.cs", 25_000), // bounds on work
+        ("Incumbent.cs", 1_000_000),
         ("Incumbent.cs", 200),
         ("Incumbent.cs", 1.25), // how deep to search
         ("Incumbent.cs", 1.5),

@@ -17,7 +17,7 @@ public static class FabricDocuments
     /// <param name="refer">How a file of that plan is called from the folder of the documents.</param>
     public static ImmutableArray<Deliverable> Of(Plan plan, FabricStudy study, Func<string, string> refer) =>
     [
-        .. Drawings(plan, study, ""),
+        .. Drawings(plan, study, "", withBreakEvens: true),
         new Deliverable("options.json", stream => SizingJson.Write(study, plan.Currency, withBreakEvens: true, stream)),
         .. study.Answer.Options.Select(option => new Deliverable(
             $"option-{FabricShapes.Word(option.Shape)}.yaml", stream => OptionPlan.Write(plan, option, refer, stream))),
@@ -27,10 +27,12 @@ public static class FabricDocuments
     /// <param name="plan">The plan the question was asked in.</param>
     /// <param name="study">The answer.</param>
     /// <param name="folder">Where they go, with its last stroke.</param>
-    public static ImmutableArray<Deliverable> Drawings(Plan plan, FabricStudy study, string folder)
+    /// <param name="withBreakEvens">Whether the charts are drawn, which take many answers more.</param>
+    public static ImmutableArray<Deliverable> Drawings(Plan plan, FabricStudy study, string folder, bool withBreakEvens)
     {
         if (study.Answer.Options.IsEmpty) return [];
         var sheet = DrawingFile.Of($"{folder}{OptionSheet.Name}.svg", m => OptionSheet.Write(m, plan, study, isFile: true));
+        if (!withBreakEvens) return [sheet];
         return
         [
             sheet,

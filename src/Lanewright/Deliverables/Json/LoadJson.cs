@@ -33,6 +33,8 @@ public static class LoadJson
             writer.Figure("below", tier.Below.Gigabits);
             writer.Figure("above", tier.Above.Gigabits);
             writer.Figure("ratio", tier.Ratio);
+            if (fabric.WantedOf(tier) is { } wanted) writer.Figure("wanted", wanted.Value);
+            else writer.WriteNull("wanted");
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

@@ -16,6 +16,15 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
         markup.Element("h2", "What fabric to buy", ("id", "sizing"));
         if (study.Answer.Options.IsEmpty) Nothing();
         else Options();
+        if (!study.IsQuick)
+        {
+            markup.Element("p", study.Answer.Options.IsEmpty
+                ? "Which wishes cannot be had together takes long to find out for a fabric of this size: 'lanewright size' of this plan "
+                    + "tells it."
+                : "What would change the answer takes long to find out for a fabric of this size: 'lanewright size' of this plan with "
+                    + "--break-evens or --out tells it.");
+            return;
+        }
         foreach (var breakEven in study.BreakEvens.Where(b => b.Stretches.Any(s => s.Shape is not null)))
             Figure(() => BreakEvenChart.Write(markup, plan, breakEven, isFile: false));
     }
@@ -39,6 +48,8 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
     private void Nothing()
     {
         markup.Element("p", "Nothing fits.", ("class", "alert"));
+        foreach (var lost in study.Answer.Lost) markup.Element("p", $"{FabricShapes.Title(lost.Shape)}: {lost.Reason}.");
+        if (!study.IsQuick) return;
         foreach (var conflict in study.Conflicts)
             markup.Element("p", "Not to be had together: " + string.Join("; ", conflict.Select(w => $"{w.Key} {w.Text}")) + ".");
         var table = HtmlTable.Open(markup, "wish", "wanted", "possible, the others kept", "by");

@@ -27,11 +27,15 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
     /// <summary>Hosts of each kind at the beginning of a year.</summary>
     public ImmutableArray<int> CountsIn(int year) => counts[year];
 
-    /// <summary>Index of the rack a block of leaves stands in: that of the middle host it serves.</summary>
-    public int RackOfBlock(int kind, int block, int hostsPerLeaf)
+    /// <summary>Index of the rack that the leaf of one port of the hosts of a block stands in: that of the middle host it serves. Where a
+    /// block fills several racks, its leaves stand in two of them, so that no rack takes all links of a host in another.</summary>
+    public int RackOfLeaf(int kind, int block, int hostsPerLeaf, int port)
     {
-        var middle = Math.Min(((long)block * hostsPerLeaf) + (hostsPerLeaf / 2), Finals[kind] - 1);
-        return Hall.FirstRack[kind] + (int)(middle / Hosts[kind].Demand.PerRack);
+        var (start, perRack) = ((long)block * hostsPerLeaf, Hosts[kind].Demand.PerRack);
+        var last = (int)(Math.Min(start + hostsPerLeaf, Finals[kind]) - 1) / perRack;
+        var middle = (int)(Math.Min(start + (hostsPerLeaf / 2), Finals[kind] - 1) / perRack);
+        if (port % 2 != 0 && start / perRack < last) middle += middle < last ? 1 : -1;
+        return Hall.FirstRack[kind] + middle;
     }
 
     /// <summary>The hosts of a kind where they stand in a year: rack after rack, from the floor up; none of them before the

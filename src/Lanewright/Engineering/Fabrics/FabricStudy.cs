@@ -7,17 +7,20 @@ namespace Lanewright.Engineering.Fabrics;
 /// <summary>Everything there is to say about a wanted fabric.</summary>
 public sealed class FabricStudy
 {
-    private readonly Lazy<ImmutableArray<BreakEven>> breakEvens;
+    private const long MostQuick = 25_000;
 
-    private FabricStudy(
-        WantedFabric wanted, FinderContext context, SizingAnswer answer, ImmutableArray<ImmutableArray<Wish>> conflicts,
-        ImmutableArray<Relaxation> relaxations)
+    private readonly Lazy<ImmutableArray<BreakEven>> breakEvens;
+    private readonly Lazy<ImmutableArray<ImmutableArray<Wish>>> conflicts;
+    private readonly Lazy<ImmutableArray<Relaxation>> relaxations;
+
+    private FabricStudy(WantedFabric wanted, FinderContext context, Sizing sizing, SizingAnswer answer)
     {
         Wanted = wanted;
         Answer = answer;
-        Conflicts = conflicts;
-        Relaxations = relaxations;
+        ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
         breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context));
+        conflicts = new(() => answer.Options.IsEmpty ? Fabrics.Conflicts.Of(wanted, Solve) : []);
+        relaxations = new(() => answer.Options.IsEmpty ? new Relaxations(wanted, conflicts.Value, Solve).All() : []);
     }
 
     /// <summary>What was asked.</summary>
@@ -26,11 +29,15 @@ public sealed class FabricStudy
     /// <summary>The options, and the shapes that have none.</summary>
     public SizingAnswer Answer { get; }
 
+    /// <summary>Whether what would change the answer is found in some seconds: a search of so many steps is repeated some dozens of times.
+    /// Documents that nobody waits for leave it out otherwise.</summary>
+    public bool IsQuick => Answer.Looked <= MostQuick;
+
     /// <summary>Where nothing fits: every minimal set of wishes that cannot be had together.</summary>
-    public ImmutableArray<ImmutableArray<Wish>> Conflicts { get; }
+    public ImmutableArray<ImmutableArray<Wish>> Conflicts => conflicts.Value;
 
     /// <summary>Where nothing fits: how far each wish has to give way.</summary>
-    public ImmutableArray<Relaxation> Relaxations { get; }
+    public ImmutableArray<Relaxation> Relaxations => relaxations.Value;
 
     /// <summary>Where something fits: what would change the answer, a quantity each. To find it many more questions are answered, once,
     /// when it is first asked for.</summary>
@@ -42,10 +49,6 @@ public sealed class FabricStudy
     public static FabricStudy Of(WantedFabric wanted, FinderContext context)
     {
         var sizing = new Sizing(context);
-        var answer = sizing.Of(wanted);
-        if (!answer.Options.IsEmpty) return new FabricStudy(wanted, context, answer, [], []);
-        ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
-        var conflicts = Fabrics.Conflicts.Of(wanted, Solve);
-        return new FabricStudy(wanted, context, answer, conflicts, new Relaxations(wanted, conflicts, Solve).All());
+        return new FabricStudy(wanted, context, sizing, sizing.Of(wanted));
     }
 }

@@ -104,7 +104,9 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
 
     /// <summary>What the search came to.</summary>
     /// <param name="otherwise">What is in the way where no design was even offered.</param>
-    public ShapeResult Result(string otherwise)
+    public ShapeResult Result(string otherwise) => Outcome(otherwise) with { Looked = looked };
+
+    private ShapeResult Outcome(string otherwise)
     {
         var bound = Math.Min(Cost, skipped);
         if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? BrokenOff(bound) : "");

@@ -18,20 +18,26 @@ internal sealed class LayoutMaker
     private readonly int year;
     private readonly Dictionary<string, int> groupByName = new(StringComparer.Ordinal);
 
-    private LayoutMaker(FabricDemand demand, FabricDesign design, int year)
+    private LayoutMaker(FabricDemand demand, FabricDesign design, int year, bool isSpread)
     {
         this.demand = demand;
         this.design = design;
         this.year = year;
         counts = demand.CountsIn(year);
-        racks = new RackStacker(demand, design.MostInRack);
+        racks = new RackStacker(demand, design.MostInRack, isSpread);
     }
 
     /// <summary>The design as it stands in a year, or null with what is in the way.</summary>
     public static PlacedFabric? Place(FabricDemand demand, FabricDesign design, int year, out string fault)
     {
-        var maker = new LayoutMaker(demand, design, year);
+        var maker = new LayoutMaker(demand, design, year, isSpread: true);
         fault = maker.Place();
+        if (fault.Length > 0)
+        {
+            // Where racks do not suffice for tiers in two racks each, switches stand as close as they may.
+            maker = new LayoutMaker(demand, design, year, isSpread: false);
+            fault = maker.Place();
+        }
         if (fault.Length > 0) return null;
         var groups = maker.WithExisting();
         var layout = new FabricLayout(demand.Hall.Racks, demand.Hall.IsStandard, groups, [.. maker.links]);
@@ -55,27 +61,28 @@ internal sealed class LayoutMaker
         groupByName[host.Demand.Name] = groups.Count - 1;
     }
 
-    /// <summary>A block of leaves stands at the top of the middle rack of the hosts it serves.</summary>
+    /// <summary>Leaves stand at the top of the middle racks of the hosts they serve.</summary>
     private string AddLeaves(int kind)
     {
         var host = demand.Hosts[kind];
         var leaf = design.Leaves[kind];
         var blocks = leaf.BlocksFor(demand.Finals[kind]);
-        var rackOf = Enumerable.Range(0, blocks).Select(b => demand.RackOfBlock(kind, b, leaf.HostsPerLeaf)).ToArray();
-        var stack = rackOf.CountBy(r => r).Max(r => r.Value);
-        if (racks.AboveHosts(kind, leaf.Build, stack * host.Demand.Ports) is { Length: > 0 } fault) return fault;
+        var rackOf = Enumerable.Range(0, blocks)
+            .SelectMany(b => Enumerable.Range(0, host.Demand.Ports).Select(p => demand.RackOfLeaf(kind, b, leaf.HostsPerLeaf, p)))
+            .ToArray();
+        var nth = NumbersInRack(rackOf);
+        var stack = nth.Max() + 1;
+        if (racks.AboveHosts(kind, leaf.Build, stack) is { Length: > 0 } fault) return fault;
         var taking = new PortTaking(leaf.Build.Layout);
         var down = taking.Take(leaf.HostPorts, leaf.HostsPerLeaf);
         for (var port = 0; port < host.Demand.Ports; port++)
         {
             var places = ImmutableArray.CreateBuilder<FabricPlace>();
-            var inRack = new Dictionary<int, int>();
             for (var block = 0; block < leaf.BlocksFor(counts[kind]); block++)
             {
-                var nth = inRack[rackOf[block]] = inRack.GetValueOrDefault(rackOf[block], -1) + 1;
-                var rack = demand.Hall.HostRacks[rackOf[block]];
-                var below = ((stack - nth) * host.Demand.Ports) - port;
-                places.Add(new FabricPlace(rack, rack.Type.Units - (below * leaf.Build.Units) + 1));
+                var index = (block * host.Demand.Ports) + port;
+                var rack = demand.Hall.HostRacks[rackOf[index]];
+                places.Add(new FabricPlace(rack, rack.Type.Units - ((stack - nth[index]) * leaf.Build.Units) + 1));
             }
             var group = Add(LeafName(kind, port), SwitchRole.Leaf, leaf.Build, places.ToImmutable());
             var from = new FabricEnd([new FabricRun(kind, 0, counts[kind])], new PortFilter([host.Cages[port]]), host.Port.Mode);
@@ -84,6 +91,13 @@ internal sealed class LayoutMaker
                 new EdgeKey(kind, port, leaf.Build, leaf.HostPorts, leaf.HostsPerLeaf, year));
         }
         return "";
+    }
+
+    /// <summary>For each leaf how many stand in its rack before it.</summary>
+    private static int[] NumbersInRack(int[] rackOf)
+    {
+        var inRack = new Dictionary<int, int>();
+        return [.. rackOf.Select(r => inRack[r] = inRack.GetValueOrDefault(r, -1) + 1)];
     }
 
     private string AddBoxes()

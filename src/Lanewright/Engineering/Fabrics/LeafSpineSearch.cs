@@ -83,7 +83,7 @@ internal sealed class LeafSpineSearch
             if (ExceedsUnits(row, build, count)) continue;
             // Links to hosts are priced in their places, and uplinks by the racks of their leaves, before a design is placed as a whole.
             var exact = upper + row.Least + context.LeafSurplus(0, row, shape);
-            if (incumbent.CouldWin(exact)) exact += context.UplinkSurplus(0, row, UplinksOfBlock(0, row, count));
+            if (incumbent.CouldWin(exact)) exact += context.UplinkSurplus(0, row, row.Parallel * count);
             if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
         }
     }
@@ -98,8 +98,6 @@ internal sealed class LeafSpineSearch
         incumbent.Note(row.Least, $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed");
         return true;
     }
-
-    private int UplinksOfBlock(int kind, LeafRow row, int count) => context.Demand.Hosts[kind].Demand.Ports * row.Parallel * count;
 
     private FabricDesign DesignOf(SwitchBuild build, int count, LeafRow[] rows) => new()
     {

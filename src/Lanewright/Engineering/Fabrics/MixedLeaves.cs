@@ -39,10 +39,7 @@ internal sealed class MixedLeaves(
             left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape) })];
         left = Left(left, upper);
         for (var kind = 0; kind < left.Length; kind++)
-        {
-            var links = context.Demand.Hosts[kind].Demand.Ports * count;
-            left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, links * r.Parallel) })];
-        }
+            left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count) })];
         left = Left(left, upper);
         if (left.Any(r => r.Count == 0)) return;
         var bound = upper + left.Sum(r => r.Min(l => l.Least));

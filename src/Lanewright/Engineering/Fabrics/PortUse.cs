@@ -8,7 +8,8 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Mode">Ports it is split into.</param>
 internal readonly record struct PortUse(CageModel Cage, PortMode Mode)
 {
-    /// <summary>Kinds of cage are told apart as objects: every switch has its own, and comparing all they say costs more than searching.</summary>
+    /// <summary>Kinds of cage are told apart as objects: every switch has its own, and comparing all they say costs more than
+    /// searching.</summary>
     public bool Equals(PortUse other) => ReferenceEquals(Cage, other.Cage) && Mode == other.Mode;
 
     /// <inheritdoc/>

@@ -6,8 +6,13 @@ using Lanewright.Quantities;
 namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>Stacks switches in racks: from the top, rack after rack, within the rack's units and the limits wished.</summary>
-internal sealed class RackStacker(FabricDemand demand, int mostInRack)
+/// <param name="demand">What is wanted.</param>
+/// <param name="mostInRack">Switches that one rack may hold.</param>
+/// <param name="isSpread">Whether a tier stands in two racks at least.</param>
+internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSpread)
 {
+    private const int LeastRacks = 2;
+
     private readonly List<Rack> free = [.. demand.Hall.SpineRacks];
 
     /// <summary>What is in the way of a stack above the hosts of a kind; empty when there is room.</summary>
@@ -20,24 +25,39 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack)
             + $"which has {rack.Type.Units}";
     }
 
-    /// <summary>Places of boxes: in the middle rack of all hosts if there is room above them, otherwise with the upper tiers.</summary>
+    /// <summary>Places of boxes: in the middle racks of all hosts if there is room above them, otherwise with the upper tiers.</summary>
     public ImmutableArray<FabricPlace>? Boxes(SwitchBuild build, int boxes, out string fault)
     {
         fault = "";
         var hall = demand.Hall;
         var middle = hall.FirstRack[^1] / 2;
-        var kind = Enumerable.Range(0, demand.Hosts.Length).Last(k => hall.FirstRack[k] <= middle);
-        if (AboveHosts(kind, build, boxes).Length > 0 || InOne(build, hall.HostRacks[middle]) < boxes) return Next(build, boxes, out fault);
-        var rack = hall.HostRacks[middle];
-        return [.. Enumerable.Range(0, boxes).Select(i => new FabricPlace(rack, rack.Type.Units - ((boxes - i) * build.Units) + 1))];
+        var racks = isSpread ? Math.Min(Math.Min(boxes, LeastRacks), hall.FirstRack[^1]) : 1;
+        var first = Math.Min(middle, hall.FirstRack[^1] - racks);
+        var each = (boxes + racks - 1) / racks;
+        var isRoom = Enumerable.Range(first, racks).All(r =>
+            AboveHosts(KindIn(r), build, each).Length == 0 && InOne(build, hall.HostRacks[r]) >= each);
+        if (!isRoom) return Next(build, boxes, out fault);
+        return
+        [
+            .. Enumerable.Range(0, boxes).Select(i =>
+            {
+                var rack = hall.HostRacks[first + (i / each)];
+                return new FabricPlace(rack, rack.Type.Units - ((each - (i % each)) * build.Units) + 1);
+            }),
+        ];
     }
 
-    /// <summary>Places of upper switches in the next racks, each set in racks of its own.</summary>
+    /// <summary>The kind of host that stands in a rack of hosts.</summary>
+    private int KindIn(int rack) => Enumerable.Range(0, demand.Hosts.Length).Last(k => demand.Hall.FirstRack[k] <= rack);
+
+    /// <summary>Places of upper switches in the next racks, each set in racks of its own and, when spread, in two at least: one tripped
+    /// strip or wet rack must not take a whole tier.</summary>
     public ImmutableArray<FabricPlace>? Next(SwitchBuild build, int switches, out string fault)
     {
         var places = ImmutableArray.CreateBuilder<FabricPlace>();
         fault = "";
-        while (places.Count < switches)
+        var racks = Math.Max(isSpread ? Math.Min(switches, LeastRacks) : 1, RacksFor(build, switches));
+        for (; places.Count < switches; racks--)
         {
             if (free.Count == 0 || InOne(build, free[0]) is not (var most and > 0))
             {
@@ -46,10 +66,18 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack)
             }
             var rack = free[0];
             free.RemoveAt(0);
-            for (var i = 0; i < most && places.Count < switches; i++)
-                places.Add(new FabricPlace(rack, rack.Type.Units - ((most - i) * build.Units) + 1));
+            var here = Math.Min(most, ((switches - places.Count) + racks - 1) / Math.Max(1, racks));
+            for (var i = 0; i < here; i++) places.Add(new FabricPlace(rack, rack.Type.Units - ((here - i) * build.Units) + 1));
         }
         return places.ToImmutable();
+    }
+
+    /// <summary>Racks that so many fill when they stand as close as they may.</summary>
+    private int RacksFor(SwitchBuild build, int switches)
+    {
+        var racks = 0;
+        for (var left = switches; left > 0 && racks < free.Count; racks++) left -= Math.Max(0, InOne(build, free[racks]));
+        return racks;
     }
 
     /// <summary>Places of the aggregation switches of each pod, in the free racks nearest to its hosts.</summary>

@@ -12,7 +12,7 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, CostFloor Floor, DesignPricer Pricer, int PeerLinks)
 {
     private readonly Dictionary<int, List<LeafConfig>> configs = [];
-    private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Blocks, long BlockYears)>> places = [];
+    private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Leaves, long LeafYears)>> places = [];
     private readonly Dictionary<(SwitchBuild, PortUse, PortUse), LeafConfig> middles = [];
     private readonly Dictionary<BitRate, List<(SwitchBuild Build, PortUse Use, int Most)>> cores = [];
     private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), double> leafLevels = [];
@@ -129,42 +129,45 @@ internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, Cos
     }
 
     /// <summary>Place in the grid of lengths of the longest way that some uplink of leaves so full has to go at the least.</summary>
-    public int FarthestPlace(int kind, int hostsPerLeaf) => BlocksByPlace(kind, hostsPerLeaf)[^1].Place;
+    public int FarthestPlace(int kind, int hostsPerLeaf) => LeavesByPlace(kind, hostsPerLeaf)[^1].Place;
 
     /// <summary>By how much uplinks cost more than the lower bound says when every leaf is as near to the upper tier as its own rack
     /// is.</summary>
     /// <param name="kind">The kind of host.</param>
     /// <param name="row">The leaves.</param>
-    /// <param name="linksPerBlock">Uplinks of one block, of all planes.</param>
-    public double UplinkSurplus(int kind, LeafRow row, int linksPerBlock)
+    /// <param name="linksPerLeaf">Uplinks of one leaf.</param>
+    public double UplinkSurplus(int kind, LeafRow row, int linksPerLeaf)
     {
         var ends = new LinkEnds(row.Config.UpPorts, row.UpperPorts);
-        var (placed, blocks, years) = (0.0, 0L, 0L);
-        foreach (var (place, count, blockYears) in BlocksByPlace(kind, row.HostsPerLeaf))
+        var (placed, leaves, years) = (0.0, 0L, 0L);
+        foreach (var (place, count, leafYears) in LeavesByPlace(kind, row.HostsPerLeaf))
         {
-            var cost = Floor.Fabric(ends, count * linksPerBlock, blockYears * linksPerBlock, place);
+            var cost = Floor.Fabric(ends, count * linksPerLeaf, leafYears * linksPerLeaf, place);
             if (double.IsNaN(cost)) return double.PositiveInfinity;
-            (placed, blocks, years) = (placed + cost, blocks + count, years + blockYears);
+            (placed, leaves, years) = (placed + cost, leaves + count, years + leafYears);
         }
-        return Math.Max(0, placed - Floor.Fabric(ends, blocks * linksPerBlock, years * linksPerBlock));
+        return Math.Max(0, placed - Floor.Fabric(ends, leaves * linksPerLeaf, years * linksPerLeaf));
     }
 
-    /// <summary>Blocks by the place in the grid of lengths of the shortest way from their rack to an upper tier, nearest first; with the
+    /// <summary>Leaves by the place in the grid of lengths of the shortest way from their rack to an upper tier, nearest first; with the
     /// years they run.</summary>
-    private List<(int Place, long Blocks, long BlockYears)> BlocksByPlace(int kind, int hostsPerLeaf)
+    private List<(int Place, long Leaves, long LeafYears)> LeavesByPlace(int kind, int hostsPerLeaf)
     {
         if (places.TryGetValue((kind, hostsPerLeaf), out var found)) return found;
         var blocks = (Demand.Finals[kind] + hostsPerLeaf - 1) / hostsPerLeaf;
-        var byPlace = new SortedDictionary<int, (long Blocks, long Years)>();
+        var byPlace = new SortedDictionary<int, (long Leaves, long Years)>();
         for (var block = 0; block < blocks; block++)
         {
-            var place = Floor.NearestAbove(Demand.Hall.HostRacks[Demand.RackOfBlock(kind, block, hostsPerLeaf)]);
-            var before = byPlace.GetValueOrDefault(place);
             var start = (long)block * hostsPerLeaf;
             var years = Enumerable.Range(0, Wanted.Years).Count(y => start < Demand.CountsIn(y)[kind]);
-            byPlace[place] = (before.Blocks + 1, before.Years + years);
+            for (var port = 0; port < Demand.Hosts[kind].Demand.Ports; port++)
+            {
+                var place = Floor.NearestAbove(Demand.Hall.HostRacks[Demand.RackOfLeaf(kind, block, hostsPerLeaf, port)]);
+                var before = byPlace.GetValueOrDefault(place);
+                byPlace[place] = (before.Leaves + 1, before.Years + years);
+            }
         }
-        return places[(kind, hostsPerLeaf)] = [.. byPlace.Select(p => (p.Key, p.Value.Blocks, p.Value.Years))];
+        return places[(kind, hostsPerLeaf)] = [.. byPlace.Select(p => (p.Key, p.Value.Leaves, p.Value.Years))];
     }
 
     /// <summary>Leaves of a kind and their links to hosts, at the least: without places.</summary>

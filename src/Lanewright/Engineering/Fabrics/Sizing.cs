@@ -34,9 +34,11 @@ public sealed class Sizing
         var demand = DemandOf(wanted, out var fault);
         var search = demand is null ? null : new ShapeSearch(SearchOf(demand));
         var bound = double.PositiveInfinity;
+        var looked = 0L;
         foreach (var shape in Enum.GetValues<FabricShape>())
         {
             var result = search is null ? ShapeResult.None(fault) : search.Of(shape);
+            looked += result.Looked;
             if (!double.IsNaN(result.Bound)) bound = Math.Min(bound, result.Bound);
             if (demand is not null && result.Best is { } best)
                 options.Add(new OptionMaker(demand, best).Option(Money.FromHundredths((decimal)Math.Floor(result.Bound)), lanes));
@@ -45,7 +47,10 @@ public sealed class Sizing
         return new SizingAnswer(
             [.. options.OrderBy(o => o.PriceOverYears).ThenBy(o => o.Shape)],
             lost.ToImmutable(),
-            double.IsInfinity(bound) ? null : Money.FromHundredths((decimal)Math.Floor(bound)));
+            double.IsInfinity(bound) ? null : Money.FromHundredths((decimal)Math.Floor(bound)))
+        {
+            Looked = looked,
+        };
     }
 
     private SearchContext SearchOf(FabricDemand demand) =>

@@ -57,10 +57,11 @@ internal sealed class SwitchSpace
         return uses[build] = [.. build.Cages.SelectMany(c => c.Modes.Distinct().Select(m => new PortUse(c, m)))];
     }
 
-    /// <summary>Bits each second of all ports toward other switches together, each cage opened in the way that gives most.</summary>
+    /// <summary>Bits each second of all ports toward other switches together at the most: each cage opened in the way that gives most, and
+    /// nothing lost to neighbours or ceilings.</summary>
     public double MostBits(SwitchBuild build, WantedFabric wanted) => FabricUses(build, wanted)
-        .GroupBy(u => u.Cage, u => (double)Most(build, u) * u.Mode.Rate.BitsPerSecond, ReferenceEqualityComparer.Instance)
-        .Sum(g => g.Max());
+        .GroupBy(u => u.Cage, ReferenceEqualityComparer.Instance)
+        .Sum(g => g.Max(u => (double)u.Mode.Total.BitsPerSecond) * build.Layout.Slots.Count(s => ReferenceEquals(s.Cage, g.Key)));
 
     private static bool IsAllowed(PortUse use, WantedFabric wanted) =>
         wanted.FormFactors.IsEmpty || wanted.FormFactors.Contains(use.Cage.FormFactor.Name);

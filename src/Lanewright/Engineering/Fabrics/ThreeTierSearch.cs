@@ -128,7 +128,7 @@ internal sealed class ThreeTierSearch
             // Aggregation switches stand in the racks of upper tiers, so no uplink is shorter than the way to the nearest of those.
             .Select(r => r with
             {
-                Least = r.Least + context.UplinkSurplus(kind, r, context.Demand.Hosts[kind].Demand.Ports * r.Parallel * count),
+                Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count),
             })
             .Where(r => r.Least < limit),
     ];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
+using Lanewright.Model.Wanted;
 
 namespace Lanewright.Engineering.Load;
 
@@ -50,6 +51,12 @@ public sealed class NetworkStudy
 
     /// <summary>Oversubscription as built, tier by tier from the hosts up.</summary>
     public ImmutableArray<TierOversubscription> Oversubscription => TierOversubscription.Of(Map.Network);
+
+    /// <summary>The ratio the plan wants of a tier; null when it wants none of the hall its worst switch stands in.</summary>
+    public Ratio? WantedOf(TierOversubscription tier) =>
+        Map.Plan.Wanted is { } wanted && wanted.Concerns(Map.Plan.Devices.Rack(tier.Device))
+            ? wanted.OversubscriptionOf(tier.Tier - 1)
+            : null;
 
     /// <summary>Delay of the shortest and the longest way between hosts; null without one.</summary>
     public PathLatency? Latency => latency.Value;

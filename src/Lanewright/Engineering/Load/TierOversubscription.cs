@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
@@ -14,8 +15,14 @@ public sealed record TierOversubscription(int Tier, int Switches, int Device, Bi
     /// <summary>What comes from below over what goes up; 3 is 3:1.</summary>
     public double Ratio => Below.BitsPerSecond / (double)Above.BitsPerSecond;
 
+    /// <summary>Whether more comes from below than a ratio allows; in whole numbers, so that 5:2 is exactly 5:2.</summary>
+    public bool Exceeds(Ratio most) =>
+        (Int128)Below.BitsPerSecond * most.Denominator > (Int128)Above.BitsPerSecond * most.Numerator;
+
     /// <summary>Every tier with a tier above it.</summary>
-    public static ImmutableArray<TierOversubscription> Of(PlanNetwork network)
+    /// <param name="network">The network.</param>
+    /// <param name="isMeant">Which of its switches are looked at; null for all.</param>
+    public static ImmutableArray<TierOversubscription> Of(PlanNetwork network, Func<int, bool>? isMeant = null)
     {
         var devices = network.Plan.Devices.Count;
         var (below, above) = (new long[devices], new long[devices]);
@@ -31,7 +38,7 @@ public sealed record TierOversubscription(int Tier, int Switches, int Device, Bi
         return
         [
             .. from device in Enumerable.Range(0, devices)
-               where network.IsSwitch(device) && above[device] > 0
+               where network.IsSwitch(device) && above[device] > 0 && (isMeant is null || isMeant(device))
                group device by network.Tier(device) into tier
                orderby tier.Key
                let worst = tier.MaxBy(d => (below[d] / (double)above[d], -d))

@@ -29,6 +29,7 @@ internal sealed class WantedBinder(
         var wanted = new WantedFabric
         {
             Hosts = hosts,
+            Span = map.Span,
             Growth = map.Share("growth") ?? default,
             Years = map.Whole("years") ?? UsualYears,
             Oversubscription = [.. map.Texts("oversubscription").Select(t => Ratio.TryRead(t.Value, out var r) ? r : Ratio.One)],

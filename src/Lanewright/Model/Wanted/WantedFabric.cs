@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
+using Lanewright.Text;
 
 namespace Lanewright.Model.Wanted;
 
@@ -9,6 +10,9 @@ public sealed record WantedFabric
 {
     /// <summary>The hosts, in natural order of their names.</summary>
     public required ImmutableArray<HostDemand> Hosts { get; init; }
+
+    /// <summary>Where it is asked for.</summary>
+    public SourceSpan Span { get; init; }
 
     /// <summary>By how much the hosts grow each year; not below zero.</summary>
     public Share Growth { get; init; }
@@ -72,4 +76,8 @@ public sealed record WantedFabric
     /// <param name="tier">The tier, from 0 at the hosts.</param>
     public Ratio OversubscriptionOf(int tier) =>
         Oversubscription.IsEmpty ? Ratio.One : Oversubscription[Math.Min(tier, Oversubscription.Length - 1)];
+
+    /// <summary>Whether what stands in a rack belongs to what is asked about: anything, or what stands in the halls of the racks named for
+    /// hosts.</summary>
+    public bool Concerns(Rack? rack) => HostRacks.IsEmpty || (rack is not null && HostRacks.Any(r => r.Hall == rack.Hall));
 }
