@@ -9,6 +9,7 @@ root.Subcommands.Add(WhyCommand.Create());
 root.Subcommands.Add(LoadCommand.Create());
 root.Subcommands.Add(LinkCommand.Create());
 root.Subcommands.Add(MateCommand.Create());
+root.Subcommands.Add(PolarityCommand.Create());
 root.Subcommands.Add(SizeCommand.Create());
 root.Subcommands.Add(ExplainCommand.Create());
 root.Subcommands.Add(StandardsCommand.Create());

@@ -14,7 +14,7 @@ public sealed class StandardsLibrary
     private static readonly ImmutableArray<string> Tables =
     [
         "interface-types", "host-interfaces", "copper-types", "twinax", "form-factors", "fibres",
-        "reflectance", "connectors", "fec", "cage-modes", "lane-signals", "practices",
+        "reflectance", "connectors", "fec", "cage-modes", "lane-signals", "practices", "polarity",
     ];
 
     private static readonly Lazy<StandardsLibrary> ShippedOnce = new(() => Load([], new FindingSink()));
@@ -53,6 +53,7 @@ public sealed class StandardsLibrary
             s => s.Subject,
             s => new LaneSignal(s.Baud("baud")?.Value ?? default, LaneSignal.ReadModulation(s.Word("modulation"))),
             StringComparer.Ordinal);
+        Polarity = new PolarityTable(tables["polarity"]);
         TwinaxLosses = ReadTwinax(tables["twinax"]);
         EndLosses = ReadEndLosses(tables["twinax"]);
         Grades = ReadGrades(connectors);
@@ -89,6 +90,9 @@ public sealed class StandardsLibrary
 
     /// <summary>Grades of connectors.</summary>
     public ImmutableArray<ConnectorGrade> Grades { get; }
+
+    /// <summary>How array cables and their kin lead fibres.</summary>
+    public PolarityTable Polarity { get; }
 
     /// <summary>Names of lane rates as catalogues use them.</summary>
     public IEnumerable<string> SignalNames => signalByName.Keys;

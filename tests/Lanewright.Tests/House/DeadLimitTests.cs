@@ -85,6 +85,7 @@ public sealed partial class DeadLimitTests
         ["cage-modes"] = ["Standards/StandardsLibrary.cs"],
         ["lane-signals"] = ["Standards/StandardsLibrary.cs"],
         ["practices"] = [],
+        ["polarity"] = ["Standards/PolarityTable.cs"],
     };
 
     public static TheoryData<string> Tables => new(Readers.Keys);
