@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Drawings;
+using Lanewright.Deliverables.Drawings.Elevation;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Deliverables.Json;
@@ -27,10 +28,13 @@ public static class DeliverySet
             Csv(PartsView.Of(designed)),
             Csv(PortsView.Of(designed)),
             Csv(CablesView.Of(designed)),
+            Csv(RacksView.Of(designed)),
+            Csv(FeedsView.Of(designed)),
             new Deliverable("handover.xlsx", stream => HandoverWorkbook.Write(designed, stream)),
             new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
             .. DrawingSet.Of(designed.Plan, ways),
             .. FabricDrawingSet.Of(designed.Load),
+            .. ElevationSet.Of(designed),
             .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.IsQuick) : [],
         ];
     }

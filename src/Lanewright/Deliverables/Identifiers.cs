@@ -16,6 +16,9 @@ public static class Identifiers
     /// <summary>A demand by its number in the plan.</summary>
     public static string Demand(int index) => "D" + Numerals.Padded(index + 1, 2);
 
+    /// <summary>A sheet of rack elevations by its number.</summary>
+    public static string Elevation(int number) => "E" + Numerals.Padded(number, 2);
+
     /// <summary>A class of links and the share of it.</summary>
     public static string Class(int index, int share) =>
         "K" + Numerals.Padded(index + 1, 3) + (share > 0 ? ((char)('a' + share)).ToString() : "");

@@ -4,6 +4,7 @@ using Lanewright.Model.Demands;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
+using Lanewright.Model.Power;
 using Lanewright.Model.Wanted;
 using Lanewright.Standards;
 using Lanewright.Text;
@@ -51,6 +52,9 @@ public sealed record Plan
 
     /// <summary>Traffic the network has to carry, in natural order of the names; none when the plan states none.</summary>
     public ImmutableArray<Demand> Demands { get; init; } = [];
+
+    /// <summary>Power feeds, in natural order of their names; none when the plan describes none.</summary>
+    public ImmutableArray<PowerFeed> Power { get; init; } = [];
 
     /// <summary>Equipment on hand.</summary>
     public required ImmutableArray<StockItem> Stock { get; init; }

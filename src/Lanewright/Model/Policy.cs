@@ -67,4 +67,13 @@ public sealed record Policy
 
     /// <summary>How often things fail; empty when not stated, and then no availability is reckoned.</summary>
     public ImmutableArray<FailureRate> FailureRates { get; init; } = [];
+
+    /// <summary>Share of a breaker's rating that continuous load may take.</summary>
+    public required Known<double> BreakerShare { get; init; }
+
+    /// <summary>Power factor of the equipment, above 0 and up to 1.</summary>
+    public required Known<double> PowerFactor { get; init; }
+
+    /// <summary>Energy of the site over that of the equipment, not below 1; null when not stated.</summary>
+    public double? Pue { get; init; }
 }

@@ -43,6 +43,18 @@ public static class Shapes
     /// <summary>A weight.</summary>
     public static ScalarShape Mass { get; } = Quantity("a weight such as '18 kg'", UnitText.Masses, least: 0);
 
+    /// <summary>A current above nothing.</summary>
+    public static ScalarShape Current { get; } = Quantity("a current such as '32 A'", UnitText.Currents, least: 1e-3);
+
+    /// <summary>A voltage above nothing.</summary>
+    public static ScalarShape Voltage { get; } = Quantity("a voltage such as '230 V'", UnitText.Voltages, least: 1);
+
+    /// <summary>A temperature of air.</summary>
+    public static ScalarShape Temperature { get; } = Quantity("a temperature such as '24 C'", UnitText.Temperatures, least: -60, most: 100);
+
+    /// <summary>A load on a floor.</summary>
+    public static ScalarShape Pressure { get; } = Quantity("a load such as '12 kPa'", UnitText.Pressures, least: 0);
+
     /// <summary>A share from nothing to the whole.</summary>
     public static ScalarShape Share { get; } = Quantity("a share such as '5 %'", UnitText.Shares, least: 0, most: 1);
 

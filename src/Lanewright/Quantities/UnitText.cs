@@ -29,6 +29,18 @@ public static class UnitText
     /// <summary>Weights in kilograms.</summary>
     public static IReadOnlyList<UnitScale> Masses { get; } = [new("kg", 1), new("g", 1e-3), new("lb", 0.45359237)];
 
+    /// <summary>Currents in amperes.</summary>
+    public static IReadOnlyList<UnitScale> Currents { get; } = [new("A", 1)];
+
+    /// <summary>Voltages in volts.</summary>
+    public static IReadOnlyList<UnitScale> Voltages { get; } = [new("V", 1), new("kV", 1e3)];
+
+    /// <summary>Temperatures in degrees Celsius.</summary>
+    public static IReadOnlyList<UnitScale> Temperatures { get; } = [new("degC", 1), new("C", 1)];
+
+    /// <summary>Loads on a floor in kilopascals.</summary>
+    public static IReadOnlyList<UnitScale> Pressures { get; } = [new("kPa", 1), new("Pa", 1e-3)];
+
     /// <summary>Shares: per cent.</summary>
     public static IReadOnlyList<UnitScale> Shares { get; } = [new("%", 0.01)];
 

@@ -3,6 +3,7 @@ using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Engineering.Load;
+using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
 
@@ -17,4 +18,8 @@ namespace Lanewright.Rules;
 /// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when first asked for.</param>
 public sealed record DesignedPlan(
     Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, ImmutableArray<Finding> Findings,
-    Lazy<FabricStudy?> Sizing);
+    Lazy<FabricStudy?> Sizing)
+{
+    /// <summary>What stands in the racks.</summary>
+    public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));
+}

@@ -4,6 +4,7 @@ using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Load;
+using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
 using Lanewright.Quantities;
@@ -27,6 +28,9 @@ public sealed record Judgement(
     /// <summary>Whether reading and binding found no error. What a network is and carries can only be judged of a
     /// plan that is whole.</summary>
     public bool IsWhole { get; } = Findings.ErrorCount == 0;
+
+    /// <summary>What stands in the racks.</summary>
+    public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));
 
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>

@@ -89,6 +89,19 @@ public static class RuleBook
         new Fabric.PairOnOneFeed(),
         new Fabric.WishesUnmet(),
         new Fabric.TierOversubscribed(),
+        new Space.RackOverweight(),
+        new Space.FloorOverloaded(),
+        new Space.DeviceTooDeep(),
+        new Space.RackPowerExceeded(),
+        new Power.BreakerOverloaded(),
+        new Power.FeedLossOverloads(),
+        new Power.RackUnfed(),
+        new Power.RackOnOneFeed(),
+        new Power.CoolingShort(),
+        new Power.InletTooWarm(),
+        new Power.InletBeyondRecommended(),
+        new Power.AltitudeBeyondClass(),
+        new Power.AirStreamsMixed(),
     ];
 
     /// <summary>Every kind of finding the program can make: those of reading and binding, and those of the rules.</summary>

@@ -14,7 +14,7 @@ public sealed class StandardsLibrary
     private static readonly ImmutableArray<string> Tables =
     [
         "interface-types", "host-interfaces", "copper-types", "twinax", "form-factors", "fibres",
-        "reflectance", "connectors", "fec", "cage-modes", "lane-signals", "practices", "polarity",
+        "reflectance", "connectors", "fec", "cage-modes", "lane-signals", "practices", "polarity", "facility",
     ];
 
     private static readonly Lazy<StandardsLibrary> ShippedOnce = new(() => Load([], new FindingSink()));
@@ -22,6 +22,7 @@ public sealed class StandardsLibrary
     private readonly FactTable connectors;
     private readonly FactTable fec;
     private readonly FactTable practices;
+    private readonly FactTable facility;
     private readonly Dictionary<string, InterfaceType> interfaceByName;
     private readonly Dictionary<string, CopperType> copperByName;
     private readonly Dictionary<string, HostInterface> hostByName;
@@ -36,6 +37,7 @@ public sealed class StandardsLibrary
         connectors = tables["connectors"];
         fec = tables["fec"];
         practices = tables["practices"];
+        facility = tables["facility"];
         InterfaceTypes = [.. tables["interface-types"].Sheets.Select(s => new InterfaceType(s))];
         HostInterfaces = [.. tables["host-interfaces"].Sheets.Select(s => new HostInterface(s))];
         CopperTypes = [.. tables["copper-types"].Sheets.Select(s => new CopperType(s))];
@@ -157,6 +159,14 @@ public sealed class StandardsLibrary
 
     /// <summary>A habit of the trade, or null where there is none.</summary>
     public Known<double>? PracticeOrNull(string subject, string field) => practices[subject]?.Real(field);
+
+    /// <summary>A value of rooms, power and air by subject and field.</summary>
+    /// <exception cref="InvalidOperationException">There is no such row: a fault of this program or of its tables.</exception>
+    public Known<double> Facility(string subject, string field) =>
+        facility[subject]?.Real(field) ?? throw new InvalidOperationException($"no facility row {subject} {field}");
+
+    /// <summary>The environmental classes of equipment that have rows.</summary>
+    public IEnumerable<string> AirClasses => facility.Sheets.Where(s => s["allowable-high"] is not null).Select(s => s.Subject);
 
     /// <summary>The rows of a connector, polish or grade, or null.</summary>
     public FactSheet? Connector(string name) => connectors[name];

@@ -29,7 +29,8 @@ public sealed class WorkbookTests
         using var book = Open(Delivered.File(PlanBlock.Compile(Plan), "handover.xlsx"));
         Assert.Empty(new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019)
             .Validate(book, TestContext.Current.CancellationToken).Select(e => $"{e.Part?.Uri} {e.Path?.XPath} {e.Description}"));
-        Assert.Equal(["Summary", "Findings", "Links", "Parts", "Ports", "Cables"], Sheets(book).Select(s => s.Name!.Value!));
+        Assert.Equal(
+            ["Summary", "Findings", "Links", "Parts", "Ports", "Cables", "Racks", "Feeds"], Sheets(book).Select(s => s.Name!.Value!));
     }
 
     [Fact]

@@ -56,6 +56,11 @@ public sealed partial class ReadmeTests
         Hold(judged, picture, $"drawings/{Identifiers.Demand(index)}-{drawing}.svg");
     }
 
+    [Fact]
+    public void Elevation_IsWhatTheProgramDraws() => Hold(
+        Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"), "rack-elevation.svg",
+        "drawings/E05-front.svg");
+
     private static void Hold(JudgedPlan judged, string picture, string name)
     {
         using var stream = new MemoryStream();

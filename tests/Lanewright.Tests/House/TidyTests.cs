@@ -160,6 +160,9 @@ public sealed partial class TidyTests
         ("HashCollisions.cs", 1000), // a bound on work
         ("Mixing.cs", 0x9E3779B97F4A7C15), // a hash: two to the 64th over the golden ratio
         ("Mixing.cs", 32), // half of 64 bits
+        ("AirStream.cs", 3600), // seconds in an hour
+        ("AirStream.cs", 3.412142), // British thermal units an hour in a watt
+        ("FloorPressure.cs", 1000), // pascals in a kilopascal
         ("FabricStudy.cs", 25_000), // bounds on work
         ("Incumbent.cs", 1_000_000),
         ("Incumbent.cs", 200),

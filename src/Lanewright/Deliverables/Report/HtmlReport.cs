@@ -57,6 +57,7 @@ public static class HtmlReport
         {
             if (designed.Sizing.Value is { } study) new ReportSizing(markup, designed.Plan, study).Write();
             new ReportLoad(markup, designed).Write();
+            new ReportRacks(markup, designed).Write();
             new ReportClasses(markup, designed, ways, drawn).Write();
             LeftOut(markup, ways, drawn);
             foreach (var way in drawn) new ReportWay(markup, designed.Plan, way).Write();
@@ -70,7 +71,9 @@ public static class HtmlReport
         markup.Open("nav");
         (string, string)[] sizing = judged.Plan?.Wanted is null ? [] : [("sizing", "What fabric to buy")];
         (string, string)[] load = judged.Designed?.Load.Demands.IsEmpty != false ? [] : [(ReportLoad.Anchor, "What the network carries")];
-        foreach (var (target, words) in (IEnumerable<(string, string)>)[("findings", ReportFront.Heading), .. sizing, .. load,
+        (string, string)[] racks = judged.Designed?.Racks.Value.Racks.IsEmpty != false ? [] : [(ReportRacks.Anchor, "Racks, power "
+            + "and heat")];
+        foreach (var (target, words) in (IEnumerable<(string, string)>)[("findings", ReportFront.Heading), .. sizing, .. load, .. racks,
             ("classes", "Classes of links"), ("parts", "Parts"), ("notes", "Notes")])
             markup.Inline("a", words, ("href", "#" + target));
         foreach (var way in drawn) markup.Inline("a", way.Name, ("href", "#" + way.Name));

@@ -2,6 +2,7 @@ using Lanewright.Deliverables.Markup;
 using Lanewright.Model;
 using Lanewright.Quantities;
 using Lanewright.Rules;
+using Lanewright.Standards;
 using Lanewright.Text;
 
 namespace Lanewright.Deliverables.Report;
@@ -10,7 +11,7 @@ namespace Lanewright.Deliverables.Report;
 internal static class ReportNotes
 {
     /// <summary>Weight above which one person does not lift: the ideal case of the published lifting equation, in kilograms.</summary>
-    private const double LiftAlone = 23;
+    private static double LiftAlone => StandardsLibrary.Shipped.Facility("lift", "one-person").Value;
 
     /// <summary>Writes them.</summary>
     public static void Write(MarkupWriter markup, JudgedPlan judged)

@@ -52,20 +52,37 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
     private RackType TypeOf(string name, MapNode map)
     {
         var usual = RackType.Standard(standards);
-        return new RackType(
+        var type = new RackType(
             name,
             map.Whole("units") ?? usual.Units,
             map.Length("width") ?? usual.Width,
             map.Length("depth") ?? usual.Depth,
             map.Length("front-space") ?? usual.FrontSpace,
             map.Length("plinth") ?? usual.Plinth);
+        return type with
+        {
+            WeightLimit = Weight(map, "weight-limit"),
+            OwnWeight = Weight(map, "own-weight"),
+            PowerLimit = map.Watts("power-limit"),
+            DeviceDepth = map.Length("device-depth") ?? type.Depth - type.FrontSpace,
+        };
     }
+
+    private static Mass? Weight(MapNode map, string key) =>
+        map.InUnits(key, UnitText.Masses) is { } kilograms ? Mass.FromKilograms(kilograms) : null;
 
     private void AddHall(string site, string name, MapNode map)
     {
         var exit = map.Map("exit");
         var hall = new Hall(halls.Count, site, name, map.Length("pathway-height") ?? Hall.UsualPathwayHeight,
-            Position(exit, "x"), Position(exit, "y"), map.Span);
+            Position(exit, "x"), Position(exit, "y"), map.Span)
+        {
+            Altitude = map["altitude"] is null ? null : Position(map, "altitude"),
+            Inlet = map.InUnits("inlet", UnitText.Temperatures) is { } celsius ? Temperature.FromCelsius(celsius) : null,
+            AirClass = map.Text("air-class") ?? "",
+            Cooling = map.Watts("cooling"),
+            FloorLoad = map.InUnits("floor-load", UnitText.Pressures),
+        };
         halls.Add(hall);
         if (map.Map("rows") is null) inDoubt.Add((site, name, ""));
         foreach (var (row, rowMap) in InOrder(map.Map("rows"))) AddRow(hall, row, rowMap);

@@ -45,6 +45,7 @@ public static class PlanBinder
             Statements = statements,
             Links = new LinkExpander(devices, findings).Expand(statements),
             Demands = new DemandBinder(tree, devices, statements, findings).Bind(),
+            Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
             Stock = stock,
             Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock),
             CatalogueFiles = [.. catalogues.Select(c => c.Path)],

@@ -32,6 +32,13 @@ public static class PlanLanguage
         new("depth", Shapes.Length, "outside depth") { Otherwise = "1200 mm" },
         new("front-space", Shapes.Length, "from the port face to the closed front door") { Otherwise = "150 mm" },
         new("plinth", Shapes.Length, "height of the lowest rack unit above the floor") { Otherwise = "100 mm" },
+        new("device-depth", Shapes.Length, "from the front posts to the closed rear door")
+        {
+            Otherwise = "the depth without the front space",
+        },
+        new("weight-limit", Shapes.Mass, "the most that may stand in it") { Otherwise = "not judged" },
+        new("own-weight", Shapes.Mass, "its own weight with doors and strips") { Otherwise = "not counted" },
+        new("power-limit", Shapes.Power, "the most that may be drawn and cooled in it") { Otherwise = "not judged" },
     ]);
 
     /// <summary>A row of racks.</summary>
@@ -56,6 +63,11 @@ public static class PlanLanguage
         new("rows", new NamesShape("rows", Row), "its rows") { IsRequired = true },
         new("pathway-height", Shapes.Length, "height of the overhead pathway above the floor") { Otherwise = "2.6 m" },
         new("exit", Point, "where cables to other halls leave") { Otherwise = "x: 0 m, y: 0 m" },
+        new("altitude", Shapes.Position, "height above the sea") { Otherwise = "0 m" },
+        new("inlet", Shapes.Temperature, "air at the inlets of equipment") { Otherwise = "not judged" },
+        new("air-class", Shapes.OneOf("A1", "A2", "A3", "A4"), "environmental class the equipment is held to") { Otherwise = "A2" },
+        new("cooling", Shapes.Power, "heat that is carried away") { Otherwise = "not judged" },
+        new("floor-load", Shapes.Pressure, "what the floor bears, evenly") { Otherwise = "not judged" },
     ]);
 
     /// <summary>A site.</summary>
@@ -185,6 +197,12 @@ public static class PlanLanguage
             Otherwise = "per-hop",
         },
         new("most-utilisation", Shapes.Share, "a link that a demand fills beyond this is overloaded") { Otherwise = "100 %" },
+        new("breaker-share", Shapes.Share, "share of a breaker that continuous load may take; the wiring rules of the country decide")
+        {
+            Otherwise = "80 %",
+        },
+        new("power-factor", Shapes.Share, "power factor of the equipment") { Otherwise = "95 %" },
+        new("pue", Shapes.Amount, "energy of the site over that of the equipment") { Otherwise = "not reckoned" },
         new("failure-rates", new ListShape(DemandLanguage.FailureRate), "how often things fail, for availability")
         {
             Otherwise = "not reckoned",
@@ -220,6 +238,7 @@ public static class PlanLanguage
         new("routes", new ListShape(Route), "ways between halls"),
         new("devices", new NamesShape("groups of devices", Group), "devices"),
         new("links", new NamesShape("sets of links", Link), "links"),
+        new("power", new NamesShape("power feeds", PowerLanguage.Feed), "power feeds"),
         new("demands", new NamesShape("demands", DemandLanguage.Demand), "traffic to carry"),
         new("stock", new ListShape(Stock), "equipment on hand"),
         new("wanted", WantedLanguage.Section, "the fabric that is wanted; 'lanewright size' answers"),

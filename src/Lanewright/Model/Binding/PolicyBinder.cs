@@ -37,6 +37,13 @@ public static class PolicyBinder
         Split = DemandLanguage.Splits.FirstOrDefault(s => s.Name == map.Text("split")).Split,
         MostUtilisation = map.Share("most-utilisation") ?? Share.From(1),
         FailureRates = FailureRates(map, findings),
+        BreakerShare = map.Share("breaker-share") is { Value: > 0 } share
+            ? new Known<double>(share.Value, Citation.OfPlan)
+            : standards.Facility("breaker", "continuous-share"),
+        PowerFactor = map.Share("power-factor") is { Value: > 0 } factor
+            ? new Known<double>(factor.Value, Citation.OfPlan)
+            : standards.Facility("power", "factor"),
+        Pue = map.Real("pue") is { } pue and >= 1 ? pue : null,
     };
 
     /// <summary>One rate for each kind of thing; a second one is reported.</summary>

@@ -13,6 +13,21 @@ namespace Lanewright.Model.Places;
 /// <param name="Span">Where the plan says so.</param>
 public sealed record Hall(int Index, string Site, string Name, Length PathwayHeight, Length ExitX, Length ExitY, SourceSpan Span)
 {
+    /// <summary>Height above the sea; null when not said.</summary>
+    public Length? Altitude { get; init; }
+
+    /// <summary>Air at the inlets of equipment; null when not said.</summary>
+    public Temperature? Inlet { get; init; }
+
+    /// <summary>Environmental class that the equipment has to be held to; empty when not said.</summary>
+    public string AirClass { get; init; } = "";
+
+    /// <summary>Heat that is carried away; null when not said.</summary>
+    public Watts? Cooling { get; init; }
+
+    /// <summary>Kilopascals the floor bears, evenly; null when not said.</summary>
+    public double? FloorLoad { get; init; }
+
     /// <summary>Height of the pathway where a plan states none.</summary>
     public static readonly Length UsualPathwayHeight = Length.FromMetres(2.6);
 

@@ -12,6 +12,18 @@ namespace Lanewright.Model.Places;
 /// <param name="Plinth">Height of the lowest rack unit above the floor.</param>
 public sealed record RackType(string Name, int Units, Length Width, Length Depth, Length FrontSpace, Length Plinth)
 {
+    /// <summary>The most that may stand in it, its own weight not counted; null when not said.</summary>
+    public Mass? WeightLimit { get; init; }
+
+    /// <summary>Its own weight with doors and strips; null when not said.</summary>
+    public Mass? OwnWeight { get; init; }
+
+    /// <summary>The most power that may be drawn and cooled in it; null when not said.</summary>
+    public Watts? PowerLimit { get; init; }
+
+    /// <summary>From the front posts to the closed rear door.</summary>
+    public Length DeviceDepth { get; init; } = Depth - FrontSpace;
+
     /// <summary>The name of the rack that holds when a plan describes none.</summary>
     public const string DefaultName = "standard";
 

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Power;
+using Lanewright.Engineering.Space;
+using Lanewright.Model.Devices;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+
+namespace Lanewright.Deliverables.Drawings.Elevation;
+
+/// <summary>Racks of a row as they look from the front or from the rear, heights to scale: devices in their units, units numbered from the
+/// bottom, and below each rack what it holds, weighs and draws. From the rear the order of the racks is turned round, and the strips of the
+/// feeds stand beside the posts.</summary>
+internal sealed class ElevationDrawing(
+    DesignedPlan designed, ImmutableArray<RackContents> racks, Lazy<ILookup<int, StripLoad>> strips, bool isRear)
+{
+    private const double UnitHeight = 13;
+    private const double Pitch = (Sheet.Width - (2 * Sheet.Margin)) / ElevationSet.RacksOnSheet;
+    private const double Scale = 20;
+    private const double Strip = 7;
+    private const double Inner = Pitch - Scale - (2 * Strip) - 12;
+    private const double LineStep = 13;
+    private const double SmallSize = 10.5;
+    private const double TinySize = 9.5;
+    private const double HeadRoom = 18;
+
+    /// <summary>Writes the drawing.</summary>
+    public void Write(MarkupWriter markup, string id, bool isFile)
+    {
+        var most = racks.Max(r => r.Rack.Type.Units);
+        var top = Sheet.Top + HeadRoom;
+        var floor = top + (most * UnitHeight);
+        var bottom = floor + 16 + (6 * LineStep) + CautionRoom;
+        var row = $"{racks[0].Rack.Hall.FullName}, row {racks[0].Rack.Row}";
+        var block = TitleBlock.Of(designed.Plan, row,
+            ("hall and row", row, 2.4), ("seen from", isRear ? "the rear" : "the front", 1.2), ("racks", Numerals.Whole(racks.Length), 0.8),
+            ("heights to scale", "1 unit = 44.45 mm", 1.9));
+        var head = new SheetHead(id, $"Racks of {row}, {(isRear ? "rear" : "front")}",
+            "Units are numbered from the bottom. Weights without modules, cables and the racks themselves; power with "
+                + "modules.", Description());
+        Sheet.Write(markup, head, block, bottom, isFile, canvas =>
+        {
+            for (var i = 0; i < racks.Length; i++)
+            {
+                var place = isRear ? racks.Length - 1 - i : i;
+                Rack(canvas, racks[i], Sheet.Margin + (place * Pitch), floor);
+            }
+            canvas.Line(Sheet.Margin, floor + 1.2, Sheet.Width - Sheet.Margin, floor + 1.2, "heavy");
+            canvas.Text(Sheet.Margin, bottom - 4, Caution, "small soft");
+        });
+    }
+
+    private const double CautionRoom = 18;
+
+    private const string Caution = "Heavy devices take two persons or a lift and go in lowest; mains work is for licensed persons. "
+        + "Local rules and "
+        + "the labels of the equipment prevail.";
+
+    private void Rack(Canvas canvas, RackContents contents, double x, double floor)
+    {
+        var units = contents.Rack.Type.Units;
+        var top = floor - (units * UnitHeight);
+        var left = x + Scale + Strip + 2;
+        canvas.Text(left + (Inner / 2), top - 6, contents.Rack.Row + Numerals.Padded(contents.Rack.Number, 2), "bold mid");
+        canvas.Box(left, top, Inner, units * UnitHeight, "box");
+        for (var unit = 1; unit <= units; unit++)
+        {
+            if (unit % 2 == 0) canvas.Text(left - Strip - 4, floor - ((unit - 1) * UnitHeight) - 3.5, Numerals.Whole(unit), "tiny "
+                + "soft end");
+            canvas.Line(left, floor - (unit * UnitHeight), left + Inner, floor - (unit * UnitHeight), "faint");
+        }
+        foreach (var run in Runs(contents)) Devices(canvas, run, left, floor);
+        if (isRear) Strips(canvas, contents, left, top, floor);
+        Below(canvas, contents, x, floor);
+    }
+
+    /// <summary>Devices with a stated unit; a long run of devices alike is drawn one by one and named once.</summary>
+    private IEnumerable<(DeviceGroup Group, int Unit, string Name)> Runs(RackContents contents) =>
+        from device in contents.Devices
+        let unit = designed.Plan.Devices.Unit(device)
+        where unit > 0
+        select (designed.Plan.Devices.Group(device), unit, designed.Plan.Devices.Name(device));
+
+    private void Devices(Canvas canvas, (DeviceGroup Group, int Unit, string Name) device, double left, double floor)
+    {
+        var height = device.Group.Model.Units * UnitHeight;
+        var y = floor - ((device.Unit - 1) * UnitHeight) - height;
+        canvas.Box(left + 1, y + 0.6, Inner - 2, height - 1.2, isRear ? "hollow" : "block");
+        var text = TextFit.Short(device.Name, Inner - 10, TinySize);
+        canvas.Text(left + 5, y + (height / 2) + 3.4, text, "tiny");
+    }
+
+    private void Strips(Canvas canvas, RackContents contents, double left, double top, double floor)
+    {
+        var own = strips.Value[contents.Rack.Index].ToList();
+        for (var i = 0; i < own.Count && i < 2; i++)
+        {
+            var x = i == 0 ? left - Strip - 1 : left + Inner + 1;
+            canvas.Box(x, top + UnitHeight, Strip, floor - top - (2 * UnitHeight), own[i].Highest > own[i].Limit ? "actfill" : "full");
+            var name = TextFit.Short(own[i].Feed.Name, (floor - top) / 2, TinySize);
+            canvas.Upright(x + Strip - 1, floor - UnitHeight - 6, name, "tiny light");
+        }
+    }
+
+    private void Below(Canvas canvas, RackContents contents, double x, double floor)
+    {
+        var limit = contents.Rack.Type.WeightLimit is { } most ? $" of {Numerals.Shown(most.Kilograms, "kg")}" : "";
+        string[] lines =
+        [
+            $"{Numerals.Whole(contents.UsedUnits)} units, {Numerals.Whole(contents.FreeUnits)} free",
+            Numerals.Shown(contents.Weight.Kilograms, "kg") + limit,
+            $"usual {Numerals.Grouped((decimal)Math.Round(contents.Typical.Value))} W",
+            $"most {Numerals.Grouped((decimal)Math.Round(contents.Maximum.Value))} W",
+            .. designed.Plan.Power.IsEmpty ? [] : strips.Value[contents.Rack.Index].Take(2).Select(s =>
+                $"{s.Feed.Name} {Numerals.Fixed(s.Highest.Value, 1)} of {Numerals.Fixed(s.Limit.Value, 1)} A"),
+        ];
+        canvas.Lines(x + 6, floor + 18, lines.Select(l => TextFit.Short(l, Pitch - 10, SmallSize)), LineStep, "small");
+    }
+
+    private string Description() => string.Join(" ", racks.Select(r =>
+        $"Rack {r.Rack.Name}: {Numerals.Whole(r.Devices.Length)} devices, {Numerals.Whole(r.FreeUnits)} units free, "
+        + $"{Numerals.Shown(r.Weight.Kilograms, "kg")}, at most {Numerals.Shown(r.Maximum.Value, "W")}."));
+}

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Power;
+using Lanewright.Engineering.Space;
+using Lanewright.Rules;
+
+namespace Lanewright.Deliverables.Drawings.Elevation;
+
+/// <summary>Rack elevations: the fronts and the rears of each row, a few racks a sheet.</summary>
+internal static class ElevationSet
+{
+    /// <summary>Racks side by side on a sheet.</summary>
+    public const int RacksOnSheet = 8;
+
+    /// <summary>Sheets drawn at most, of each side: more would fill a folder nobody looks through. The table of racks holds all.</summary>
+    private const int MostSheets = 60;
+
+    /// <summary>The drawings.</summary>
+    public static IEnumerable<Deliverable> Of(DesignedPlan designed)
+    {
+        if (designed.Racks.Value.Racks.IsEmpty) yield break;
+        var strips = new Lazy<ILookup<int, StripLoad>>(() => StripLoads.Of(designed.Racks.Value).ToLookup(s => s.Rack.Index));
+        var number = 0;
+        foreach (var sheet in Sheets(designed.Racks.Value).Take(MostSheets))
+        {
+            number++;
+            foreach (var isRear in new[] { false, true })
+            {
+                var name = $"{Identifiers.Elevation(number)}-{(isRear ? "rear" : "front")}";
+                yield return DrawingFile.Of($"drawings/{name}.svg",
+                    m => new ElevationDrawing(designed, sheet, strips, isRear).Write(m, name, isFile: true));
+            }
+        }
+    }
+
+    /// <summary>The racks of each sheet: those of one row, in order.</summary>
+    public static IEnumerable<ImmutableArray<RackContents>> Sheets(RackBook book) =>
+        book.Racks.GroupBy(r => (r.Rack.Hall, r.Rack.Row)).SelectMany(row => row.Chunk(RacksOnSheet)).Select(r => r.ToImmutableArray());
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Power;
+using Lanewright.Model;
+using Lanewright.Model.Devices;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Space;
+
+/// <summary>All racks that hold a device.</summary>
+public sealed class RackBook
+{
+    private readonly double[] modules;
+
+    private RackBook(Plan plan, LinkDesign design)
+    {
+        var power = ModulePower.Of(plan, design);
+        modules = [.. Enumerable.Range(0, plan.Devices.Count).Select(d => power.Of(d).Value)];
+        Plan = plan;
+        var inRack = new List<int>[plan.Building.Racks.Length];
+        for (var device = 0; device < plan.Devices.Count; device++)
+            if (plan.Devices.RackIndex(device) is >= 0 and var rack) (inRack[rack] ??= []).Add(device);
+        Racks =
+        [
+            .. from rack in plan.Building.Racks
+               where inRack[rack.Index] is not null
+               select Contents(rack, [.. inRack[rack.Index].OrderBy(plan.Devices.Unit).ThenBy(d => d)]),
+        ];
+    }
+
+    /// <summary>The plan.</summary>
+    public Plan Plan { get; }
+
+    /// <summary>The racks in order.</summary>
+    public ImmutableArray<RackContents> Racks { get; }
+
+    /// <summary>The racks of a design.</summary>
+    public static RackBook Of(Plan plan, LinkDesign design) => new(plan, design);
+
+    /// <summary>Most power of a device with its cards and modules.</summary>
+    public Watts MaximumOf(int device)
+    {
+        var group = Plan.Devices.Group(device);
+        return Watts.From(group.Model.Maximum.Value + group.Cards.Sum(c => c.Maximum.Value) + modules[device]);
+    }
+
+    /// <summary>Power of a device under a usual load, modules at their most.</summary>
+    public Watts TypicalOf(int device)
+    {
+        var group = Plan.Devices.Group(device);
+        return Watts.From(group.Model.Typical.Value + group.Cards.Sum(c => c.Typical.Value) + modules[device]);
+    }
+
+    /// <summary>Weight of a device of a group with its cards.</summary>
+    public static Mass WeightOf(DeviceGroup group) =>
+        Mass.FromKilograms(group.Model.Weight.Kilograms + group.Cards.Sum(c => c.Weight.Kilograms));
+
+    private RackContents Contents(Rack rack, ImmutableArray<int> devices) => new(
+        rack,
+        devices,
+        devices.Sum(d => Plan.Devices.Group(d).Model.Units),
+        Mass.FromKilograms(devices.Sum(d => WeightOf(Plan.Devices.Group(d)).Kilograms)),
+        Watts.From(devices.Sum(d => TypicalOf(d).Value)),
+        Watts.From(devices.Sum(d => MaximumOf(d).Value)));
+}

@@ -1,0 +1,29 @@
+using Lanewright.Engineering.Power;
+using Lanewright.Findings;
+
+namespace Lanewright.Rules.Power;
+
+/// <summary>A strip that carries more than its breaker may for long, with all feeds up.</summary>
+internal sealed class BreakerOverloaded() : Rule("LW4401", nameof(BreakerOverloaded))
+{
+    /// <inheritdoc/>
+    public override void Judge(Judgement judgement)
+    {
+        if (judgement.Plan.Power.IsEmpty) return;
+        foreach (var feed in StripLoads.Of(judgement.Racks.Value).GroupBy(s => s.Feed))
+        {
+            var over = feed.Where(s => s.Highest > s.Limit).ToList();
+            if (over.Count == 0) continue;
+            var worst = over.MaxBy(s => s.Highest) ?? over[0];
+            var least = BreakerRule.Least(worst.Highest, default, judgement.Plan.Policy.BreakerShare.Value);
+            judgement.Add(this, feed.Key.Span,
+                $"the strip of '{feed.Key.Name}' in rack {worst.Rack.Name} carries {worst.Highest} with all feeds up and may carry "
+                    + $"{worst.Limit} "
+                + $"without end (breaker {feed.Key.Breaker}); it would take a breaker of {least}, another feed, or fewer devices. A "
+                + "licensed "
+                + "electrician decides under the local code",
+                feed.Key.Name, over.Count, Kind.Severity,
+                new Evidence("current", worst.Highest.Value, worst.Limit.Value, "A", judgement.Plan.Policy.BreakerShare.Source));
+        }
+    }
+}

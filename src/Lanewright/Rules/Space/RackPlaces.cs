@@ -1,0 +1,16 @@
+using Lanewright.Engineering.Space;
+using Lanewright.Text;
+
+namespace Lanewright.Rules.Space;
+
+/// <summary>Where a plan says what stands in a rack.</summary>
+internal static class RackPlaces
+{
+    /// <summary>The statement of the heaviest device in it.</summary>
+    public static SourceSpan SpanOf(Judgement judgement, RackContents contents)
+    {
+        var devices = judgement.Plan.Devices;
+        var heaviest = contents.Devices.MaxBy(d => (RackBook.WeightOf(devices.Group(d)), -d));
+        return devices.Group(heaviest).Span;
+    }
+}
