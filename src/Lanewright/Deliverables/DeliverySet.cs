@@ -5,6 +5,7 @@ using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Deliverables.Json;
+using Lanewright.Deliverables.Labels;
 using Lanewright.Deliverables.Report;
 using Lanewright.Deliverables.Tables;
 using Lanewright.Deliverables.Workbook;
@@ -29,6 +30,8 @@ public static class DeliverySet
             Csv(PartsView.Of(designed)),
             Csv(PortsView.Of(designed)),
             Csv(CablesView.Of(designed)),
+            Csv(CableLabels.Of(designed)),
+            new Deliverable("labels.html", stream => LabelSheet.Write(designed, stream)),
             Csv(PathwaysView.Of(designed)),
             Csv(RacksView.Of(designed)),
             Csv(FeedsView.Of(designed)),

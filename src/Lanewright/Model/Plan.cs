@@ -56,6 +56,9 @@ public sealed record Plan
     /// <summary>Power feeds, in natural order of their names; none when the plan describes none.</summary>
     public ImmutableArray<PowerFeed> Power { get; init; } = [];
 
+    /// <summary>The labels of cable ends.</summary>
+    public LabelSize Labels { get; init; } = LabelSize.Usual;
+
     /// <summary>Equipment on hand.</summary>
     public required ImmutableArray<StockItem> Stock { get; init; }
 

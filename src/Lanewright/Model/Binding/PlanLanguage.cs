@@ -255,6 +255,7 @@ public static class PlanLanguage
         new("power", new NamesShape("power feeds", PowerLanguage.Feed), "power feeds"),
         new("demands", new NamesShape("demands", DemandLanguage.Demand), "traffic to carry"),
         new("stock", new ListShape(Stock), "equipment on hand"),
+        new("labels", LabelLanguage.Section, "the labels of cable ends"),
         new("wanted", WantedLanguage.Section, "the fabric that is wanted; 'lanewright size' answers"),
     ]);
 }
