@@ -37,6 +37,44 @@ public sealed class PlanLoadTests
     }
 
     [Fact]
+    public void Tray_TakesDownWhatLiesInIt()
+    {
+        var study = LoadPlans.Study("""
+            lanewright: 1
+            sites: { main: { halls: { hall: {
+              rows: { A: { racks: 2 }, B: { racks: 1, y: 4 m }, C: { racks: 1, y: 8 m } },
+              pathways: {
+                leaves: { from: { x: 0 m, y: 0 m }, to: { x: 2 m, y: 0 m }, width: 300 mm },
+                one: { from: { x: 0 m, y: 0 m }, to: { x: 0 m, y: 4 m }, width: 300 mm },
+                other: { from: { x: 2 m, y: 0 m }, to: { x: 2 m, y: 8 m }, width: 300 mm } } } } } }
+            devices:
+              host: { model: server-2u, cards: nic-2x200, count: 8 }
+              leaf: { model: fixed-32x400, racks: hall/A, unit: 40 }
+              spine-b: { model: fixed-32x400, racks: hall/B/1, unit: 40 }
+              spine-c: { model: fixed-32x400, racks: hall/C/1, unit: 40 }
+            links:
+              edge: { from: host, to: { of: leaf, breakout: 2x200G }, pattern: in-runs, from-run: 4, rate: 200G, length: 2 m }
+              up: { from: leaf, to: [spine-b, spine-c], pattern: each-to-each, rate: 400G }
+            demands:
+              shift: { kind: permutation, among: host }
+            """);
+        double After(FailureKind kind, string name)
+        {
+            var found = study.Sweep!.Classes.SelectMany(c => c.Units, (c, u) => (Class: c, Unit: study.Fabric.Failures[u])).ToList();
+            var one = found.Where(f => f.Unit.Kind == kind && f.Unit.Name == name).ToList();
+            Assert.True(one.Count == 1, string.Join(", ", found.Select(f => f.Unit.Name)));
+            return study.After(one[0].Class).Value;
+        }
+
+        // All cables to the second spine lie in one tray: losing it is losing that spine.
+        Assert.Equal(After(FailureKind.Switch, "spine-c"), After(FailureKind.Tray, "hall/other"), Exact);
+        Assert.Equal(2 * study.MaxUtilisation.Value, After(FailureKind.Tray, "hall/other"), Exact);
+        // The tray over the leaves holds every uplink: half of the hosts are cut off from the others.
+        var all = study.Sweep!.Classes.Single(c => c.Units.Any(u => study.Fabric.Failures[u].Name == "hall/leaves"));
+        Assert.Equal(4, all.MembersCut);
+    }
+
+    [Fact]
     public void AllToAll_LeavesOutWhatStaysBelowTheLeaf()
     {
         // The closed form of equal spreading, times the share of other hosts that sit elsewhere.

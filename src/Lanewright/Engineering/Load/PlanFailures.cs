@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Demands;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>Everything of a plan that can fail as a whole: links, modules, switches, cables of several links, racks and feeds.</summary>
+/// <summary>Everything of a plan that can fail as a whole: links, modules, switches, cables of several links, racks,
+/// feeds and trays.</summary>
 public sealed class PlanFailures
 {
     private readonly FabricMap map;
@@ -31,6 +33,7 @@ public sealed class PlanFailures
         failures.AddCables();
         failures.AddRacks();
         failures.AddFeeds();
+        failures.AddTrays();
         return failures.units.ToImmutable();
     }
 
@@ -42,7 +45,8 @@ public sealed class PlanFailures
         FailingPart.Switch => FailureKind.Switch,
         FailingPart.Cable => FailureKind.Cable,
         FailingPart.Rack => FailureKind.Rack,
-        _ => FailureKind.Feed,
+        FailingPart.Feed => FailureKind.Feed,
+        _ => FailureKind.Tray,
     };
 
     private void AddLinks()
@@ -102,6 +106,22 @@ public sealed class PlanFailures
             var devices = groups.SelectMany(g => Enumerable.Range(g.First, g.Count)).Where(d => map.NodeOf(d) >= 0).ToList();
             if (devices.Count > 0) Add(feed, FailureKind.Feed, OutageOfDevices(devices));
         }
+    }
+
+    /// <summary>A tray or duct takes down every link whose cable lies anywhere in it.</summary>
+    private void AddTrays()
+    {
+        if (plan.Building.Pathways.IsEmpty) return;
+        var book = PathwayBook.Of(plan, design);
+        var inPathway = plan.Building.Pathways.ToDictionary(p => p, _ => new List<int>());
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            if (map.LinkOf(link) < 0) continue;
+            foreach (var pathway in book.PathwaysBetween(plan.Links.FromDevice(link), plan.Links.ToDevice(link)))
+                inPathway[pathway].Add(link);
+        }
+        foreach (var pathway in plan.Building.Pathways)
+            if (inPathway[pathway].Count > 0) Add($"{pathway.Hall.Name}/{pathway.Name}", FailureKind.Tray, OutageOf(inPathway[pathway]));
     }
 
     private void Add(string name, FailureKind kind, Outage outage) => units.Add(new FailureUnit(name, kind, outage));

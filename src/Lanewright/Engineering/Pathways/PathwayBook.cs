@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
+using Lanewright.Model.Places;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -11,6 +12,7 @@ public sealed class PathwayBook
     private readonly Plan plan;
     private readonly ImmutableSortedDictionary<int, HallWays> halls;
     private readonly Dictionary<(int From, int To), ImmutableArray<(HallWays Ways, int Segment)>> ways = [];
+    private readonly Dictionary<(int From, int To), ImmutableArray<Pathway>> pathways = [];
 
     private PathwayBook(Plan plan, LinkDesign design)
     {
@@ -27,6 +29,14 @@ public sealed class PathwayBook
 
     /// <summary>The ways of a design.</summary>
     public static PathwayBook Of(Plan plan, LinkDesign design) => new(plan, design);
+
+    /// <summary>The pathways that a cable between two devices lies in, each once.</summary>
+    public ImmutableArray<Pathway> PathwaysBetween(int fromDevice, int toDevice)
+    {
+        var key = (plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice));
+        if (pathways.TryGetValue(key, out var found)) return found;
+        return pathways[key] = [.. WayBetween(key.Item1, key.Item2).Select(w => w.Ways.Graph.Segments[w.Segment].Pathway).Distinct()];
+    }
 
     /// <summary>The pathways a cable goes through, in order, each once in a row; empty where there are none.</summary>
     public IEnumerable<string> Through(int fromDevice, int toDevice)

@@ -33,7 +33,7 @@ public static class DemandLanguage
     public static ImmutableArray<(string Name, FailingPart Part)> Parts { get; } =
     [
         ("link", FailingPart.Link), ("module", FailingPart.Module), ("switch", FailingPart.Switch), ("cable", FailingPart.Cable),
-        ("rack", FailingPart.Rack), ("feed", FailingPart.Feed),
+        ("rack", FailingPart.Rack), ("feed", FailingPart.Feed), ("tray", FailingPart.Tray),
     ];
 
     /// <summary>Traffic to carry.</summary>

@@ -20,4 +20,7 @@ public enum FailingPart
 
     /// <summary>A feed, with all devices that draw from no other.</summary>
     Feed,
+
+    /// <summary>A tray or duct with all cables in it.</summary>
+    Tray,
 }

@@ -1,3 +1,4 @@
+using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 
@@ -15,7 +16,9 @@ internal sealed class OverloadedAfterFailure() : Rule("LW3108", nameof(Overloade
         foreach (var study in judgement.Load.Demands.Where(s => !s.IsOverloaded).OrderBy(s => s.Demand.With.Length))
         {
             if (study.Sweep is not { } sweep) continue;
-            var bad = sweep.Classes.Where(c => study.After(c).Value > limit.Value + FabricWords.Rounding).ToList();
+            var bad = sweep.Classes
+                .Where(c => c.Kind != FailureKind.Tray && study.After(c).Value > limit.Value + FabricWords.Rounding)
+                .ToList();
             if (bad.Count == 0) continue;
             var worst = bad.OrderByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0]).First();
             // What runs at the same time and was reported by itself is the cause, unless this makes it worse.
