@@ -4,6 +4,7 @@ using Lanewright.Deliverables.Drawings.Elevation;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Deliverables.Json;
+using Lanewright.Deliverables.Labels;
 using Lanewright.Deliverables.Report;
 using Lanewright.Deliverables.Tables;
 using Lanewright.Deliverables.Workbook;
@@ -30,6 +31,9 @@ public static class DeliverySet
             Csv(CablesView.Of(designed)),
             Csv(RacksView.Of(designed)),
             Csv(FeedsView.Of(designed)),
+            Csv(LabelsView.Of(designed)),
+            new Deliverable("labels.html", stream => LabelSheets.Write(designed, stream)),
+            .. designed.Plan.Policy.SpareLevel is null ? [] : (IEnumerable<Deliverable>)[Csv(SparesView.Of(designed))],
             new Deliverable("handover.xlsx", stream => HandoverWorkbook.Write(designed, stream)),
             new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
             .. DrawingSet.Of(designed.Plan, ways),
