@@ -15,6 +15,13 @@ if (args is ["size", ..])
     SizeBench.Run(hosts.Count > 0 ? hosts : [2_500, 5_000, 10_000, 20_000]);
     return;
 }
+// "ways" benches the ways of these many cables along trays, or of those named.
+if (args is ["ways", ..])
+{
+    var cables = args.Skip(1).Select(a => Numerals.TryWhole(a, out var n) ? (int)n : 0).Where(n => n > 0).ToList();
+    WaysBench.Run(cables.Count > 0 ? cables : [25_000, 100_000, 400_000]);
+    return;
+}
 // Plans of these many links, or those named on the command line.
 var sizes = args.Where(a => Numerals.TryWhole(a, out _)).Select(a =>
 {
@@ -30,3 +37,4 @@ ClassesBench.Run();
 DocumentsBench.Run(Math.Min(100_000, sizes.Max()));
 FabricBench.Run([32, 48, 64]);
 SizeBench.Run([2_500, 5_000, 10_000, 20_000]);
+WaysBench.Run([25_000, 100_000, 400_000]);

@@ -73,7 +73,8 @@ internal static partial class DocumentFolder
             if (OurDrawing().IsMatch(Path.GetFileName(file)) && !written.Contains(Path.GetFileName(file))) File.Delete(file);
     }
 
-    [GeneratedRegex("^(K[0-9]+[a-z]*-(ribbon|ladder)|D[0-9]+-(load|failures)|E[0-9]+-(front|rear)"
-        + "|option-sheet|break-even-[a-z-]+)\\.(svg|png)$")]
+    [GeneratedRegex(
+        "^(K[0-9]+[a-z]*-(ribbon|ladder)|D[0-9]+-(load|failures)"
+        + "|E[0-9]+-(front|rear)|F[0-9]+-floor|option-sheet|break-even-[a-z-]+)\\.(svg|png)$")]
     private static partial Regex OurDrawing();
 }

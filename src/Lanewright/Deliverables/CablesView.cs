@@ -1,6 +1,7 @@
 using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Rules;
 
@@ -17,10 +18,10 @@ public static class CablesView
         new("from-device", 22), new("from-rack", 18), new("from-unit", 9, ColumnKind.Whole), new("from-port", 9),
         new("to-device", 22), new("to-rack", 18), new("to-unit", 9, ColumnKind.Whole), new("to-port", 9),
         new("route-m", 9, ColumnKind.Real), new("ordered-m", 10, ColumnKind.Real), new("from-label", 40), new("to-label", 40),
-        new("existing", 8),
-    ], () => Rows(designed.Plan, designed.Design));
+        new("existing", 8), new("pathways", 40),
+    ], () => Rows(designed.Plan, designed.Design, designed.Pathways.Value));
 
-    private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design)
+    private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design, PathwayBook pathways)
     {
         var labels = new PlaceLabels(plan);
         var route = new RouteLength(plan);
@@ -29,7 +30,8 @@ public static class CablesView
         {
             var cable = design.CableOf(link);
             if (cable < 0 || design.SolutionOf(link) is not { } solution) continue;
-            yield return Row(plan, labels, route, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
+            var row = Row(plan, labels, route, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
+            yield return [.. row, string.Join(" ", pathways.Through(plan.Links.FromDevice(link), plan.Links.ToDevice(link)))];
         }
     }
 

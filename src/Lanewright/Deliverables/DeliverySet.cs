@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Deliverables.Drawings;
 using Lanewright.Deliverables.Drawings.Elevation;
 using Lanewright.Deliverables.Drawings.Fabric;
+using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Labels;
@@ -29,6 +30,7 @@ public static class DeliverySet
             Csv(PartsView.Of(designed)),
             Csv(PortsView.Of(designed)),
             Csv(CablesView.Of(designed)),
+            Csv(PathwaysView.Of(designed)),
             Csv(RacksView.Of(designed)),
             Csv(FeedsView.Of(designed)),
             Csv(LabelsView.Of(designed)),
@@ -38,6 +40,7 @@ public static class DeliverySet
             new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
             .. DrawingSet.Of(designed.Plan, ways),
             .. FabricDrawingSet.Of(designed.Load),
+            .. FloorSet.Of(designed),
             .. ElevationSet.Of(designed),
             .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.IsQuick) : [],
         ];

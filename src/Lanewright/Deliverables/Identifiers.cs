@@ -16,6 +16,9 @@ public static class Identifiers
     /// <summary>A demand by its number in the plan.</summary>
     public static string Demand(int index) => "D" + Numerals.Padded(index + 1, 2);
 
+    /// <summary>A floor plan by its number.</summary>
+    public static string Floor(int number) => "F" + Numerals.Padded(number, 2);
+
     /// <summary>A sheet of rack elevations by its number.</summary>
     public static string Elevation(int number) => "E" + Numerals.Padded(number, 2);
 

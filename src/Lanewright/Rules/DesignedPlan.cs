@@ -3,6 +3,7 @@ using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Engineering.Load;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -20,6 +21,9 @@ public sealed record DesignedPlan(
     Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, ImmutableArray<Finding> Findings,
     Lazy<FabricStudy?> Sizing)
 {
+    /// <summary>Which ways cables go.</summary>
+    public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
+
     /// <summary>What stands in the racks.</summary>
     public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));
 }

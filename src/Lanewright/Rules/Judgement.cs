@@ -4,6 +4,7 @@ using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Load;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -28,6 +29,9 @@ public sealed record Judgement(
     /// <summary>Whether reading and binding found no error. What a network is and carries can only be judged of a
     /// plan that is whole.</summary>
     public bool IsWhole { get; } = Findings.ErrorCount == 0;
+
+    /// <summary>Which ways cables go.</summary>
+    public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
 
     /// <summary>What stands in the racks.</summary>
     public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));

@@ -101,7 +101,7 @@ public sealed class PictureFormatTests
         var letters = new Dictionary<int, char>();
         foreach (var map in streams.Where(s => s.Contains("begincmap", StringComparison.Ordinal))) ReadMap(map, letters);
         var texts = new List<string>();
-        foreach (var page in streams.Where(s => s.Contains("BT", StringComparison.Ordinal) && s.Contains("Tf", StringComparison.Ordinal)))
+        foreach (var page in streams.Where(s => s.Contains("BT\n/F", StringComparison.Ordinal)))
         {
             var glyphs = System.Text.RegularExpressions.Regex.Matches(page, "<([0-9A-Fa-f]+)>").Select(m => m.Groups[1].Value);
             var hex = string.Concat(glyphs);

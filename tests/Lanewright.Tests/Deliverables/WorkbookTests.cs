@@ -30,7 +30,8 @@ public sealed class WorkbookTests
         Assert.Empty(new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019)
             .Validate(book, TestContext.Current.CancellationToken).Select(e => $"{e.Part?.Uri} {e.Path?.XPath} {e.Description}"));
         Assert.Equal(
-            ["Summary", "Findings", "Links", "Parts", "Ports", "Cables", "Racks", "Feeds"], Sheets(book).Select(s => s.Name!.Value!));
+            ["Summary", "Findings", "Links", "Parts", "Ports", "Cables", "Pathways", "Racks", "Feeds"],
+            Sheets(book).Select(s => s.Name!.Value!));
     }
 
     [Fact]

@@ -56,10 +56,11 @@ public sealed partial class ReadmeTests
         Hold(judged, picture, $"drawings/{Identifiers.Demand(index)}-{drawing}.svg");
     }
 
-    [Fact]
-    public void Elevation_IsWhatTheProgramDraws() => Hold(
-        Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"), "rack-elevation.svg",
-        "drawings/E05-front.svg");
+    [Theory]
+    [InlineData("rack-elevation.svg", "E05-front")]
+    [InlineData("floor-plan.svg", "F04-floor")]
+    public void PictureOfAHall_IsWhatTheProgramDraws(string picture, string drawing) => Hold(
+        Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"), picture, $"drawings/{drawing}.svg");
 
     private static void Hold(JudgedPlan judged, string picture, string name)
     {

@@ -162,6 +162,7 @@ public sealed partial class TidyTests
         ("Mixing.cs", 32), // half of 64 bits
         ("AirStream.cs", 3600), // seconds in an hour
         ("AirStream.cs", 3.412142), // British thermal units an hour in a watt
+        ("WayGraph.cs", 1e-3), // metres below which points are one
         ("FloorPressure.cs", 1000), // pascals in a kilopascal
         ("FabricStudy.cs", 25_000), // bounds on work
         ("Incumbent.cs", 1_000_000),

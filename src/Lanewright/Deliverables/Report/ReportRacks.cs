@@ -1,4 +1,5 @@
 using Lanewright.Deliverables.Drawings.Elevation;
+using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Deliverables.Markup;
 using Lanewright.Engineering.Heat;
 using Lanewright.Engineering.Power;
@@ -32,6 +33,13 @@ internal sealed class ReportRacks(MarkupWriter markup, DesignedPlan designed)
             + "for licensed persons under local codes.", ("class", "soft"));
         Halls();
         if (!designed.Plan.Power.IsEmpty) Feeds();
+        var floor = 0;
+        foreach (var hall in FloorSet.Halls(designed.Plan.Building).Take(MostShown))
+        {
+            markup.Open("figure", ("class", "ribbon"));
+            FloorSet.Drawing(designed, hall).Write(markup, Identifiers.Floor(++floor) + "-floor", isFile: false);
+            markup.Close();
+        }
         var strips = new Lazy<ILookup<int, StripLoad>>(() => StripLoads.Of(book).ToLookup(s => s.Rack.Index));
         var number = 0;
         foreach (var sheet in ElevationSet.Sheets(book).Take(MostShown))

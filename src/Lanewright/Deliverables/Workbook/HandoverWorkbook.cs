@@ -15,6 +15,7 @@ public static class HandoverWorkbook
         book.Add("Parts", PartsView.Of(designed));
         book.Add("Ports", PortsView.Of(designed));
         book.Add("Cables", CablesView.Of(designed));
+        book.Add("Pathways", PathwaysView.Of(designed));
         book.Add("Racks", RacksView.Of(designed));
         book.Add("Feeds", FeedsView.Of(designed));
     }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
@@ -9,12 +11,14 @@ public sealed class RouteLength
 {
     private readonly Plan plan;
     private readonly RackRoute route;
+    private readonly ImmutableSortedDictionary<int, HallWays> ways;
 
     /// <summary>Measures in a plan.</summary>
     public RouteLength(Plan plan)
     {
         this.plan = plan;
         route = new RackRoute(plan.Policy, plan.Standards);
+        ways = HallWays.Of(plan.Building);
     }
 
     /// <summary>The length, or null when an end has no place or no route joins the halls.</summary>
@@ -22,7 +26,7 @@ public sealed class RouteLength
     {
         if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo) return null;
         if (rackFrom.Hall == rackTo.Hall)
-            return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), RackRoute.Across(rackFrom, rackTo));
+            return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), Across(rackFrom, rackTo));
         if (plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall) is not { } surveyed) return null;
         // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
         var toExits = ToExit(rackFrom) + ToExit(rackTo);
@@ -32,7 +36,19 @@ public sealed class RouteLength
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => route.WithSlack(way);
 
-    private static Length ToExit(Rack rack) => (rack.X - rack.Hall.ExitX).Abs() + (rack.Y - rack.Hall.ExitY).Abs();
+    /// <summary>Along pathways where the hall has any that join the two; otherwise straight along and across the rows.</summary>
+    private Length Across(Rack from, Rack to)
+    {
+        if (from.Index == to.Index || !ways.TryGetValue(from.Hall.Index, out var own)) return RackRoute.Across(from, to);
+        return own.Metres(from.Index, to.Index) is { } metres ? Length.FromMetres(metres) : RackRoute.Across(from, to);
+    }
+
+    private Length ToExit(Rack rack)
+    {
+        var straight = (rack.X - rack.Hall.ExitX).Abs() + (rack.Y - rack.Hall.ExitY).Abs();
+        if (!ways.TryGetValue(rack.Hall.Index, out var own)) return straight;
+        return own.Metres(rack.Index, HallWays.Exit) is { } metres ? Length.FromMetres(metres) : straight;
+    }
 
     private Length Height(int device, Rack rack) =>
         route.Height(rack.Type, plan.Devices.Unit(device), plan.Devices.Group(device).Model.Units);

@@ -11,9 +11,12 @@ namespace Lanewright.Model.Binding;
 /// <summary>Turns sites, halls, rows and routes into places.</summary>
 internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, FindingSink findings)
 {
+    private const double UsualTrayDepth = 100;
+
     private readonly Dictionary<string, RackType> types = new(StringComparer.Ordinal);
     private readonly List<Hall> halls = [];
     private readonly List<Rack> racks = [];
+    private readonly List<Pathway> pathways = [];
     private readonly List<(string Site, string Hall, string Row)> inDoubt = [];
     private bool hasRoutesInDoubt;
 
@@ -30,6 +33,7 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         var routes = Routes();
         return new Building([.. halls], [.. racks], routes)
         {
+            Pathways = [.. pathways],
             HasFaultyRoutes = hasRoutesInDoubt || tree.Items("routes").Any(map => findings.HasErrorIn(map.Span)),
         };
     }
@@ -86,6 +90,16 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         halls.Add(hall);
         if (map.Map("rows") is null) inDoubt.Add((site, name, ""));
         foreach (var (row, rowMap) in InOrder(map.Map("rows"))) AddRow(hall, row, rowMap);
+        foreach (var (pathway, pathwayMap) in InOrder(map.Map("pathways"))) AddPathway(hall, pathway, pathwayMap);
+    }
+
+    private void AddPathway(Hall hall, string name, MapNode map)
+    {
+        if (map.Length("width") is not { } width || map.Map("from") is not { } from || map.Map("to") is not { } to) return;
+        var isDuct = map.Text("kind") == "duct";
+        var depth = isDuct ? width : map.Length("depth") ?? Length.FromMillimetres(UsualTrayDepth);
+        pathways.Add(new Pathway(hall, name, Position(from, "x"), Position(from, "y"), Position(to, "x"), Position(to, "y"), width, depth,
+            isDuct, map.Span));
     }
 
     private void AddRow(Hall hall, string row, MapNode map)

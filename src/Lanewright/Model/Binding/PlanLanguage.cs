@@ -57,12 +57,26 @@ public static class PlanLanguage
         new("y", Shapes.Position, "across the rows") { IsRequired = true },
     ]);
 
+    /// <summary>A tray or duct.</summary>
+    public static MapShape Pathway { get; } = new("a tray or duct",
+    [
+        new("from", Point, "where it begins") { IsRequired = true },
+        new("to", Point, "where it ends; pathways that cross or touch are joined") { IsRequired = true },
+        new("kind", Shapes.OneOf("tray", "duct"), "open tray, or closed round duct") { Otherwise = "tray" },
+        new("width", Shapes.Length, "inside width; of a duct its inside diameter") { IsRequired = true },
+        new("depth", Shapes.Length, "inside depth; not of a duct") { Otherwise = "100 mm" },
+    ]);
+
     /// <summary>A hall.</summary>
     public static MapShape Hall { get; } = new("a hall",
     [
         new("rows", new NamesShape("rows", Row), "its rows") { IsRequired = true },
         new("pathway-height", Shapes.Length, "height of the overhead pathway above the floor") { Otherwise = "2.6 m" },
         new("exit", Point, "where cables to other halls leave") { Otherwise = "x: 0 m, y: 0 m" },
+        new("pathways", new NamesShape("trays and ducts", Pathway), "trays and ducts that cables lie in")
+        {
+            Otherwise = "cables may lie everywhere overhead",
+        },
         new("altitude", Shapes.Position, "height above the sea") { Otherwise = "0 m" },
         new("inlet", Shapes.Temperature, "air at the inlets of equipment") { Otherwise = "not judged" },
         new("air-class", Shapes.OneOf("A1", "A2", "A3", "A4"), "environmental class the equipment is held to") { Otherwise = "A2" },

@@ -14,6 +14,9 @@ public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> R
         .SelectMany(r => new[] { $"{r.Hall.Name}/{r.Row}", $"{r.Hall.Site}/{r.Hall.Name}/{r.Row}" }, (rack, path) => (rack, path))
         .ToLookup(r => r.path, r => r.rack, StringComparer.Ordinal);
 
+    /// <summary>Trays and ducts, hall by hall in natural order of their names; a hall without any has cables everywhere overhead.</summary>
+    public ImmutableArray<Pathway> Pathways { get; init; } = [];
+
     /// <summary>Whether there are more routes that could not be read.</summary>
     public bool HasFaultyRoutes { get; init; }
 

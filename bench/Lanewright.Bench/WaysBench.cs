@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Pathways;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+
+namespace Lanewright.Bench;
+
+/// <summary>Ways of many cables along a grid of trays: making the graph, and the way of every cable between racks at random
+/// places.</summary>
+internal static class WaysBench
+{
+    private const int Racks = 2000;
+    private const int Runs = 3;
+
+    /// <summary>Prints a line a number of cables.</summary>
+    public static void Run(IReadOnlyList<int> sizes)
+    {
+        Console.WriteLine();
+        var (building, nodes) = Grid(54);
+        Console.WriteLine($"ways of cables: {Numerals.Whole(nodes)} points of trays, {Numerals.Whole(Racks)} racks");
+        var before = (Cables: 0, Time: 0.0);
+        foreach (var cables in sizes)
+        {
+            var stretches = 0L;
+            var time = Clock.Best(Runs, () =>
+            {
+                stretches = 0;
+                var ways = HallWays.Of(building)[0];
+                var known = new Dictionary<(int, int), ImmutableArray<int>>();
+                var state = 1UL;
+                for (var cable = 0; cable < cables; cable++)
+                {
+                    var (from, to) = (Next(ref state), Next(ref state));
+                    if (from == to) continue;
+                    if (!known.TryGetValue((from, to), out var way)) known[(from, to)] = way = ways.Way(from, to);
+                    stretches += way.Length;
+                }
+            });
+            var growth = before.Cables > 0
+                ? $", {Numerals.Fixed(time / before.Time, 2)} times for {cables / before.Cables} times the cables"
+                : "";
+            Console.WriteLine($"  {Numerals.Whole(cables)} cables: {Numerals.Fixed(time, 0)} ms, {Numerals.Whole(stretches)} stretches"
+                + growth);
+            before = (cables, time);
+        }
+    }
+
+    private static int Next(ref ulong state)
+    {
+        state = unchecked((state * 6364136223846793005UL) + 1442695040888963407UL);
+        return (int)((state >> 33) % Racks);
+    }
+
+    private static (Building Building, int Nodes) Grid(int lines)
+    {
+        const double step = 1.2;
+        var hall = new Hall(0, "site", "hall", Length.FromMetres(2.6), default, default, default);
+        Pathway Tray(string name, double fromX, double fromY, double toX, double toY) => new(
+            hall, name, Length.FromMetres(fromX), Length.FromMetres(fromY), Length.FromMetres(toX), Length.FromMetres(toY),
+            Length.FromMillimetres(300), Length.FromMillimetres(100), false, default);
+        var far = (lines - 1) * step;
+        var trays = Enumerable.Range(0, lines).SelectMany(i => new[]
+        {
+            Tray($"h{i}", 0, i * step, far, i * step), Tray($"v{i}", i * step, 0, i * step, far),
+        });
+        var type = new RackType(
+            "rack", 48, Length.FromMillimetres(600), Length.FromMillimetres(1200), Length.FromMillimetres(150), default);
+        var state = 7UL;
+        var racks = Enumerable.Range(0, Racks).Select(i => new Rack(i, hall, "R", i + 1,
+            Length.FromMetres(far * Next(ref state) / Racks), Length.FromMetres(far * Next(ref state) / Racks), type)).ToImmutableArray();
+        var building = new Building([hall], racks, []) { Pathways = [.. trays] };
+        return (building, HallWays.Of(building)[0].Graph.Points.Count);
+    }
+}

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Pathways;
+using Lanewright.Model.Places;
+using Lanewright.Rules;
+
+namespace Lanewright.Deliverables.Drawings.Floor;
+
+/// <summary>Floor plans: one of each hall that has racks.</summary>
+internal static class FloorSet
+{
+    /// <summary>Halls drawn at most.</summary>
+    private const int MostHalls = 60;
+
+    /// <summary>The drawings.</summary>
+    public static IEnumerable<Deliverable> Of(DesignedPlan designed) =>
+        Halls(designed.Plan.Building).Take(MostHalls).Select((hall, index) =>
+        {
+            var name = $"{Identifiers.Floor(index + 1)}-floor";
+            return DrawingFile.Of($"drawings/{name}.svg", m => Drawing(designed, hall).Write(m, name, isFile: true));
+        });
+
+    /// <summary>The halls with racks, in order.</summary>
+    public static ImmutableArray<Hall> Halls(Building building) => [.. building.Racks.Select(r => r.Hall).Distinct()];
+
+    /// <summary>The drawing of a hall.</summary>
+    public static FloorDrawing Drawing(DesignedPlan designed, Hall hall)
+    {
+        ImmutableArray<SegmentFill> fills = [.. designed.Pathways.Value.Fills.Where(f => f.Pathway.Hall == hall)];
+        return new FloorDrawing(designed, hall, fills);
+    }
+}

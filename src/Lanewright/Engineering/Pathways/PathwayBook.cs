@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Model;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>Which way every cable of a design goes, and what lies in each stretch of every pathway. Cables between the same two racks go
+/// the same way, so the work is that of the pairs of racks.</summary>
+public sealed class PathwayBook
+{
+    private readonly Plan plan;
+    private readonly ImmutableSortedDictionary<int, HallWays> halls;
+    private readonly Dictionary<(int From, int To), ImmutableArray<(HallWays Ways, int Segment)>> ways = [];
+
+    private PathwayBook(Plan plan, LinkDesign design)
+    {
+        this.plan = plan;
+        halls = HallWays.Of(plan.Building);
+        Fills = halls.IsEmpty ? [] : Fill(design);
+    }
+
+    /// <summary>The halls with pathways.</summary>
+    public IEnumerable<HallWays> Halls => halls.Values;
+
+    /// <summary>Every stretch of every pathway, hall by hall.</summary>
+    public ImmutableArray<SegmentFill> Fills { get; }
+
+    /// <summary>The ways of a design.</summary>
+    public static PathwayBook Of(Plan plan, LinkDesign design) => new(plan, design);
+
+    /// <summary>The pathways a cable goes through, in order, each once in a row; empty where there are none.</summary>
+    public IEnumerable<string> Through(int fromDevice, int toDevice)
+    {
+        var last = "";
+        foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice)))
+        {
+            var name = hall.Hall.Name + "/" + hall.Graph.Segments[segment].Pathway.Name;
+            if (name != last) yield return name;
+            last = name;
+        }
+    }
+
+    private ImmutableArray<SegmentFill> Fill(LinkDesign design)
+    {
+        var starts = new Dictionary<int, int>();
+        var total = 0;
+        foreach (var (hall, own) in halls)
+        {
+            starts[hall] = total;
+            total += own.Graph.Segments.Length;
+        }
+        var (cables, area, unknown) = (new int[total], new double[total], new int[total]);
+        foreach (var run in design.Cables)
+        {
+            if (design.SolutionOf(run.FirstLink) is not { } solution) continue;
+            var (from, to) = (plan.Links.FromDevice(run.FirstLink), plan.Links.ToDevice(run.FirstLink));
+            var diameter = solution.Cable.Diameter;
+            foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(from), plan.Devices.RackIndex(to)))
+            {
+                var index = starts[hall.Hall.Index] + segment;
+                cables[index]++;
+                area[index] += SegmentFill.Round(diameter);
+                if (diameter.Metres <= 0) unknown[index]++;
+            }
+        }
+        return
+        [
+            .. from hall in halls
+               from segment in Enumerable.Range(0, hall.Value.Graph.Segments.Length)
+               let index = starts[hall.Key] + segment
+               select new SegmentFill(hall.Value, segment, cables[index], area[index], unknown[index]),
+        ];
+    }
+
+    /// <summary>The stretches between two racks: of one hall, or of both as far as their exits.</summary>
+    private ImmutableArray<(HallWays Ways, int Segment)> WayBetween(int from, int to)
+    {
+        if (from < 0 || to < 0 || from == to) return [];
+        if (ways.TryGetValue((from, to), out var found)) return found;
+        var (a, b) = (plan.Building.Racks[from], plan.Building.Racks[to]);
+        var way = a.Hall == b.Hall
+            ? In(a.Hall.Index, from, to)
+            : In(a.Hall.Index, from, HallWays.Exit).Concat(In(b.Hall.Index, HallWays.Exit, to));
+        return ways[(from, to)] = [.. way];
+    }
+
+    private IEnumerable<(HallWays, int)> In(int hall, int from, int to)
+    {
+        if (!halls.TryGetValue(hall, out var own)) return [];
+        var way = own.Way(from, to);
+        // Trees begin at the lower index, so that a way may come out backwards.
+        return (from < to ? way.Reverse() : way).Select(s => (own, s));
+    }
+}
