@@ -28,7 +28,8 @@ internal static class ReportSpares
         markup.Element("p", $"Spares that last {Numerals.Shown(level.Resupply.Hours, "h")} until more arrive, with a probability of "
             + $"{level.Confidence}. Two conventions are in print and differ by one: S, a spare still lies on the shelf; F, no failure "
             + $"waits for a part. The parts list follows {SparesView.Letter(level.Count)}. Failures are taken to come at a constant "
-            + "rate and independently; early failures, and causes that take many at once such as firmware, dirt or a lost feed, are outside it.",
+            + "rate and independently; early failures, and causes that take many at once such as firmware, dirt or a lost feed, are "
+            + "outside it.",
             ("class", "soft"));
         if (needs.Count == 0) return;
         var table = HtmlTable.Open(markup, "part", "#length", "#in use", "#FIT of one", "#failures a year",
