@@ -69,12 +69,12 @@ internal static partial class DocumentFolder
         var drawings = Path.Combine(folder, "drawings");
         if (documents.All(d => d.Name != "findings.json") || !Directory.Exists(drawings)) return;
         var written = documents.Select(d => Path.GetFileName(d.Name)).ToHashSet(StringComparer.Ordinal);
-        foreach (var file in Directory.GetFiles(drawings, "*.svg"))
+        foreach (var file in Directory.GetFiles(drawings))
             if (OurDrawing().IsMatch(Path.GetFileName(file)) && !written.Contains(Path.GetFileName(file))) File.Delete(file);
     }
 
     [GeneratedRegex(
         "^(K[0-9]+[a-z]*-(ribbon|ladder)|D[0-9]+-(load|failures)"
-        + "|E[0-9]+-(front|rear)|F[0-9]+-floor|option-sheet|break-even-[a-z-]+)\\.svg$")]
+        + "|E[0-9]+-(front|rear)|F[0-9]+-floor|option-sheet|break-even-[a-z-]+)\\.(svg|png)$")]
     private static partial Regex OurDrawing();
 }

@@ -16,15 +16,18 @@ internal static class BuildCommand
         var plan = CommonOptions.Plan();
         var json = CommonOptions.Json();
         var output = new Option<string>("--out") { Description = "folder for the documents; made if it does not exist", Required = true };
-        var command = new Command("build", "judge a plan and write its documents") { plan, output, json };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(plan), parsed.GetRequiredValue(output), parsed.GetValue(json)));
+        var format = new Option<string?>("--format") { Description = "formats of drawings, separated by commas: svg, png, pdf" };
+        var command = new Command("build", "judge a plan and write its documents") { plan, output, format, json };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(plan), parsed.GetRequiredValue(output),
+            PictureFormats.Read(parsed.GetValue(format)), parsed.GetValue(json)));
         return command;
     }
 
-    private static int Run(string plan, string folder, bool asJson)
+    private static int Run(string plan, string folder, IReadOnlySet<string> formats, bool asJson)
     {
         var judged = CommonOptions.Compile(plan);
-        var written = Screen.WithProgress(step => DocumentFolder.Write(folder, DeliverySet.Of(judged), step));
+        var documents = PictureFormats.With(DeliverySet.Of(judged), formats, (judged.Plan?.Name ?? "plan") + ", drawings");
+        var written = Screen.WithProgress(step => DocumentFolder.Write(folder, documents, step));
         if (asJson)
         {
             Screen.Document(stream => SummaryJson.Write(judged, written, stream));

@@ -1,4 +1,4 @@
-using System.Text;
+using Lanewright.Engineering.Labels;
 using Lanewright.Model;
 using Lanewright.Model.Links;
 using Lanewright.Quantities;
@@ -14,10 +14,14 @@ public sealed class PlaceLabels(Plan plan)
     /// <summary>A port by its place in the building; by its device's name when the device has no place.</summary>
     public string Place(int device, PortPlace port)
     {
-        if (plan.Devices.Rack(device) is not { } rack) return plan.Devices.Name(device) + ":" + Port(device, port);
-        var cabinet = Word(rack.Row) + Numerals.Padded(rack.Number, 2);
-        return $"{Word(rack.Hall.Name)}.{cabinet}-{Numerals.Padded(plan.Devices.Unit(device), 2)}:" + Port(device, port, digits: 2);
+        if (plan.Devices.Rack(device) is null) return plan.Devices.Name(device) + ":" + Port(device, port);
+        return Device(device) + ":" + Port(device, port, digits: 2);
     }
+
+    /// <summary>A device by its place in the building; by its name when it has none.</summary>
+    public string Device(int device) => plan.Devices.Rack(device) is { } rack
+        ? $"{PlaceCode.Of(rack)}-{Numerals.Padded(plan.Devices.Unit(device), 2)}"
+        : plan.Devices.Name(device);
 
     /// <summary>A port number on its own is padded; one behind the slot of a card stands as it is printed.</summary>
     private string Port(int device, PortPlace port, int digits)
@@ -29,12 +33,4 @@ public sealed class PlaceLabels(Plan plan)
 
     /// <summary>What is written on one end of a cable: this end, then the other.</summary>
     public static string CableEnd(string near, string far) => near + " / " + far;
-
-    private static string Word(string name)
-    {
-        var word = new StringBuilder(name.Length);
-        foreach (var c in name)
-            if (char.IsAsciiLetterOrDigit(c)) word.Append(char.ToUpperInvariant(c));
-        return word.Length == 0 ? "X" : word.ToString();
-    }
 }

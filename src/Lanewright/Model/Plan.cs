@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Demands;
 using Lanewright.Model.Devices;
+using Lanewright.Model.Labels;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
 using Lanewright.Model.Power;
@@ -56,8 +57,8 @@ public sealed record Plan
     /// <summary>Power feeds, in natural order of their names; none when the plan describes none.</summary>
     public ImmutableArray<PowerFeed> Power { get; init; } = [];
 
-    /// <summary>The labels of cable ends.</summary>
-    public LabelSize Labels { get; init; } = LabelSize.Usual;
+    /// <summary>The sheet that labels are printed on.</summary>
+    public required LabelSheet Labels { get; init; }
 
     /// <summary>Equipment on hand.</summary>
     public required ImmutableArray<StockItem> Stock { get; init; }

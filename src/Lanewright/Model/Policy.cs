@@ -56,6 +56,9 @@ public sealed record Policy
     /// <summary>Spare parts to buy on top of what is used.</summary>
     public required Share Spares { get; init; }
 
+    /// <summary>How sure spares are to last until more arrive; null when not stated.</summary>
+    public SpareLevel? SpareLevel { get; init; }
+
     /// <summary>Whether Lanewright may choose types whose standard is a draft.</summary>
     public bool AllowsDrafts { get; init; }
 

@@ -97,6 +97,9 @@ public static class RuleBook
         new Space.FloorOverloaded(),
         new Space.DeviceTooDeep(),
         new Space.RackPowerExceeded(),
+        new Space.LabelsOffPage(),
+        new Space.PlacesNamedAlike(),
+        new Space.HeavyMountedHigh(),
         new Power.BreakerOverloaded(),
         new Power.FeedLossOverloads(),
         new Power.RackUnfed(),
@@ -106,6 +109,8 @@ public static class RuleBook
         new Power.InletBeyondRecommended(),
         new Power.AltitudeBeyondClass(),
         new Power.AirStreamsMixed(),
+        new Power.PhasesUnbalanced(),
+        new Power.SparesUnreckoned(),
     ];
 
     /// <summary>Every kind of finding the program can make: those of reading and binding, and those of the rules.</summary>

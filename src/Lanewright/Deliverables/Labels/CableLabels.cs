@@ -1,4 +1,3 @@
-using Lanewright.Deliverables.Tables;
 using Lanewright.Model;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -9,12 +8,6 @@ namespace Lanewright.Deliverables.Labels;
 /// of its own.</summary>
 public static class CableLabels
 {
-    /// <summary>The labels as a table for label printers.</summary>
-    public static TableView Of(DesignedPlan designed) => new("labels",
-    [
-        new("cable", 10), new("end", 8), new("line-1", 24), new("line-2", 30), new("line-3", 16),
-    ], () => All(designed).Select(l => (Cell[])[l.Cable, l.End, l.Near, l.Far, $"{l.Cable} {l.Medium}"]));
-
     /// <summary>The labels. Cables that lie there already keep theirs.</summary>
     public static IEnumerable<CableLabel> All(DesignedPlan designed)
     {

@@ -58,6 +58,7 @@ public static class HtmlReport
             if (designed.Sizing.Value is { } study) new ReportSizing(markup, designed.Plan, study).Write();
             new ReportLoad(markup, designed).Write();
             new ReportRacks(markup, designed).Write();
+            ReportSpares.Write(markup, designed);
             new ReportClasses(markup, designed, ways, drawn).Write();
             LeftOut(markup, ways, drawn);
             foreach (var way in drawn) new ReportWay(markup, designed.Plan, way).Write();

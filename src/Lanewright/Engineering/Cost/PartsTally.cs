@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Reliability;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
@@ -85,7 +86,8 @@ public sealed class PartsTally
     {
         var item = count.Item;
         var inUse = count.Needed - count.Existing;
-        var spares = SpareParts.For(item, length, inUse, plan.Policy.Spares);
+        var level = SpareBook.Of(plan.Policy, item, count.Needed)?.Kept ?? 0;
+        var spares = Math.Max(SpareParts.For(item, length, inUse, plan.Policy.Spares), level);
         var price = item is CableItem cable && length is { } metres ? cable.PriceOf(metres) : item.Price;
         return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse + spares, inStock), spares, price, PowerOf(item));
     }

@@ -56,7 +56,9 @@ public static class DemandLanguage
     public static MapShape FailureRate { get; } = new("a failure rate",
     [
         new("of", Shapes.OneOf([.. Parts.Select(p => p.Name)]), "what fails") { IsRequired = true },
-        new("per-year", PerYear, "failures of one of them in a year, on average") { IsRequired = true },
+        new("per-year", PerYear, "failures of one of them in a year, on average") { Otherwise = "from fit or mtbf" },
+        new("fit", Shapes.Amount, "failures of one of them in a thousand million hours") { Otherwise = "from per-year or mtbf" },
+        new("mtbf", Shapes.Repair, "mean time between failures of one of them") { Otherwise = "from per-year or fit" },
         new("repair", Shapes.Repair, "from the failure until it works again, on average") { IsRequired = true },
     ]);
 }

@@ -46,7 +46,7 @@ public static class PlanBinder
             Links = new LinkExpander(devices, findings).Expand(statements),
             Demands = new DemandBinder(tree, devices, statements, findings).Bind(),
             Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
-            Labels = LabelLanguage.Read(tree.Map("labels")),
+            Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
             Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock),
             CatalogueFiles = [.. catalogues.Select(c => c.Path)],

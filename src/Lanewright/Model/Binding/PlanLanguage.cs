@@ -205,6 +205,10 @@ public static class PlanLanguage
             Otherwise = "3 m from 100G, 2 m from 400G",
         },
         new("spares", Shapes.Share, "spare parts to buy on top of what is used") { Otherwise = "0 %" },
+        new("spare-level", SpareLanguage.Level, "how sure spares last until more arrive; needs failure rates")
+        {
+            Otherwise = "not reckoned",
+        },
         new("drafts", Shapes.Switch, "whether types may be chosen whose standard is a draft") { Otherwise = "no" },
         new("split", Shapes.OneOf([.. DemandLanguage.Splits.Select(s => s.Name)]), "how switches split traffic over several ways")
         {
@@ -253,9 +257,9 @@ public static class PlanLanguage
         new("devices", new NamesShape("groups of devices", Group), "devices"),
         new("links", new NamesShape("sets of links", Link), "links"),
         new("power", new NamesShape("power feeds", PowerLanguage.Feed), "power feeds"),
+        new("labels", LabelLanguage.Section, "the sheets that labels are printed on"),
         new("demands", new NamesShape("demands", DemandLanguage.Demand), "traffic to carry"),
         new("stock", new ListShape(Stock), "equipment on hand"),
-        new("labels", LabelLanguage.Section, "the labels of cable ends"),
         new("wanted", WantedLanguage.Section, "the fabric that is wanted; 'lanewright size' answers"),
     ]);
 }

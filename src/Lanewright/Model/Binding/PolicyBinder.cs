@@ -33,6 +33,7 @@ public static class PolicyBinder
         PreferredFormFactors = FormFactors(map, standards, findings),
         CopperLimits = CopperLimits(map, standards),
         Spares = map.Share("spares") ?? default,
+        SpareLevel = SpareLanguage.Bind(map.Map("spare-level")),
         AllowsDrafts = map.Switch("drafts") ?? false,
         Split = DemandLanguage.Splits.FirstOrDefault(s => s.Name == map.Text("split")).Split,
         MostUtilisation = map.Share("most-utilisation") ?? Share.From(1),
@@ -53,13 +54,35 @@ public static class PolicyBinder
         var stated = map["failure-rates"] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] };
         foreach (var rate in stated)
         {
-            if (rate.Text("of") is not { } of || rate.Real("per-year") is not { } perYear) continue;
-            if (rate.InUnits("repair", UnitText.Repairs) is not { } hours) continue;
+            if (rate.Text("of") is not { } of || rate.InUnits("repair", UnitText.Repairs) is not { } hours) continue;
+            if (FailuresInYear(rate, of, findings) is not { } perYear) continue;
             var part = DemandLanguage.Parts.First(p => p.Name == of).Part;
             if (!rates.TryAdd(part, new FailureRate(part, perYear, Duration.FromHours(hours))))
                 findings.Add(NotationFindings.KeyRepeated, rate.Span, $"the failure rate of '{of}' is stated twice; keep one of the two");
         }
         return [.. rates.Values];
+    }
+
+    private static readonly ImmutableArray<string> RateKeys = ["per-year", "fit", "mtbf"];
+
+    /// <summary>A rate is stated once, in one of three ways.</summary>
+    private static double? FailuresInYear(MapNode rate, string of, FindingSink findings)
+    {
+        double?[] stated =
+        [
+            rate.Real("per-year"),
+            rate.Real("fit") is { } fit ? FailureIntensity.FromFit(fit).PerYear : null,
+            rate.InUnits("mtbf", UnitText.Repairs) is { } hours and > 0
+                ? FailureIntensity.FromMeanTimeBetween(Duration.FromHours(hours)).PerYear
+                : null,
+        ];
+        if (stated.Count(s => s is not null) == 1) return stated.First(s => s is not null);
+        var named = RateKeys.Count(k => rate[k] is not null);
+        if (named == 0)
+            findings.Add(NotationFindings.KeyMissing, rate.Span, $"how often '{of}' fails is not said; write per-year, fit or mtbf");
+        else if (named > 1)
+            findings.Add(NotationFindings.KeyRepeated, rate.Span, $"how often '{of}' fails is said in {named} ways; keep one of them");
+        return null;
     }
 
     private static Known<Decibels> Stated(Decibels? stated, Known<double> habit) =>

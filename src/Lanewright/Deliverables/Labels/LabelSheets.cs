@@ -1,0 +1,94 @@
+using System.Text;
+using Lanewright.Deliverables.Drawings;
+using Lanewright.Deliverables.Markup;
+using Lanewright.Model.Labels;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+
+namespace Lanewright.Deliverables.Labels;
+
+/// <summary>Sheets of labels to print: one page of HTML whose drawings are as large as the paper, to a tenth of a millimetre.</summary>
+public static class LabelSheets
+{
+    /// <summary>Labels drawn at most: a browser that lays out more takes minutes. The table holds all.</summary>
+    public const int MostDrawn = 10_000;
+
+    private const double Inset = 1.5;
+    private const double LargestText = 4.2;
+    private const double SmallShare = 0.72;
+    private const double LineShare = 0.27;
+
+    /// <summary>Writes them.</summary>
+    public static void Write(DesignedPlan designed, Stream stream)
+    {
+        using var writer = new StreamWriter(stream, new UTF8Encoding(false), 1 << 16, leaveOpen: true);
+        writer.Write("<!DOCTYPE html>\n");
+        var markup = new MarkupWriter(writer);
+        var sheet = designed.Plan.Labels;
+        markup.Open("html", ("xmlns", "http://www.w3.org/1999/xhtml"), ("lang", "en-GB"));
+        Head(markup, designed.Plan.Name, sheet);
+        markup.Open("body");
+        var all = LabelList.Of(designed);
+        var page = 0;
+        foreach (var labels in all.Take(MostDrawn).Chunk(sheet.OnPage)) Page(markup, sheet, labels, ++page);
+        var left = Math.Max(0, all.LongCount() - MostDrawn);
+        if (left > 0)
+            markup.Element("p", $"{Numerals.Grouped(left)} more labels are in labels.csv, with their pages and places.");
+        markup.Close();
+        markup.Close();
+    }
+
+    private static void Head(MarkupWriter markup, string plan, LabelSheet sheet)
+    {
+        markup.Open("head");
+        markup.Leaf("meta", ("charset", "utf-8"));
+        markup.Leaf("meta", ("http-equiv", "Content-Security-Policy"), ("content", "default-src 'none'; style-src 'unsafe-inline'"));
+        markup.Element("title", plan + ", labels");
+        markup.Open("style");
+        markup.Trusted($"@page{{size:{Mm(sheet.PageWidth)}mm {Mm(sheet.PageHeight)}mm;margin:0}}"
+            + "body{margin:0}svg{display:block;break-after:page;background:#fff}"
+            + $"svg text{{font-family:{DrawingStyle.Fonts};fill:#000;font-variant-numeric:tabular-nums}}"
+            + "svg .cut{fill:none;stroke:#b8b4aa;stroke-width:.1}@media print{svg .cut{stroke:none}}"
+            + "@media screen{body{background:#ddd8cc}svg{margin:6mm auto}}");
+        markup.Close();
+        markup.Close();
+    }
+
+    private static void Page(MarkupWriter markup, LabelSheet sheet, PrintedLabel[] labels, int page)
+    {
+        var (width, height) = (Mm(sheet.PageWidth), Mm(sheet.PageHeight));
+        markup.Open("svg", ("xmlns", "http://www.w3.org/2000/svg"), ("width", width + "mm"), ("height", height + "mm"),
+            ("viewBox", $"0 0 {width} {height}"), ("role", "img"), ("aria-label", $"Labels, page {Numerals.Whole(page)}"));
+        for (var i = 0; i < labels.Length; i++)
+        {
+            var (column, row) = (i % sheet.Columns, i / sheet.Columns);
+            var x = sheet.Left.Millimetres + (column * (sheet.Width.Millimetres + sheet.GapAcross.Millimetres));
+            var y = sheet.Top.Millimetres + (row * (sheet.Height.Millimetres + sheet.GapDown.Millimetres));
+            Label(markup, sheet, labels[i], x, y);
+        }
+        markup.Close();
+    }
+
+    /// <summary>Three lines; letters as large as the widest line and the height of the label leave them.</summary>
+    private static void Label(MarkupWriter markup, LabelSheet sheet, PrintedLabel label, double x, double y)
+    {
+        var (width, height) = (sheet.Width.Millimetres, sheet.Height.Millimetres);
+        markup.Leaf("rect", ("x", N(x)), ("y", N(y)), ("width", N(width)), ("height", N(height)), ("class", "cut"));
+        var room = Math.Max(0, width - (2 * Inset));
+        var size = Math.Min(LargestText, height * LineShare * 0.8);
+        Line(markup, label.First, x + Inset, y + (height * LineShare), room, size, bold: true);
+        Line(markup, label.Second, x + Inset, y + (2 * height * LineShare), room, size, bold: false);
+        Line(markup, label.Third, x + Inset, y + (3 * height * LineShare), room, size * SmallShare, bold: false);
+    }
+
+    private static void Line(MarkupWriter markup, string text, double x, double y, double room, double size, bool bold)
+    {
+        if (text.Length == 0) return;
+        var fits = Math.Min(size, room / TextFit.Width(text, 1, bold));
+        markup.Element("text", text, ("x", N(x)), ("y", N(y)), ("font-size", N(fits)), ("font-weight", bold ? "700" : "400"));
+    }
+
+    private static string Mm(Length length) => N(length.Millimetres);
+
+    private static string N(double value) => MarkupWriter.Number(value);
+}

@@ -1,0 +1,29 @@
+using Lanewright.Deliverables.Tables;
+using Lanewright.Engineering.Reliability;
+using Lanewright.Model;
+using Lanewright.Rules;
+
+namespace Lanewright.Deliverables;
+
+/// <summary>A row a part: what fails until more arrive, and the spares by both conventions.</summary>
+public static class SparesView
+{
+    /// <summary>The table.</summary>
+    public static TableView Of(DesignedPlan designed) => new("spares",
+    [
+        new("model", 26), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("in-use", 9, ColumnKind.Whole),
+        new("fit", 10, ColumnKind.Real), new("failures-a-year", 14, ColumnKind.Real), new("failures-till-resupply", 20, ColumnKind.Real),
+        new("spares-S", 9, ColumnKind.Whole), new("spares-F", 9, ColumnKind.Whole), new("convention", 11),
+        new("kept", 7, ColumnKind.Whole),
+    ], () => SpareBook.Of(designed.Plan.Policy, designed.Parts).Select(Row));
+
+    /// <summary>The letter of a convention.</summary>
+    public static string Letter(SpareCount count) => count == SpareCount.OneOnShelf ? "S" : "F";
+
+    private static Cell[] Row(SpareNeed need) =>
+    [
+        need.Item.Name, PartsView.KindOf(need.Item), need.Length is { } length ? length.Metres : Cell.Empty, need.InUse,
+        Math.Round(need.Each.Fit, 3), Math.Round(need.Each.PerYear * need.InUse, 4), Math.Round(need.Expected, 6), need.OneOnShelf,
+        need.NeverShort, Letter(need.Count), need.Kept,
+    ];
+}
