@@ -89,6 +89,7 @@ public static class RuleBook
         new Fabric.PairOnOneFeed(),
         new Fabric.WishesUnmet(),
         new Fabric.TierOversubscribed(),
+        new Fabric.PairInOneTray(),
         new Pathways.PathwayOverfull(),
         new Pathways.PathwayBeyondPlan(),
         new Pathways.PathwaysApart(),

@@ -54,6 +54,15 @@ public sealed class HallWays
     /// <summary>Metres between a rack, or the exit, and the pathway nearest to it.</summary>
     public double OffPathway(Rack rack) => OffPathway(placeOf[rack.Index]);
 
+    /// <summary>The pathway that cables of a rack come down from.</summary>
+    public Pathway? Over(Rack rack)
+    {
+        var point = Graph.Drops[placeOf[rack.Index]];
+        foreach (var segment in Graph.Segments)
+            if (segment.A == point || segment.B == point) return segment.Pathway;
+        return null;
+    }
+
     /// <summary>The stretches between two racks, or a rack and the exit; none where no way leads there.</summary>
     public ImmutableArray<int> Way(int from, int to) =>
         TreeOf(placeOf[Math.Min(from, to)]).To(Graph.Drops[placeOf[Math.Max(from, to)]]);

@@ -30,6 +30,9 @@ public sealed class PathwayBook
     /// <summary>The ways of a design.</summary>
     public static PathwayBook Of(Plan plan, LinkDesign design) => new(plan, design);
 
+    /// <summary>The pathway that cables of a rack come down from; null where its hall has none.</summary>
+    public Pathway? OverRack(Rack rack) => halls.TryGetValue(rack.Hall.Index, out var own) ? own.Over(rack) : null;
+
     /// <summary>The pathways that a cable between two devices lies in, each once.</summary>
     public ImmutableArray<Pathway> PathwaysBetween(int fromDevice, int toDevice)
     {
