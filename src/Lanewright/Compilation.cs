@@ -29,11 +29,11 @@ public static class Compilation
         var parts = PartsTally.Of(plan, design);
         var load = LoadStudy.Of(plan, design);
         progress?.Invoke("judging");
-        var sizing = SizingOf(plan);
-        var judgement = new Judgement(plan, design, parts, load, sizing, findings);
+        var glance = new Lazy<SizingAnswer?>(() => plan.Wanted is { } wanted ? FabricStudy.Glance(wanted, ContextOf(plan)) : null);
+        var judgement = new Judgement(plan, design, parts, load, glance, findings);
         foreach (var rule in RuleBook.All) rule.Judge(judgement);
         var sorted = findings.ToSorted();
-        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, load, sorted, sizing), Findings = sorted };
+        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)), Findings = sorted };
     }
 
     /// <summary>Answers what fabric to buy.</summary>

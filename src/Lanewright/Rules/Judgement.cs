@@ -18,10 +18,10 @@ namespace Lanewright.Rules;
 /// <param name="Design">How its links are made.</param>
 /// <param name="Parts">What it needs.</param>
 /// <param name="Load">What its networks carry.</param>
-/// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when first asked for.</param>
+/// <param name="Glance">What a short look finds of the fabric that the plan wants; null where it wants none, or too large a one.</param>
 /// <param name="Findings">Where findings go.</param>
 public sealed record Judgement(
-    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, Lazy<FabricStudy?> Sizing, FindingSink Findings)
+    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, Lazy<SizingAnswer?> Glance, FindingSink Findings)
 {
     /// <summary>Other sets of links named with a finding.</summary>
     private const int MostRelated = 5;

@@ -165,8 +165,10 @@ public sealed partial class TidyTests
         ("WayGraph.cs", 1e-3), // metres below which points are one
         ("FloorPressure.cs", 1000), // pascals in a kilopascal
         ("FabricStudy.cs", 25_000), // bounds on work
-        ("Incumbent.cs", 1_000_000),
-        ("Incumbent.cs", 200),
+        ("FabricStudy.cs", 4_000),
+        ("SizingEffort.cs", 1_000_000),
+        ("SizingEffort.cs", 200),
+        ("SizingEffort.cs", 20_000),
         ("Incumbent.cs", 1.25), // how deep to search
         ("Incumbent.cs", 1.5),
         ("Incumbent.cs", 8),

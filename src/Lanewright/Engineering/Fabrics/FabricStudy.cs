@@ -8,6 +8,7 @@ namespace Lanewright.Engineering.Fabrics;
 public sealed class FabricStudy
 {
     private const long MostQuick = 25_000;
+    private const long MostGlanced = 4_000;
 
     private readonly Lazy<ImmutableArray<BreakEven>> breakEvens;
     private readonly Lazy<ImmutableArray<ImmutableArray<Wish>>> conflicts;
@@ -42,6 +43,14 @@ public sealed class FabricStudy
     /// <summary>Where something fits: what would change the answer, a quantity each. To find it many more questions are answered, once,
     /// when it is first asked for.</summary>
     public ImmutableArray<BreakEven> BreakEvens => breakEvens.Value;
+
+    /// <summary>A short look at whether anything can be had: an answer without options and without a bound says that nothing can. Null for
+    /// fabrics so large that even a look takes long.</summary>
+    public static SizingAnswer? Glance(WantedFabric wanted, FinderContext context)
+    {
+        var ports = wanted.Hosts.Sum(h => (long)HostBuild.CountIn(h, wanted.Years, wanted.Growth) * h.Ports);
+        return ports > MostGlanced ? null : new Sizing(context, SizingEffort.Glance).Of(wanted);
+    }
 
     /// <summary>Answers a question.</summary>
     /// <param name="wanted">What is asked.</param>

@@ -5,15 +5,8 @@ namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>The best design found so far, and what is proven about those not looked at. Designs are offered with a lower bound, cheapest
 /// first; one is priced only while it can still win.</summary>
-internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
+internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, SizingEffort effort)
 {
-    /// <summary>So many designs of one shape are priced at most; what is left then only counts for the bound.</summary>
-    private const int MostPriced = 200;
-
-    /// <summary>So many parts of the search are looked into at most; the others count for the bound alone. A number of steps and not a
-    /// time, so that the same question has the same answer on any machine.</summary>
-    private const long MostLooked = 1_000_000;
-
     /// <summary>How deep to search, in times what the ports alone cost; at last without a limit, since switches may be far apart in
     /// price.</summary>
     private static readonly ImmutableArray<double> Depths = [1.25, 1.5, 2, 4, 8, double.PositiveInfinity];
@@ -39,7 +32,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
     public bool CouldWin(double bound)
     {
         if (!(bound < Limit)) return false;
-        if (++looked <= MostLooked) return true;
+        if (++looked <= effort.MostLooked) return true;
         Skip(bound);
         return false;
     }
@@ -74,7 +67,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer)
             Note(bound, early);
             return;
         }
-        if (priced >= MostPriced)
+        if (priced >= effort.MostPriced)
         {
             Skip(bound);
             return;

@@ -9,7 +9,9 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Floor">Lower bounds.</param>
 /// <param name="Pricer">Exact prices.</param>
 /// <param name="PeerLinks">Links between the two of a collapsed pair.</param>
-internal sealed record SearchContext(FabricDemand Demand, SwitchSpace Space, CostFloor Floor, DesignPricer Pricer, int PeerLinks)
+/// <param name="Effort">How long to look.</param>
+internal sealed record SearchContext(
+    FabricDemand Demand, SwitchSpace Space, CostFloor Floor, DesignPricer Pricer, int PeerLinks, SizingEffort Effort)
 {
     private readonly Dictionary<int, List<LeafConfig>> configs = [];
     private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Leaves, long LeafYears)>> places = [];

@@ -13,7 +13,7 @@ internal sealed class ShapeSearch(SearchContext context)
     public ShapeResult Of(FabricShape shape)
     {
         if (NotAsked(shape) is { Length: > 0 } reason) return ShapeResult.None(reason);
-        var incumbent = new Incumbent(context.Demand, context.Pricer);
+        var incumbent = new Incumbent(context.Demand, context.Pricer, context.Effort);
         return shape switch
         {
             FabricShape.FixedBox => boxes.Run(shape, context.Space.Boxes, 1, 0, incumbent),

@@ -16,10 +16,15 @@ public sealed class Sizing
     private readonly SwitchSpace space;
     private readonly NextLanes lanes;
 
+    private readonly SizingEffort effort;
+
     /// <summary>Asks about a catalogue under limits and a policy.</summary>
-    public Sizing(FinderContext context)
+    /// <param name="context">Limits, catalogue and policy.</param>
+    /// <param name="effort">How long to look; null for a whole answer.</param>
+    public Sizing(FinderContext context, SizingEffort? effort = null)
     {
         this.context = context;
+        this.effort = effort ?? SizingEffort.Whole;
         pricer = new LinkPricer(context);
         counter = new StateCounter(context, pricer);
         space = new SwitchSpace(context);
@@ -55,7 +60,7 @@ public sealed class Sizing
 
     private SearchContext SearchOf(FabricDemand demand) =>
         new(demand, space, new CostFloor(demand, context, pricer), new DesignPricer(demand, counter),
-            (int)context.Standards.Practice("pair", "peer-links").Value);
+            (int)context.Standards.Practice("pair", "peer-links").Value, effort);
 
     private FabricDemand? DemandOf(WantedFabric wanted, out string fault)
     {

@@ -10,7 +10,7 @@ internal sealed class WishesUnmet() : Rule("LW3113", nameof(WishesUnmet))
     {
         if (!judgement.IsWhole || judgement.Plan.Wanted is not { } wanted) return;
         // A search that was broken off has a bound and proves nothing.
-        if (judgement.Sizing.Value is not { Answer: { Options.IsEmpty: true, LowerBound: null, Lost: var lost } }) return;
+        if (judgement.Glance.Value is not { Options.IsEmpty: true, LowerBound: null, Lost: var lost }) return;
         var reasons = lost.GroupBy(l => l.Reason).Select(g => $"{string.Join(", ", g.Select(l => FabricShapes.Word(l.Shape)))}: {g.Key}");
         judgement.Add(this, wanted.Span,
             $"no fabric keeps all that is wanted ({string.Join("; ", reasons)}); 'lanewright size' tells which wishes cannot be had "

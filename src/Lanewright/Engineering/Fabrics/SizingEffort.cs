@@ -1,0 +1,15 @@
+namespace Lanewright.Engineering.Fabrics;
+
+/// <summary>How long a search may look: a number of steps and not a time, so that the same question has the same answer on any
+/// machine.</summary>
+/// <param name="MostLooked">So many parts of the search of each shape are looked into at most; the others count for the bound
+/// alone.</param>
+/// <param name="MostPriced">So many designs of each shape are priced at most; what is left then only counts for the bound.</param>
+public sealed record SizingEffort(long MostLooked, int MostPriced)
+{
+    /// <summary>For who asks what to buy.</summary>
+    public static SizingEffort Whole { get; } = new(1_000_000, 200);
+
+    /// <summary>For who asks only whether anything can be had at all.</summary>
+    public static SizingEffort Glance { get; } = new(20_000, 10);
+}
