@@ -1,4 +1,5 @@
 using Lanewright.Quantities;
+using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Lines;
 
@@ -7,24 +8,35 @@ public static class AmplifierNoise
 {
     private const double Planck = 6.62607015e-34;
 
-    // The reference band of signal over noise in optics: 12.5 GHz, spoken of as 0.1 nm.
-    private const double ReferenceHz = 12.5e9;
-
     /// <summary>Noise that an amplifier adds in a band, in watts.</summary>
-    public static double Watts(Decibels figure, Decibels gain, double carrierHz, double bandHz) =>
-        Planck * carrierHz * ((figure.Ratio * gain.Ratio) - 1) * bandHz;
+    public static double Watts(Decibels figure, Decibels gain, Frequency carrier, Frequency band) =>
+        Planck * carrier.Hertz * ((figure.Ratio * gain.Ratio) - 1) * band.Hertz;
 
-    /// <summary>Signal over the noise of one amplifier alone.</summary>
-    public static Decibels Over(PowerLevel input, Decibels figure, Decibels gain, double carrierHz)
+    /// <summary>Signal over the noise of one amplifier alone, in a width.</summary>
+    public static Decibels Over(PowerLevel input, Decibels figure, Decibels gain, Frequency carrier, Frequency width) =>
+        Decibels.OfRatio(input.Watts / AtInput(figure, gain, carrier, width));
+
+    /// <summary>Noise of an amplifier as if it came in with the signal, in watts.</summary>
+    public static double AtInput(Decibels figure, Decibels gain, Frequency carrier, Frequency width) =>
+        Planck * carrier.Hertz * width.Hertz * (figure.Ratio - (1 / gain.Ratio));
+
+    /// <summary>Signal over noise by the mask of a model that has one.</summary>
+    public static Decibels ByMask((double Cubic, double Square, double Linear, double Constant) mask, PowerLevel input)
     {
-        var watts = Math.Pow(10, input.Dbm / 10) / 1000;
-        return Decibels.From(10 * Math.Log10(watts / (Planck * carrierHz * ReferenceHz * (figure.Ratio - (1 / gain.Ratio)))));
+        var p = input.Dbm;
+        return Decibels.From((((((mask.Cubic * p) + mask.Square) * p) + mask.Linear) * p) + mask.Constant);
     }
+
+    /// <summary>The noise figure that comes to the same at high gain as a signal over noise.</summary>
+    public static Decibels FigureOf(PowerLevel input, Decibels overNoise, Frequency carrier, Frequency width) =>
+        Over(input, default, Decibels.From(HighGain), carrier, width) - overNoise;
 
     /// <summary>Signal over the noise of all stages together: noises add as plain ratios.</summary>
     public static Decibels Together(IEnumerable<Decibels> stages)
     {
         ArgumentNullException.ThrowIfNull(stages);
-        return Decibels.From(-10 * Math.Log10(stages.Sum(static stage => 1 / stage.Ratio)));
+        return Decibels.OfRatio(1 / stages.Sum(static stage => 1 / stage.Ratio));
     }
+
+    private const double HighGain = 1000;
 }
