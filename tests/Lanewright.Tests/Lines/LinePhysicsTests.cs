@@ -1,76 +1,142 @@
+using System.Diagnostics;
+using System.Globalization;
 using Lanewright.Engineering.Lines;
 using Lanewright.Quantities;
+using Lanewright.Standards;
 
 namespace Lanewright.Tests.Lines;
 
-/// <summary>Formulas of lines between sites against an independent reference calculation, whose figures are the expected values, and
-/// against a split-step simulation of the glass.</summary>
+/// <summary>The closed forms of lines against what they stand for: a numerical integral, a split-step simulation, another
+/// library.</summary>
 public sealed class LinePhysicsTests
 {
-    private static readonly GlassSpan Glass = new(0.2, 80, 17, 0.067, 1.3, 1550);
-    private static readonly NonlinearNoise Comb = new(Glass, 64, 75e9, 59.84375e9);
+    private static readonly GlassSpan Glass = new(
+        Attenuation.FromDecibelsPerKilometre(0.2), Length.FromKilometres(80), DispersionRate.From(17), 0.067, 1.3,
+        Wavelength.FromNanometres(1550));
 
-    [Fact]
-    public void GlassKeepsToTheReference()
-    {
-        Near(4.605170186e-05, Glass.Alpha, 1e-9);
-        Near(-2.168261939e-26, Glass.Beta2, 1e-6);
-        Near(1.44677409e-40, Glass.Beta3, 1e-6);
-        Near(21169.27489, Glass.EffectiveMetres, 1e-6);
-        Near(21628.27622, (Glass with { Kilometres = 120 }).EffectiveMetres, 1e-6);
-    }
-
-    [Fact]
-    public void NonlinearNoiseKeepsToTheReference()
-    {
-        var (own, cross) = Comb.Plain(32);
-        Near(397.158619, own + cross, 1e-4);
-        Near(409.4599402, Comb.WithRaman(32, 1e-3, 0.028), 1e-4);
-        Near(297.0089148, Comb.WithRaman(63, 1e-3, 0.028), 1e-4);
-        Near(301.1475369, Comb.WithRaman(0, Math.Pow(10, 0.3) / 1000, 0.028), 1e-4);
-        Near(0.002180583598, NonlinearNoise.BestWatts(8.596943276148568e-06, 414.56806277845317), 1e-4);
-        Near(328.3249801, NonlinearNoise.Ratio(0.0025118864315095803, 1.3560702525590393e-06, 397.1586190477259), 1e-4);
-    }
-
-    // Expected values: the reference calculation. Simulated values: split step, Manakov, 60 GBd at 75 GHz, one seed, about 0.1 dB.
+    // Simulated values: split step, dual-polarisation Manakov, 60 GBd at 75 GHz, 80 km, one seed, about 0.1 dB (an independent
+    // simulation; derived).
     [Theory]
-    [InlineData(1, 20.75062452, 20.135, 17.198)]
-    [InlineData(5, 22.16349088, 23.196, 19.918)]
-    public void ModelsStayAboveTheSimulation(int channels, double expected, double gaussian, double sixteen)
+    [InlineData(1, 20.135, 17.198, 15.61)]
+    [InlineData(5, 23.196, 19.918, 17.707)]
+    [InlineData(9, 23.870, 20.910, 18.576)]
+    public void Models_StayAboveTheSimulation(int channels, double gaussian, double sixteen, double four)
     {
-        var comb = new NonlinearNoise(Glass, channels, 75e9, 60e9);
-        var (own, cross) = comb.Plain(channels / 2);
-        var corrected = 10 * Math.Log10(comb.Expected(channels / 2, -0.68));
-        Assert.Equal(expected, corrected, 0.01);
-        Assert.True(10 * Math.Log10(own + cross) > gaussian);
-        Assert.True(corrected > sixteen);
+        var comb = Comb(Glass, channels, 75, 60);
+        var middle = channels / 2;
+        Assert.InRange(Level(comb.Plain(middle)), gaussian, gaussian + 0.7);
+        Assert.InRange(Level(comb.Expected(middle, -0.68)), sixteen, sixteen + 3.6);
+        Assert.True(Level(comb.Expected(middle, -1)) > four);
+        Assert.True(comb.Expected(middle, -0.68) <= comb.Plain(middle));
+    }
+
+    // The integral that the closed form is made for: one channel of flat spectrum, noise at its middle (Poggiolini et al., JLT 30(24)
+    // 2012). The closed form was found 0.05 dB above it at this width.
+    [Fact]
+    public void OwnNoise_IsThatOfTheIntegral()
+    {
+        const double width = 60e9;
+        const int steps = 1200;
+        var step = width / steps;
+        var sum = 0.0;
+        for (var i = 0; i < steps; i++)
+        {
+            var f1 = ((i + 0.5) * step) - (width / 2);
+            for (var k = 0; k < steps; k++)
+            {
+                var f2 = ((k + 0.5) * step) - (width / 2);
+                if (Math.Abs(f1 + f2) > width / 2) continue;
+                var phase = 4 * Math.PI * Math.PI * Glass.Beta2 * f1 * f2;
+                var left = Math.Exp(-Glass.Alpha * Glass.Length.Metres);
+                var turn = phase * Glass.Length.Metres;
+                var over = 1 - (2 * left * Math.Cos(turn)) + (left * left);
+                sum += over / ((Glass.Alpha * Glass.Alpha) + (phase * phase));
+            }
+        }
+        var integral = 16.0 / 27 * Glass.Gamma * Glass.Gamma * sum * step * step / (width * width);
+        Assert.Equal(Level(integral), Level(Comb(Glass, 1, 75, 60).Own), 0.1);
     }
 
     [Fact]
-    public void AmplifiersKeepToTheReference()
+    public void Noise_OfEveryChannelIsTheSumOverItsNeighbours()
     {
-        const double carrier = 193.4e12;
-        Near(1.676998765e-05, AmplifierNoise.Watts(Decibels.From(5.5), Decibels.From(27.9), carrier, 59.84375e9), 1e-5);
-        Assert.Equal(48.31322002, AmplifierNoise.Over(PowerLevel.FromDbm(-5), Decibels.From(5), Decibels.From(6), carrier).Value, 1e-4);
-        var booster = AmplifierNoise.Over(PowerLevel.FromDbm(-15.5), Decibels.From(5.5), Decibels.From(16.5), carrier);
-        var receiver = AmplifierNoise.Over(PowerLevel.FromDbm(-17.6), Decibels.From(5.5), Decibels.From(15.6), carrier);
-        Assert.Equal(32.79918124, AmplifierNoise.Together([booster, receiver]).Value, 0.001);
+        const int channels = 21;
+        var comb = Comb(Glass, channels, 75, 59.84375);
+        var reach = Math.Abs(Glass.Beta2) / Glass.Alpha;
+        const double width = 59.84375e9;
+        var scale = 32.0 / 27 * Math.Pow(Glass.Gamma * Glass.Effective.Metres / width, 2);
+        for (var i = 0; i < channels; i++)
+        {
+            var cross = 0.0;
+            for (var k = 0; k < channels; k++)
+            {
+                if (k == i) continue;
+                var inner = Math.PI * Math.PI * reach * width;
+                var apart = Math.Abs(k - i) * 75e9;
+                cross += scale * (Math.Asinh(inner * (apart + (width / 2))) - Math.Asinh(inner * (apart - (width / 2))))
+                    / (4 * Math.PI * reach);
+            }
+            Assert.Equal(1, comb.Cross(i) / cross, 1e-9);
+            Assert.Equal(comb.Cross(i), comb.Cross(channels - 1 - i));
+        }
+    }
+
+    // The two were found within 0.13 dB of each other in the middle of the comb (an independent reference calculation; derived).
+    [Fact]
+    public void RamanForm_WithoutRamanAgreesWithTheSumOverChannels()
+    {
+        var comb = Comb(Glass, 64, 75, 59.84375);
+        Assert.Equal(Level(comb.Plain(32)), Level(comb.WithRaman(32, PowerLevel.FromDbm(0), 0)), 0.13);
     }
 
     [Fact]
-    public void ErrorsKeepToTheReference()
+    public void BestLaunch_LeavesTwiceAsMuchAmplifierNoise()
     {
-        Near(0.004465400361, SymbolErrors.SixteenQam.At(31.622776601683793), 1e-6);
-        Assert.Equal(13.54931715, Level(SymbolErrors.SixteenQam.RatioFor(0.0125)), 0.005);
-        Assert.Equal(10.40932428, Level(SymbolErrors.EightQam.RatioFor(0.02)), 0.005);
-        Assert.Equal(8.33964349, Level(SymbolErrors.Qpsk.RatioFor(0.0045)), 0.005);
-        Assert.Equal(18.42950372, Level(SymbolErrors.SixtyFourQam.RatioFor(0.02)), 0.005);
-        var specified = Math.Pow(10, 19.19891213 / 10);
-        Assert.Equal(14.92976668, Level(SymbolErrors.SixteenQam.OwnRatio(0.0125, specified)), 0.02);
+        const double amplifiers = 1e-6;
+        const double cube = 400;
+        var best = NonlinearNoise.BestWatts(amplifiers, cube);
+        Assert.Equal(amplifiers, 2 * cube * best * best * best, 1e-12);
+        var most = NonlinearNoise.Ratio(best, amplifiers, cube);
+        Assert.True(most > NonlinearNoise.Ratio(best * 1.01, amplifiers, cube));
+        Assert.True(most > NonlinearNoise.Ratio(best / 1.01, amplifiers, cube));
     }
+
+    // Source: the complementary error function of the C library, through Python's math module.
+    [Fact]
+    public void Errors_AgreeWithAnotherLibrary()
+    {
+        var sets = StandardsLibrary.Shipped.SymbolSets;
+        double[] ratios = [0.5, 2, 5, 10, 20, 40, 80];
+        var lines = sets.SelectMany(s => ratios.Select(r =>
+            string.Create(CultureInfo.InvariantCulture, $"({s.ErrorFactor.Value:R},{s.ErrorDivisor.Value:R},{r:R})")));
+        var script = "import math;print('\\n'.join(repr(f*math.erfc(math.sqrt(r/d))) for f,d,r in ["
+            + string.Join(',', lines) + "]))";
+        var expected = Python(script).Split('\n', StringSplitOptions.RemoveEmptyEntries)
+            .Select(t => double.Parse(t, CultureInfo.InvariantCulture)).ToList();
+        var at = 0;
+        foreach (var set in sets)
+        {
+            foreach (var ratio in ratios)
+            {
+                var errors = new SymbolErrors(set).At(ratio);
+                Assert.Equal(1, errors / expected[at++], 1e-6);
+                if (errors > 1e-12) Assert.Equal(ratio, new SymbolErrors(set).RatioFor(errors), ratio * 1e-6);
+            }
+        }
+        Assert.Equal(sets.Length * ratios.Length, at);
+    }
+
+    private static string Python(string script)
+    {
+        var start = new ProcessStartInfo("/usr/bin/python3", ["-c", script]) { RedirectStandardOutput = true };
+        using var process = Process.Start(start) ?? throw new InvalidOperationException("python3 did not start");
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return output;
+    }
+
+    private static NonlinearNoise Comb(GlassSpan glass, int channels, double spacing, double width) =>
+        new(glass, channels, Frequency.FromGigahertz(spacing), Frequency.FromGigahertz(width));
 
     private static double Level(double ratio) => 10 * Math.Log10(ratio);
-
-    private static void Near(double expected, double actual, double share) =>
-        Assert.InRange(actual / expected, 1 - share, 1 + share);
 }

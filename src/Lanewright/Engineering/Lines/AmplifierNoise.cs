@@ -1,5 +1,4 @@
 using Lanewright.Quantities;
-using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Lines;
 
@@ -29,7 +28,7 @@ public static class AmplifierNoise
 
     /// <summary>The noise figure that comes to the same at high gain as a signal over noise.</summary>
     public static Decibels FigureOf(PowerLevel input, Decibels overNoise, Frequency carrier, Frequency width) =>
-        Over(input, default, Decibels.From(HighGain), carrier, width) - overNoise;
+        Decibels.OfRatio(input.Watts / (Planck * carrier.Hertz * width.Hertz)) - overNoise;
 
     /// <summary>Signal over the noise of all stages together: noises add as plain ratios.</summary>
     public static Decibels Together(IEnumerable<Decibels> stages)
@@ -37,6 +36,4 @@ public static class AmplifierNoise
         ArgumentNullException.ThrowIfNull(stages);
         return Decibels.OfRatio(1 / stages.Sum(static stage => 1 / stage.Ratio));
     }
-
-    private const double HighGain = 1000;
 }

@@ -19,6 +19,9 @@ public sealed record RamanTilt(double SlopePerWattKmThz, double TotalWatts, Leng
     public Decibels At(double offsetTerahertz) =>
         Decibels.From(10 / Math.Log(10) * (Math.Log(Spread) - (PerTerahertz * offsetTerahertz)));
 
+    /// <summary>The same as a plain ratio of powers.</summary>
+    public double RatioAt(double offsetTerahertz) => Spread * Math.Exp(-PerTerahertz * offsetTerahertz);
+
     private double Spread
     {
         get
