@@ -12,6 +12,12 @@ namespace Lanewright.Cli.Commands;
 /// <summary><c>line</c>: a line between sites, asked about by itself.</summary>
 internal sealed class LineCommand
 {
+    private readonly Argument<string?> plan = new("PLAN")
+    {
+        Description = "a plan with lines, or a folder that holds plan.yaml; without one the options ask about a line by itself",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+    private readonly Option<string?> name = new("--line") { Description = "of a plan: one line by its name" };
     private readonly Option<string?> length = new("--length") { Description = "length of the fibre, such as 80km" };
     private readonly Option<string?> type = new("--type") { Description = "interface type of each wavelength, such as 400ZR" };
     private readonly Option<string?> rate = new("--rate") { Description = "instead of a type: the rate of each channel, such as 400G" };
@@ -56,9 +62,9 @@ internal sealed class LineCommand
         var o = new LineCommand();
         var command = new Command("line", "engineer a line between sites: wavelengths, amplifiers, margins")
         {
-            o.length, o.type, o.rate, o.channels, o.spacing, o.first, o.fibre, o.loss, o.measured, o.dispersion, o.connectors,
-            o.connectorLoss, o.splices, o.spliceLoss, o.ageing, o.years, o.booster, o.preamplifier, o.inLine, o.multiplexer, o.launch,
-            o.transmitter, o.transmitterOsnr, o.pdl, o.least, o.pairs, o.sweep, o.json,
+            o.plan, o.name, o.length, o.type, o.rate, o.channels, o.spacing, o.first, o.fibre, o.loss, o.measured, o.dispersion,
+            o.connectors, o.connectorLoss, o.splices, o.spliceLoss, o.ageing, o.years, o.booster, o.preamplifier, o.inLine, o.multiplexer,
+            o.launch, o.transmitter, o.transmitterOsnr, o.pdl, o.least, o.pairs, o.sweep, o.json,
         };
         command.SetAction(o.Run);
         return command;
@@ -66,11 +72,31 @@ internal sealed class LineCommand
 
     private int Run(ParseResult parsed)
     {
+        if (parsed.GetValue(plan) is { } path) return Plan(parsed, path);
         var answer = LineLadder.Of(QuestionOf(parsed, StandardsLibrary.Shipped));
         var swept = SweepOf(answer, parsed.GetValue(sweep));
         if (parsed.GetValue(json)) Screen.Document(stream => LineJson.Write(answer, swept, stream));
         else LinePrinter.Print(answer, swept);
         return answer.Design.Verdict == Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+    }
+
+    /// <summary>The lines of a plan. What is wrong with the plan besides is for 'check' to say.</summary>
+    private int Plan(ParseResult parsed, string path)
+    {
+        if (parsed.GetValue(length) is not null) throw new UsageFault("a plan says how long its spans are; leave --length out");
+        var judged = CommonOptions.Compile(path);
+        if (judged.Designed is not { } designed)
+            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var all = designed.Lines.Value.Lines;
+        if (all.IsEmpty) throw new UsageFault("the plan has no lines, or none that could be read; 'lanewright check' shows why");
+        var wanted = parsed.GetValue(name);
+        var lines = all.Where(l => wanted is null || l.Statement.Name == wanted).ToList();
+        if (lines.Count == 0)
+            throw new UsageFault($"the plan has no line '{wanted}'{Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))}");
+        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, stream));
+        else foreach (var line in lines) LinePrinter.Print(line);
+        var isDenied = lines.Any(l => l.Verdict == Verdict.Fail || l.Routes.Length < l.Statement.Routes);
+        return isDenied ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
     private static LineSweep? SweepOf(LineAnswer answer, string? quantity)
@@ -83,10 +109,10 @@ internal sealed class LineCommand
 
     private LineQuestion QuestionOf(ParseResult parsed, StandardsLibrary standards)
     {
-        var named = parsed.GetValue(type) is { } name
-            ? standards.Wavelength(name) ?? throw new UsageFault(
-                $"no type of a wavelength is called '{name}'{Spelling.DidYouMean(name, standards.WavelengthTypes.Select(t => t.Name))}; "
-                + $"known are {string.Join(", ", standards.WavelengthTypes.Select(t => t.Name))}")
+        var types = standards.WavelengthTypes.Select(t => t.Name).ToList();
+        var named = parsed.GetValue(type) is { } called
+            ? standards.Wavelength(called) ?? throw new UsageFault(
+                $"no type of a wavelength is called '{called}'{Spelling.DidYouMean(called, types)}; known are {string.Join(", ", types)}")
             : null;
         var wanted = QuantityOptions.Rate(parsed, rate);
         if (named is null == wanted is null) throw new UsageFault("give either --type or --rate");

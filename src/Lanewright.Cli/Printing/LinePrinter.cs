@@ -28,6 +28,25 @@ internal static class LinePrinter
         Screen.Line(LineCautions.Short);
     }
 
+    /// <summary>Prints a line of a plan with its routes and what cuts leave of it.</summary>
+    public static void Print(LineResult line)
+    {
+        Screen.Line("");
+        Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
+            + $"{Numerals.Fixed(line.Availability.Percent, 4)} % of the time");
+        for (var route = 0; route < line.Routes.Length; route++)
+        {
+            Screen.Line($"route {Numerals.Whole(route + 1)}: {string.Join(" - ", line.Routes[route].Sites.Select(s => s.Name))} over "
+                + $"{line.Routes[route].Name}, {Numerals.Shown(line.Routes[route].Length.Kilometres, "km")}");
+            Print(line.Routes[route].Answer, null);
+        }
+        if (line.Difference is { } difference)
+            Screen.Line($"the routes differ by {Numerals.Shown(difference.Nanoseconds / 1000, "us")}");
+        foreach (var separating in line.Separating) Screen.Line($"no second route: every way needs {separating}");
+        Screen.Print(["when this is cut", "", "left"], line.Cuts.Select(c => (IReadOnlyList<string>)
+            [c.What, c.IsDuct ? "duct" : "span", c.Left.ToString()]));
+    }
+
     private static string Summary(LineAnswer answer)
     {
         var design = answer.Design;

@@ -72,7 +72,7 @@ public static class UnitText
     public static IReadOnlyList<UnitScale> Frequencies { get; } = [new("GHz", 1), new("THz", 1e3), new("MHz", 1e-3)];
 
     /// <summary>Dispersion of a fibre in ps/(nm km).</summary>
-    public static IReadOnlyList<UnitScale> DispersionRates { get; } = [new("ps/nm/km", 1), new("ps/(nm km)", 1)];
+    public static IReadOnlyList<UnitScale> DispersionRates { get; } = [new("ps/nm/km", 1)];
 
     /// <summary>Polarisation-mode dispersion of a fibre in ps/sqrt(km).</summary>
     public static IReadOnlyList<UnitScale> ModeDispersions { get; } = [new("ps/sqrt(km)", 1)];

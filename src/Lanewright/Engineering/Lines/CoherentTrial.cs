@@ -62,7 +62,7 @@ internal sealed class CoherentTrial
         var unamplified = Transmitter - question.MultiplexerLoss;
         if (!HasBooster) return unamplified;
         if (question.Launch is { } asked) return asked;
-        var high = have.Booster?.OutputMax is { } most ? most.Value.OfEach(Count).Dbm : unamplified.Dbm + Range;
+        var high = Highest(unamplified).Dbm;
         var low = high - Range;
         for (var step = 0; step < Narrowings; step++)
         {
@@ -73,8 +73,15 @@ internal sealed class CoherentTrial
         // Amplifiers are set in tenths.
         var below = Math.Floor(high * TenthsInDecibel) / TenthsInDecibel;
         var above = PowerLevel.FromDbm(below + (1 / TenthsInDecibel));
-        var isAboveAllowed = have.Booster?.OutputMax is not { } limit || above.OfAll(Count) <= limit.Value;
-        return isAboveAllowed && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+        return above <= Highest(unamplified) && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+    }
+
+    /// <summary>The highest launch that the booster has output and gain for.</summary>
+    private PowerLevel Highest(PowerLevel input)
+    {
+        var highest = input + Decibels.From(Range);
+        if (have.Booster?.OutputMax is { } output) highest = PowerLevel.Min(highest, output.Value.OfEach(Count));
+        return have.Booster?.GainMax is { } gain ? PowerLevel.Min(highest, input + gain.Value) : highest;
     }
 
     /// <summary>The smallest margin at a launch, with what is missing at the receiver taken off many times over: power comes

@@ -27,6 +27,9 @@ public sealed record LineSpan
     /// <summary>Measured dispersion; null for the values of the kind of fibre.</summary>
     public DispersionRate? MeasuredDispersion { get; init; }
 
+    /// <summary>Measured polarisation-mode dispersion in ps/sqrt(km); null for that of the kind.</summary>
+    public double? MeasuredPmd { get; init; }
+
     /// <summary>Mated pairs.</summary>
     public int Connectors { get; init; }
 
@@ -113,7 +116,7 @@ public sealed record LineSpan
     }
 
     /// <summary>Mean polarisation-mode dispersion in ps; null when not known.</summary>
-    public double? Pmd => Fibre.PmdMax is { } pmd ? pmd.Value * Math.Sqrt(Length.Kilometres) : null;
+    public double? Pmd => (MeasuredPmd ?? Fibre.PmdMax?.Value) * Math.Sqrt(Length.Kilometres);
 
     private bool IsAttenuationStated => ReferenceEquals(Attenuation.Source, Citation.OfPlan);
 }

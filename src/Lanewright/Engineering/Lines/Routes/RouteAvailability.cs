@@ -1,5 +1,4 @@
 using Lanewright.Quantities;
-using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Lines.Routes;
 
@@ -16,10 +15,6 @@ public static class RouteAvailability
     /// <param name="repair">From the cut until it works again.</param>
     public static Share Of(Length length, double cutsInThousandKilometresAndYear, Duration repair) => Share.From(
         Math.Max(0, 1 - (length.Kilometres / ThousandKilometres * cutsInThousandKilometresAndYear * repair.Hours / HoursInYear)));
-
-    /// <summary>A single route with the figures of the tables.</summary>
-    public static Share Usual(StandardsLibrary standards, Length length) => Of(
-        length, standards.LineValue("cut", "per-1000-km-year").Value, Duration.FromHours(standards.LineValue("cut", "repair").Value));
 
     /// <summary>Two routes that fail independently, behind what both need.</summary>
     public static Share Either(Share first, Share second, Share common) =>
