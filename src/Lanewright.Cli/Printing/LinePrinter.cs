@@ -33,7 +33,7 @@ internal static class LinePrinter
     {
         Screen.Line("");
         Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
-            + $"{Numerals.Fixed(line.Availability.Percent, 4)} % of the time");
+            + $"{Numerals.Fixed(line.Availability.Percent, 6)} % of the time");
         for (var route = 0; route < line.Routes.Length; route++)
         {
             Screen.Line($"route {Numerals.Whole(route + 1)}: {string.Join(" - ", line.Routes[route].Sites.Select(s => s.Name))} over "

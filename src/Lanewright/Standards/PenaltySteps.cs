@@ -3,7 +3,8 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Standards;
 
-/// <summary>A table of penalties: up to a boundary, so much. Beyond the last boundary there is no penalty but no specification either.</summary>
+/// <summary>A table of penalties: up to a boundary, so much. Beyond the last boundary there is no penalty but no specification
+/// either.</summary>
 /// <param name="Steps">Boundaries with penalties, mildest first.</param>
 /// <param name="IsFloor">Whether boundaries are lower ones: the less, the worse.</param>
 public sealed record PenaltySteps(ImmutableArray<(double Boundary, Known<Decibels> Penalty)> Steps, bool IsFloor)
@@ -13,7 +14,8 @@ public sealed record PenaltySteps(ImmutableArray<(double Boundary, Known<Decibel
     {
         var steps = sheet.Facts
             .Where(f => f.Field.StartsWith(field, StringComparison.Ordinal))
-            .Select(f => (Boundary: Numerals.TryReal(f.Field.AsSpan(field.Length), out var at) ? at : double.NaN, Limit: sheet.Decibels(f.Field)))
+            .Select(f => (
+                Boundary: Numerals.TryReal(f.Field.AsSpan(field.Length), out var at) ? at : double.NaN, Limit: sheet.Decibels(f.Field)))
             .Where(s => !double.IsNaN(s.Boundary) && s.Limit is not null)
             .Select(s => (s.Boundary, s.Limit ?? default));
         return new PenaltySteps([.. steps.OrderBy(s => isFloor ? -s.Boundary : s.Boundary)], isFloor);

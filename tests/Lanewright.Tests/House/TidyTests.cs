@@ -202,7 +202,7 @@ public sealed partial class TidyTests
         ("CoherentTrial.cs", 5.0), // factor of the correction for symbols
         ("CoherentTrial.cs", 6),
         ("CoherentTrial.cs", 30), // bounds of a search
-        ("CoherentTrial.cs", 18),
+        ("CoherentTrial.cs", 17),
         ("CoherentTrial.cs", 100), // what a search weighs a lost decibel with
         ("GroupDelay.cs", 60), // bound of a search
         ("GlassSpan.cs", 1550), // the wavelength that fibre values hold at
@@ -217,7 +217,6 @@ public sealed partial class TidyTests
         ("LineSweep.cs", 32), // steps of a chart
         ("LineSweep.cs", 8),
         ("LineSweep.cs", 16),
-        ("LineParts.cs", 0.01), // pads of the same loss
         ("RouteGraph.cs", 20_000), // a bound on work
         ("RouteAvailability.cs", 8760), // hours in a year
         ("RouteAvailability.cs", 60), // minutes in an hour

@@ -152,5 +152,5 @@ internal sealed class CoherentChecks(
         };
     }
 
-    private static string Shown(Decibels? value) => value is { } v ? Numerals.Shown(v.Value, "dB") : "not known";
+    private static string Shown(Decibels? value) => value is { } v ? Numerals.Unit(Math.Round(v.Value, 2), "dB") : "not known";
 }

@@ -11,7 +11,7 @@ internal sealed class CoherentTrial
     /// <summary>How far below its highest a launch is looked for.</summary>
     private const double Range = 30;
 
-    private const int Narrowings = 18;
+    private const int Narrowings = 17;
     private const double TenthsInDecibel = 10;
 
     private readonly LineQuestion question;
@@ -63,17 +63,36 @@ internal sealed class CoherentTrial
         if (!HasBooster) return unamplified;
         if (question.Launch is { } asked) return asked;
         var high = Highest(unamplified).Dbm;
-        var low = high - Range;
-        for (var step = 0; step < Narrowings; step++)
-        {
-            var third = (high - low) / 3;
-            if (Worth(PowerLevel.FromDbm(low + third)) < Worth(PowerLevel.FromDbm(high - third))) low += third;
-            else high -= third;
-        }
+        high = Best(high - Range, high);
         // Amplifiers are set in tenths.
         var below = Math.Floor(high * TenthsInDecibel) / TenthsInDecibel;
         var above = PowerLevel.FromDbm(below + (1 / TenthsInDecibel));
         return above <= Highest(unamplified) && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+    }
+
+    /// <summary>Where between two levels the worth is greatest: it rises to one summit and falls, so the golden section finds it, with
+    /// one new level a step.</summary>
+    private double Best(double low, double high)
+    {
+        var golden = (Math.Sqrt(4 + 1) - 1) / 2;
+        var (left, right) = (high - (golden * (high - low)), low + (golden * (high - low)));
+        var (atLeft, atRight) = (Worth(PowerLevel.FromDbm(left)), Worth(PowerLevel.FromDbm(right)));
+        for (var step = 0; step < Narrowings; step++)
+        {
+            if (atLeft < atRight)
+            {
+                (low, left, atLeft) = (left, right, atRight);
+                right = low + (golden * (high - low));
+                atRight = Worth(PowerLevel.FromDbm(right));
+            }
+            else
+            {
+                (high, right, atRight) = (right, left, atLeft);
+                left = high - (golden * (high - low));
+                atLeft = Worth(PowerLevel.FromDbm(left));
+            }
+        }
+        return (low + high) / 2;
     }
 
     /// <summary>The highest launch that the booster has output and gain for.</summary>
@@ -90,8 +109,14 @@ internal sealed class CoherentTrial
     {
         const double weight = 100;
         var state = At(launch);
-        var worth = double.PositiveInfinity;
-        for (var i = 0; i < Count; i++) worth = Math.Min(worth, -Decibels.OfRatio(state.Noise(i)).Value - PenaltyOf(state, i).Value);
+        // One logarithm for all: a penalty is a factor of the noise.
+        var most = 0.0;
+        for (var i = 0; i < Count; i++)
+        {
+            var penalty = PenaltyOf(state, i);
+            most = Math.Max(most, penalty.Value > 0 ? state.Noise(i) * penalty.Ratio : state.Noise(i));
+        }
+        var worth = -Decibels.OfRatio(most).Value;
         var floor = type.RxMin?.Value.Dbm ?? double.NegativeInfinity;
         return worth - (weight * Math.Max(0, floor - state.LowestReceived.Dbm));
     }

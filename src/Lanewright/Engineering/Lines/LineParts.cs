@@ -20,19 +20,16 @@ public static class LineParts
         // Both directions of a pair are amplified, each by an amplifier of its own.
         foreach (var alike in design.Amplifiers.GroupBy(a => a.Model.Name, StringComparer.Ordinal))
             parts.Add((Find(catalogue, LineRole.Amplifier, alike.Key, $"{alike.Key} amplifier"), 2 * alike.Count()));
-        foreach (var pad in Pads(design, channels).GroupBy(p => p.Loss))
-            parts.Add((Pad(catalogue, pad.Key), 2 * pad.Sum(p => p.Count)));
+        foreach (var pad in Pads(design, channels).GroupBy(p => Pad(catalogue, p.Loss).Name, StringComparer.Ordinal))
+            parts.Add((Pad(catalogue, pad.First().Loss), 2 * pad.Sum(p => p.Count)));
         return parts.ToImmutable();
     }
 
     private static IEnumerable<(Decibels Loss, int Count)> Pads(LineDesign design, int channels)
     {
-        foreach (var amplifier in design.Amplifiers.Where(a => a.Pad.Value > 0)) yield return (Rounded(amplifier.Pad), 1);
+        foreach (var amplifier in design.Amplifiers.Where(a => a.Pad.Value > 0)) yield return (amplifier.Pad, 1);
         if (design.ReceiverPad.Value > 0) yield return (design.ReceiverPad, channels);
     }
-
-    /// <summary>Pads are sold in whole decibels or set in tenths.</summary>
-    private static Decibels Rounded(Decibels pad) => Decibels.From(Math.Round(pad.Value, 1));
 
     private static SundryModel Multiplexer(Catalogue catalogue, int channels) => catalogue.Sundries
         .Where(s => s.LineRole == LineRole.Multiplexer && Numerals.TryWhole(s.Serves, out var most) && most >= channels)
@@ -42,12 +39,8 @@ public static class LineParts
         .Where(s => s.LineRole == role && s.Serves == serves).OrderBy(s => s.Price).FirstOrDefault() ?? Missing(otherwise);
 
     private static SundryModel Pad(Catalogue catalogue, Decibels loss) => catalogue.Sundries
-        .FirstOrDefault(s => s.Attenuation is { } a && Math.Abs((a - loss).Value) < Least) ?? Missing($"attenuator {loss}") with
-    {
-        Attenuation = loss,
-    };
+        .Where(s => s.LineRole == LineRole.Pad && Numerals.TryReal(s.Serves, out var most) && most >= loss.Value)
+        .OrderBy(s => s.Price).FirstOrDefault() ?? Missing($"pad of {Numerals.Unit(Math.Ceiling(loss.Value), "dB")}");
 
     private static SundryModel Missing(string what) => new() { Name = what, Title = $"{what}, not in the catalogue" };
-
-    private const double Least = 0.01;
 }

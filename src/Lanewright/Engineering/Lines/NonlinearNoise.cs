@@ -93,8 +93,8 @@ public sealed class NonlinearNoise
         return (tilted - (a * a), (4 * a * a) - tilted);
     }
 
-    /// <summary>What the nearest 0, 1, 2 and so on neighbours of one side do: what a neighbour does depends on its distance alone, so a comb
-    /// costs one pass and no square of its channels. Both arcs of a neighbour share one logarithm, four neighbours a step.</summary>
+    /// <summary>What the nearest 0, 1, 2 and so on neighbours of one side do: what a neighbour does depends on its distance alone, so a
+    /// comb costs one pass and no square of its channels. Both arcs of a neighbour share one logarithm, four neighbours a step.</summary>
     private double[] OneSide(double inner)
     {
         var each = new double[Channels + Vector256<double>.Count];

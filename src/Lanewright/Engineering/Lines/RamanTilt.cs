@@ -10,7 +10,9 @@ namespace Lanewright.Engineering.Lines;
 /// <param name="Width">Width of the comb.</param>
 public sealed record RamanTilt(double SlopePerWattKmThz, double TotalWatts, Length Effective, Frequency Width)
 {
-    private double PerTerahertz => SlopePerWattKmThz * TotalWatts * Effective.Kilometres;
+    private double PerTerahertz { get; } = SlopePerWattKmThz * TotalWatts * Effective.Kilometres;
+
+    private double Spread { get; } = SpreadOf(SlopePerWattKmThz * TotalWatts * Effective.Kilometres * Width.Terahertz / 2);
 
     /// <summary>From the lowest to the highest frequency.</summary>
     public Decibels Whole => Decibels.From(10 / Math.Log(10) * PerTerahertz * Width.Terahertz);
@@ -22,12 +24,6 @@ public sealed record RamanTilt(double SlopePerWattKmThz, double TotalWatts, Leng
     /// <summary>The same as a plain ratio of powers.</summary>
     public double RatioAt(double offsetTerahertz) => Spread * Math.Exp(-PerTerahertz * offsetTerahertz);
 
-    private double Spread
-    {
-        get
-        {
-            var half = PerTerahertz * Width.Terahertz / 2;
-            return half > 0 ? half / Math.Sinh(half) : 1;
-        }
-    }
+    /// <summary>What is taken from all, so that the total stays what it is.</summary>
+    private static double SpreadOf(double half) => half > 0 ? half / Math.Sinh(half) : 1;
 }

@@ -18,8 +18,8 @@ public sealed record SymbolErrors(SymbolSet Symbols)
         return root * root * Symbols.ErrorDivisor.Value;
     }
 
-    /// <summary>The transceiver's own ratio of signal to noise that makes the ratio demanded by its specification out of theory's; null when
-    /// the specification asks for no more than theory.</summary>
+    /// <summary>The transceiver's own ratio of signal to noise that makes the ratio demanded by its specification out of theory's; null
+    /// when the specification asks for no more than theory.</summary>
     public double? OwnRatio(double errors, double specifiedRatio)
     {
         var needed = RatioFor(errors);

@@ -232,6 +232,7 @@ public sealed class CatalogueBinder
             "line-transceiver" => LineRole.Transceiver,
             "line-multiplexer" => LineRole.Multiplexer,
             "line-amplifier" => LineRole.Amplifier,
+            "line-pad" => LineRole.Pad,
             _ => LineRole.None,
         };
         var loss = map.Decibels("value");

@@ -12,6 +12,9 @@ public enum LineRole
     /// <summary>Puts wavelengths together, or takes them apart.</summary>
     Multiplexer,
 
+    /// <summary>Takes light away, as much as it is set to.</summary>
+    Pad,
+
     /// <summary>Amplifies all wavelengths together.</summary>
     Amplifier,
 }

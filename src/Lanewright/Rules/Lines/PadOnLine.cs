@@ -20,5 +20,5 @@ internal sealed class PadOnLine() : LineRule("LW5132", nameof(PadOnLine), Severi
         }
     }
 
-    private static string Shown(Decibels pad) => Numerals.Shown(pad.Value, "dB");
+    private static string Shown(Decibels pad) => Numerals.Unit(Math.Round(pad.Value, 1), "dB");
 }

@@ -23,9 +23,8 @@ internal sealed record LineSheet(Plan Plan, LineResult Line, int Route)
 
     /// <summary>The strip at the foot.</summary>
     public TitleBlock Block => TitleBlock.Of(Plan, Line.Statement.Name,
-        ("line", Words, 2.6), ("scheme", LineWords.Name(Design.Scheme), 2.2), ("type", Design.TypeName, 1.6),
-        ("channels", Numerals.Whole(Math.Max(1, Design.Channels.Length)), 0.9),
-        ("verdict", Checks.Word(Design.Verdict), 1.1), ("weakest mark", Marks.Name(Design.Mark), 1.7));
+        ("line", Words, 2), ("scheme", LineWords.Name(Design.Scheme), 2.7), ("type", Design.TypeName, 1.3),
+        ("verdict", Checks.Word(Design.Verdict), 0.9), ("weakest mark", Marks.Name(Design.Mark), 1.7));
 
     /// <summary>A value and its unit, in two decimals at most.</summary>
     public static string Of(double value, string unit) => Numerals.Unit(Math.Round(value, 2), unit);

@@ -11,10 +11,10 @@ internal sealed class PowerDrawing(LineSheet sheet)
 {
     private const double Left = 88;
     private const double Right = Sheet.Width - Sheet.Margin - 12;
-    private const double StripY = Sheet.Top + 40;
-    private const double PowerTop = StripY + 66;
+    private const double StripY = Sheet.Top + 48;
+    private const double PowerTop = StripY + 76;
     private const double PowerBottom = PowerTop + 210;
-    private const double NoiseTop = PowerBottom + 44;
+    private const double NoiseTop = PowerBottom + 58;
     private const double NoiseBottom = NoiseTop + 150;
     private const double ScaleY = NoiseBottom + 20;
     private const double CautionY = ScaleY + 44;
@@ -60,7 +60,7 @@ internal sealed class PowerDrawing(LineSheet sheet)
 
     private static void Axis(Canvas canvas, ChartAxis axis, double top, double bottom, string title)
     {
-        canvas.Text(Left, top - 8, title, "small soft");
+        canvas.Text(Left, top - 18, title, "small soft");
         foreach (var tick in axis.Ticks())
         {
             canvas.Line(Left, axis.At(tick), Right, axis.At(tick), "faint");
@@ -115,7 +115,8 @@ internal sealed class PowerDrawing(LineSheet sheet)
             else if (stages[i].What == "receiver") canvas.Box(x2 - 22, StripY - 11, 22, 22, "box");
             else canvas.Path(PathText.Of($"M{middle - 11} {StripY - 13}L{middle + 13} {StripY}L{middle - 11} {StripY + 13}Z"), "box");
             canvas.Text(middle, StripY + 32, TextFit.Short(Name(i), Math.Max(40, x2 - x1 - 4), 10.5), "small mid");
-            canvas.Text(middle, StripY - 19, TextFit.Short(Figure(i), Math.Max(40, x2 - x1 - 4), 10.5), "small mid soft");
+            var figures = TextFit.Lines(Figure(i), Math.Max(60, x2 - x1 - 4), 10.5, 2);
+            canvas.Lines(middle, StripY - 6 - (13 * figures.Length), figures, 13, "small mid soft");
         }
         canvas.Box(Left - 22, StripY - 11, 22, 22, "box");
         var count = sheet.Design.Channels.Length;

@@ -23,6 +23,7 @@ internal sealed class SiteMap
     private readonly double north;
     private readonly double scale;
     private readonly double height;
+    private readonly double left;
 
     /// <summary>Takes the plan.</summary>
     public SiteMap(DesignedPlan designed)
@@ -35,6 +36,7 @@ internal sealed class SiteMap
         (west, north) = (xs.Min(), ys.Max());
         var (wide, high) = (Math.Max(xs.Max() - west, 1e-6), Math.Max(north - ys.Min(), 1e-6));
         scale = Math.Min((Sheet.Width - (2 * Inset)) / wide, (MostHeight - 80) / high);
+        left = (Sheet.Width - (wide * scale)) / 2;
         height = Math.Max(LeastHeight, (high * scale) + 120);
     }
 
@@ -66,7 +68,7 @@ internal sealed class SiteMap
 
     private double Angle(Site site) => 2 * Math.PI * sites.IndexOf(site) / sites.Length;
 
-    private (double X, double Y) At(Site site) => (Inset + ((X(site) - west) * scale), Sheet.Top + 50 + ((north - Y(site)) * scale));
+    private (double X, double Y) At(Site site) => (left + ((X(site) - west) * scale), Sheet.Top + 50 + ((north - Y(site)) * scale));
 
     /// <summary>Spans between the same two sites lie side by side.</summary>
     private ((double X, double Y) From, (double X, double Y) To) Ends(FibreSpan span, double off = 0)
@@ -98,10 +100,13 @@ internal sealed class SiteMap
 
     private void Label(Canvas canvas, FibreSpan span)
     {
-        var (a, b) = Ends(span);
+        // Beside the line, on the side that no second route is drawn on.
+        var (on, _) = Ends(span);
+        var (a, b) = Ends(span, -12);
+        var anchor = Math.Abs(a.X - on.X) < Math.Abs(a.Y - on.Y) / 3 ? " mid" : a.X < on.X ? " end" : "";
         var ducts = span.Ducts.IsEmpty ? "" : $" ({string.Join(", ", span.Ducts)})";
-        canvas.Text((a.X + b.X) / 2, ((a.Y + b.Y) / 2) - 6,
-            TextFit.Short($"{span.Name}, {LineSheet.Of(span.Length.Kilometres, "km")}{ducts}", 240, 10.5), "small mid halo");
+        canvas.Text((a.X + b.X) / 2, ((a.Y + b.Y) / 2) + 4,
+            TextFit.Short($"{span.Name}, {LineSheet.Of(span.Length.Kilometres, "km")}{ducts}", 240, 10.5), "small halo" + anchor);
     }
 
     private void Mark(Canvas canvas, Site site)
