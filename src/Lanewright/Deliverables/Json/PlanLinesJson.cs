@@ -1,0 +1,62 @@
+using System.Text.Json;
+using Lanewright.Engineering.Lines;
+using Lanewright.Engineering.Links;
+
+namespace Lanewright.Deliverables.Json;
+
+/// <summary>The lines of a plan as JSON.</summary>
+public static class PlanLinesJson
+{
+    /// <summary>Writes them.</summary>
+    public static void Write(IEnumerable<LineResult> lines, Stream stream) => JsonText.Write(stream, writer =>
+    {
+        writer.WriteStartObject();
+        writer.WriteStartArray("lines");
+        foreach (var line in lines) Line(writer, line);
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    });
+
+    private static void Line(Utf8JsonWriter writer, LineResult line)
+    {
+        writer.WriteStartObject();
+        writer.WriteString("name", line.Statement.Name);
+        writer.WriteString("from", line.Statement.From.Name);
+        writer.WriteString("to", line.Statement.To.Name);
+        writer.WriteString("verdict", Checks.Word(line.Verdict));
+        writer.Number("capacityGbps", line.Capacity.Gigabits);
+        writer.Number("availabilityPercent", line.Availability.Percent);
+        writer.Number("latencyDifferenceUs", line.Difference?.Nanoseconds / 1000);
+        Texts(writer, "separating", line.Separating);
+        Texts(writer, "shared", line.Shared);
+        writer.WriteStartArray("cuts");
+        foreach (var cut in line.Cuts)
+        {
+            writer.WriteStartObject();
+            writer.WriteString("what", cut.What);
+            writer.WriteString("kind", cut.IsDuct ? "duct" : "span");
+            writer.Number("capacityLeftGbps", cut.Left.Gigabits);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+        writer.WriteStartArray("routes");
+        foreach (var route in line.Routes)
+        {
+            writer.WriteStartObject();
+            Texts(writer, "spans", route.Spans.Select(s => s.Name));
+            Texts(writer, "sites", route.Sites.Select(s => s.Name));
+            writer.Number("availabilityPercent", route.Availability.Percent);
+            LineJson.WriteKeys(writer, route.Answer);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    }
+
+    private static void Texts(Utf8JsonWriter writer, string name, IEnumerable<string> texts)
+    {
+        writer.WriteStartArray(name);
+        foreach (var text in texts) writer.WriteStringValue(text);
+        writer.WriteEndArray();
+    }
+}
