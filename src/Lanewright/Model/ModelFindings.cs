@@ -56,6 +56,9 @@ public static class ModelFindings
     /// <summary>A catalogue item that does not hang together.</summary>
     public static FindingKind CatalogueFault { get; } = new("LW1501", "CatalogueFault", Severity.Error);
 
+    /// <summary>Trunks whose keys do not go together.</summary>
+    public static FindingKind TrunkContradicts { get; } = new("LW1701", "TrunkContradicts", Severity.Error);
+
     /// <summary>A demand whose keys do not go together, or that no host can send.</summary>
     public static FindingKind DemandContradicts { get; } = new("LW1601", "DemandContradicts", Severity.Error);
 

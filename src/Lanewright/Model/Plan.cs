@@ -6,6 +6,7 @@ using Lanewright.Model.Labels;
 using Lanewright.Model.Lines;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
+using Lanewright.Model.Plant;
 using Lanewright.Model.Power;
 using Lanewright.Model.Wanted;
 using Lanewright.Standards;
@@ -54,6 +55,9 @@ public sealed record Plan
 
     /// <summary>Traffic the network has to carry, in natural order of the names; none when the plan states none.</summary>
     public ImmutableArray<Demand> Demands { get; init; } = [];
+
+    /// <summary>Trunks between panels, in natural order of their names; none when the plan describes none.</summary>
+    public ImmutableArray<TrunkGroup> Trunks { get; init; } = [];
 
     /// <summary>Power feeds, in natural order of their names; none when the plan describes none.</summary>
     public ImmutableArray<PowerFeed> Power { get; init; } = [];

@@ -14,7 +14,7 @@ public sealed class StandardsLibrary
     private static readonly ImmutableArray<string> Tables =
     [
         "interface-types", "host-interfaces", "copper-types", "twinax", "form-factors", "fibres",
-        "reflectance", "connectors", "fec", "cage-modes", "lane-signals", "practices", "polarity", "facility",
+        "reflectance", "connectors", "fec", "cage-modes", "lane-signals", "practices", "polarity", "facility", "cabling",
         "grids", "line-fibres", "wavelength-types", "symbol-sets", "line-equipment",
     ];
 
@@ -24,6 +24,7 @@ public sealed class StandardsLibrary
     private readonly FactTable fec;
     private readonly FactTable practices;
     private readonly FactTable facility;
+    private readonly FactTable cabling;
     private readonly FactTable lineEquipment;
     private readonly Dictionary<string, InterfaceType> interfaceByName;
     private readonly Dictionary<string, CopperType> copperByName;
@@ -40,6 +41,7 @@ public sealed class StandardsLibrary
         fec = tables["fec"];
         practices = tables["practices"];
         facility = tables["facility"];
+        cabling = tables["cabling"];
         InterfaceTypes = [.. tables["interface-types"].Sheets.Select(s => new InterfaceType(s))];
         HostInterfaces = [.. tables["host-interfaces"].Sheets.Select(s => new HostInterface(s))];
         CopperTypes = [.. tables["copper-types"].Sheets.Select(s => new CopperType(s))];
@@ -187,6 +189,13 @@ public sealed class StandardsLibrary
     /// <exception cref="InvalidOperationException">There is no such row: a fault of this program or of its tables.</exception>
     public Known<double> Facility(string subject, string field) =>
         facility[subject]?.Real(field) ?? throw new InvalidOperationException($"no facility row {subject} {field}");
+
+    /// <summary>A limit or practice of structured cabling by subject and field; null where no edition read gives one.</summary>
+    public Known<double>? Cabling(string subject, string field) => cabling[subject]?.Real(field);
+
+    /// <summary>The editions of the cabling standard whose test limits are known, in table order.</summary>
+    public IEnumerable<string> CablingEditions => cabling.Sheets.Select(s => s.Subject).Where(s => s.StartsWith("edition-", StringComparison.Ordinal))
+        .Select(s => s["edition-".Length..]);
 
     /// <summary>A value of the equipment and practice of lines by subject and field.</summary>
     /// <exception cref="InvalidOperationException">There is no such row: a fault of this program or of its tables.</exception>

@@ -36,7 +36,7 @@ internal sealed class FibreFinder(FinderContext context)
                 var areNamed = statement.From.Module is not null && statement.To.Module is not null;
                 var (match, fails) = Match(from.Type, to.Type);
                 if (!areNamed && fails) continue;
-                foreach (var fibre in Fibres(statement, from.Type))
+                foreach (var fibre in Fibres(link, from.Type))
                     foreach (var solution in judge.Judge(link, from, to, match, fibre)) yield return solution;
             }
         }
@@ -123,8 +123,18 @@ internal sealed class FibreFinder(FinderContext context)
         return Check.Of(CheckNames.SharedFibre, !shares, whole.Definition, note) with { End = side };
     }
 
-    private IEnumerable<Fibre> Fibres(LinkStatement statement, InterfaceType type)
+    private IEnumerable<Fibre> Fibres(LinkClass link, InterfaceType type)
     {
+        var statement = link.Statement;
+        if (link.Through is { } way)
+        {
+            if (context.Standards.Fibre(way.Trunk.Cable.Fibre) is { } laid && laid.Kind == type.FibreKind
+                && FinderContext.Allows(statement, laid.Name))
+            {
+                yield return laid;
+            }
+            yield break;
+        }
         var names = statement.Cord is { } cord ? [cord.Fibre] : statement.Media.IsEmpty ? UsualFibres : statement.Media;
         foreach (var name in names)
             if (context.Standards.Fibre(name) is { } fibre && fibre.Kind == type.FibreKind) yield return fibre;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Links;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -24,6 +25,8 @@ internal sealed class FibreJudge(FinderContext context)
     public IEnumerable<Solution> Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
     {
         if (link.Needed is not { } needed) return [];
+        if (link.Through is { Length: { } trunk } way)
+            return link.FarNeeded is { } far ? [Patched(link, from, to, media, fibre, way, needed + trunk + far)] : [];
         var cords = Cords(link, from, to, fibre);
         var lengths = cords.Cord is { } cord ? context.LengthsFor(link, cord, ShortestLink(from, to)) : [needed];
         return lengths.Select(length => Judge(link, from, to, media, fibre, cords, length ?? needed));
@@ -33,6 +36,32 @@ internal sealed class FibreJudge(FinderContext context)
         LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre, CordChoice cords, Length length)
     {
         var channel = ChannelOf(link, fibre, length, cords.ExtraConnections);
+        var solution = Judge(link, from, to, media, cords, channel);
+        return link.Statement.Attenuator is { } stated
+            ? Fitted(solution, Stated(stated), "", 2)
+            : WithAttenuator(link, from, to, media, cords, solution) ?? solution;
+    }
+
+    /// <summary>The link with a cord from each module to the panels of its trunks.</summary>
+    private Solution Patched(
+        LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre, TrunkWay way, Length least)
+    {
+        var front = new ModuleOpening(way.Trunk.Connector, way.Trunk.Polish, 1);
+        var near = CordMatch.Find(context.Standards, context.Catalogue.Cords, fibre.Name, from.Opening, front, 1);
+        var far = CordMatch.Find(context.Standards, context.Catalogue.Cords, fibre.Name, to.Opening, front, 1);
+        var isWhole = link.Shape is FanShape.Single or FanShape.Straight;
+        if (near is null || far is null || !isWhole || link.Needed is not { } needed || link.FarNeeded is not { } farNeeded)
+            return Judge(link, from, to, media, new CordChoice(null, null, 0, 1), ChannelOf(link, fibre, least, 0));
+        var cords = new CordChoice(near, far, 0, link.Shape == FanShape.Straight ? link.From.Ways : 1)
+        {
+            NearLength = near.OrderedFor(needed) ?? needed,
+            FarLength = far.OrderedFor(farNeeded) ?? farNeeded,
+        };
+        var laid = (cords.NearLength ?? needed) + (cords.FarLength ?? farNeeded);
+        var channel = ChannelOf(link, fibre, laid + (way.Length ?? default), 0);
+        // What was measured from panel to panel leaves the glass of the cords to be added.
+        if (way.Trunk.MeasuredLoss is { } measured && fibre.AttenuationAt(from.Type.Lanes[0].Shortest) is { } glass)
+            channel = channel with { MeasuredLoss = measured + (glass.Value * laid) };
         var solution = Judge(link, from, to, media, cords, channel);
         return link.Statement.Attenuator is { } stated
             ? Fitted(solution, Stated(stated), "", 2)
@@ -51,14 +80,15 @@ internal sealed class FibreJudge(FinderContext context)
     {
         var statement = link.Statement;
         var policy = context.Policy;
-        var usual = link.Route is { } route ? route.Connections ?? policy.ConnectionsBetweenHalls : policy.ConnectionsInHall;
+        var usual = link.Through is { } way ? way.Trunk.Connections
+            : link.Route is { } route ? route.Connections ?? policy.ConnectionsBetweenHalls : policy.ConnectionsInHall;
         return new Channel
         {
             Fibre = fibre,
             Length = length,
             Connections = (statement.Connections ?? usual) + extraConnections,
             ConnectionLoss = Stated(statement.ConnectionLoss, policy.ConnectionLoss),
-            Splices = statement.Splices ?? link.Route?.Splices ?? 0,
+            Splices = statement.Splices ?? link.Through?.Trunk.Splices ?? link.Route?.Splices ?? 0,
             SpliceLoss = Stated(statement.SpliceLoss, policy.SpliceLoss),
             Reflectance = statement.Reflectance is { } r ? new Known<Decibels>(r, Citation.OfPlan) : policy.Reflectance,
             Attenuation = statement.Attenuation is { } a ? new Known<Attenuation>(a, Citation.OfPlan) : null,
@@ -122,7 +152,7 @@ internal sealed class FibreJudge(FinderContext context)
         var adapters = context.Adapters((from.Use, from.Module.FormFactor), (to.Use, to.Module.FormFactor));
         return new Solution
         {
-            Name = NameOf(from, to, cable, channel),
+            Name = NameOf(from, to, cable, cords, channel) + (link.Through is { } way ? $" through {way.Trunk.Name}" : ""),
             Medium = CableMedium.Fibre,
             MediumName = channel.Fibre.Name,
             TypeName = TypeNames(from.Application, to.Application),
@@ -132,8 +162,10 @@ internal sealed class FibreJudge(FinderContext context)
             ToApplication = to.Application,
             Cable = cable,
             FarCord = cords.FarCord,
+            FarLength = cords.FarLength,
+            Through = link.Through,
             Adapters = adapters,
-            Length = channel.Length,
+            Length = cords.NearLength ?? channel.Length,
             Channel = channel,
             Loss = ChannelLoss.Worse(channel, fromType, toType),
             Checks = checks.ToImmutable(),
@@ -147,10 +179,12 @@ internal sealed class FibreJudge(FinderContext context)
         };
     }
 
-    private static string NameOf(ModuleEnd from, ModuleEnd to, CordModel cable, Channel channel)
+    private static string NameOf(ModuleEnd from, ModuleEnd to, CordModel cable, CordChoice cords, Channel channel)
     {
         var modules = from.Module == to.Module ? "2 x " + from.Module.Name : from.Module.Name + " + " + to.Module.Name;
-        return cable.IsPlaceholder ? $"{modules}, {cable.Name}" : $"{modules}, {cable.Name} {channel.Length}";
+        if (cable.IsPlaceholder) return $"{modules}, {cable.Name}";
+        var far = cords is { FarCord: { } other, FarLength: { } length } ? $" and {other.Name} {length}" : "";
+        return $"{modules}, {cable.Name} {cords.NearLength ?? channel.Length}{far}";
     }
 
     private static string TypeNames(Application from, Application to) =>
@@ -170,13 +204,22 @@ internal sealed class FibreJudge(FinderContext context)
     {
         yield return new PartUse(from.Module, null, link.From.Ways);
         yield return new PartUse(to.Module, null, link.To.Ways);
-        if (cords.Cord is { } cord) yield return new PartUse(cord, channel.Length, cords.LinksPerCable);
-        if (cords.FarCord is { } far) yield return new PartUse(far, channel.Length, link.To.Ways);
+        if (cords.Cord is { } cord) yield return new PartUse(cord, cords.NearLength ?? channel.Length, cords.LinksPerCable);
+        if (cords.FarCord is { } far) yield return new PartUse(far, cords.FarLength ?? channel.Length, link.To.Ways);
     }
 
     private IEnumerable<Check> CordChecks(LinkClass link, ModuleEnd from, ModuleEnd to, CordChoice cords, Fibre fibre)
     {
         var (near, far) = link.Shape == FanShape.ToEnd ? (to.Opening, from.Opening) : (from.Opening, to.Opening);
+        if (cords.Cord is null && link.Through is { } way)
+        {
+            var isSplit = link.Shape is not (FanShape.Single or FanShape.Straight);
+            yield return Check.Of(isSplit ? CheckNames.FanOut : CheckNames.Connector, false, StockList, isSplit
+                ? $"legs of a fan-out are not patched through the trunks {way.Trunk.Name}: split the cage at a panel of its own"
+                : $"no {fibre.Name} cord in the catalogue joins {near} or {far} with {way.Trunk.Connector} {way.Trunk.Polish} at the panels of "
+                    + way.Trunk.Name);
+            yield break;
+        }
         if (cords.Cord is not { } cord)
         {
             var isMixed = link.Shape == FanShape.BothEnds;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
@@ -31,6 +32,13 @@ public sealed record LinkClass
 
     /// <summary>Length the way needs, where the statement fixes another; null when not known.</summary>
     public Length? Way { get; init; }
+
+    /// <summary>How the links go through trunks, <see cref="Needed"/> being the length of the first cord; null for one cable from end to
+    /// end.</summary>
+    public TrunkWay? Through { get; init; }
+
+    /// <summary>Length the second cord must at least have, where the links go through trunks.</summary>
+    public Length? FarNeeded { get; init; }
 
     /// <summary>The route between halls; null inside one hall.</summary>
     public HallRoute? Route { get; init; }

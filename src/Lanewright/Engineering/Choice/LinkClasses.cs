@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Links;
 using Lanewright.Quantities;
@@ -18,6 +19,7 @@ public sealed class LinkClasses
     private readonly List<int> firsts = [];
     private readonly List<SortedSet<int>> statements = [];
     private readonly int[] kindOf;
+    private readonly TrunkWay?[] through;
     private readonly List<EndSpec> ends = [];
     private readonly Dictionary<(Model.Catalogues.CageModel Cage, int Ways, Watts? Limit), short> endByContent = [];
     private readonly Dictionary<(int Group, PortPlace Port), short> endByPort = [];
@@ -30,6 +32,8 @@ public sealed class LinkClasses
         route = new RouteLength(plan);
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
         kindOf = StatementKinds.FirstAlike(plan.Statements);
+        var trunks = plan.Trunks.IsEmpty ? null : new TrunkWays(plan);
+        through = [.. plan.Statements.Select(s => trunks?.Of(s))];
         Bundles = CageBundles.Of(plan);
         ClassOf = new int[plan.Links.Count];
         UnmeasuredLinks = [];
@@ -60,9 +64,10 @@ public sealed class LinkClasses
         var needed = new double[plan.Links.Count];
         for (var link = 0; link < needed.Length; link++) needed[link] = Needed(link);
         Bundles.RaiseToLongest(needed);
+        var far = FarNeeded();
         for (var link = 0; link < needed.Length; link++)
         {
-            var key = KeyOf(link, needed[link]);
+            var key = KeyOf(link, needed[link], far.Length == 0 ? double.NaN : far[link]);
             if (!classByKey.TryGetValue(key, out var index))
             {
                 index = keys.Count;
@@ -82,13 +87,30 @@ public sealed class LinkClasses
     /// <summary>Metres the way of a link needs; not a number when it cannot be told.</summary>
     private double Needed(int link)
     {
-        var length = route.Between(plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         var statement = plan.Links.Statement(link);
+        var way = through[statement];
+        var length = way is { Length: null } ? null : route.Between(plan.Links.FromDevice(link), way?.NearPanel ?? plan.Links.ToDevice(link));
         if (length is null && plan.Statements[statement].Length is null) UnmeasuredLinks.TryAdd(statement, link);
         return length?.Metres ?? double.NaN;
     }
 
-    private LinkClassKey KeyOf(int link, double metres)
+    /// <summary>Metres the second cords need, where links go through trunks; empty where none does.</summary>
+    private double[] FarNeeded()
+    {
+        if (plan.Trunks.IsEmpty) return [];
+        var far = new double[plan.Links.Count];
+        for (var link = 0; link < far.Length; link++)
+        {
+            var statement = plan.Links.Statement(link);
+            var length = through[statement] is { } way ? route.Between(way.FarPanel, plan.Links.ToDevice(link)) : null;
+            if (through[statement] is not null && length is null) UnmeasuredLinks.TryAdd(statement, link);
+            far[link] = length?.Metres ?? double.NaN;
+        }
+        Bundles.RaiseToLongest(far);
+        return far;
+    }
+
+    private LinkClassKey KeyOf(int link, double metres, double farMetres)
     {
         var links = plan.Links;
         var from = links.FromDevice(link);
@@ -111,7 +133,8 @@ public sealed class LinkClasses
             (short)routeIndex,
             (short)(rackFrom is null ? -1 : rackTypes.IndexOf(rackFrom.Type)),
             (short)(rackTo is null ? -1 : rackTypes.IndexOf(rackTo.Type)),
-            Bundles.ShapeOf(link));
+            Bundles.ShapeOf(link),
+            double.IsNaN(farMetres) ? -1 : grid.PlaceOf(Length.FromMetres(farMetres)));
     }
 
     /// <summary>A way between two lengths of the grid is rounded up, but a cable that is as long as the way is long enough.</summary>
@@ -153,6 +176,8 @@ public sealed class LinkClasses
             To = ends[key.To],
             Needed = statement.Length ?? (key.Place < 0 ? null : grid.LengthOf(key.Place)),
             Way = way,
+            Through = through[statement.Index],
+            FarNeeded = key.FarPlace < 0 ? null : grid.LengthOf(key.FarPlace),
             Route = key.Route < 0 ? null : plan.Building.Routes[key.Route],
             FromRack = key.FromRack < 0 ? null : rackTypes[key.FromRack],
             ToRack = key.ToRack < 0 ? null : rackTypes[key.ToRack],

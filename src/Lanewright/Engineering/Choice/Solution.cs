@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -37,8 +38,14 @@ public sealed record Solution
     /// <summary>Whether an assembly lies the other way round: its near end at the link's second end.</summary>
     public bool IsTurned { get; init; }
 
-    /// <summary>A second cord, where fan-outs of both ends meet in a coupler.</summary>
+    /// <summary>A second cord, where fan-outs of both ends meet in a coupler, or at the far panel of trunks.</summary>
     public CordModel? FarCord { get; init; }
+
+    /// <summary>Length of the second cord to order.</summary>
+    public Length? FarLength { get; init; }
+
+    /// <summary>The trunks between the two cords; null where there are none.</summary>
+    public TrunkWay? Through { get; init; }
 
     /// <summary>Adapters in the cages, where the plan says that modules sit in them.</summary>
     public ImmutableArray<SundryModel> Adapters { get; init; } = [];

@@ -18,5 +18,7 @@ public sealed class SolutionFinder
     }
 
     /// <summary>All ways, in no particular order.</summary>
-    public ImmutableArray<Solution> All(LinkClass link) => [.. assemblies.Find(link), .. fibres.Find(link), .. pairs.Find(link)];
+    public ImmutableArray<Solution> All(LinkClass link) => link.Through is null
+        ? [.. assemblies.Find(link), .. fibres.Find(link), .. pairs.Find(link)]
+        : [.. fibres.Find(link)];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Lines;
+using Lanewright.Engineering.Plant;
 using Lanewright.Engineering.Reliability;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
@@ -29,6 +30,7 @@ public sealed class PartsTally
         tally.CountModules(design);
         tally.CountCables(design);
         tally.CountFarCords(design);
+        tally.CountTrunks();
         if (!plan.Lines.IsEmpty) tally.CountLines();
         return tally.Lines();
     }
@@ -67,7 +69,19 @@ public sealed class PartsTally
         for (var link = 0; link < plan.Links.Count; link++)
         {
             if (design.SolutionOf(link) is not { FarCord: { } far } solution || plan.Links.ToPort(link).Part != 0) continue;
-            Add(far, solution.Length, 1, plan.Statements[plan.Links.Statement(link)].IsExisting ? 1 : 0);
+            Add(far, solution.FarLength ?? solution.Length, 1, plan.Statements[plan.Links.Statement(link)].IsExisting ? 1 : 0);
+        }
+    }
+
+    private void CountTrunks()
+    {
+        if (plan.Trunks.IsEmpty) return;
+        var ways = new TrunkWays(plan);
+        foreach (var trunk in plan.Trunks)
+        {
+            var existing = trunk.IsExisting ? trunk.Count : 0;
+            if (ways.Of(trunk) is { } length) Add(trunk.Cable, length, trunk.Count, existing);
+            if (trunk.Cassette is { } cassette) Add(cassette, null, 2L * trunk.Count, 2L * existing);
         }
     }
 

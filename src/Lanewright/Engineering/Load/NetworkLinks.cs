@@ -59,7 +59,7 @@ internal static class NetworkLinks
     private static bool JoinsSwitches(Plan plan, int link) =>
         IsSwitch(plan, plan.Links.FromDevice(link)) && IsSwitch(plan, plan.Links.ToDevice(link));
 
-    private static bool IsSwitch(Plan plan, int device) => plan.Devices.Group(device).Model.Kind != DeviceKind.Host;
+    private static bool IsSwitch(Plan plan, int device) => plan.Devices.Group(device).Model.Kind is not (DeviceKind.Host or DeviceKind.Panel);
 
     private static bool IsSocket(Plan plan, int[] sockets, int link) =>
         IsSocket(plan, sockets, plan.Links.FromDevice(link), plan.Links.FromPort(link))
@@ -76,7 +76,7 @@ internal static class NetworkLinks
         {
             var slots = group.Layout.Slots;
             var found = Enumerable.Range(0, slots.Length).Where(i => slots[i].Cage.FormFactor.Name == Socket).ToList();
-            var isLone = found.Count == 1 && slots.Length > 1 && group.Model.Kind != DeviceKind.Host;
+            var isLone = found.Count == 1 && slots.Length > 1 && group.Model.Kind is not (DeviceKind.Host or DeviceKind.Panel);
             sockets[group.Index] = isLone ? found[0] : -1;
         }
         return sockets;

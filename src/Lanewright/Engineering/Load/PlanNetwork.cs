@@ -69,7 +69,7 @@ public sealed class PlanNetwork
     public ReadOnlySpan<int> UpLinks(int device) => upLinks.AsSpan(upStart[device]..upStart[device + 1]);
 
     /// <summary>Whether a device forwards what others send.</summary>
-    public bool IsSwitch(int device) => Plan.Devices.Group(device).Model.Kind != DeviceKind.Host;
+    public bool IsSwitch(int device) => Plan.Devices.Group(device).Model.Kind is not (DeviceKind.Host or DeviceKind.Panel);
 
     /// <summary>The device at the other end of a link.</summary>
     public int FarDevice(int link, int device) =>

@@ -52,7 +52,7 @@ public sealed record StrandedLanes(
         return found with { Cages = cages, IdleLanes = idle, AllLanes = total };
     }
 
-    private static bool IsSwitch(DeviceGroup group) => group.Model.Kind != DeviceKind.Host;
+    private static bool IsSwitch(DeviceGroup group) => group.Model.Kind is not (DeviceKind.Host or DeviceKind.Panel);
 
     private static void Note(Plan plan, LinkDesign design, int link, bool isFrom, CagesInUse used)
     {

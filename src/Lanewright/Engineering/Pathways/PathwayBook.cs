@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
 using Lanewright.Model.Places;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -63,17 +64,14 @@ public sealed class PathwayBook
             total += own.Graph.Segments.Length;
         }
         var (cables, area, unknown) = (new int[total], new double[total], new int[total]);
-        foreach (var run in design.Cables)
+        foreach (var (from, to, count, diameter) in Laid(design))
         {
-            if (design.SolutionOf(run.FirstLink) is not { } solution) continue;
-            var (from, to) = (plan.Links.FromDevice(run.FirstLink), plan.Links.ToDevice(run.FirstLink));
-            var diameter = solution.Cable.Diameter;
             foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(from), plan.Devices.RackIndex(to)))
             {
                 var index = starts[hall.Hall.Index] + segment;
-                cables[index]++;
-                area[index] += SegmentFill.Round(diameter);
-                if (diameter.Metres <= 0) unknown[index]++;
+                cables[index] += count;
+                area[index] += SegmentFill.Round(diameter) * count;
+                if (diameter.Metres <= 0) unknown[index] += count;
             }
         }
         return
@@ -83,6 +81,24 @@ public sealed class PathwayBook
                let index = starts[hall.Key] + segment
                select new SegmentFill(hall.Value, segment, cables[index], area[index], unknown[index]),
         ];
+    }
+
+    /// <summary>What is laid from device to device: cables, the cords at both ends of trunks, and trunks.</summary>
+    private IEnumerable<(int From, int To, int Count, Length Diameter)> Laid(LinkDesign design)
+    {
+        foreach (var run in design.Cables)
+        {
+            if (design.SolutionOf(run.FirstLink) is not { } solution) continue;
+            var (from, to) = (plan.Links.FromDevice(run.FirstLink), plan.Links.ToDevice(run.FirstLink));
+            if (solution.Through is not { } way)
+            {
+                yield return (from, to, 1, solution.Cable.Diameter);
+                continue;
+            }
+            yield return (from, way.NearPanel, 1, solution.Cable.Diameter);
+            yield return (way.FarPanel, to, 1, solution.FarCord?.Diameter ?? default);
+        }
+        foreach (var trunk in plan.Trunks) yield return (trunk.From, trunk.To, trunk.Count, trunk.Cable.Diameter);
     }
 
     /// <summary>The stretches between two racks: of one hall, or of both as far as their exits.</summary>

@@ -247,6 +247,7 @@ public sealed class CatalogueBinder
             Title = map.Text("title") ?? name,
             Attenuation = isAttenuator ? loss : null,
             Adapts = map.Text("kind") == "adapter" ? map.Text("value") ?? "" : "",
+            Front = map.Text("kind") == "cassette" ? map.Text("value") ?? "" : "",
             LineRole = role,
             Serves = role == LineRole.None ? "" : map.Text("value") ?? "",
             Power = map.Watts("power") ?? default,

@@ -48,10 +48,10 @@ public static class CatalogueLanguage
     /// <summary>A switch, chassis or host.</summary>
     public static MapShape Device { get; } = new("a device model",
     [
-        new("kind", Shapes.OneOf("switch", "chassis", "host"), "what it is for") { IsRequired = true },
+        new("kind", Shapes.OneOf("switch", "chassis", "host", "panel"), "what it is for") { IsRequired = true },
         new("title", Shapes.Text, "what it is, in words") { IsRequired = true },
         new("cages", new ListShape(Cage), "cages on its own faceplate"),
-        new("slots", Shapes.Whole(0, 64), "slots for cards") { Otherwise = "0" },
+        new("slots", Shapes.Whole(0, 64), "slots for cards; of a panel, ends of trunks it takes") { Otherwise = "0" },
         new("units", Shapes.Whole(0, 60), "height in rack units") { Otherwise = "1" },
         new("depth", Shapes.Length, "depth behind the front posts"),
         new("weight", Shapes.Mass, "weight without modules"),
@@ -137,14 +137,15 @@ public static class CatalogueLanguage
 
     /// <summary>Kinds of small parts; those of lines carry their role.</summary>
     public static ImmutableArray<string> SundryKinds { get; } =
-        ["attenuator", "adapter", "line-transceiver", "line-multiplexer", "line-amplifier", "line-pad"];
+        ["attenuator", "adapter", "cassette", "line-transceiver", "line-multiplexer", "line-amplifier", "line-pad"];
 
     /// <summary>A small part.</summary>
     public static MapShape Sundry { get; } = new("a small part",
     [
         new("title", Shapes.Text, "what it is, in words") { IsRequired = true },
         new("kind", Shapes.OneOf(SundryKinds), "what it does") { IsRequired = true },
-        new("value", Shapes.Text, "loss of an attenuator; what an adapter turns into what; the type of a line transceiver; the channels "
+        new("value", Shapes.Text, "loss of an attenuator; what an adapter turns into what; the connector and polish at the "
+            + "front of a cassette, such as 'LC-duplex UPC'; the type of a line transceiver; the channels "
             + "of a line multiplexer; the model of a line amplifier; the most a line pad takes, in dB") { IsRequired = true },
         new("price", Shapes.Amount, "price of one"),
         new("power", Shapes.Power, "most power it draws"),

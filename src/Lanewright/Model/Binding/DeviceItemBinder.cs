@@ -16,7 +16,13 @@ internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMar
     {
         Name = name,
         Title = map.Text("title") ?? name,
-        Kind = map.Text("kind") switch { "chassis" => DeviceKind.Chassis, "host" => DeviceKind.Host, _ => DeviceKind.Switch },
+        Kind = map.Text("kind") switch
+        {
+            "chassis" => DeviceKind.Chassis,
+            "host" => DeviceKind.Host,
+            "panel" => DeviceKind.Panel,
+            _ => DeviceKind.Switch,
+        },
         Banks = Banks(map),
         Slots = map.Whole("slots") ?? 0,
         Units = map.Whole("units") ?? 1,

@@ -3,6 +3,7 @@ using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Links;
+using Lanewright.Model.Plant;
 using Lanewright.Notation;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -11,7 +12,9 @@ using Lanewright.Text;
 namespace Lanewright.Model.Binding;
 
 /// <summary>Turns link sections into statements with their devices resolved.</summary>
-internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLibrary standards, DeviceTable devices, FindingSink findings)
+internal sealed class LinkBinder(
+    PlanTree tree, Catalogue catalogue, StandardsLibrary standards, DeviceTable devices, ImmutableArray<TrunkGroup> trunks,
+    FindingSink findings)
 {
     private static readonly ImmutableArray<string> ItemKeys = ["module", "assembly", "cord"];
 
@@ -36,6 +39,8 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
         CheckRuns(map);
         var (optical, copper) = TypeOf(map);
         var (attenuation, attenuationAt) = MeasuredFibre(map);
+        var trunk = Trunk(map);
+        if (map["through"] is not null && trunk is null) return null;
         var statement = new LinkStatement
         {
             Index = index,
@@ -61,6 +66,7 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Assembly = Item<AssemblyModel>(map, "assembly", "cable assembly"),
             Cord = Item<CordModel>(map, "cord", "cord"),
             Length = map.Length("length"),
+            Through = trunk,
             Connections = map.Whole("connections"),
             ConnectionLoss = map.Decibels("connection-loss"),
             Splices = map.Whole("splices"),
@@ -76,6 +82,24 @@ internal sealed class LinkBinder(PlanTree tree, Catalogue catalogue, StandardsLi
             Span = span,
         };
         return IsFaulty(statement, map) ? null : statement;
+    }
+
+    private static readonly ImmutableArray<string> NotThroughTrunks = ["length", "assembly", "cord", "attenuation", "measured-loss"];
+
+    /// <summary>The trunks a set is patched through; null where it names none, or none that can be used.</summary>
+    private TrunkGroup? Trunk(MapNode map)
+    {
+        if (map.Text("through") is not { } name) return null;
+        if (map.Entries.FirstOrDefault(e => NotThroughTrunks.Contains(e.Key.Value)) is { } entry)
+        {
+            findings.Add(ModelFindings.TrunkContradicts, entry.Key.Span,
+                $"'{entry.Key.Value}' speaks of one cable from end to end and the links are patched through trunks; leave one of the two out");
+            return null;
+        }
+        var found = trunks.FirstOrDefault(t => t.Name == name);
+        // Trunks that are described and could not be made have been reported where they stand.
+        if (found is null && tree.Describes("trunks", name)) return null;
+        return Names.Require(found, "trunk", name, trunks.Select(t => t.Name), map.SpanOf("through"), findings);
     }
 
     /// <summary>A part of it, or a group it names, could not be read or found: that is reported, its consequences are not.</summary>

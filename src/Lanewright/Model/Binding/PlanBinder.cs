@@ -27,7 +27,8 @@ public static class PlanBinder
         var places = new BuildingBinder(tree, standards, findings);
         var building = places.Bind();
         var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
-        var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
+        var trunks = new TrunkBinder(tree, catalogue, standards, devices, findings).Bind();
+        var statements = new LinkBinder(tree, catalogue, standards, devices, trunks, findings).Bind();
         var spans = new SpanBinder(tree, standards, building, findings).Bind();
         var lines = new LineBinder(tree, standards, building, spans, findings).Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
@@ -44,6 +45,7 @@ public static class PlanBinder
             Policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings),
             Building = building,
             Devices = devices,
+            Trunks = trunks,
             Statements = statements,
             Links = new LinkExpander(devices, findings).Expand(statements),
             Demands = new DemandBinder(tree, devices, statements, findings).Bind(),

@@ -156,6 +156,10 @@ public static class PlanLanguage
         new("assembly", Shapes.Text, "cable assembly, by its name in the catalogue") { Otherwise = "Lanewright decides" },
         new("cord", Shapes.Text, "cord, by its name in the catalogue") { Otherwise = "Lanewright decides" },
         new("length", Shapes.Length, "length of the cable") { Otherwise = "from the geometry" },
+        new("through", Shapes.Text, "trunks that the links are patched through, with a cord at each end")
+        {
+            Otherwise = "one cable from end to end",
+        },
         new("connections", Shapes.Whole(0, 50), "mated pairs in the channel, the plugs in the modules not counted")
         {
             Otherwise = "policy",
@@ -262,6 +266,7 @@ public static class PlanLanguage
         new("sites", new NamesShape("sites", Site), "sites, halls and rows"),
         new("routes", new ListShape(Route), "ways between halls"),
         new("devices", new NamesShape("groups of devices", Group), "devices"),
+        new("trunks", new NamesShape("trunks", TrunkLanguage.Trunk), "trunks between panels"),
         new("links", new NamesShape("sets of links", Link), "links"),
         new("power", new NamesShape("power feeds", PowerLanguage.Feed), "power feeds"),
         new("spans", new NamesShape("spans", LineLanguage.Span), "fibre between sites"),

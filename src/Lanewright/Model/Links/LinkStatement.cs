@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Catalogues;
+using Lanewright.Model.Plant;
 using Lanewright.Quantities;
 using Lanewright.Standards;
 using Lanewright.Text;
@@ -53,6 +54,9 @@ public sealed record LinkStatement
 
     /// <summary>The length of the cable, when fixed.</summary>
     public Length? Length { get; init; }
+
+    /// <summary>Trunks the links are patched through; null for one cable from end to end.</summary>
+    public TrunkGroup? Through { get; init; }
 
     /// <summary>Mated pairs in the channel, when fixed.</summary>
     public int? Connections { get; init; }

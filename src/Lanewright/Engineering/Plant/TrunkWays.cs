@@ -1,0 +1,43 @@
+using Lanewright.Engineering.Cabling;
+using Lanewright.Model;
+using Lanewright.Model.Links;
+using Lanewright.Model.Plant;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Plant;
+
+/// <summary>Lengths of the trunks of a plan, and which way round sets of links go through them.</summary>
+public sealed class TrunkWays
+{
+    private readonly Plan plan;
+    private readonly RouteLength route;
+    private readonly Length?[] lengths;
+
+    /// <summary>Measures in a plan.</summary>
+    public TrunkWays(Plan plan)
+    {
+        this.plan = plan;
+        route = new RouteLength(plan);
+        lengths = [.. plan.Trunks.Select(LengthOf)];
+    }
+
+    /// <summary>How links of a set go; null for a set without trunks.</summary>
+    public TrunkWay? Of(LinkStatement statement)
+    {
+        if (statement.Through is not { } trunk) return null;
+        // The end that has the shorter cords decides: the first link of the set stands for all.
+        var (from, to) = (statement.From.Devices[0], statement.To.Devices[0]);
+        var straight = Metres(from, trunk.From) + Metres(to, trunk.To);
+        var turned = Metres(from, trunk.To) + Metres(to, trunk.From);
+        return new TrunkWay(trunk, turned < straight, lengths[trunk.Index]);
+    }
+
+    /// <summary>Length of each of the trunks; null when it cannot be told.</summary>
+    public Length? Of(TrunkGroup trunk) => lengths[trunk.Index];
+
+    private Length? LengthOf(TrunkGroup trunk) =>
+        trunk.Length ?? (route.Between(trunk.From, trunk.To) is { } way ? trunk.Cable.OrderedFor(way) ?? way : null);
+
+    /// <summary>Cords reach panels of their own hall; a panel that has no way to a device is far from it.</summary>
+    private double Metres(int device, int panel) => route.Between(device, panel)?.Metres ?? double.MaxValue / 4;
+}

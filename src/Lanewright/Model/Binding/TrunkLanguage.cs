@@ -1,0 +1,26 @@
+using Lanewright.Notation;
+
+namespace Lanewright.Model.Binding;
+
+/// <summary>What a plan may say of trunks between panels.</summary>
+public static class TrunkLanguage
+{
+    /// <summary>Trunks alike.</summary>
+    public static MapShape Trunk { get; } = new("trunks alike",
+    [
+        new("from", Shapes.Text, "the panel at one end") { IsRequired = true },
+        new("to", Shapes.Text, "the panel at the other") { IsRequired = true },
+        new("cable", Shapes.Text, "an array cable, by its name in the catalogue") { IsRequired = true },
+        new("count", Shapes.Whole(1, 1000), "how many lie side by side") { Otherwise = "1" },
+        new("cassette", Shapes.Text, "the cassette at both ends, by its name in the catalogue") { Otherwise = "arrays open at the panels" },
+        new("method", Shapes.OneOf("A", "B", "C", "U1", "U2"), "polarity method of duplex ports")
+        {
+            Otherwise = "A for angled arrays, B for flat ones",
+        },
+        new("type", Shapes.OneOf("A", "B", "C"), "type of an array cable that is open at the panels") { Otherwise = "B" },
+        new("length", Shapes.Length, "length of each") { Otherwise = "from the geometry" },
+        new("splices", Shapes.Whole(0, 100), "splices in each fibre") { Otherwise = "0" },
+        new("measured-loss", Shapes.Loss, "measured loss from panel to panel, both connections included") { Otherwise = "computed" },
+        new("existing", Shapes.Switch, "whether it lies there already and is not bought") { Otherwise = "no" },
+    ]);
+}
