@@ -217,6 +217,7 @@ public sealed partial class TidyTests
         ("LineSweep.cs", 32), // steps of a chart
         ("LineSweep.cs", 8),
         ("LineSweep.cs", 16),
+        ("Earth.cs", 180), // degrees in half a turn
         ("RouteGraph.cs", 20_000), // a bound on work
         ("RouteAvailability.cs", 8760), // hours in a year
         ("RouteAvailability.cs", 60), // minutes in an hour
