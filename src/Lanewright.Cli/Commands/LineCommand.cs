@@ -3,6 +3,7 @@ using Lanewright.Cli.Printing;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
+using Lanewright.Model.Binding;
 using Lanewright.Quantities;
 using Lanewright.Standards;
 using Lanewright.Text;
@@ -75,8 +76,8 @@ internal sealed class LineCommand
         if (parsed.GetValue(plan) is { } path) return Plan(parsed, path);
         var answer = LineLadder.Of(QuestionOf(parsed, StandardsLibrary.Shipped));
         var swept = SweepOf(answer, parsed.GetValue(sweep));
-        if (parsed.GetValue(json)) Screen.Document(stream => LineJson.Write(answer, swept, stream));
-        else LinePrinter.Print(answer, swept);
+        if (parsed.GetValue(json)) Screen.Document(stream => LineJson.Write(answer, CatalogueBinder.Shipped, swept, stream));
+        else LinePrinter.Print(answer, CatalogueBinder.Shipped, swept);
         return answer.Design.Verdict == Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
@@ -93,8 +94,8 @@ internal sealed class LineCommand
         var lines = all.Where(l => wanted is null || l.Statement.Name == wanted).ToList();
         if (lines.Count == 0)
             throw new UsageFault($"the plan has no line '{wanted}'{Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))}");
-        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, stream));
-        else foreach (var line in lines) LinePrinter.Print(line);
+        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed.Plan.Catalogue, stream));
+        else foreach (var line in lines) LinePrinter.Print(line, designed.Plan.Catalogue);
         var isDenied = lines.Any(l => l.Verdict == Verdict.Fail || l.Routes.Length < l.Statement.Routes);
         return isDenied ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }

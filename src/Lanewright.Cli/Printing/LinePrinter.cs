@@ -1,6 +1,7 @@
 using Lanewright.Deliverables;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Text;
 
@@ -12,7 +13,7 @@ internal static class LinePrinter
     private const int MostChanges = 4;
 
     /// <summary>Prints an answer.</summary>
-    public static void Print(LineAnswer answer, LineSweep? sweep)
+    public static void Print(LineAnswer answer, Catalogue catalogue, LineSweep? sweep)
     {
         var design = answer.Design;
         Screen.Print(["scheme", "verdict", "why"], answer.Tried.Select(t => (IReadOnlyList<string>)
@@ -22,14 +23,15 @@ internal static class LinePrinter
         ChecksPrinter.Print(design.Checks);
         Screen.Line(Summary(answer));
         if (LineHeadroom.Of(answer) is { } room) Screen.Line(Headroom(answer, room));
-        foreach (var change in LineChange.Of(answer).Take(MostChanges))
-            Screen.Line($"  {change.What}: {Numerals.Shown(change.Gained.Value, "dB")} more margin");
+        var changes = LineChange.Of(answer, catalogue);
+        foreach (var change in changes.Take(MostChanges)) Screen.Line("  " + Change(change));
+        if (LineChange.BestBuy(changes) is { } best) Screen.Line($"most margin for its cost: {Change(best)}");
         if (sweep is not null) Sweep(sweep);
         Screen.Line(LineCautions.Short);
     }
 
     /// <summary>Prints a line of a plan with its routes and what cuts leave of it.</summary>
-    public static void Print(LineResult line)
+    public static void Print(LineResult line, Catalogue catalogue)
     {
         Screen.Line("");
         Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
@@ -38,7 +40,7 @@ internal static class LinePrinter
         {
             Screen.Line($"route {Numerals.Whole(route + 1)}: {string.Join(" - ", line.Routes[route].Sites.Select(s => s.Name))} over "
                 + $"{line.Routes[route].Name}, {Numerals.Shown(line.Routes[route].Length.Kilometres, "km")}");
-            Print(line.Routes[route].Answer, null);
+            Print(line.Routes[route].Answer, catalogue, null);
         }
         if (line.Difference is { } difference)
             Screen.Line($"the routes differ by {Numerals.Shown(difference.Nanoseconds / 1000, "us")}");
@@ -56,6 +58,9 @@ internal static class LinePrinter
         var type = design.TypeName.Length > 0 ? " with " + design.TypeName : "";
         return $"{LineWords.Name(design.Scheme)}{type}: {Checks.Word(design.Verdict)} [{Marks.Name(design.Mark)}]{margin}{launch}{delay}";
     }
+
+    private static string Change(LineChange change) => $"{change.What}: {Numerals.Shown(change.Gained.Value, "dB")} more margin"
+        + (change.Cost is { } cost ? $" for {Numerals.Grouped(cost.Units)} at the prices of the catalogue" : "");
 
     private static string Headroom(LineAnswer answer, LineHeadroom room)
     {

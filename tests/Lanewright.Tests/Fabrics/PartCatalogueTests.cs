@@ -58,7 +58,8 @@ public sealed class PartCatalogueTests
         Assert.True(Least(cool, hot) <= Least(cool));
     }
 
-    /// <summary>Two ratios that ask for the same whole numbers of spines have the same answer: 7:5 is exactly what 10 spines give.</summary>
+    /// <summary>Two ratios that ask for the same whole numbers of spines have the same answer: 7:5 is exactly what 10 spines
+    /// give.</summary>
     [Fact]
     public void RatioOfAHair_LosesNoSpine()
     {

@@ -176,6 +176,7 @@ public sealed partial class TidyTests
         ("MixedLeaves.cs", 60),
         ("MixedLeaves.cs", 0.005), // a gap not worth closing
         ("ThreeTierSearch.cs", 64), // a bound on work
+        ("LeafSpineSearch.cs", 1e-9), // rounding of the last places
         ("ThreeTierSearch.cs", 1e-9), // rounding of the last places
         ("Orbits.cs", 20_000), // bounds on work
         ("Orbits.cs", 100_000_000),
@@ -217,6 +218,7 @@ public sealed partial class TidyTests
         ("LineSweep.cs", 32), // steps of a chart
         ("LineSweep.cs", 8),
         ("LineSweep.cs", 16),
+        ("Earth.cs", 180), // degrees in half a turn
         ("RouteGraph.cs", 20_000), // a bound on work
         ("RouteAvailability.cs", 8760), // hours in a year
         ("RouteAvailability.cs", 60), // minutes in an hour

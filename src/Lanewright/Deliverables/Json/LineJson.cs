@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
 using Lanewright.Text;
 
 namespace Lanewright.Deliverables.Json;
@@ -9,16 +10,16 @@ namespace Lanewright.Deliverables.Json;
 public static class LineJson
 {
     /// <summary>Writes one answer as a document.</summary>
-    public static void Write(LineAnswer answer, LineSweep? sweep, Stream stream) => JsonText.Write(stream, writer =>
+    public static void Write(LineAnswer answer, Catalogue catalogue, LineSweep? sweep, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
-        WriteKeys(writer, answer);
+        WriteKeys(writer, answer, catalogue);
         if (sweep is not null) Sweep(writer, sweep);
         writer.WriteEndObject();
     });
 
     /// <summary>Writes the keys of an answer into an object that is open.</summary>
-    public static void WriteKeys(Utf8JsonWriter writer, LineAnswer answer)
+    public static void WriteKeys(Utf8JsonWriter writer, LineAnswer answer, Catalogue catalogue)
     {
         var design = answer.Design;
         writer.WriteString("verdict", Checks.Word(design.Verdict));
@@ -31,7 +32,8 @@ public static class LineJson
         writer.Number("totalLaunchDbm", design.Total?.Dbm);
         writer.Number("ramanTiltDb", design.RamanTilt.Value);
         writer.WriteStartArray("channels");
-        foreach (var channel in design.Channels) Channel(writer, channel);
+        var limit = answer.Question.Standards.Wavelength(design.TypeName)?.ErrorLimit?.Value;
+        foreach (var channel in design.Channels) Channel(writer, channel, limit);
         writer.WriteEndArray();
         ChecksJson.Write(writer, "checks", design.Checks);
         writer.Number("latencyUs", design.Latency?.Value.Nanoseconds / 1000);
@@ -46,10 +48,10 @@ public static class LineJson
         }
         writer.WriteEndArray();
         Built(writer, design);
-        Advice(writer, answer);
+        Advice(writer, answer, catalogue);
     }
 
-    private static void Channel(Utf8JsonWriter writer, LineChannel channel)
+    private static void Channel(Utf8JsonWriter writer, LineChannel channel, double? limit)
     {
         writer.WriteStartObject();
         writer.Number("frequencyThz", channel.Frequency.Terahertz);
@@ -64,6 +66,7 @@ public static class LineJson
         writer.Number("marginDb", channel.Margin?.Value);
         writer.Number("expectedMarginDb", channel.ExpectedMargin?.Value);
         writer.Number("dispersionPsNm", channel.Dispersion?.PicosecondsPerNanometre);
+        writer.Number("preFecErrorLimit", limit);
         writer.Number("preFecErrorRatio", channel.ErrorsBeforeCode is { } errors ? Significant(errors) : null);
         writer.Number("overShannonDb", channel.OverShannon?.Value);
         writer.WriteEndObject();
@@ -102,7 +105,7 @@ public static class LineJson
         writer.WriteEndArray();
     }
 
-    private static void Advice(Utf8JsonWriter writer, LineAnswer answer)
+    private static void Advice(Utf8JsonWriter writer, LineAnswer answer, Catalogue catalogue)
     {
         writer.WritePropertyName("headroom");
         if (LineHeadroom.Of(answer) is { } headroom)
@@ -123,14 +126,17 @@ public static class LineJson
         }
         else writer.WriteNullValue();
         writer.WriteStartArray("changes");
-        foreach (var change in LineChange.Of(answer))
+        var changes = LineChange.Of(answer, catalogue);
+        foreach (var change in changes)
         {
             writer.WriteStartObject();
             writer.WriteString("change", change.What);
             writer.Number("gainedDb", change.Gained.Value);
+            writer.Number("cost", (double?)change.Cost?.Units);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
+        writer.WriteString("mostMarginPerCost", LineChange.BestBuy(changes)?.What);
     }
 
     private static void Sweep(Utf8JsonWriter writer, LineSweep sweep)

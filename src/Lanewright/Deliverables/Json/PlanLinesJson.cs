@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
 
 namespace Lanewright.Deliverables.Json;
 
@@ -8,16 +9,20 @@ namespace Lanewright.Deliverables.Json;
 public static class PlanLinesJson
 {
     /// <summary>Writes them.</summary>
-    public static void Write(IEnumerable<LineResult> lines, Stream stream) => JsonText.Write(stream, writer =>
+    public static void Write(IReadOnlyList<LineResult> lines, Catalogue catalogue, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
+        // The line that comes out worst stands for all, with the keys that a line by itself has.
+        var governing = lines.SelectMany(l => l.Routes).OrderByDescending(r => r.Answer.Design.Verdict)
+            .ThenBy(r => r.Answer.Design.Worst?.Margin ?? default).FirstOrDefault();
+        if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, catalogue);
         writer.WriteStartArray("lines");
-        foreach (var line in lines) Line(writer, line);
+        foreach (var line in lines) Line(writer, line, catalogue);
         writer.WriteEndArray();
         writer.WriteEndObject();
     });
 
-    private static void Line(Utf8JsonWriter writer, LineResult line)
+    private static void Line(Utf8JsonWriter writer, LineResult line, Catalogue catalogue)
     {
         writer.WriteStartObject();
         writer.WriteString("name", line.Statement.Name);
@@ -46,7 +51,7 @@ public static class PlanLinesJson
             Texts(writer, "spans", route.Spans.Select(s => s.Name));
             Texts(writer, "sites", route.Sites.Select(s => s.Name));
             writer.Number("availabilityPercent", route.Availability.Percent);
-            LineJson.WriteKeys(writer, route.Answer);
+            LineJson.WriteKeys(writer, route.Answer, catalogue);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

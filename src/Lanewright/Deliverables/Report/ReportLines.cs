@@ -62,11 +62,13 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
         table.Close();
         if (sheet.Design.Stages.Length > 1) Figure(() => new PowerDrawing(sheet).Write(markup, isFile: false));
         if (LineDrawingSet.HasSpectrum(sheet)) Figure(() => new SpectrumDrawing(sheet).Write(markup, isFile: false));
-        var changes = LineChange.Of(sheet.Line.Routes[sheet.Route].Answer);
+        var changes = LineChange.Of(sheet.Line.Routes[sheet.Route].Answer, designed.Plan.Catalogue);
         if (changes.IsEmpty) return;
-        var gains = HtmlTable.Open(markup, "change", "#margin gained dB");
-        foreach (var change in changes) gains.Row(change.What, Numerals.Fixed(change.Gained.Value, 2));
+        var gains = HtmlTable.Open(markup, "change", "#margin gained dB", $"#{designed.Plan.Currency} more");
+        foreach (var change in changes)
+            gains.Row(change.What, Numerals.Fixed(change.Gained.Value, 2), change.Cost is { } cost ? Numerals.Grouped(cost.Units) : "");
         gains.Close();
+        if (LineChange.BestBuy(changes) is { } best) markup.Element("p", $"Most margin for its cost: {best.What}.");
         markup.Element("p", $"Verdicts rest on values marked {Marks.Name(sheet.Design.Mark)} or better.", ("class", "soft"));
     }
 

@@ -88,7 +88,10 @@ public sealed class PartsTally
     private void CountLines()
     {
         foreach (var route in LineBook.Of(plan).Lines.SelectMany(l => l.Routes))
-            foreach (var (part, count) in LineParts.Of(plan.Catalogue, route)) Add(part, null, count, 0);
+        {
+            var channels = route.Answer.Question.Channels.Channels.Length;
+            foreach (var (part, count) in LineParts.Of(plan.Catalogue, route.Answer.Design, channels)) Add(part, null, count, 0);
+        }
     }
 
     private void Add(ICatalogueItem item, Length? length, long needed, long existing)

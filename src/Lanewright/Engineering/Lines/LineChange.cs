@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Standards;
 
@@ -7,10 +9,19 @@ namespace Lanewright.Engineering.Lines;
 /// <summary>A change to a coherent line and the margin it buys.</summary>
 /// <param name="What">The change in words.</param>
 /// <param name="Gained">What the smallest margin gains.</param>
-public sealed record LineChange(string What, Decibels Gained)
+/// <param name="Cost">What its parts cost more than those of the design; null where nobody sells it by that name, or a price is
+/// missing.</param>
+public sealed record LineChange(string What, Decibels Gained, Money? Cost)
 {
+    /// <summary>The change that buys most margin for its cost; null where none has a cost.</summary>
+    public static LineChange? BestBuy(ImmutableArray<LineChange> changes) => changes
+        .Where(c => c.Cost > Money.Zero)
+        .OrderByDescending(c => c.Gained.Value / (double)(c.Cost?.Units ?? 1)).FirstOrDefault();
+
     /// <summary>The changes that gain, best first; none for a line that is not coherent.</summary>
-    public static ImmutableArray<LineChange> Of(LineAnswer answer)
+    /// <param name="answer">The line.</param>
+    /// <param name="catalogue">What can be bought.</param>
+    public static ImmutableArray<LineChange> Of(LineAnswer answer, Catalogue catalogue)
     {
         var design = answer.Design;
         var question = answer.Question with { Spans = design.Spans, MayDivide = false };
@@ -34,17 +45,34 @@ public sealed record LineChange(string What, Decibels Gained)
         if (design.Scheme == LineScheme.BoosterAndPreamplifier && question.Spans.Length == 1)
         {
             var piece = question.Spans[0].Piece(2);
-            Ask("an in-line amplifier in the middle", question with { Spans = [piece, piece] }, LineScheme.InLine);
+            Buy("an in-line amplifier in the middle", question with { Spans = [piece, piece] }, type, LineScheme.InLine);
         }
+        foreach (var other in question.Standards.Amplifiers.Where(a => a.Mask is not null))
+        {
+            if (question.Equipment.Preamplifier is not null && design.Amplifiers.Any(a => a.Place == "preamplifier" && a.Model != other))
+                Buy($"{other.Name} as preamplifier", question with { Equipment = question.Equipment with { Preamplifier = other } }, type);
+        }
+        foreach (var other in question.Standards.WavelengthTypes.Where(t => t.IsCoherent && t.Rate == type.Rate && t.Name != type.Name))
+            Buy($"{other.Name} modules", question with { Type = other, Transmitter = null, TransmitterOsnr = null }, other);
         return [.. changes.Where(c => c.Gained.Value > Least).OrderByDescending(c => c.Gained).ThenBy(c => c.What, StringComparer.Ordinal)];
 
         void Try(string what, LineEquipment equipment) => Ask(what, question with { Equipment = equipment });
 
-        void Ask(string what, LineQuestion asked, LineScheme? scheme = null)
+        void Ask(string what, LineQuestion asked)
         {
-            if (CoherentLine.Of(asked, type, scheme ?? design.Scheme).Worst?.Margin is { } then)
-                changes.Add(new LineChange(what, then - now));
+            if (CoherentLine.Of(asked, type, design.Scheme).Worst?.Margin is { } then) changes.Add(new LineChange(what, then - now, null));
         }
+
+        // What is bought has to work: a change that breaks another limit is none.
+        void Buy(string what, LineQuestion asked, WavelengthType with, LineScheme? scheme = null)
+        {
+            var made = CoherentLine.Of(asked, with, scheme ?? design.Scheme);
+            if (made.Worst?.Margin is not { } then || made.Verdict == Verdict.Fail) return;
+            var (before, after) = (PriceOf(design), PriceOf(made));
+            changes.Add(new LineChange(what, then - now, before is { } was && after is { } becomes ? becomes - was : null));
+        }
+
+        Money? PriceOf(LineDesign made) => LineParts.Price(catalogue, made, made.Channels.Length);
     }
 
     private const double Least = 0.005;

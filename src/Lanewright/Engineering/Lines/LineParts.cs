@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
+using Lanewright.Text;
 
 namespace Lanewright.Engineering.Lines;
 
@@ -8,13 +9,12 @@ namespace Lanewright.Engineering.Lines;
 /// without a price.</summary>
 public static class LineParts
 {
-    /// <summary>The parts of a route with their numbers.</summary>
-    public static ImmutableArray<(SundryModel Part, int Count)> Of(Catalogue catalogue, LineRoute route)
+    /// <summary>The parts of a design with so many channels, with their numbers.</summary>
+    public static ImmutableArray<(ICatalogueItem Part, int Count)> Of(Catalogue catalogue, LineDesign design, int channels)
     {
-        var design = route.Answer.Design;
-        if (design.Scheme == LineScheme.Grey || design.TypeName.Length == 0) return [];
-        var channels = route.Answer.Question.Channels.Channels.Length;
-        var parts = ImmutableArray.CreateBuilder<(SundryModel, int)>();
+        if (design.TypeName.Length == 0) return [];
+        if (design.Scheme == LineScheme.Grey) return [(Grey(catalogue, design.TypeName), 2 * channels)];
+        var parts = ImmutableArray.CreateBuilder<(ICatalogueItem, int)>();
         parts.Add((Find(catalogue, LineRole.Transceiver, design.TypeName, $"{design.TypeName} module"), 2 * channels));
         if (design.Multiplexes) parts.Add((Multiplexer(catalogue, channels), 2));
         // Both directions of a pair are amplified, each by an amplifier of its own.
@@ -24,6 +24,22 @@ public static class LineParts
             parts.Add((Pad(catalogue, pad.First().Loss), 2 * pad.Sum(p => p.Count)));
         return parts.ToImmutable();
     }
+
+    /// <summary>What they cost; null where one of them has no price to count on.</summary>
+    public static Money? Price(Catalogue catalogue, LineDesign design, int channels)
+    {
+        var sum = Money.Zero;
+        foreach (var (part, count) in Of(catalogue, design, channels))
+        {
+            if (catalogue.Find<ICatalogueItem>(part.Name) is null) return null;
+            sum += part.Price * count;
+        }
+        return sum;
+    }
+
+    private static ICatalogueItem Grey(Catalogue catalogue, string type) => catalogue.Modules
+        .Where(m => m.Applications.Any(a => a.MediaName == type)).OrderBy(m => m.Price).ThenBy(m => m.Name, NaturalOrder.Instance)
+        .FirstOrDefault() ?? (ICatalogueItem)Missing($"{type} module");
 
     private static IEnumerable<(Decibels Loss, int Count)> Pads(LineDesign design, int channels)
     {

@@ -52,6 +52,7 @@ internal sealed class LineBinder(
         if (!other.IsEmpty && over.IsEmpty)
             Contradicts(map.SpanOf("other-way"),
                 $"the line '{name}' has another way and no first one; say both with 'over' and 'other-way'");
+        var (booster, preamplifier, inLine) = (AmplifierOf(map, "booster"), AmplifierOf(map, "preamplifier"), AmplifierOf(map, "in-line"));
         if (findings.ErrorCount > before || findings.HasErrorIn(map.Span)) return null;
         return new LineStatement
         {
@@ -68,9 +69,9 @@ internal sealed class LineBinder(
             Over = over,
             OtherWay = other,
             Scheme = map.Text("scheme") ?? "",
-            Booster = AmplifierOf(map, "booster"),
-            Preamplifier = AmplifierOf(map, "preamplifier"),
-            InLine = AmplifierOf(map, "in-line"),
+            Booster = booster,
+            Preamplifier = preamplifier,
+            InLine = inLine,
             MultiplexerLoss = map.Decibels("multiplexer-loss"),
             Launch = LevelOf(map, "launch"),
             Transmitter = LevelOf(map, "transmitter"),
