@@ -126,7 +126,6 @@ internal sealed class LineCommand
             Rate = named?.Rate ?? wanted ?? default,
             Channels = GridCommand.PlanOf(standards.Grid, width, GridCommand.FrequencyOf(parsed, first), parsed.GetValue(channels)),
             Spans = [SpanOf(parsed, standards)],
-            MayDivide = true,
             Equipment = EquipmentOf(parsed, standards),
             Pairs = parsed.GetValue(pairs),
             Launch = Level(parsed, launch),
@@ -150,6 +149,7 @@ internal sealed class LineCommand
         if (parsed.GetValue(years) is { } many && !(many is >= 0 and <= 100)) throw new UsageFault("--repair-years lies between 0 and 100");
         return new LineSpan
         {
+            MayDivide = true,
             Fibre = glass,
             Length = far,
             Attenuation = AttenuationOf(parsed)
@@ -184,6 +184,7 @@ internal sealed class LineCommand
         var before = Amplifier(parsed, preamplifier, standards, usual.Preamplifier);
         return usual with
         {
+            AlwaysMultiplexes = parsed.GetValue(multiplexer) is not null,
             MultiplexerLoss = QuantityOptions.Loss(parsed, multiplexer) is { } lost
                 ? new Known<Decibels>(lost, Citation.OfPlan)
                 : usual.MultiplexerLoss,

@@ -48,7 +48,7 @@ public static class PlanFromGraph
         var about = label.Length > 0 ? "  # " + new string([.. label.Select(c => char.IsControl(c) ? ' ' : c)]) : "";
         if (graph.Points[from] is (_, { } x1, { } y1) && graph.Points[to] is (_, { } x2, { } y2)
             && Earth.Between(standards, (x1, y1), (x2, y2)) * detour is { Metres: >= 1 } length)
-            writer.Write($"  {name}: {{ {ends}, length: {Kilometres(length)} }}{about}\n");
+            writer.Write($"  {name}: {{ {ends}, length: {Kilometres(length)}, huts: anywhere }}{about}\n");
         else
             writer.Write($"  # {name}: {{ {ends}, length: ... km }}   # how far apart they are is not known\n");
     }

@@ -141,6 +141,7 @@ public static class RuleBook
         new Lines.PadOnLine(),
         new Lines.SpanPairsExhausted(),
         new Lines.SpanShorterThanMap(),
+        new Lines.HutsNeeded(),
     ];
 
     /// <summary>Every kind of finding the program can make: those of reading and binding, and those of the rules.</summary>

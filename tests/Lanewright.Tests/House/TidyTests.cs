@@ -212,7 +212,8 @@ public sealed partial class TidyTests
         ("ChannelPlan.cs", 1e-9), // rounding of the last places
         ("CoherentLine.cs", 1e9), // nanoseconds in a second
         ("CoherentLine.cs", 250), // decibels after which no light is left
-        ("LineLadder.cs", 40), // bound of a search
+        ("CoherentLine.cs", 0.05), // half of the step that launches are set in
+        ("LineLadder.cs", 120), // bound of a search
         ("LineMargins.cs", 1000), // kilometres that cuts are counted on
         ("LineChange.cs", 0.005), // a gain not worth telling
         ("LineSweep.cs", 32), // steps of a chart

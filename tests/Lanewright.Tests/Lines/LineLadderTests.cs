@@ -95,6 +95,22 @@ public sealed class LineLadderTests
         }, iter: 60, seed: "0000KcZ1JN62", threads: 1);
 
     [Fact]
+    public void Amplifiers_StandAsSparselyAsWorks()
+    {
+        var asked = SpanCase.Question(400) with { Type = null };
+        var design = LineLadder.Of(asked).Design;
+        Assert.Equal(LineScheme.InLine, design.Scheme);
+        Assert.Equal(400, design.Spans.Sum(s => s.Length.Kilometres), 1e-6);
+        Assert.Equal(design.Spans.Length + 1, design.Amplifiers.Length);
+        // One span fewer does not work, or its amplifiers have not the gain.
+        var fewer = design.Spans.Length - 1;
+        var piece = asked.Spans[0].Piece(fewer);
+        var type = StandardsLibrary.Shipped.Wavelength(design.TypeName)!;
+        var sparser = CoherentLine.Of(asked with { Spans = [.. Enumerable.Repeat(piece, fewer)] }, type, LineScheme.InLine);
+        Assert.True(sparser.Verdict != Verdict.Pass || piece.Loss > Decibels.From(25));
+    }
+
+    [Fact]
     public void AGoodRatio_ExcusesNoOtherLimit()
     {
         var asked = SpanCase.Question(80) with { Spans = [SpanCase.Span(80, 0.22) with { MeasuredDispersion = DispersionRate.From(31) }] };

@@ -39,6 +39,7 @@ internal static class SpanCase
     /// <summary>A span of G.652.D.</summary>
     public static LineSpan Span(double kilometres, double lossPerKilometre) => new()
     {
+        MayDivide = true,
         Fibre = Standards.LineFibre("G.652.D")!,
         Length = Length.FromKilometres(kilometres),
         Attenuation = new Known<Attenuation>(Attenuation.FromDecibelsPerKilometre(lossPerKilometre), Citation.OfPlan),
@@ -54,7 +55,6 @@ internal static class SpanCase
         Rate = BitRate.FromGigabits(400),
         Channels = ChannelPlan.Middle(Standards.Grid, Frequency.FromGigahertz(spacing), channels)!,
         Spans = [Span(kilometres, loss)],
-        MayDivide = true,
         Equipment = LineEquipment.Usual(Standards),
     };
 }

@@ -69,6 +69,9 @@ public static class CoherentLine
         var longest = scheme == LineScheme.InLine ? question.Spans.Max(s => s.Loss) : question.SpanLoss;
         if (longest.Value > NoLightLeft) return Dark;
         var have = question.Equipment;
+        var sent = (question.Transmitter ?? type.TxMin?.Value ?? default) - question.MultiplexerLoss;
+        var isSetByTransmitter = scheme is LineScheme.Coherent or LineScheme.Preamplifier;
+        if (question.Launch is { } launch && isSetByTransmitter && Math.Abs((launch - sent).Value) > Same) return LaunchUnmet;
         if (scheme is LineScheme.Booster or LineScheme.BoosterAndPreamplifier or LineScheme.InLine && have.Booster is null)
             return NoBooster;
         if (scheme is LineScheme.Preamplifier or LineScheme.BoosterAndPreamplifier or LineScheme.InLine && have.Preamplifier is null)
@@ -80,6 +83,10 @@ public static class CoherentLine
     private const double NoLightLeft = 250;
 
     private const string Dark = "no light is left behind a span of so much loss";
+    /// <summary>Levels that differ by less are the same setting.</summary>
+    private const double Same = 0.05;
+
+    private const string LaunchUnmet = "a launch is stated that only a booster can set";
     private const string NoBooster = "there is no booster to use";
     private const string NoPreamplifier = "there is no preamplifier to use";
     private const string NoInLine = "there are no in-line amplifiers to use";
@@ -90,7 +97,7 @@ public static class CoherentLine
         TypeName = type.Name,
         Checks =
         [
-            missing is NoBooster or NoPreamplifier or NoInLine or Dark
+            missing is NoBooster or NoPreamplifier or NoInLine or Dark or LaunchUnmet
                 ? Check.Of(LineCheckNames.Amplifier, false, null, missing)
                 : Check.Unknown(LineCheckNames.Type, missing, type.Definition),
         ],

@@ -24,7 +24,7 @@ public sealed record LineChange(string What, Decibels Gained, Money? Cost)
     public static ImmutableArray<LineChange> Of(LineAnswer answer, Catalogue catalogue)
     {
         var design = answer.Design;
-        var question = answer.Question with { Spans = design.Spans, MayDivide = false };
+        var question = answer.Question with { Spans = design.Spans };
         if (design.Worst?.Margin is not { } now) return [];
         if (question.Standards.Wavelength(design.TypeName) is not { IsCoherent: true } type) return [];
         var one = Decibels.From(1);

@@ -15,7 +15,7 @@ public sealed record LineHeadroom(int MostChannels, ImmutableArray<(string TypeN
     public static LineHeadroom? Of(LineAnswer answer)
     {
         var design = answer.Design;
-        var question = answer.Question with { Spans = design.Spans, MayDivide = false };
+        var question = answer.Question with { Spans = design.Spans };
         if (design.Verdict != Verdict.Pass || question.Standards.Wavelength(design.TypeName) is not { IsCoherent: true } type) return null;
         return new LineHeadroom(MostOf(question, type, design.Scheme), Higher(question, type, design.Scheme));
     }

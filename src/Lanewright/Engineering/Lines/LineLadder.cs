@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
 using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Lines;
@@ -7,8 +8,8 @@ namespace Lanewright.Engineering.Lines;
 /// <summary>Tries the schemes from the cheapest on and takes the first that works.</summary>
 public static class LineLadder
 {
-    /// <summary>Spans that one long span is divided into at most.</summary>
-    private const int MostSpans = 40;
+    /// <summary>Spans that long ones are divided into at most, all together.</summary>
+    private const int MostSpans = 120;
 
     private static readonly ImmutableArray<LineScheme> Schemes =
     [
@@ -60,22 +61,52 @@ public static class LineLadder
         return nearest;
     }
 
-    /// <summary>As few amplifiers as work; where none do, as many as leave most.</summary>
+    /// <summary>As few amplifiers as work; where none do, as many as leave most. Each further one goes where most is lost.</summary>
     private static LineDesign? InLine(LineQuestion question, WavelengthType type)
     {
-        if (!question.MayDivide)
-            return question.Spans.Length > 1 ? CoherentLine.Of(question, type, LineScheme.InLine) : null;
+        var pieces = Enumerable.Repeat(1, question.Spans.Length).ToArray();
+        var highest = question.Equipment.InLine?.GainMax?.Value;
         LineDesign? nearest = null;
-        for (var spans = 2; spans <= MostSpans; spans++)
+        while (true)
         {
-            var piece = question.Spans[0].Piece(spans);
-            var divided = question with { Spans = [.. Enumerable.Repeat(piece, spans)], MayDivide = false };
-            var made = CoherentLine.Of(divided, type, LineScheme.InLine);
-            if (made.Verdict == Verdict.Pass) return made;
-            if (nearest is null || IsNearer(made, nearest)) nearest = made;
-            else if (made.Worst?.Margin < nearest.Worst?.Margin && piece.Loss.Value < question.Spans[0].Loss.Value / 4) break;
+            if (pieces.Sum() > 1 && !(highest is { } most && LongestPiece(question, pieces) is { } longest && longest.Loss > most))
+            {
+                var made = CoherentLine.Of(question with { Spans = Divided(question, pieces) }, type, LineScheme.InLine);
+                if (made.Verdict == Verdict.Pass) return made;
+                var isWorse = nearest is not null && !IsNearer(made, nearest);
+                if (nearest is null || !isWorse) nearest = made;
+                // Once more amplifiers only add noise, more still will not help.
+                else if (made.Worst?.Margin < nearest.Worst?.Margin) return nearest;
+            }
+            if (LongestPiece(question, pieces) is not { } next || pieces.Sum() >= MostSpans) break;
+            pieces[next.Span]++;
         }
-        return nearest;
+        return nearest ?? (question.Spans.Length > 1 ? CoherentLine.Of(question, type, LineScheme.InLine) : null);
+    }
+
+    /// <summary>The span that may be divided whose pieces lose most; null where none may.</summary>
+    private static (int Span, Decibels Loss)? LongestPiece(LineQuestion question, int[] pieces)
+    {
+        (int Span, Decibels Loss)? longest = null;
+        for (var i = 0; i < pieces.Length; i++)
+        {
+            if (!question.Spans[i].MayDivide) continue;
+            var loss = question.Spans[i].Loss * (1.0 / pieces[i]);
+            if (longest is not { } so || loss > so.Loss) longest = (i, loss);
+        }
+        return longest;
+    }
+
+    private static ImmutableArray<LineSpan> Divided(LineQuestion question, int[] pieces)
+    {
+        var spans = ImmutableArray.CreateBuilder<LineSpan>();
+        for (var i = 0; i < pieces.Length; i++)
+        {
+            var piece = question.Spans[i].Piece(pieces[i]);
+            for (var n = 1; n <= pieces[i]; n++)
+                spans.Add(pieces[i] == 1 ? piece : piece with { Name = $"{piece.Name} {Numerals.Whole(n)}".TrimStart() });
+        }
+        return spans.ToImmutable();
     }
 
     private static LineDesign? Nearest(List<LineDesign> designs)

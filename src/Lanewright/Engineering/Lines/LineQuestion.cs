@@ -22,9 +22,6 @@ public sealed record LineQuestion
     /// <summary>The spans from end to end.</summary>
     public required ImmutableArray<LineSpan> Spans { get; init; }
 
-    /// <summary>Whether amplifiers may stand anywhere on the one span there is; otherwise only between spans.</summary>
-    public bool MayDivide { get; init; }
-
     /// <summary>What may be used.</summary>
     public required LineEquipment Equipment { get; init; }
 

@@ -12,6 +12,9 @@ public sealed record LineSpan
     /// <summary>Its name; empty for one that was only asked about.</summary>
     public string Name { get; init; } = "";
 
+    /// <summary>Whether amplifiers may stand anywhere on it, and not at its ends alone.</summary>
+    public bool MayDivide { get; init; }
+
     /// <summary>The kind of fibre.</summary>
     public required LineFibre Fibre { get; init; }
 
@@ -103,9 +106,11 @@ public sealed record LineSpan
     /// <summary>One of several equal pieces of it, with a patch panel at each new place between them.</summary>
     public LineSpan Piece(int pieces)
     {
+        if (pieces == 1) return this;
         var share = 1.0 / pieces;
         return this with
         {
+            MayDivide = false,
             Length = Length * share,
             MeasuredLoss = MeasuredLoss is { } all ? (all * share) + (ConnectorLoss.Value * (2 - (2 * share))) : null,
             Connectors = (int)Math.Ceiling((Connectors + (2 * (pieces - 1))) * share),

@@ -17,7 +17,7 @@ public sealed record LineSweep(string Quantity, string Unit, ImmutableArray<(dou
     public static LineSweep? Of(LineAnswer answer, string quantity)
     {
         var design = answer.Design;
-        var question = answer.Question with { Spans = design.Spans, MayDivide = false };
+        var question = answer.Question with { Spans = design.Spans };
         if (question.Standards.Wavelength(design.TypeName) is not { IsCoherent: true } type) return null;
         return quantity switch
         {

@@ -29,6 +29,7 @@ internal static class PlanLines
             Spans = [.. spans.OfType<LineSpan>()],
             Equipment = usual with
             {
+                AlwaysMultiplexes = line.MultiplexerLoss is not null,
                 MultiplexerLoss = line.MultiplexerLoss is { } loss ? new Known<Decibels>(loss, Citation.OfPlan) : usual.MultiplexerLoss,
                 Booster = line.Booster,
                 Preamplifier = line.Preamplifier,
@@ -50,6 +51,7 @@ internal static class PlanLines
         return new LineSpan
         {
             Name = span.Name,
+            MayDivide = span.HasHuts,
             Fibre = span.Fibre,
             Length = span.Length,
             Attenuation = loss,

@@ -42,6 +42,7 @@ public static class LineLanguage
         {
             Otherwise = "it shares nothing",
         },
+        new("huts", Shapes.OneOf("none", "anywhere"), "where amplifiers may stand along it") { Otherwise = "none: at its sites alone" },
         new("pairs", Shapes.Whole(1, 10_000), "pairs of fibres to be had") { Otherwise = "1" },
     ]);
 

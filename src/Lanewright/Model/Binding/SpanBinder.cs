@@ -63,6 +63,7 @@ internal sealed class SpanBinder(PlanTree tree, StandardsLibrary standards, Buil
             Ageing = map.Decibels("ageing-margin") ?? default,
             RepairYears = map.Whole("repair-years") ?? 0,
             Ducts = [.. map.Texts("ducts").Select(t => t.Value).Distinct().Order(NaturalOrder.Instance)],
+            HasHuts = map.Text("huts") == "anywhere",
             Pairs = map.Whole("pairs") ?? 1,
             Span = span,
         };

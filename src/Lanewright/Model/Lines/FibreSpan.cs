@@ -60,6 +60,9 @@ public sealed record FibreSpan
     /// <summary>Ducts, bridges, entries and the like that it shares with others of the same word.</summary>
     public ImmutableArray<string> Ducts { get; init; } = [];
 
+    /// <summary>Whether amplifiers may stand anywhere along it, and not at its sites alone.</summary>
+    public bool HasHuts { get; init; }
+
     /// <summary>Pairs of fibres to be had.</summary>
     public int Pairs { get; init; } = 1;
 
