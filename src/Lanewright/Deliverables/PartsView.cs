@@ -21,7 +21,13 @@ public static class PartsView
     /// <summary>A kind of catalogue item in one word.</summary>
     public static string KindOf(ICatalogueItem item) => item switch
     {
-        DeviceModel device => device.Kind switch { DeviceKind.Host => "host", DeviceKind.Chassis => "chassis", DeviceKind.Panel => "panel", _ => "switch" },
+        DeviceModel device => device.Kind switch
+        {
+            DeviceKind.Host => "host",
+            DeviceKind.Chassis => "chassis",
+            DeviceKind.Panel => "panel",
+            _ => "switch",
+        },
         CardModel => "card",
         ModuleModel => "module",
         AssemblyModel assembly => assembly.Medium switch { CableMedium.Dac => "DAC", CableMedium.Aec => "AEC", _ => "AOC" },

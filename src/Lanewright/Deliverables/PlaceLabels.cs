@@ -18,6 +18,13 @@ public sealed class PlaceLabels(Plan plan)
         return Device(device) + ":" + Port(device, port, digits: 2);
     }
 
+    /// <summary>A port at the front of a panel: the place in it, and the duplex port of a cassette there.</summary>
+    /// <param name="panel">The panel.</param>
+    /// <param name="slot">The place in it, from 1.</param>
+    /// <param name="port">The duplex port; 0 for an open array, or where it is not known.</param>
+    public string PanelPort(int panel, int slot, int port) =>
+        $"{Device(panel)}:{Numerals.Padded(slot, 2)}" + (port > 0 ? "/" + Numerals.Whole(port) : "");
+
     /// <summary>A device by its place in the building; by its name when it has none.</summary>
     public string Device(int device) => plan.Devices.Rack(device) is { } rack
         ? $"{PlaceCode.Of(rack)}-{Numerals.Padded(plan.Devices.Unit(device), 2)}"

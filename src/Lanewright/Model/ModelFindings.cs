@@ -57,7 +57,7 @@ public static class ModelFindings
     public static FindingKind CatalogueFault { get; } = new("LW1501", "CatalogueFault", Severity.Error);
 
     /// <summary>Trunks whose keys do not go together.</summary>
-    public static FindingKind TrunkContradicts { get; } = new("LW1701", "TrunkContradicts", Severity.Error);
+    public static FindingKind TrunkContradicts { get; } = new("LW1702", "TrunkContradicts", Severity.Error);
 
     /// <summary>A demand whose keys do not go together, or that no host can send.</summary>
     public static FindingKind DemandContradicts { get; } = new("LW1601", "DemandContradicts", Severity.Error);
@@ -70,6 +70,6 @@ public static class ModelFindings
     [
         NameUnknown, NameTaken, NameAmbiguous, VersionUnknown, PlanOutOfBounds, RackUnitTaken, RackUnitOutside, SlotsExceeded,
         PlacesDoNotFit, CountsDiffer, PortsExhausted, PortTaken, PortUnknown, PatternEmpty, LinkToItself, BreakoutContradicts,
-        CatalogueFault, DemandContradicts, LineContradicts,
+        CatalogueFault, DemandContradicts, LineContradicts, TrunkContradicts,
     ];
 }

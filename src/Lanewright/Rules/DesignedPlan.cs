@@ -5,6 +5,7 @@ using Lanewright.Engineering.Fabrics;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Load;
 using Lanewright.Engineering.Pathways;
+using Lanewright.Engineering.Plant;
 using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -24,6 +25,9 @@ public sealed record DesignedPlan(
 {
     /// <summary>Which ways cables go.</summary>
     public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
+
+    /// <summary>What trunks between panels carry.</summary>
+    public Lazy<PlantBook> Plant { get; } = new(() => PlantBook.Of(Plan, Design));
 
     /// <summary>How lines between sites are built.</summary>
     public Lazy<LineBook> Lines { get; } = new(() => LineBook.Of(Plan));

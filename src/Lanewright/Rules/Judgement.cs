@@ -6,6 +6,7 @@ using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Load;
 using Lanewright.Engineering.Pathways;
+using Lanewright.Engineering.Plant;
 using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -33,6 +34,9 @@ public sealed record Judgement(
 
     /// <summary>Which ways cables go.</summary>
     public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
+
+    /// <summary>What trunks between panels carry.</summary>
+    public Lazy<PlantBook> Plant { get; } = new(() => PlantBook.Of(Plan, Design));
 
     /// <summary>How lines between sites are built.</summary>
     public Lazy<LineBook> Lines { get; } = new(() => LineBook.Of(Plan));

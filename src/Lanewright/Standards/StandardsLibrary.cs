@@ -194,7 +194,8 @@ public sealed class StandardsLibrary
     public Known<double>? Cabling(string subject, string field) => cabling[subject]?.Real(field);
 
     /// <summary>The editions of the cabling standard whose test limits are known, in table order.</summary>
-    public IEnumerable<string> CablingEditions => cabling.Sheets.Select(s => s.Subject).Where(s => s.StartsWith("edition-", StringComparison.Ordinal))
+    public IEnumerable<string> CablingEditions => cabling.Sheets.Select(s => s.Subject)
+        .Where(s => s.StartsWith("edition-", StringComparison.Ordinal))
         .Select(s => s["edition-".Length..]);
 
     /// <summary>A value of the equipment and practice of lines by subject and field.</summary>

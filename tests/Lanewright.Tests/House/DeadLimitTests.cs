@@ -88,6 +88,7 @@ public sealed partial class DeadLimitTests
         ["practices"] = [],
         ["polarity"] = ["Standards/PolarityTable.cs"],
         ["facility"] = [],
+        ["cabling"] = ["Engineering/Plant/TestLimit.cs"],
         ["grids"] = ["Standards/FrequencyGrid.cs"],
         ["line-fibres"] = ["Standards/LineFibre.cs"],
         ["wavelength-types"] = ["Standards/WavelengthType.cs"],
@@ -108,6 +109,8 @@ public sealed partial class DeadLimitTests
         if (table == "facility")
             text = string.Concat(LibrarySources().SelectMany(File.ReadLines).Where(l => l.Contains("Facility", StringComparison.Ordinal)
                 || l.Contains("Sheets.Where", StringComparison.Ordinal)));
+        if (table == "cabling")
+            text += string.Concat(LibrarySources().SelectMany(File.ReadLines).Where(l => l.Contains("Cabling(", StringComparison.Ordinal)));
         if (table == "line-equipment")
             text += string.Concat(LibrarySources().SelectMany(File.ReadLines)
                 .Where(l => l.Contains("LineValue", StringComparison.Ordinal)));

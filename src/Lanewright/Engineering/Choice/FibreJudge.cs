@@ -216,8 +216,8 @@ internal sealed class FibreJudge(FinderContext context)
             var isSplit = link.Shape is not (FanShape.Single or FanShape.Straight);
             yield return Check.Of(isSplit ? CheckNames.FanOut : CheckNames.Connector, false, StockList, isSplit
                 ? $"legs of a fan-out are not patched through the trunks {way.Trunk.Name}: split the cage at a panel of its own"
-                : $"no {fibre.Name} cord in the catalogue joins {near} or {far} with {way.Trunk.Connector} {way.Trunk.Polish} at the panels of "
-                    + way.Trunk.Name);
+                : $"no {fibre.Name} cord in the catalogue joins {near} or {far} with {way.Trunk.Connector} {way.Trunk.Polish} "
+                    + $"at the panels of {way.Trunk.Name}");
             yield break;
         }
         if (cords.Cord is not { } cord)

@@ -89,7 +89,8 @@ public sealed class LinkClasses
     {
         var statement = plan.Links.Statement(link);
         var way = through[statement];
-        var length = way is { Length: null } ? null : route.Between(plan.Links.FromDevice(link), way?.NearPanel ?? plan.Links.ToDevice(link));
+        var end = way?.NearPanel ?? plan.Links.ToDevice(link);
+        var length = way is { Length: null } ? null : route.Between(plan.Links.FromDevice(link), end);
         if (length is null && plan.Statements[statement].Length is null) UnmeasuredLinks.TryAdd(statement, link);
         return length?.Metres ?? double.NaN;
     }

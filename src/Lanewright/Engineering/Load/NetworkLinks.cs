@@ -59,7 +59,8 @@ internal static class NetworkLinks
     private static bool JoinsSwitches(Plan plan, int link) =>
         IsSwitch(plan, plan.Links.FromDevice(link)) && IsSwitch(plan, plan.Links.ToDevice(link));
 
-    private static bool IsSwitch(Plan plan, int device) => plan.Devices.Group(device).Model.Kind is not (DeviceKind.Host or DeviceKind.Panel);
+    private static bool IsSwitch(Plan plan, int device) =>
+        plan.Devices.Group(device).Model.Kind is not (DeviceKind.Host or DeviceKind.Panel);
 
     private static bool IsSocket(Plan plan, int[] sockets, int link) =>
         IsSocket(plan, sockets, plan.Links.FromDevice(link), plan.Links.FromPort(link))

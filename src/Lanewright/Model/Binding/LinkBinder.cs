@@ -93,7 +93,8 @@ internal sealed class LinkBinder(
         if (map.Entries.FirstOrDefault(e => NotThroughTrunks.Contains(e.Key.Value)) is { } entry)
         {
             findings.Add(ModelFindings.TrunkContradicts, entry.Key.Span,
-                $"'{entry.Key.Value}' speaks of one cable from end to end and the links are patched through trunks; leave one of the two out");
+                $"'{entry.Key.Value}' speaks of one cable from end to end and the links are patched through trunks; "
+                + "leave one of the two out");
             return null;
         }
         var found = trunks.FirstOrDefault(t => t.Name == name);

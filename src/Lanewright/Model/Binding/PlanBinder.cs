@@ -27,7 +27,7 @@ public static class PlanBinder
         var places = new BuildingBinder(tree, standards, findings);
         var building = places.Bind();
         var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
-        var trunks = new TrunkBinder(tree, catalogue, standards, devices, findings).Bind();
+        var trunks = new TrunkBinder(tree, catalogue, standards, building, devices, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, trunks, findings).Bind();
         var spans = new SpanBinder(tree, standards, building, findings).Bind();
         var lines = new LineBinder(tree, standards, building, spans, findings).Bind();

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
+using Lanewright.Model.Places;
 using Lanewright.Model.Plant;
 using Lanewright.Notation;
 using Lanewright.Standards;
@@ -10,7 +11,8 @@ using Lanewright.Text;
 namespace Lanewright.Model.Binding;
 
 /// <summary>Turns the section <c>trunks</c> into trunks between panels.</summary>
-internal sealed class TrunkBinder(PlanTree tree, Catalogue catalogue, StandardsLibrary standards, DeviceTable devices, FindingSink findings)
+internal sealed class TrunkBinder(
+    PlanTree tree, Catalogue catalogue, StandardsLibrary standards, Building building, DeviceTable devices, FindingSink findings)
 {
     private const string UsualType = "B";
 
@@ -28,7 +30,9 @@ internal sealed class TrunkBinder(PlanTree tree, Catalogue catalogue, StandardsL
     private TrunkGroup? Trunk(int index, string name, MapNode map, SourceSpan span)
     {
         var (from, to) = (Panel(map, "from"), Panel(map, "to"));
-        var cable = map.Text("cable") is { } named ? Names.Item<CordModel>(catalogue, "array cable", named, map.SpanOf("cable"), findings) : null;
+        var cable = map.Text("cable") is { } named
+            ? Names.Item<CordModel>(catalogue, "array cable", named, map.SpanOf("cable"), findings)
+            : null;
         var cassette = map.Text("cassette") is { } of
             ? Names.Item<SundryModel>(catalogue, "cassette", of, map.SpanOf("cassette"), findings)
             : null;
@@ -46,7 +50,8 @@ internal sealed class TrunkBinder(PlanTree tree, Catalogue catalogue, StandardsL
         }
         if (cassette is { Front.Length: 0 })
         {
-            findings.Add(ModelFindings.TrunkContradicts, map.SpanOf("cassette"), $"'{cassette.Name}' is no cassette; name one, or leave the key out");
+            findings.Add(ModelFindings.TrunkContradicts, map.SpanOf("cassette"),
+                $"'{cassette.Name}' is no cassette; name one, or leave the key out");
             return null;
         }
         if (Contradicts(map, cassette is null)) return null;
@@ -64,12 +69,18 @@ internal sealed class TrunkBinder(PlanTree tree, Catalogue catalogue, StandardsL
             Method = method,
             Chain = Chain(method, cassette is null),
             Length = map.Length("length"),
-            Splices = map.Whole("splices") ?? 0,
+            Splices = map.Whole("splices") ?? SplicesOfRoute(near, far),
             MeasuredLoss = map.Decibels("measured-loss"),
             IsExisting = map.Switch("existing") ?? false,
             Span = span,
         };
     }
+
+    /// <summary>A trunk between halls has the splices that the route between them says.</summary>
+    private int SplicesOfRoute(int near, int far) =>
+        devices.Rack(near)?.Hall is { } from && devices.Rack(far)?.Hall is { } to && from != to
+            ? building.RouteBetween(from, to)?.Splices ?? 0
+            : 0;
 
     private bool Contradicts(MapNode map, bool isOpen)
     {
@@ -97,9 +108,8 @@ internal sealed class TrunkBinder(PlanTree tree, Catalogue catalogue, StandardsL
     private int? PositionsOf(CordModel cable)
     {
         if (cable.Legs != 1 || cable.Near != cable.Far) return null;
-        return standards.Connector(cable.Near)?.Real("positions") is { } positions && standards.Polarity.Positions.Contains((int)positions.Value)
-            ? (int)positions.Value
-            : null;
+        if (standards.Connector(cable.Near)?.Real("positions") is not { } positions) return null;
+        return standards.Polarity.Positions.Contains((int)positions.Value) ? (int)positions.Value : null;
     }
 
     /// <summary>Duplex ports: the parts of the method. Open arrays: cords of the type that is bought everywhere, and at the far end one of

@@ -19,7 +19,7 @@ public static class TrunkLanguage
         },
         new("type", Shapes.OneOf("A", "B", "C"), "type of an array cable that is open at the panels") { Otherwise = "B" },
         new("length", Shapes.Length, "length of each") { Otherwise = "from the geometry" },
-        new("splices", Shapes.Whole(0, 100), "splices in each fibre") { Otherwise = "0" },
+        new("splices", Shapes.Whole(0, 100), "splices in each fibre") { Otherwise = "those of the route, or 0" },
         new("measured-loss", Shapes.Loss, "measured loss from panel to panel, both connections included") { Otherwise = "computed" },
         new("existing", Shapes.Switch, "whether it lies there already and is not bought") { Otherwise = "no" },
     ]);

@@ -1,0 +1,76 @@
+using System.CommandLine;
+using Lanewright.Cli.Printing;
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Json;
+using Lanewright.Engineering.Plant;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+
+namespace Lanewright.Cli.Commands;
+
+/// <summary><c>trace</c>: the whole way of one cable.</summary>
+internal static class TraceCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create()
+    {
+        var plan = CommonOptions.Plan();
+        var what = new Argument<string>("CABLE|PORT") { Description = "a cable (C000001), a link (L000001) or a port such as leaf-1:3" };
+        var json = CommonOptions.Json();
+        var command = new Command("trace", "follow one cable from port to port: cords, panels, trunks, and what each costs in dB")
+        {
+            plan, what, json,
+        };
+        command.SetAction(parsed => Run(
+            CommonOptions.Compile(parsed.GetRequiredValue(plan)), parsed.GetRequiredValue(what), parsed.GetValue(json)));
+        return command;
+    }
+
+    private static int Run(JudgedPlan judged, string name, bool asJson)
+    {
+        if (judged.Designed is not { } designed)
+            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var cable = Find(designed, name);
+        var path = CablePath.Of(designed.Plan, designed.Design, designed.Plant.Value, cable, Identifiers.Cable(cable))
+            ?? throw new UsageFault($"nothing is laid for '{name}'; 'lanewright why' shows why no way was found");
+        if (asJson) Screen.Document(stream => TraceJson.Write(Identifiers.Cable(cable), path, stream));
+        else Print(Identifiers.Cable(cable), path);
+        return path.Polarity?.Verdict == Engineering.Links.Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+    }
+
+    private static int Find(DesignedPlan designed, string name)
+    {
+        var (plan, design) = (designed.Plan, designed.Design);
+        var labels = new PlaceLabels(plan);
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            var isNamed = Identifiers.Cable(design.CableOf(link)) == name || Identifiers.Link(link) == name
+                || IsPort(plan.Links.FromDevice(link), plan.Links.FromPort(link))
+                || IsPort(plan.Links.ToDevice(link), plan.Links.ToPort(link));
+            if (!isNamed) continue;
+            return design.CableOf(link) is >= 0 and var cable
+                ? cable
+                : throw new UsageFault($"nothing is laid for '{name}'; 'lanewright why' shows why no way was found");
+        }
+        throw new UsageFault(
+            $"the plan has no cable, link or port in use '{name}'; write a cable such as C000001, or a port such as leaf-1:3");
+
+        bool IsPort(int device, Model.Links.PortPlace port) => plan.Devices.Name(device) + ":" + labels.Port(device, port) == name;
+    }
+
+    private static void Print(string cable, CablePath path)
+    {
+        var sum = 0.0;
+        Screen.Print(["what", "which", "where", "dB", "dB so far"], path.Elements.Select(e => (IReadOnlyList<string>)
+        [
+            e.Kind, e.Id, e.Position, e.Loss is { } loss ? Numerals.Fixed(loss.Value, 2) : "",
+            e.Loss is { } more ? Numerals.Fixed(sum += more.Value, 2) : "",
+        ]));
+        var loss = path.Loss is { } whole ? $", {Numerals.Fixed(whole.Value, 2)} dB for the worst lane" : "";
+        Screen.Line($"{cable}: {path.Length}{loss}");
+        if (path.Polarity is not { } polarity) return;
+        Screen.Line($"polarity: {PolarityJson.Polarity(polarity.IsCrossed)}");
+        if (!polarity.LaneOrder.IsEmpty) Screen.Line("lanes arrive at: " + string.Join(' ', polarity.LaneOrder));
+        foreach (var reason in polarity.Reasons) Screen.Line("  " + reason);
+    }
+}

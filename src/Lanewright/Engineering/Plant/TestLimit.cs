@@ -1,0 +1,37 @@
+using Lanewright.Model.Plant;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Plant;
+
+/// <summary>The most loss the cabling test may show of a permanent link, by one edition of the standard.</summary>
+/// <param name="Edition">The edition.</param>
+/// <param name="Limit">The limit in dB; null where the edition read gives no value for the kind of fibre.</param>
+public sealed record TestLimit(string Edition, Known<double>? Limit)
+{
+    /// <summary>The limit of a permanent link: fibre, the pairs at both ends at the value of reference-grade cords, pairs between them at
+    /// the component's limit, splices.</summary>
+    /// <param name="standards">The limits.</param>
+    /// <param name="edition">The edition, such as <c>E</c>.</param>
+    /// <param name="fibre">The class of fibre.</param>
+    /// <param name="length">Its length.</param>
+    /// <param name="inner">Mated pairs between the two at the ends.</param>
+    /// <param name="splices">Splices.</param>
+    public static TestLimit Of(StandardsLibrary standards, string edition, Fibre fibre, Length length, int inner, int splices)
+    {
+        var end = standards.Cabling("edition-" + edition, fibre.Kind == FibreKind.MultiMode ? "end-multi-mode" : "end-single-mode");
+        if (end is not { } ends || standards.Cabling("cable-" + fibre.Name, "attenuation") is not { } glass
+            || standards.Cabling("pair", "loss") is not { } pair || standards.Cabling("splice", "loss") is not { } splice)
+        {
+            return new TestLimit(edition, null);
+        }
+        var sum = (glass.Value * length.Kilometres) + (2 * ends.Value) + (inner * pair.Value) + (splices * splice.Value);
+        return new TestLimit(edition, ends.As(_ => sum));
+    }
+
+    /// <summary>The limits of trunks by every edition; none where their length or fibre is not known.</summary>
+    internal static IEnumerable<TestLimit> Of(StandardsLibrary standards, TrunkGroup trunk, Length? length) =>
+        length is { } metres && standards.Fibre(trunk.Cable.Fibre) is { } fibre
+            ? standards.CablingEditions.Select(e => Of(standards, e, fibre, metres, trunk.Connections - 2, trunk.Splices))
+            : [];
+}

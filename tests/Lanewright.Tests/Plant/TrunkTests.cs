@@ -1,0 +1,114 @@
+using System.Text.Json;
+using Lanewright.Engineering.Links;
+using Lanewright.Engineering.Plant;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+using Lanewright.Standards;
+
+namespace Lanewright.Tests.Plant;
+
+/// <summary>Links patched through trunks. Sums are those of the component limits and of the plan, added by hand.</summary>
+public sealed class TrunkTests
+{
+    private const double Exact = 1e-9;
+    private static readonly DesignedPlan Planned = Expect.Designed(PlanBlock.Compile(
+        File.ReadAllText(Repository.Path("tests", "plans", "plant", "plan.yaml"))));
+
+    /// <summary>Rows LB-13 to LB-15 of the cabling cases: derived from TIA-568.3 component limits and the reference-grade end values of
+    /// editions D and E as a note on test equipment gives them.</summary>
+    [Theory]
+    [InlineData("E", "OM4", 100, 0, 0, 1.3)]
+    [InlineData("D", "OM4", 100, 0, 0, 0.9)]
+    [InlineData("E", "OS2", 500, 2, 2, (0.5 * 0.4) + (2 * 0.5) + (2 * 0.75) + (2 * 0.3))]
+    public void TestLimit_IsThatOfItsEdition(string edition, string fibre, double metres, int inner, int splices, double expected)
+    {
+        var found = Limit(edition, fibre, metres, inner, splices);
+        Assert.NotNull(found);
+        Assert.Equal(expected, found.Value.Value, Exact);
+    }
+
+    /// <summary>The note on edition D gives no value for single-mode ends, so that nothing is proved by it.</summary>
+    [Fact]
+    public void TestLimit_ThatNobodyRead_IsNotMadeUp() => Assert.Null(Limit("D", "OS2", 100, 0, 0));
+
+    [Fact]
+    public void Path_AddsUpToTheLossItWasJudgedBy()
+    {
+        var cables = Planned.Design.Cables.Length;
+        Assert.Equal(24, cables);
+        for (var cable = 0; cable < cables; cable++)
+        {
+            var path = Path(cable);
+            Assert.NotNull(path.Loss);
+            Assert.Equal(path.Loss.Value.Value, path.Elements.Sum(e => e.Loss?.Value ?? 0), Exact);
+            Assert.True(path.Polarity?.Verdict == Verdict.Pass);
+        }
+    }
+
+    /// <summary>Four pairs of 0.5 dB, as the policy has it, and 0.4 dB/km of OS2: behind cassettes there are two pairs more than at open
+    /// arrays.</summary>
+    [Fact]
+    public void Connections_AreThoseOfTheWay()
+    {
+        var duplex = Enumerable.Range(0, 24).Select(Path).First(p => p.Elements.Any(e => e.Kind == "cassette"));
+        Assert.Equal(4, duplex.Elements.Count(e => e.Kind == "connection"));
+        Assert.Equal((4 * 0.5) + (duplex.Length.Kilometres * 0.4), duplex.Loss!.Value.Value, 1e-6);
+        var open = Enumerable.Range(0, 24).Select(Path).First(p => p.Elements.All(e => e.Kind != "cassette"));
+        Assert.Equal(2, open.Elements.Count(e => e.Kind == "connection"));
+        Assert.Equal(0.7, open.Elements.Single(e => e.Kind == "trunk").Loss!.Value.Value, Exact);
+    }
+
+    [Fact]
+    public void Ports_AreTakenOnce()
+    {
+        var patches = Enumerable.Range(0, 24).Select(c => Planned.Plant.Value.PatchOf(c)).OfType<TrunkPatch>().ToList();
+        Assert.Equal(24, patches.Count);
+        Assert.All(patches, p => Assert.True(p.IsThere));
+        Assert.Equal(24, patches.Select(p => (p.NearPanel, p.NearSlot, p.NearPort)).Distinct().Count());
+        Assert.Equal(24, patches.Select(p => (p.FarPanel, p.FarSlot, p.FarPort)).Distinct().Count());
+        // The trunks that are described from the spines' side are patched from the leaves' side all the same.
+        Assert.Single(patches.Select(p => p.NearPanel).Distinct());
+        // Eight arrays of twelve carry eight fibres each; sixteen duplex ports two each.
+        Assert.Equal([64, 32], Planned.Plant.Value.Trunks.Select(t => t.FibresLit));
+    }
+
+    [Fact]
+    public void Parts_CountEveryCordTrunkAndCassette()
+    {
+        long Needed(string model) => Planned.Parts.Where(p => p.Item.Name == model).Sum(p => p.Needed);
+        Assert.Equal(2 * 16, Needed("cord-os2-lc"));
+        Assert.Equal(2 * 8, Needed("cord-os2-mpo12"));
+        Assert.Equal(3 + 8, Needed("trunk-os2-12"));
+        Assert.Equal(2 * 3, Needed("cassette-lc-sm"));
+    }
+
+    /// <summary>Everything lies in the tray that joins the rows but cords; over the leaves there are trunks and cords.</summary>
+    [Fact]
+    public void Trays_HoldTrunksOnce()
+    {
+        var fills = Planned.Pathways.Value.Fills.Where(f => f.Ways.Graph.Segments[f.Segment].Pathway.Name == "along").ToList();
+        Assert.NotEmpty(fills);
+        Assert.Equal(3 + 8, fills.Max(f => f.Cables));
+    }
+
+    [Fact]
+    public void Trace_HasTheKeysThatToolsRead()
+    {
+        var run = Program.Run("trace tests/plans/plant leaf-2:4 --json");
+        Assert.Equal(0, run.Code);
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Equal(["port", "module", "cord"], json.RootElement.GetProperty("elements").EnumerateArray().Take(3)
+            .Select(e => e.GetProperty("kind").GetString()));
+        Assert.Equal("crossed", json.RootElement.GetProperty("polarity").GetString());
+        Assert.Equal(json.RootElement.GetProperty("lossDb").GetDouble(),
+            json.RootElement.GetProperty("elements").EnumerateArray().Select(e => e.GetProperty("lossDb"))
+                .Where(l => l.ValueKind == JsonValueKind.Number).Sum(l => l.GetDouble()), 1e-3);
+        Assert.Equal(2, Program.Run("trace tests/plans/plant nobody:1").Code);
+    }
+
+    private static Known<double>? Limit(string edition, string fibre, double metres, int inner, int splices) => TestLimit.Of(
+        StandardsLibrary.Shipped, edition, StandardsLibrary.Shipped.Fibre(fibre)!, Length.FromMetres(metres), inner, splices).Limit;
+
+    private static CablePath Path(int cable) => CablePath.Of(
+        Planned.Plan, Planned.Design, Planned.Plant.Value, cable, "C")!;
+}
