@@ -18,3 +18,6 @@ root.Subcommands.Add(CatalogueCommand.Create());
 root.Subcommands.Add(SchemaCommand.Create());
 root.Subcommands.Add(NewCommand.Create());
 return CommandRunner.Run(root, args);
+
+/// <summary>Said here so that the web framework does not make it public.</summary>
+internal sealed partial class Program;

@@ -19,6 +19,7 @@ internal sealed class PlanDesk : IAsyncDisposable
     private readonly Task watching;
     private TaskCompletionSource pulse = NewPulse();
     private long ticks;
+    private int isClosed;
     private JudgedPlan? saved;
 
     /// <summary>Opens a plan.</summary>
@@ -47,7 +48,7 @@ internal sealed class PlanDesk : IAsyncDisposable
     {
         Task changed;
         lock (gate) changed = pulse.Task;
-        if (Ticks == seen) await Task.WhenAny(changed, Task.Delay(most, gone)).ConfigureAwait(false);
+        if (Ticks == seen && !closing.IsCancellationRequested) await Task.WhenAny(changed, Task.Delay(most, gone)).ConfigureAwait(false);
         return Ticks;
     }
 
@@ -98,7 +99,8 @@ internal sealed class PlanDesk : IAsyncDisposable
     public EditAnswer? Save(string name, long version) => Change(name, file =>
     {
         if (file.Version != version)
-            return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it and save again.", file.Version, file.Text);
+            return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it and save again.", file.Version,
+                file.Text);
         LookAt(file);
         if (file.Typed is not { } typed) return new EditAnswer(true, "Nothing to save.", file.Version, file.Text);
         if (file.IsTorn) return new EditAnswer(false, Torn(file), file.Version, file.Text);
@@ -134,12 +136,12 @@ internal sealed class PlanDesk : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
+        if (Interlocked.Exchange(ref isClosed, 1) == 1) return;
         await closing.CancelAsync().ConfigureAwait(false);
         work.Release();
         Tick();
+        // A request that is still under way may yet release the work, so that only what nobody else holds is disposed of.
         await Task.WhenAll(judging, watching).ConfigureAwait(false);
-        closing.Dispose();
-        work.Dispose();
     }
 
     private static TaskCompletionSource NewPulse() => new(TaskCreationOptions.RunContinuationsAsynchronously);

@@ -19,8 +19,8 @@ internal static class BriefSheet
     {
         var plan = paper.Judged.Plan;
         paper.Heading("Brief", plan is null
-            ? "Nothing can be made of the plan's text as it stands. What is in the way is listed here; everything else fills in as soon as it "
-                + "is put right."
+            ? "Nothing can be made of the plan's text as it stands. What is in the way is listed here; everything else fills in "
+                + "as soon as it is put right."
             : plan.Title);
         if (paper.Judged.Designed is { } designed)
             new ReportFront(paper.Markup, paper.Judged).Figures(designed.Plan, PlanSummary.Of(designed));
@@ -75,7 +75,7 @@ internal static class BriefSheet
         table.Row("sum", ["together", "", Numerals.Grouped(kinds.Sum(k => k.Price)), Numerals.Grouped((decimal)kinds.Sum(k => k.Watts))]);
         table.Close();
         paper.Markup.Open("svg", ("class", "lw bars"), ("viewBox", $"0 0 {Numerals.Plain(BarWidth * 2)} 10"), ("role", "img"),
-            ("aria-label", "shares of the price"));
+            ("preserveAspectRatio", "none"), ("aria-label", "shares of the price"));
         var canvas = new Canvas(paper.Markup);
         var x = 0.0;
         var all = (double)Math.Max(1, kinds.Sum(k => k.Price));

@@ -23,8 +23,8 @@ internal static class DeviceSheet
         {
             if (designed.Plan.Links.FromDevice(link) != device && designed.Plan.Links.ToDevice(link) != device) continue;
             var row = book.Row(link);
-            table.Row(new Entry(row[0], paper.Site.To("links", row[0])), new Entry(row[1], paper.Site.To("classes", row[1])), row[3], row[4],
-                row[5], row[7], row[8], row[9], new Entry(row[10], "", row[10] == "fail" ? "stop" : ""));
+            table.Row(new Entry(row[0], paper.Site.To("links", row[0])), new Entry(row[1], paper.Site.To("classes", row[1])),
+                row[3], row[4], row[5], row[7], row[8], row[9], new Entry(row[10], "", row[10] == "fail" ? "stop" : ""));
         }
         table.Close();
         return true;
@@ -32,12 +32,13 @@ internal static class DeviceSheet
 
     private static void Place(SheetPaper paper, DesignedPlan designed, int device)
     {
+        var devices = designed.Plan.Devices;
         paper.Markup.Open("p");
         if (designed.Plan.Devices.Rack(device) is { } rack)
         {
             var unit = designed.Plan.Devices.Unit(device);
             paper.Markup.Text("Stands in ");
-            paper.Way(rack.Name, paper.Site.To("racks", rack.Name));
+            paper.Way(rack.Name, paper.Site.To("racks", rack.Name) + "?q=" + Uri.EscapeDataString(devices.Name(device)));
             paper.Markup.Text(unit > 0 ? $", unit {Numerals.Whole(unit)}." : ".");
         }
         else

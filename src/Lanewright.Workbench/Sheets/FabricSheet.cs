@@ -16,10 +16,11 @@ internal static class FabricSheet
         if (paper.Judged.Designed is not { } designed) return paper.Nothing("Fabric", "The plan cannot be read yet.");
         var demands = designed.Load.Demands;
         if (demands.IsEmpty)
-            return paper.Nothing("Fabric", "The plan states no demand, so there is no load to draw. A section 'demands' says which hosts send "
-                + "to which; without it, 'lanewright load' asks what all hosts at line rate would do.");
+            return paper.Nothing("Fabric", "The plan states no demand, so there is no load to draw. A section 'demands' says which hosts "
+                + "send to which; without it, 'lanewright load' asks what all hosts at line rate would do.");
         var choices = demands.Select(d => (Name: Identifiers.Demand(d.Demand.Index), d.Demand.Name)).ToList();
-        var wanted = paper.Thing.Length == 0 ? choices[0].Name : paper.Thing;
+        var wanted = paper.Thing.Length > 0 ? paper.Thing
+            : Identifiers.Demand((demands.FirstOrDefault(FailureDrawing.CanDraw) ?? demands[0]).Demand.Index);
         if (demands.FirstOrDefault(d => Identifiers.Demand(d.Demand.Index) == wanted) is not { } study)
             return paper.Unknown("Fabric", $"There is no demand '{paper.Thing}'.");
         paper.Heading("Fabric");
@@ -39,7 +40,8 @@ internal static class FabricSheet
             "#fullest link then", "#hosts cut off");
         foreach (var step in steps.Take(MostFailures))
             table.Row(LoadWords.Failure(step.Kind), new Entry(step.Example, paper.Site.Asking("find", step.Example)),
-                Numerals.Grouped(step.Size), new Entry(LoadWords.Percent(step.Utilisation), "", step.Utilisation.Value > limit ? "alert" : ""),
+                Numerals.Grouped(step.Size),
+                new Entry(LoadWords.Percent(step.Utilisation), "", step.Utilisation.Value > limit ? "alert" : ""),
                 new Entry(step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "", "", step.HostsCut > 0 ? "alert" : ""));
         table.Close();
     }

@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Floor;
+using Lanewright.Model.Places;
+using Lanewright.Rules;
 
 namespace Lanewright.Workbench.Sheets;
 
@@ -15,7 +18,7 @@ internal static class FloorSheet
         var halls = FloorSet.Halls(designed.Plan.Building);
         if (halls.IsEmpty) return paper.Nothing("Floor", "The plan describes no hall with racks. A section 'sites' does.");
         paper.Heading("Floor");
-        var wanted = paper.Thing.Length == 0 ? Identifiers.Floor(1) : paper.Thing;
+        var wanted = paper.Thing.Length == 0 ? Identifiers.Floor(Fullest(designed, halls) + 1) : paper.Thing;
         var isFound = false;
         var choices = halls.Select((hall, i) => (Name: Identifiers.Floor(i + 1), hall.FullName)).ToList();
         Tabs.Write(paper, "floor", choices, wanted);
@@ -29,5 +32,12 @@ internal static class FloorSheet
         if (designed.Pathways.Value.Fills.Any())
             PaperTable.Write(paper.Markup, PathwaysView.Of(designed), "trays and ducts", MostRows, (_, _) => "");
         return true;
+    }
+
+    /// <summary>The hall with the most racks: the one most questions are about.</summary>
+    private static int Fullest(DesignedPlan designed, ImmutableArray<Hall> halls)
+    {
+        var racks = designed.Plan.Building.Racks.CountBy(r => r.Hall).ToDictionary();
+        return Enumerable.Range(0, halls.Length).MaxBy(i => (racks.GetValueOrDefault(halls[i]), -i));
     }
 }

@@ -8,6 +8,7 @@ namespace Lanewright.Workbench.Sheets;
 internal static class Histogram
 {
     private const double Step = 0.5;
+    private const double Beyond = 1000;
     private const double Lowest = -3;
     private const double Highest = 6;
     private const double Width = 900;
@@ -32,19 +33,21 @@ internal static class Histogram
         {
             var (from, below, links) = bars[i];
             var (x, height) = (10 + (i * unit), links == 0 ? 0 : Math.Max(1.5, (Floor - Top - 14) * Math.Sqrt((double)links / most)));
-            canvas.Text(x, Floor + 15, Numerals.Plain(from), "tiny soft mid");
+            canvas.Text(x, Floor + 15, Edge(from), "tiny soft mid");
             if (links == 0) continue;
             paper.Markup.Open("a", ("href", paper.Site.Asking("links", MarginTest.Words(from, below))),
-                ("aria-label", $"{Numerals.Grouped(links)} links with {Numerals.Plain(from)} to {Numerals.Plain(below)} dB"));
+                ("aria-label", $"{Numerals.Grouped(links)} links with {Edge(from)} to {Edge(below)} dB"));
             canvas.Box(x + 1, Floor - height, unit - 2, height, below <= 0 ? "actfill" : "shade3");
             canvas.Text(x + (unit / 2), Floor - height - 4, Numerals.Grouped(links), "tiny mid");
             paper.Markup.Close();
         }
-        canvas.Text(10 + (bars.Count * unit), Floor + 15, Numerals.Plain(bars[^1].Below), "tiny soft mid");
+        canvas.Text(10 + (bars.Count * unit), Floor + 15, Edge(bars[^1].Below), "tiny soft mid");
         canvas.Line(10, Floor, 10 + (bars.Count * unit), Floor, "ink");
         canvas.Text(10, Height - 4, "heights as the square root, so that few links are seen beside many", "tiny soft");
         paper.Markup.Close();
     }
+
+    private static string Edge(double margin) => margin <= -Beyond ? "less" : margin >= Beyond ? "more" : Numerals.Plain(margin);
 
     private static List<(double From, double Below, long Links)> Bars(LinkBook book)
     {
@@ -56,7 +59,7 @@ internal static class Histogram
         return
         [
             .. links.Select((n, i) => (
-                i == 0 ? -1000 : Lowest + (i * Step), i == count - 1 ? 1000 : Lowest + ((i + 1) * Step), n)),
+                i == 0 ? -Beyond : Lowest + (i * Step), i == count - 1 ? Beyond : Lowest + ((i + 1) * Step), n)),
         ];
     }
 }

@@ -107,6 +107,7 @@ internal sealed class PaperTable
     {
         ColumnKind.Money => Numerals.Grouped((decimal)cell.Number, 2),
         ColumnKind.Whole => Numerals.Grouped((decimal)cell.Number),
+        _ when Math.Abs(cell.Number) >= 1000 => Numerals.Grouped((decimal)cell.Number, cell.Number == Math.Floor(cell.Number) ? 0 : 2),
         _ => Numerals.Plain(Math.Round(cell.Number, 2)),
     };
 }

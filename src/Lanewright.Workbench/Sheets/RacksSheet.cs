@@ -1,7 +1,10 @@
+using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Elevation;
 using Lanewright.Engineering.Power;
+using Lanewright.Engineering.Space;
 using Lanewright.Quantities;
+using Lanewright.Rules;
 
 namespace Lanewright.Workbench.Sheets;
 
@@ -18,9 +21,11 @@ internal static class RacksSheet
         var book = designed.Racks.Value;
         if (book.Racks.IsEmpty) return paper.Nothing("Racks", "No device stands in a rack yet.");
         var sheets = ElevationSet.Sheets(book).ToList();
-        var names = sheets.Select((s, i) => (Name: Identifiers.Elevation(i + 1),
-            Words: $"{s[0].Rack.Hall.Name}/{s[0].Rack.Row} {Numerals.Whole(s[0].Rack.Number)} to {Numerals.Whole(s[^1].Rack.Number)}")).ToList();
-        var at = paper.Thing.Length == 0 ? 0 : names.FindIndex(n => n.Name == paper.Thing);
+        var names = sheets.Select((s, i) => (Name: Identifiers.Elevation(i + 1), Words: Words(s))).ToList();
+        // Without a wish, the sheet with most on it.
+        var at = paper.Thing.Length == 0
+            ? Enumerable.Range(0, sheets.Count).MaxBy(i => (sheets[i].Sum(r => r.Devices.Length), -i))
+            : names.FindIndex(n => n.Name == paper.Thing);
         // A rack may be asked for by its own name.
         if (at < 0) at = sheets.FindIndex(s => s.Any(r => r.Rack.Name == paper.Thing));
         if (at < 0) return paper.Unknown("Racks", $"There is no rack and no sheet '{paper.Thing}'.");
@@ -42,8 +47,10 @@ internal static class RacksSheet
         return true;
     }
 
-    private static void Devices(SheetPaper paper, Rules.DesignedPlan designed,
-        IEnumerable<Engineering.Space.RackContents> racks)
+    private static string Words(ImmutableArray<RackContents> racks) => $"{racks[0].Rack.Hall.Name}/{racks[0].Rack.Row} "
+        + $"{Numerals.Whole(racks[0].Rack.Number)} to {Numerals.Whole(racks[^1].Rack.Number)}";
+
+    private static void Devices(SheetPaper paper, DesignedPlan designed, IEnumerable<RackContents> racks)
     {
         paper.Markup.Element("h2", "Devices here");
         paper.Markup.Open("p", ("class", "list"));

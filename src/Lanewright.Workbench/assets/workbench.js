@@ -70,7 +70,27 @@ function start() {
   if (main?.querySelector('#links')) sheet = linksSheet(root);
   else if (main?.querySelector('#editor')) sheet = editorSheet(root, say);
   else sheet = null;
+  point();
 }
+
+/** Points at what was searched for on a drawing; a name on a drawing leads to what is known of it. */
+function point() {
+  const wanted = new URLSearchParams(location.search).get('q');
+  let first = null;
+  for (const text of document.querySelectorAll('figure svg.lw text')) {
+    if (!/^[\p{L}\p{N}][^ ]*$/u.test(text.textContent) || /^[\d.,%]+$/.test(text.textContent)) continue;
+    text.classList.add('way');
+    if (text.textContent !== wanted) continue;
+    text.classList.add('picked');
+    first ??= text;
+  }
+  first?.scrollIntoView({ block: 'center' });
+}
+
+document.addEventListener('click', event => {
+  const text = event.target instanceof Element ? event.target.closest('figure svg.lw text.way') : null;
+  if (text) location.href = `${root}find?q=${encodeURIComponent(text.textContent)}`;
+});
 
 /** Waits for changes while the page is looked at. */
 async function follow() {
