@@ -54,12 +54,20 @@ internal sealed class CountOptions(WantedOptions wanted)
         return ExitCodes.NoErrors;
     }
 
+    private static FabricFigures Rails(int ports, int rails, int tiers)
+    {
+        if (tiers > 2) throw new UsageFault("rails are counted for one or two tiers; write --tiers 1 or --tiers 2");
+        if (tiers == 2 && rails > ports)
+            throw new UsageFault($"a spine of {ports} ports cannot take a leaf of each of {rails} rails; write at most --rails {ports}");
+        return FabricFigures.Of(FabricCounts.Rails(ports, rails, tiers));
+    }
+
     private FabricFigures Counts(ParseResult parsed, int ports, ImmutableArray<Ratio> ratios)
     {
         var tiers = Whole(parsed, "tiers", 1, 8);
         try
         {
-            if (Whole(parsed, "rails", 1, 64) is { } rails and > 1) return FabricFigures.Of(FabricCounts.Rails(ports, rails, tiers ?? 2));
+            if (Whole(parsed, "rails", 1, 64) is { } rails and > 1) return Rails(ports, rails, tiers ?? 2);
             if (Whole(parsed, "planes", 1, 64) is { } planes and > 1) return Planes(parsed, ports, planes, ratios);
             if (Whole(parsed, "count", 1, int.MaxValue) is { } hosts && (tiers ?? 2) == 2)
             {

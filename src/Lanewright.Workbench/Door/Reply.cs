@@ -7,7 +7,8 @@ namespace Lanewright.Workbench.Door;
 /// <summary>Writes answers. Every one of them says that nothing of it may be kept, framed, guessed at or fetched from elsewhere.</summary>
 internal static class Reply
 {
-    /// <summary>Nothing runs and nothing is fetched but what this server itself serves; markup enters a page at one door of its script.</summary>
+    /// <summary>Nothing runs and nothing is fetched but what this server itself serves, and markup enters a page at one door of its
+    /// script.</summary>
     public const string Policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
         + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'; require-trusted-types-for 'script'; trusted-types sheet";
 

@@ -44,7 +44,8 @@ internal static class LinksSheet
             markup.CloseInline();
         }
         markup.Close();
-        markup.Open("div", ("class", "window"), ("tabindex", "0"), ("role", "rowgroup"), ("aria-label", "rows; arrow keys move, Enter opens"));
+        markup.Open("div", ("class", "window"), ("tabindex", "0"), ("role", "rowgroup"),
+            ("aria-label", "rows; arrow keys move, Enter opens"));
         markup.Open("div", ("class", "tall"));
         markup.Close();
         markup.Close();

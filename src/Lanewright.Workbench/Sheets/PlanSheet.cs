@@ -8,7 +8,8 @@ internal static class PlanSheet
     {
         var name = paper.Thing.Length == 0 ? paper.Desk.First : paper.Thing;
         if (paper.Desk.StateOf(name) is not { } file)
-            return paper.Unknown("Plan", $"'{name}' is no file of this plan. Only files that the plan reads, in its own folder, are opened.");
+            return paper.Unknown("Plan", $"'{name}' is no file of this plan. Only files that the plan reads, in its own "
+                + "folder, are opened.");
         var markup = paper.Markup;
         paper.Heading("Plan");
         Tabs.Write(paper, "plan", [.. paper.Desk.Files().Select(f => (f.Name, f.Name + (f.IsTyped ? " *" : "")))], name);
@@ -33,7 +34,8 @@ internal static class PlanSheet
         markup.Close();
         markup.Inline("ol", "", ("class", "found"), ("aria-label", "findings in this file"));
         markup.Close();
-        markup.Element("p", "Ctrl S saves · F8 next finding · Ctrl Space what may stand here · Escape leaves the text", ("class", "keys"));
+        markup.Element("p", "Ctrl S saves · F8 next finding · Ctrl Space what may stand here · Escape leaves the text",
+            ("class", "keys"));
         markup.Close();
         return true;
     }

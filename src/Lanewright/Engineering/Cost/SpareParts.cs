@@ -12,7 +12,13 @@ public static class SpareParts
     /// <param name="inUse">How many.</param>
     /// <param name="spares">Spares wanted, as a part of what is in use.</param>
     public static long For(ICatalogueItem item, Length? length, long inUse, Share spares) =>
-        IsSpared(item, length) ? (long)Math.Ceiling((inUse * spares.Value) - 1e-9) : 0;
+        (long)Math.Ceiling((inUse * ShareOf(item, length, spares).Value) - 1e-9);
+
+    /// <summary>Spares as a part of what is in use: none of what is not spared.</summary>
+    /// <param name="item">What is in use.</param>
+    /// <param name="length">For a cable, its length.</param>
+    /// <param name="spares">Spares wanted.</param>
+    public static Share ShareOf(ICatalogueItem item, Length? length, Share spares) => IsSpared(item, length) ? spares : default;
 
     private static bool IsSpared(ICatalogueItem item, Length? length) =>
         item is ModuleModel or SundryModel || (item is CableItem cable && !cable.Lengths.IsEmpty && length <= cable.Lengths[^1]);

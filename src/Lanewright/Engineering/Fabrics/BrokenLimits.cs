@@ -32,19 +32,28 @@ internal static class BrokenLimits
             if (design.IsBox && kind > 0) break;
             var final = design.IsBox ? design.Planes : leaf.BlocksFor(demand.Finals[kind]) * ports;
             units += (long)final * leaf.Build.Units;
-            if (wanted.RackPower is { } power && leaf.Build.Maximum > power.Value)
-                return $"one {leaf.Build.Name} draws {Shown(leaf.Build.Maximum, "W")} and {power} are allowed in a rack";
-            if (wanted.RackWeight is { } mass && leaf.Build.Weight > mass.Kilograms)
-                return $"one {leaf.Build.Name} weighs {Shown(leaf.Build.Weight, "kg")} and {mass} are allowed in a rack";
+            if (OfOne(leaf.Build, wanted) is { Length: > 0 } broken) return broken;
         }
         if (design.Upper is { } upper)
         {
+            if (OfOne(upper.Build, wanted) is { Length: > 0 } above) return above;
+            if (design.Core is { } top && OfOne(top.Build, wanted) is { Length: > 0 } highest) return highest;
             var pods = design.Core is null ? 1 : new PodPlan(demand, design).Count;
             units += (long)design.Planes * pods * upper.Count * upper.Build.Units;
             if (design.Core is { } core) units += (long)design.Planes * upper.Count * core.Count * core.Build.Units;
         }
         if (wanted.RackUnits is { } most && units > most)
             return $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed";
+        return "";
+    }
+
+    /// <summary>What one switch by itself breaks.</summary>
+    private static string OfOne(SwitchBuild build, WantedFabric wanted)
+    {
+        if (wanted.RackPower is { } power && build.Maximum > power.Value)
+            return $"one {build.Name} draws {Shown(build.Maximum, "W")} and {power} are allowed in a rack";
+        if (wanted.RackWeight is { } mass && build.Weight > mass.Kilograms)
+            return $"one {build.Name} weighs {Shown(build.Weight, "kg")} and {mass} are allowed in a rack";
         return "";
     }
 

@@ -7,7 +7,11 @@ using Lanewright.Text;
 namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>What a fabric takes, by item and length, and what of it is to be bought.</summary>
-internal sealed class FabricBill(Share spares, FreeItems free)
+/// <param name="spares">Spares wanted, as a part of what is in use.</param>
+/// <param name="free">What exists already.</param>
+/// <param name="isPart">Whether this is one part of a fabric of several: its spares are then counted in fractions, as rounding up is done
+/// once for all parts.</param>
+internal sealed class FabricBill(Share spares, FreeItems free, bool isPart = false)
 {
     private readonly Dictionary<(string Name, Length? Length), (ICatalogueItem Item, long Count)> counts = [];
 
@@ -52,7 +56,7 @@ internal sealed class FabricBill(Share spares, FreeItems free)
         foreach (var ((_, length), (item, count)) in counts)
         {
             var part = Part(item, length, count);
-            var price = part.UnitPrice * part.ToBuy;
+            var price = isPart ? PriceAsPart(part) : part.UnitPrice * part.ToBuy;
             switch (item)
             {
                 case ModuleModel: modules += price; break;
@@ -62,6 +66,12 @@ internal sealed class FabricBill(Share spares, FreeItems free)
             }
         }
         return new FabricCost(switches, modules, cables, small, energy);
+    }
+
+    private Money PriceAsPart(FabricPart part)
+    {
+        var wanted = part.Count * (decimal)SpareParts.ShareOf(part.Item, part.Length, spares).Value;
+        return Money.FromHundredths(Math.Floor(part.UnitPrice.Hundredths * Math.Max(0, part.Count + wanted - free.CountOf(part.Item))));
     }
 
     private FabricPart Part(ICatalogueItem item, Length? length, long count)

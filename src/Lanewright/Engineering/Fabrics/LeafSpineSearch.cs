@@ -31,6 +31,9 @@ internal sealed class LeafSpineSearch
         return new LeafSpineSearch(context, shape, planes, incumbent).Run();
     }
 
+    /// <summary>A hair by which a quotient may miss what it is exactly equal to.</summary>
+    private const double Rounding = 1e-9;
+
     private IEnumerable<int> Kinds => Enumerable.Range(0, context.Demand.Hosts.Length);
 
     private ShapeResult Run()
@@ -44,7 +47,7 @@ internal sealed class LeafSpineSearch
             let leaves = Kinds.Sum(k => context.LeavesUnder(k, build))
             where !double.IsInfinity(leaves)
             from count in Enumerable.Range(1, most)
-            where capacity * (count - context.Wanted.Survive) >= LeastBelow
+            where capacity * (count - context.Wanted.Survive) >= LeastBelow * (1 - Rounding)
             select (Build: build, Count: count, Least: UpperFloor(build, count) + leaves);
         var found = uppers.OrderBy(u => u.Least).ToList();
         if (found.Count > 0)
@@ -81,9 +84,9 @@ internal sealed class LeafSpineSearch
         {
             if (!incumbent.CouldWin(upper + row.Least)) return;
             if (ExceedsUnits(row, build, count)) continue;
-            // Links to hosts are priced in their places, and uplinks by the racks of their leaves, before a design is placed as a whole.
-            var exact = upper + row.Least + context.LeafSurplus(0, row, shape);
-            if (incumbent.CouldWin(exact)) exact += context.UplinkSurplus(0, row, row.Parallel * count);
+            // Uplinks are priced by the racks of their leaves, and links to hosts in their places, before a design is placed as a whole.
+            var exact = upper + row.Least + context.UplinkSurplus(0, row, row.Parallel * count);
+            if (incumbent.CouldWin(exact)) exact += context.LeafSurplus(0, row, shape);
             if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
         }
     }

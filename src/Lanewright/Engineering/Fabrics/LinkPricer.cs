@@ -30,7 +30,8 @@ internal sealed class LinkPricer(FinderContext context)
         var key = new LinkKey(CageId(ends.From.Cage), ends.From.Mode, CageId(ends.To.Cage), ends.To.Mode, place,
             isFromRaised, isToRaised, fromRack, toRack);
         if (chosen.TryGetValue(key, out var found)) return found;
-        var best = ranking.Order(finder.All(ClassOf(ends, key)), Solution.NewPrice).FirstOrDefault();
+        var best = ranking.Order(
+            finder.All(ClassOf(ends, key, Limit(ends.From, isFromRaised), Limit(ends.To, isToRaised))), Solution.NewPrice).FirstOrDefault();
         return chosen[key] = best is { Verdict: Verdict.Pass } ? best : null;
     }
 
@@ -40,7 +41,7 @@ internal sealed class LinkPricer(FinderContext context)
     {
         var key = new LinkKey(CageId(ends.From.Cage), ends.From.Mode, CageId(ends.To.Cage), ends.To.Mode, place, true, true, null, null);
         if (floors.TryGetValue(key, out var found)) return found;
-        var all = finder.All(ClassOf(ends, key))
+        var all = finder.All(ClassOf(ends, key, ends.From.Cage.HighestLimit, ends.To.Cage.HighestLimit))
             .Where(CouldPass)
             .Select(s => new LinkFloor(s, s.Power.Value))
             .OrderBy(f => f.Solution.Price)
@@ -62,7 +63,7 @@ internal sealed class LinkPricer(FinderContext context)
         return cageByReference[cage] = id;
     }
 
-    private LinkClass ClassOf(LinkEnds ends, LinkKey key)
+    private LinkClass ClassOf(LinkEnds ends, LinkKey key, Watts? fromLimit, Watts? toLimit)
     {
         var rate = ends.From.Mode.Rate;
         if (!statements.TryGetValue(rate, out var statement)) statements[rate] = statement = RateQuestion.StatementFor(rate);
@@ -70,8 +71,8 @@ internal sealed class LinkPricer(FinderContext context)
         {
             Index = 0,
             Statement = statement,
-            From = EndOf(0, ends.From, key.IsFromRaised),
-            To = EndOf(1, ends.To, key.IsToRaised),
+            From = new EndSpec(0, ends.From.Cage, ends.From.Mode.Ways, fromLimit),
+            To = new EndSpec(1, ends.To.Cage, ends.To.Mode.Ways, toLimit),
             Needed = Grid.LengthOf(key.Place),
             FromRack = key.FromRack,
             ToRack = key.ToRack,
@@ -80,8 +81,8 @@ internal sealed class LinkPricer(FinderContext context)
         };
     }
 
-    private static EndSpec EndOf(int index, PortUse use, bool isRaised) => new(
-        index, use.Cage, use.Mode.Ways, isRaised && use.Cage.RaisedEvery > 0 ? use.Cage.RaisedLimit : use.Cage.PowerLimit);
+    private static Watts? Limit(PortUse use, bool isRaised) =>
+        isRaised && use.Cage.RaisedEvery > 0 ? use.Cage.RaisedLimit : use.Cage.PowerLimit;
 
     /// <summary>Whether a way passes, or fails only because it is too short.</summary>
     private static bool CouldPass(Solution solution) => solution.Checks.All(c =>

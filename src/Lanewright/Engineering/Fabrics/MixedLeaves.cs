@@ -25,7 +25,13 @@ internal sealed class MixedLeaves(
         if (!incumbent.CouldWin(upper + floors.Sum(f => f.Min()))) return;
         // A good design first: then few rows are left whose exact price matters.
         var first = new LeafChooser(context, build, count * planes).Choose(rows, floors);
-        if (first.Chosen is null || !incumbent.CouldWin(upper + first.Bound)) return;
+        if (!incumbent.CouldWin(upper + first.Bound)) return;
+        if (first.Chosen is null)
+        {
+            // The solver ran out of time: what it has not ruled out counts for the bound.
+            incumbent.Skip(upper + first.Bound);
+            return;
+        }
         incumbent.Offer(DesignOf(first.Chosen), upper + first.Bound);
         if (!context.Demand.Free.IsEmpty)
         {
@@ -69,7 +75,8 @@ internal sealed class MixedLeaves(
         for (var tried = 0; tried < MostTried; tried++)
         {
             var best = chooser.Choose(rows, costs);
-            if (best.Chosen is null || !incumbent.CouldWin(upper + best.Bound)) return;
+            if (!incumbent.CouldWin(upper + best.Bound)) return;
+            if (best.Chosen is null) break;
             var before = incumbent.Cost;
             incumbent.Offer(DesignOf(best.Chosen), upper + best.Bound);
             if (incumbent.Cost < before)

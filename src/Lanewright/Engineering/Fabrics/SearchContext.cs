@@ -95,8 +95,8 @@ internal sealed record SearchContext(
         };
     }
 
-    /// <summary>Every way to use a switch as a core at a rate, cheapest first; of those with cages alike none that is dearer with no more
-    /// ports.</summary>
+    /// <summary>Every way to use a switch as a core at a rate, cheapest first; of those with cages alike none that is dearer and in
+    /// nothing better.</summary>
     public List<(SwitchBuild Build, PortUse Use, int Most)> CoresAt(BitRate rate)
     {
         if (cores.TryGetValue(rate, out var found)) return found;
@@ -109,10 +109,19 @@ internal sealed record SearchContext(
             select (Build: build, Use: use, Most: Space.Most(build, use));
         var kept = new List<(SwitchBuild Build, PortUse Use, int Most)>();
         foreach (var core in all)
-            if (!kept.Any(k => ReferenceEquals(k.Use.Cage, core.Use.Cage) && k.Use.Mode == core.Use.Mode && k.Most >= core.Most))
+            if (!kept.Any(k => ReferenceEquals(k.Use.Cage, core.Use.Cage) && k.Use.Mode == core.Use.Mode && k.Most >= core.Most
+                && IsNoHarderToPlace(k.Build, core.Build)))
                 kept.Add(core);
         return cores[rate] = kept;
     }
+
+    /// <summary>Whether a switch fits wherever another does: units, watts, weight and what its modules may draw. What exists already is
+    /// free for one model and not for another, so nothing is said then.</summary>
+    private bool IsNoHarderToPlace(SwitchBuild one, SwitchBuild other) =>
+        Demand.Free.IsEmpty && one.Units <= other.Units
+        && (Wanted.RackPower is null || one.Maximum <= other.Maximum)
+        && (Wanted.RackWeight is null || one.Weight <= other.Weight)
+        && (one.Model.ModuleBudget is not { } budget || (other.Model.ModuleBudget is { } second && budget >= second));
 
     /// <summary>Blocks of leaves added up over the years they run.</summary>
     public long BlockYears(int kind, int hostsPerLeaf)

@@ -13,11 +13,12 @@ internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
     /// <param name="fabric">The fabric.</param>
     /// <param name="free">What exists already.</param>
     /// <param name="known">Counts of links to hosts that are known already, and that this adds to.</param>
-    public FabricState Of(PlacedFabric fabric, FreeItems free, Dictionary<EdgeKey, LinkTally> known)
+    /// <param name="isPart">Whether only one kind of host is placed, or leaves without what is above them.</param>
+    public FabricState Of(PlacedFabric fabric, FreeItems free, Dictionary<EdgeKey, LinkTally> known, bool isPart)
     {
         var links = fabric.Layout.Links;
         var groups = fabric.Layout.Groups;
-        var bill = new FabricBill(context.Policy.Spares, free);
+        var bill = new FabricBill(context.Policy.Spares, free, isPart);
         var watts = groups.Select(g => new double[g.Places.Length]).ToArray();
         var tallies = new LinkTally[links.Length];
         var fault = "";

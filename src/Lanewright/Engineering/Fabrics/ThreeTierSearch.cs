@@ -123,13 +123,10 @@ internal sealed class ThreeTierSearch
     private List<LeafRow> PlacedRows(SwitchBuild build, int count, int kind, double limit) =>
     [
         .. new LeafRows(context, kind, planes, build, count).Below(limit, mayExceedUpper: true)
-            .Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape) })
-            .Where(r => r.Least < limit)
             // Aggregation switches stand in the racks of upper tiers, so no uplink is shorter than the way to the nearest of those.
-            .Select(r => r with
-            {
-                Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count),
-            })
+            .Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count) })
+            .Where(r => r.Least < limit)
+            .Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape) })
             .Where(r => r.Least < limit),
     ];
 

@@ -41,7 +41,7 @@ public static class Availability
     {
         // Sums of logarithms, as the product over a hundred thousand units would lose the places that matter.
         var noneDown = Math.Exp(sweep.Classes.Sum(c => c.Size * Math.Log(UpOf(c.Kind))));
-        var isGoodWhole = sweep.Intact <= limit;
+        var isGoodWhole = sweep.Intact <= limit && sweep.IntactUnroutedGigabits == 0;
         var (good, bad) = isGoodWhole ? (noneDown, 0.0) : (0.0, noneDown);
         foreach (var one in sweep.Classes)
         {

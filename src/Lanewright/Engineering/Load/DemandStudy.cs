@@ -64,10 +64,13 @@ public sealed class DemandStudy
         get
         {
             if (Demand.Kind != DemandKind.Incast || Traffic is null) return null;
-            var rate = Demand.Rate ?? Fabric.Map.LineRate(Demand.Senders[0]);
             var burst = Fabric.Map.Plan.Standards.Practice("burst", "size").Value;
-            var senders = Demand.Senders.Except(Demand.Receivers).Count();
-            return senders == 0 ? null : IncastQueue.Of(senders, rate, Fabric.Map.LineRate(Demand.Receivers[0]), burst);
+            var taken = Fabric.Map.LineRate(Demand.Receivers[0]);
+            var rates = Demand.Senders.Except(Demand.Receivers)
+                .Select(s => Fabric.Map.LineRate(s) is { BitsPerSecond: > 0 } line ? Demand.Rate ?? line : default)
+                .Where(r => r.BitsPerSecond > 0)
+                .ToList();
+            return rates.Count == 0 || taken.BitsPerSecond == 0 ? null : IncastQueue.Of(rates, taken, burst);
         }
     }
 

@@ -6,14 +6,18 @@ namespace Lanewright.Engineering.Load;
 /// <summary>What each single failure does, computed once for each class of failures that are provably alike.</summary>
 public sealed class FailureSweep
 {
-    private FailureSweep(Share intact, ImmutableArray<FailureClass> classes)
+    private FailureSweep(Share intact, double unroutedGigabits, ImmutableArray<FailureClass> classes)
     {
         Intact = intact;
+        IntactUnroutedGigabits = unroutedGigabits;
         Classes = classes;
     }
 
     /// <summary>How full the busiest link is while nothing is down.</summary>
     public Share Intact { get; }
+
+    /// <summary>Demand, in Gb/s, that has no path even while nothing is down.</summary>
+    public double IntactUnroutedGigabits { get; }
 
     /// <summary>All classes, the worst first: most members cut, then fullest link, then the order of the units.</summary>
     public ImmutableArray<FailureClass> Classes { get; }
@@ -37,6 +41,7 @@ public sealed class FailureSweep
         }
         return new FailureSweep(
             intact.MaxUtilisation,
+            intact.UnroutedGigabits,
             [.. result.OrderByDescending(c => c.MembersCut).ThenByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0])]);
     }
 }

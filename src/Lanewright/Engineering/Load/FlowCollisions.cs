@@ -13,7 +13,7 @@ public sealed record FlowCollisions(
     int Device, int Flows, int Uplinks, BitRate FlowRate, BitRate LinkRate, HashCollisions Hash)
 {
     /// <summary>With more flows than this a hash is as good as even, and the exact figure is not worth its work.</summary>
-    public const int MostFlows = 1 << 10;
+    public const int MostFlows = HashCollisions.MostFlows;
 
     /// <summary>How full the busiest uplink is expected to be.</summary>
     public Share BusiestUtilisation => Share.From(Hash.BusiestFlows * FlowRate.Gigabits / LinkRate.Gigabits);

@@ -15,10 +15,31 @@ public sealed record IncastQueue(Share Overload, double QueueBytes)
     public static IncastQueue Of(int senders, BitRate senderRate, BitRate receiverRate, double burstBytes)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(senders, 1);
-        ArgumentOutOfRangeException.ThrowIfLessThan(senderRate.BitsPerSecond, 1);
+        return Of(Enumerable.Repeat(senderRate, senders), receiverRate, burstBytes);
+    }
+
+    /// <summary>The same for senders of different rates: the queue is longest when one of the bursts ends, and slower senders go on
+    /// after that.</summary>
+    /// <param name="senderRates">What each sends, above zero; one or more.</param>
+    /// <param name="receiverRate">What the receiver takes, above zero.</param>
+    /// <param name="burstBytes">Bytes each sends at a stretch.</param>
+    public static IncastQueue Of(IEnumerable<BitRate> senderRates, BitRate receiverRate, double burstBytes)
+    {
         ArgumentOutOfRangeException.ThrowIfLessThan(receiverRate.BitsPerSecond, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(burstBytes);
-        var ratio = receiverRate.BitsPerSecond / (double)senderRate.BitsPerSecond;
-        return new IncastQueue(Share.From(senders / ratio), Math.Max(0, (senders * burstBytes) - (ratio * burstBytes)));
+        var rates = senderRates.Select(r => (double)r.BitsPerSecond).OrderDescending().ToList();
+        ArgumentOutOfRangeException.ThrowIfLessThan(rates.Count, 1, nameof(senderRates));
+        ArgumentOutOfRangeException.ThrowIfLessThan(rates[^1], 1, nameof(senderRates));
+        var taken = (double)receiverRate.BitsPerSecond;
+        var (sending, ended, most) = (rates.Sum(), 0, 0.0);
+        foreach (var rate in rates)
+        {
+            // When this burst ends, the slower ones have sent as long, and the faster ones all they had.
+            var arrived = burstBytes * (ended + (sending / rate));
+            most = Math.Max(most, arrived - (burstBytes * taken / rate));
+            sending -= rate;
+            ended++;
+        }
+        return new IncastQueue(Share.From(rates.Sum() / taken), most);
     }
 }

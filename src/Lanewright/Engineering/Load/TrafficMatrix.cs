@@ -76,9 +76,9 @@ public sealed class TrafficMatrix
         return new TrafficMatrix([], columns);
     }
 
-    /// <summary>Every sender sends its rate to one bundle.</summary>
+    /// <summary>Every sender sends its rate to one bundle, which does not send to itself.</summary>
     public static TrafficMatrix Incast(ImmutableArray<Terminal> senders, int receiver) =>
-        Of(senders.Select(s => new Flow(s.Node, receiver, s.Rate * s.Members)));
+        Of(senders.Where(s => s.Node != receiver).Select(s => new Flow(s.Node, receiver, s.Rate * s.Members)));
 
     /// <summary>Both demands at once.</summary>
     public static TrafficMatrix operator +(TrafficMatrix left, TrafficMatrix right)
