@@ -16,7 +16,8 @@ internal static class CompareSheet
         var typed = paper.Desk.Files().Where(f => f.IsTyped).Select(f => f.Name).ToList();
         if (typed.Count == 0)
             return paper.Nothing("What if", "Nothing is typed that is not saved, so there is nothing to hold against the plan. Change "
-                + "its text on the sheet Plan: every sheet shows what would be, and this one the difference, until you save it or give it up.");
+                + "its text on the sheet Plan: every sheet shows what would be, and this one the difference, until you save it or give "
+                + "it up.");
         paper.Heading("What if", $"The text as typed ({string.Join(", ", typed)}) beside the text on disk.");
         paper.Markup.Open("p");
         paper.Way("Save it or give it up on the sheet Plan", paper.Site.To("plan", typed[0]));

@@ -14,6 +14,7 @@ internal static class Register
         new("racks", "Racks", true, RacksSheet.Write),
         new("fabric", "Fabric", true, FabricSheet.Write),
         new("links", "Links", true, LinksSheet.Write),
+        new("lines", "Lines", true, LinesSheet.Write),
         new("parts", "Parts", true, PartsSheet.Write),
         new("findings", "Findings", true, FindingsSheet.Write),
         new("plan", "Plan", true, PlanSheet.Write),

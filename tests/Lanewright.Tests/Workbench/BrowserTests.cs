@@ -16,7 +16,10 @@ public sealed class BrowserTests(Chromium chromium, ITestOutputHelper output)
         await page.GotoAsync(plan.Root + "brief");
         await page.Locator(".figures").WaitForAsync();
         output.WriteLine($"demo: server start to first sheet {watch.ElapsedMilliseconds} ms (browser already running)");
-        string[] titles = ["Brief", "Options", "Floor", "Racks", "Fabric", "Links", "Parts", "Findings", "Plan", "What if", "Documents"];
+        string[] titles =
+        [
+            "Brief", "Options", "Floor", "Racks", "Fabric", "Links", "Lines", "Parts", "Findings", "Plan", "What if", "Documents",
+        ];
         for (var i = 0; i < titles.Length; i++)
         {
             await page.Locator("#register li a").Nth(i).ClickAsync();

@@ -12,8 +12,8 @@ public sealed class DoorTests
 {
     private const string Plan = "lanewright: 1\nname: small\ndevices: { a: { model: fixed-32x400, count: 2 } }\n";
 
-    public static TheoryData<string> Sheets => new("brief", "options", "floor", "racks", "fabric", "links", "parts", "findings", "plan",
-        "compare", "documents", "devices/a-1", "rules/LW2401", "find?q=a");
+    public static TheoryData<string> Sheets => new("brief", "options", "floor", "racks", "fabric", "links", "lines", "parts", "findings",
+        "plan", "compare", "documents", "devices/a-1", "rules/LW2401", "find?q=a");
 
     [Theory]
     [MemberData(nameof(Sheets))]
