@@ -39,7 +39,7 @@ public sealed record Judgement(
     public Lazy<PlantBook> Plant { get; } = new(() => PlantBook.Of(Plan, Design));
 
     /// <summary>How lines between sites are built.</summary>
-    public Lazy<LineBook> Lines { get; } = new(() => LineBook.Of(Plan));
+    public required Lazy<LineBook> Lines { get; init; }
 
     /// <summary>What stands in the racks.</summary>
     public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));
