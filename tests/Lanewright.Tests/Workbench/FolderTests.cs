@@ -65,6 +65,31 @@ public sealed class FolderTests
         }
     }
 
+    [Fact]
+    public async Task Save_WritesThroughNoLink()
+    {
+        await using var plan = await WithSecret("lanewright: 1\nname: small\n");
+        var secret = Path.Combine(Path.GetDirectoryName(plan.Folder)!, "secret.yaml");
+        File.CreateSymbolicLink(Path.Combine(plan.Folder, "plan.yaml.partial"), secret);
+        await plan.Post($"type?file=plan.yaml&version={await plan.Version("plan.yaml")}", "lanewright: 1\nname: changed\n");
+        Assert.Equal(HttpStatusCode.OK, (await plan.Post($"save?file=plan.yaml&version={await plan.Version("plan.yaml")}")).Status);
+        Assert.Contains(Secret, await File.ReadAllTextAsync(secret), StringComparison.Ordinal);
+        Assert.Contains("changed", plan.OnDisk("plan.yaml"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task FolderForTypedTexts_ThatLeadsElsewhereIsNotWrittenTo()
+    {
+        await using var plan = await WithSecret("lanewright: 1\nname: small\n");
+        var elsewhere = Directory.CreateDirectory(Path.Combine(Path.GetDirectoryName(plan.Folder)!, "elsewhere")).FullName;
+        Directory.CreateSymbolicLink(Path.Combine(plan.Folder, ".lanewright"), elsewhere);
+        var version = await plan.Version("plan.yaml");
+        var (status, words) = await plan.Post($"type?file=plan.yaml&version={version}", "lanewright: 1\nname: changed\n");
+        Assert.Equal(HttpStatusCode.InternalServerError, status);
+        Assert.Contains("cannot be written", words, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(elsewhere));
+    }
+
     [Theory]
     [InlineData("../secret.yaml")]
     [InlineData("{0}/secret.yaml")]
