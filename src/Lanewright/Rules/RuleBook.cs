@@ -76,7 +76,7 @@ public static class RuleBook
         new Cost.PricesInvented(),
         new Cost.PriceMissing(),
         new Fabric.UplinksUneven(),
-        new Fabric.ParallelPairDoubles(),
+        new Fabric.ParallelLinkBreaks(),
         new Fabric.PairOnOneDevice(),
         new Fabric.UplinkRatesMixed(),
         new Fabric.LanesStranded(),
@@ -90,6 +90,7 @@ public static class RuleBook
         new Fabric.WishesUnmet(),
         new Fabric.TierOversubscribed(),
         new Fabric.PairInOneTray(),
+        new Fabric.HostsCutByOneTray(),
         new Pathways.PathwayOverfull(),
         new Pathways.PathwayBeyondPlan(),
         new Pathways.PathwaysApart(),
@@ -112,6 +113,7 @@ public static class RuleBook
         new Power.AirStreamsMixed(),
         new Power.PhasesUnbalanced(),
         new Power.SparesUnreckoned(),
+        new Power.HostsOnOneFeed(),
     ];
 
     /// <summary>Every kind of finding the program can make: those of reading and binding, and those of the rules.</summary>

@@ -31,6 +31,22 @@ internal sealed class FabricTraffic
     /// <summary>Whether anything is sent to a node.</summary>
     public bool Reaches(int node) => traffic.Reaches(graph.OriginOfNode(node));
 
+    /// <summary>All that hosts which are up want to send to one another, in Gb/s, whatever their links carry.</summary>
+    public double Wanted
+    {
+        get
+        {
+            var (sum, scratch) = (0.0, new double[graph.OriginCount]);
+            foreach (var to in Ends.Where(Reaches))
+            {
+                Array.Clear(scratch);
+                traffic.AddColumn(graph.OriginOfNode(to), scratch);
+                foreach (var from in Ends) sum += scratch[graph.OriginOfNode(from)] * (graph.IsSplit ? PartOf(from, to) : 1);
+            }
+            return sum;
+        }
+    }
+
     /// <summary>Sets a vector over <see cref="Ends"/> to what each sends to one node, in Gb/s.</summary>
     /// <param name="to">The receiving node of the graph.</param>
     /// <param name="byEnd">The answer.</param>

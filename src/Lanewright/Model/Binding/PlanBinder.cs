@@ -28,6 +28,8 @@ public static class PlanBinder
         var building = places.Bind();
         var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
+        var demandBinder = new DemandBinder(tree, devices, statements, findings);
+        var demands = demandBinder.Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
         var name = FileName(path ?? "fabric");
         return new Plan
@@ -44,7 +46,9 @@ public static class PlanBinder
             Devices = devices,
             Statements = statements,
             Links = new LinkExpander(devices, findings).Expand(statements),
-            Demands = new DemandBinder(tree, devices, statements, findings).Bind(),
+            Demands = demands,
+            DemandsLeftOut = demandBinder.LeftOut,
+            DemandsInPart = demandBinder.InPart,
             Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,

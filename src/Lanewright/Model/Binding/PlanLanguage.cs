@@ -220,7 +220,7 @@ public static class PlanLanguage
             Otherwise = "80 %",
         },
         new("power-factor", Shapes.Share, "power factor of the equipment") { Otherwise = "95 %" },
-        new("pue", Shapes.Amount, "energy of the site over that of the equipment") { Otherwise = "not reckoned" },
+        new("pue", Shapes.Real(1, 10), "energy of the site over that of the equipment") { Otherwise = "not reckoned" },
         new("failure-rates", new ListShape(DemandLanguage.FailureRate), "how often things fail, for availability")
         {
             Otherwise = "not reckoned",
