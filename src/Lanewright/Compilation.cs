@@ -36,7 +36,9 @@ public static class Compilation
         var sorted = findings.ToSorted();
         return new JudgedPlan
         {
-            Designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)), Findings = sorted, RulesWaiting = waiting.Length,
+            Designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)),
+            Findings = sorted,
+            RulesWaiting = waiting.Length,
         };
     }
 

@@ -35,7 +35,7 @@ internal static class LoadCommand
         {
             var split = RuleOf(parsed.GetValue(rule));
             var judged = CommonOptions.Compile(parsed.GetRequiredValue(plan));
-            var faults = judged.RulesWaiting > 0 ? judged.Findings.Where(f => f.Severity == Severity.Error && IsOfReading(f)).ToList() : [];
+            var faults = judged.Findings.Where(f => f.Severity == Severity.Error && IsOfReading(f)).ToList();
             if (faults.Count > 0 && !parsed.GetValue(json)) LoadPrinter.PrintFaults(judged, faults);
             var answer = Ask(judged, split, parsed.GetValue(demand), parsed.GetValue(pairs), parsed.GetValue(seed)) with { Errors = faults.Count };
             if (parsed.GetValue(json)) Screen.Document(stream => LoadJson.Write(answer, stream));

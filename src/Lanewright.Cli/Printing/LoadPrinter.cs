@@ -114,8 +114,8 @@ internal static class LoadPrinter
             ]));
         if (steps.Length <= MostFailures) return;
         var rest = steps.Skip(MostFailures).ToList();
-        Screen.Line($"and {rest.Count} more kinds, {(rest[0].HostsCut > 0 ? $"none cuts off more than {rest[0].HostsCut}" : "they cut no")} "
-            + $"hosts{(rest[0].HostsCut > 0 ? "" : " off")}; --json lists all");
+        var most = rest[0].HostsCut > 0 ? $"none cuts off more than {rest[0].HostsCut} hosts" : "they cut no hosts off";
+        Screen.Line($"and {rest.Count} more kinds, {most}; --json lists all");
         if (FailureStep.Fullest(rest) is { } fullest && fullest.Utilisation > steps.Take(MostFailures).Max(s => s.Utilisation))
             Screen.Line($"the fullest link of all, {LoadWords.Percent(fullest.Utilisation)}, when {LoadWords.Failure(fullest.Kind)} "
                 + $"{fullest.Example} fails ({fullest.Size} alike)");

@@ -5,6 +5,8 @@ namespace Lanewright.Tests.Binding;
 /// <summary>Figures that mean nothing are refused, and the range is told.</summary>
 public sealed class RangeTests
 {
+    private const string Hall = "lanewright: 1\nsites: { main: { halls: { hall: { rows: { A: { racks: 2 } } } } } }\n";
+
     [Theory]
     [InlineData("policy: { pue: 0.5 }", "from 1 to 10")]
     [InlineData("policy: { pue: 11 }", "from 1 to 10")]
@@ -15,7 +17,7 @@ public sealed class RangeTests
     [InlineData("power: { a: { racks: hall/A, volts: 4 V, breaker: 16 A } }", "from 12 V to 1500 V")]
     public void BeyondTheRange_IsAnErrorThatTellsIt(string section, string range)
     {
-        var judged = PlanBlock.Compile($"lanewright: 1\nsites: {{ main: {{ halls: {{ hall: {{ rows: {{ A: {{ racks: 2 }} }} }} }} }} }}\n{section}\n");
+        var judged = PlanBlock.Compile(Hall + section + "\n");
         var found = Assert.Single(judged.Findings, f => f.Kind.Code == "LW0107");
         Assert.Contains(range, found.Message, StringComparison.Ordinal);
     }
@@ -27,7 +29,7 @@ public sealed class RangeTests
     [InlineData("power: { a: { racks: hall/A, volts: 48 V, breaker: 16 A } }")]
     public void WithinTheRange_IsTaken(string section)
     {
-        var judged = PlanBlock.Compile($"lanewright: 1\nsites: {{ main: {{ halls: {{ hall: {{ rows: {{ A: {{ racks: 2 }} }} }} }} }} }}\n{section}\n");
+        var judged = PlanBlock.Compile(Hall + section + "\n");
         Assert.DoesNotContain(judged.Findings, f => f.Severity == Severity.Error && f.Kind.Code == "LW0107");
     }
 

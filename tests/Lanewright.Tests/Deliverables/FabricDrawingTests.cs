@@ -68,7 +68,8 @@ public sealed class FabricDrawingTests
         Assert.Equal(8, hanging[0] / hanging[^1], 0.01);
         var heights = bars.Take(different.Count).Skip(cutting).Select(b => b.Real("height")).ToList();
         Assert.Equal(heights.OrderDescending(), heights);
-        Assert.Equal(4 / 3.0, heights[0] / heights[^1], 0.01);
+        // All works at 100 %, and so it does with one host gone.
+        Assert.Equal(4 / 3.0, heights[0] / bars.Take(cutting).Max(b => b.Real("height")), 0.01);
         Assert.Contains("limit 100 %", drawing.Words());
         Assert.Contains("133 %", drawing.Words());
         OnSheet(drawing);

@@ -1,3 +1,4 @@
+using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Engineering.Load;
 using Lanewright.Quantities;
 using Lanewright.Tests.Load.Support;
@@ -62,7 +63,7 @@ public sealed class FailureCostTests
         Assert.Equal(400, study.Failures[0].LostGigabits, 1e-9);
         var costs = study.Failures.Select(f => (f.HostsLost, Math.Round(f.LostGigabits, 6), Math.Round(study.After(f).Value, 9))).ToList();
         Assert.Equal(costs.OrderDescending(), costs);
-        var steps = Deliverables.Drawings.Fabric.FailureStep.Of(study);
+        var steps = FailureStep.Of(study);
         Assert.Equal(steps.Select(s => s.HostsCut).OrderDescending(), steps.Select(s => s.HostsCut));
         Assert.Equal(study.Failures.Sum(f => f.Size), steps.Sum(s => s.Size));
     }
@@ -78,8 +79,8 @@ public sealed class FailureCostTests
         Assert.Equal(1, fed.Availability!.Value.Lower.Value, 1e-9);
     }
 
-    /// <summary>One of two links to a spine breaks. What comes down from the spine to a host with one leaf doubles on the other; a host of two
-    /// leaves is reached over three links where there were four.</summary>
+    /// <summary>One of two links to a spine breaks. What comes down from the spine to a host with one leaf doubles on the other; a host of
+    /// two leaves is reached over three links where there were four.</summary>
     [Theory]
     [InlineData(1, 2, 2.0)]
     [InlineData(1, 3, 1.5)]
@@ -92,7 +93,7 @@ public sealed class FailureCostTests
             && study.Fabric.Failures[f.Units[0]].Name.Contains("spine", StringComparison.Ordinal));
         Assert.Equal(study.Intact.Value * times, study.After(link).Value, 1e-9);
         var found = Assert.Single(judged.Findings, f => f.Kind.Code == "LW3102");
-        Assert.Equal(study.After(link).Percent, found.Evidence!.Value, 1e-9);
+        Assert.Equal(study.After(link).Percent, found.Evidence!.Value!.Value, 1e-9);
         Assert.Contains($"one of the {parallel} links", found.Message, StringComparison.Ordinal);
         Assert.Contains($"{Numerals.Shown(study.After(link).Percent, "%")} full", found.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("double", found.Message, StringComparison.Ordinal);
@@ -146,7 +147,7 @@ public sealed class FailureCostTests
         var judged = PlanBlock.Compile(Trays);
         var found = Assert.Single(judged.Findings, f => f.Kind.Code == "LW3116");
         // Six hosts of row A hang on a leaf of row B, and all three trays lie between; over-a stands over all six.
-        Assert.Equal((6.0, 3L), (found.Evidence!.Value, found.Count));
+        Assert.Equal((6.0, 3L), (found.Evidence!.Value!.Value, found.Count));
         Assert.Contains("6 hosts of 14 are cut off", found.Message, StringComparison.Ordinal);
     }
 }

@@ -31,7 +31,11 @@ internal sealed class FabricTraffic
     /// <summary>Whether anything is sent to a node.</summary>
     public bool Reaches(int node) => traffic.Reaches(graph.OriginOfNode(node));
 
-    /// <summary>All that hosts which are up want to send to one another, in Gb/s, whatever their links carry.</summary>
+    /// <summary>Whether a host that is up has no link left to send over.</summary>
+    public bool HasSilent => kept is not null && kept.Contains(0);
+
+    /// <summary>All that hosts which are up and have a link want to send to others that are up, in Gb/s, whatever their links
+    /// carry.</summary>
     public double Wanted
     {
         get
@@ -41,7 +45,11 @@ internal sealed class FabricTraffic
             {
                 Array.Clear(scratch);
                 traffic.AddColumn(graph.OriginOfNode(to), scratch);
-                foreach (var from in Ends) sum += scratch[graph.OriginOfNode(from)] * (graph.IsSplit ? PartOf(from, to) : 1);
+                for (var i = 0; i < Ends.Length; i++)
+                {
+                    if (kept is not null && kept[i] == 0) continue;
+                    sum += scratch[graph.OriginOfNode(Ends[i])] * (graph.IsSplit ? PartOf(Ends[i], to) : 1);
+                }
             }
             return sum;
         }

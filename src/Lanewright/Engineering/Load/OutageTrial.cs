@@ -27,10 +27,11 @@ internal sealed class OutageTrial
         var busiest = loads.BusiestLink;
         var cut = new Islands(hurt).MembersCut(whole);
         var down = MembersUp(graph) - MembersUp(hurt);
-        var lost = loads.UnroutedGigabits + (down == 0 ? 0 : Math.Max(0, traffic.TotalGigabits - new FabricTraffic(hurt, traffic).Wanted));
+        var left = new FabricTraffic(hurt, traffic);
+        var silent = down > 0 || left.HasSilent ? Math.Max(0, traffic.TotalGigabits - left.Wanted) : 0;
         return new OutageEffect(
             loads.MaxUtilisation, busiest < 0 ? busiest : hurt.OriginOfLink(busiest), Math.Max(0, cut - cutWhole), down,
-            loads.UnroutedGigabits, lost);
+            loads.UnroutedGigabits, loads.UnroutedGigabits + silent);
     }
 
     private static int MembersUp(FabricGraph graph) =>

@@ -30,6 +30,8 @@ public static class PlanBinder
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
         var demandBinder = new DemandBinder(tree, devices, statements, findings);
         var demands = demandBinder.Bind();
+        var spans = new SpanBinder(tree, standards, building, findings).Bind();
+        var lines = new LineBinder(tree, standards, building, spans, findings).Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
         var name = FileName(path ?? "fabric");
         return new Plan
@@ -50,6 +52,8 @@ public static class PlanBinder
             DemandsLeftOut = demandBinder.LeftOut,
             DemandsInPart = demandBinder.InPart,
             Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
+            Spans = spans,
+            Lines = lines,
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
             Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock),

@@ -14,8 +14,8 @@ internal sealed class HostsOnOneFeed() : Rule("LW4412", nameof(HostsOnOneFeed), 
         {
             var who = group.Count == 1 ? "it is" : $"all {Numerals.Grouped(group.Count)} are";
             judgement.Add(this, group.Span,
-                $"'{group.Name}' draws from feed {group.Feeds[0]} alone, and when that is lost {who} dark; name a second feed for the second "
-                + "supply, or know that it is so",
+                $"'{group.Name}' draws from feed {group.Feeds[0]} alone, and when that is lost {who} dark; name a second feed for the "
+                + "second supply, or know that it is so",
                 group.Name, group.Count);
         }
     }
