@@ -17,6 +17,9 @@ namespace Lanewright.Deliverables;
 /// <summary>All documents of a judged plan.</summary>
 public static class DeliverySet
 {
+    /// <summary>Documents that only plans with something to put into them have.</summary>
+    public static ImmutableArray<string> OfSomePlans { get; } = ["spares.csv", "lines.csv", "spans.csv", "lines.json"];
+
     /// <summary>The documents, each independent of the others.</summary>
     public static ImmutableArray<Deliverable> Of(JudgedPlan judged)
     {

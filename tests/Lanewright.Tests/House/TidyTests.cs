@@ -176,6 +176,7 @@ public sealed partial class TidyTests
         ("MixedLeaves.cs", 60),
         ("MixedLeaves.cs", 0.005), // a gap not worth closing
         ("ThreeTierSearch.cs", 64), // a bound on work
+        ("LeafSpineSearch.cs", 1e-9), // rounding of the last places
         ("ThreeTierSearch.cs", 1e-9), // rounding of the last places
         ("Orbits.cs", 20_000), // bounds on work
         ("Orbits.cs", 100_000_000),
