@@ -53,7 +53,8 @@ internal static class LinePrinter
     {
         var design = answer.Design;
         var delay = design.Latency is { } latency ? $", {Numerals.Shown(latency.Value.Nanoseconds / 1000, "us")} one way" : "";
-        var launch = design.Launch is { } level ? $", launch {Numerals.Shown(level.Dbm, "dBm")} a channel" : "";
+        var tilt = design.LaunchTilt.Value > 0 ? $" tilted by {Numerals.Unit(Math.Round(design.LaunchTilt.Value, 1), "dB")}" : "";
+        var launch = design.Launch is { } level ? $", launch {Numerals.Shown(level.Dbm, "dBm")} a channel{tilt}" : "";
         var margin = design.Worst?.Margin is { } least ? $", smallest margin {Numerals.Shown(least.Value, "dB")}" : "";
         var type = design.TypeName.Length > 0 ? " with " + design.TypeName : "";
         return $"{LineWords.Name(design.Scheme)}{type}: {Checks.Word(design.Verdict)} [{Marks.Name(design.Mark)}]{margin}{launch}{delay}";

@@ -32,6 +32,9 @@ public sealed record AmplifierModel
     /// <summary>Highest output, all channels together.</summary>
     public Known<PowerLevel>? OutputMax { get; init; }
 
+    /// <summary>Largest tilt it can be set to over a comb; null where it has none.</summary>
+    public Known<Decibels>? TiltMax { get; init; }
+
     /// <summary>Polarisation-dependent loss in dB.</summary>
     public Known<double>? Pdl { get; init; }
 
@@ -60,6 +63,7 @@ public sealed record AmplifierModel
             GainMin = sheet.Decibels("gain-min"),
             GainMax = sheet.Decibels("gain-max"),
             OutputMax = sheet.Level("output-max"),
+            TiltMax = sheet.Decibels("tilt-max"),
             Pdl = sheet.Real("pdl"),
             Pmd = sheet.Real("pmd"),
         };

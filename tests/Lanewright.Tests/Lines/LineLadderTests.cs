@@ -95,6 +95,26 @@ public sealed class LineLadderTests
         }, iter: 60, seed: "0000KcZ1JN62", threads: 1);
 
     [Fact]
+    public void TiltedLaunch_GivesBackWhatRamanScatteringTakes() // over a span so long that amplifier noise decides
+    {
+        var asked = SpanCase.Question(127, 64, 75) with { Launch = PowerLevel.FromDbm(4) };
+        var tilted = LineLadder.Try(asked, LineScheme.BoosterAndPreamplifier)!;
+        var booster = asked.Equipment.Booster! with { TiltMax = null };
+        var without = asked with { Equipment = asked.Equipment with { Booster = booster } };
+        var flat = LineLadder.Try(without, LineScheme.BoosterAndPreamplifier)!;
+        Assert.Equal(0, flat.LaunchTilt.Value);
+        Assert.InRange(tilted.LaunchTilt.Value, 0.2, 2);
+        Assert.True(tilted.Worst!.Margin > flat.Worst!.Margin);
+        // The middle of the comb is all but untouched, and the total is what it was.
+        Assert.Equal(flat.Channels[32].Osnr!.Value.Value, tilted.Channels[32].Osnr!.Value.Value, 0.05);
+        Assert.Equal(flat.Total, tilted.Total);
+        // What is drawn along the way ends where the figures of the channel do.
+        Assert.Equal(tilted.Worst.GsnrInReference!.Value.Value, tilted.Stages[^1].OverNoise!.Value.Value, 1e-9);
+        Assert.Equal(tilted.Worst.Received!.Value.Dbm, tilted.Stages[^1].Level.Dbm, 1e-9);
+        Assert.Equal(tilted.Stages[^1].OverNoise!.Value.Value, tilted.Stages[^2].OverNoise!.Value.Value, 1e-6);
+    }
+
+    [Fact]
     public void Amplifiers_StandAsSparselyAsWorks()
     {
         var asked = SpanCase.Question(400) with { Type = null };

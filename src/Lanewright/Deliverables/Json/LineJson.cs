@@ -29,6 +29,7 @@ public static class LineJson
         writer.Number("lengthKm", answer.Question.Length.Kilometres);
         writer.Number("spanLossDb", answer.Question.SpanLoss.Value);
         writer.Number("launchDbm", design.Launch?.Dbm);
+        writer.Number("launchTiltDb", design.LaunchTilt.Value);
         writer.Number("totalLaunchDbm", design.Total?.Dbm);
         writer.Number("ramanTiltDb", design.RamanTilt.Value);
         writer.WriteStartArray("channels");

@@ -65,8 +65,7 @@ internal sealed class ChannelResults
     private Decibels? Expected(int channel, double noise)
     {
         if (!isOneSpan || symbols?.ExcessKurtosis is not { } kurtosis) return null;
-        var watts = state.LaunchWatts;
-        var less = state.Nonlinear(channel) - trial.ExpectedNonlinear(channel, watts, kurtosis.Value);
+        var less = state.Nonlinear(channel) - CoherentTrial.ExpectedNonlinear(state, channel, kurtosis.Value);
         return Decibels.OfRatio(1 / (noise - (less / perReference)));
     }
 }

@@ -22,14 +22,15 @@ public static class CoherentLine
         var amplifiers = Amplifiers(question, scheme);
         var penalties = new LinePenalties(question, type, amplifiers);
         var trial = new CoherentTrial(question, type, scheme, Hops(question, scheme, width), penalties, transmitter, width);
-        var state = trial.At(trial.BestLaunch());
+        var state = trial.Best();
         var channels = new ChannelResults(question, type, trial, state, penalties, width).All();
         var checks = new CoherentChecks(question, type, scheme, trial, state, channels).All().Concat(penalties.Checks());
         return new LineDesign
         {
             Scheme = scheme,
             TypeName = type.Name,
-            Checks = [.. checks],
+            Checks = [.. checks, .. LaunchChecks(question, scheme, transmitter)],
+            LaunchTilt = state.Shape.Tilt,
             Channels = channels,
             Latency = LatencyOf(question),
             Spans = question.Spans,
@@ -41,6 +42,14 @@ public static class CoherentLine
             Stages = LineStages.Of(question, trial, state, channels),
             RamanTilt = state.Tilt,
         };
+    }
+
+    /// <summary>A stated launch that the transmitters alone would have to meet.</summary>
+    private static IEnumerable<Check> LaunchChecks(LineQuestion question, LineScheme scheme, PowerLevel transmitter)
+    {
+        if (question.Launch is not { } launch || scheme is not (LineScheme.Coherent or LineScheme.Preamplifier)) yield break;
+        if (Math.Abs((launch - (transmitter - question.MultiplexerLoss)).Value) > Same)
+            yield return Check.Of(LineCheckNames.Amplifier, false, null, LaunchUnmet);
     }
 
     /// <summary>Delay of the fibre in one direction; null when a group index is not known.</summary>
@@ -69,9 +78,6 @@ public static class CoherentLine
         var longest = scheme == LineScheme.InLine ? question.Spans.Max(s => s.Loss) : question.SpanLoss;
         if (longest.Value > NoLightLeft) return Dark;
         var have = question.Equipment;
-        var sent = (question.Transmitter ?? type.TxMin?.Value ?? default) - question.MultiplexerLoss;
-        var isSetByTransmitter = scheme is LineScheme.Coherent or LineScheme.Preamplifier;
-        if (question.Launch is { } launch && isSetByTransmitter && Math.Abs((launch - sent).Value) > Same) return LaunchUnmet;
         if (scheme is LineScheme.Booster or LineScheme.BoosterAndPreamplifier or LineScheme.InLine && have.Booster is null)
             return NoBooster;
         if (scheme is LineScheme.Preamplifier or LineScheme.BoosterAndPreamplifier or LineScheme.InLine && have.Preamplifier is null)
@@ -97,7 +103,7 @@ public static class CoherentLine
         TypeName = type.Name,
         Checks =
         [
-            missing is NoBooster or NoPreamplifier or NoInLine or Dark or LaunchUnmet
+            missing is NoBooster or NoPreamplifier or NoInLine or Dark
                 ? Check.Of(LineCheckNames.Amplifier, false, null, missing)
                 : Check.Unknown(LineCheckNames.Type, missing, type.Definition),
         ],

@@ -13,6 +13,7 @@ internal sealed class CoherentTrial
 
     private const int Narrowings = 17;
     private const double TenthsInDecibel = 10;
+    private const int Shares = 4;
 
     private readonly LineQuestion question;
     private readonly WavelengthType type;
@@ -21,6 +22,7 @@ internal sealed class CoherentTrial
     private readonly Frequency width;
     private readonly double perReference;
     private readonly double transmitterNoise;
+    private readonly CombShape flat;
     private readonly Decibels fixedPenalty;
     private readonly double[] dispersionPenalty;
 
@@ -40,6 +42,7 @@ internal sealed class CoherentTrial
         transmitterNoise = ownOsnr is { } osnr ? 1 / osnr.Ratio : 0;
         fixedPenalty = penalties.OfAll;
         dispersionPenalty = penalties.OfDispersion;
+        flat = new CombShape(default, Count, hops);
     }
 
     /// <summary>Whether an amplifier stands behind the transmitters.</summary>
@@ -56,8 +59,28 @@ internal sealed class CoherentTrial
 
     private int Count => question.Channels.Channels.Length;
 
+    /// <summary>Levels and noises at the best launch, tilted as far as it helps and the booster can.</summary>
+    public CombState Best()
+    {
+        var launch = BestLaunch();
+        var flatState = At(launch, flat);
+        if (!HasBooster || have.Booster?.TiltMax is not { } most || Count == 1) return flatState;
+        // Behind the first stretch it is the amplifiers between that launch.
+        if (hops.Length > 1 && have.InLine?.TiltMax is null) return flatState;
+        var taken = Decibels.From(flatState.HopTilts.Max(t => t.Whole.Value));
+        var (best, worth) = (flatState, Worth(flatState));
+        // A tilt below what amplifiers are set in is none.
+        for (var share = 1; share <= Shares && taken.Value > 2 / TenthsInDecibel; share++)
+        {
+            var tilt = Decibels.Min(taken * ((double)share / Shares), most.Value);
+            var state = At(launch, new CombShape(tilt, Count, hops));
+            if (Worth(state) is var here && here > worth) (best, worth) = (state, here);
+        }
+        return best;
+    }
+
     /// <summary>The launch that leaves the smallest margin largest; that of the transmitters where nothing stands behind them.</summary>
-    public PowerLevel BestLaunch()
+    private PowerLevel BestLaunch()
     {
         var unamplified = Transmitter - question.MultiplexerLoss;
         if (!HasBooster) return unamplified;
@@ -105,10 +128,11 @@ internal sealed class CoherentTrial
 
     /// <summary>The smallest margin at a launch, with what is missing at the receiver taken off many times over: power comes
     /// first.</summary>
-    private double Worth(PowerLevel launch)
+    private double Worth(PowerLevel launch) => Worth(At(launch, flat));
+
+    private double Worth(CombState state)
     {
         const double weight = 100;
-        var state = At(launch);
         // One logarithm for all: a penalty is a factor of the noise.
         var most = 0.0;
         for (var i = 0; i < Count; i++)
@@ -122,10 +146,10 @@ internal sealed class CoherentTrial
     }
 
     /// <summary>Levels and noises at a launch.</summary>
-    public CombState At(PowerLevel launch)
+    private CombState At(PowerLevel launch, CombShape shape)
     {
         var amplifiers = ImmutableArray.CreateBuilder<LineAmplifier>();
-        var state = new CombState(Count, transmitterNoise, perReference);
+        var state = new CombState(Count, transmitterNoise, perReference, shape);
         var level = Transmitter - question.MultiplexerLoss;
         if (HasBooster && have.Booster is { } booster)
             level = Amplify(state, amplifiers, LineAmplifier.Set("booster", booster, level, launch), null);
@@ -134,10 +158,11 @@ internal sealed class CoherentTrial
         {
             var watts = level.Watts;
             var tilt = hops[hop].Tilt(watts * Count, question.Channels.Width);
-            for (var i = 0; i < Count; i++) state.AddNonlinear(i, hops[hop].Plain(i, watts));
+            for (var i = 0; i < Count; i++) state.AddNonlinear(i, shape.Plain(hop, i, watts));
             var before = level;
             level -= hops[hop].Loss;
             state.Tilt += tilt.Whole;
+            state.HopTilts.Add(tilt);
             if (hop < hops.Length - 1 && have.InLine is { } inLine)
             {
                 var between = LineAmplifier.Set($"in-line {Numerals.Whole(hop + 1)}", inLine, level, before);
@@ -147,9 +172,7 @@ internal sealed class CoherentTrial
             {
                 var set = LineAmplifier.Set("preamplifier", preamplifier, level, Wanted(preamplifier, level));
                 level = Amplify(state, amplifiers, set, tilt);
-                state.LastTilt = tilt;
             }
-            else state.LastTilt = tilt;
         }
         state.Finish(level - question.MultiplexerLoss, type.RxMax?.Value, Offset);
         state.Amplifiers = amplifiers.ToImmutable();
@@ -162,8 +185,8 @@ internal sealed class CoherentTrial
         fixedPenalty + Decibels.From(dispersionPenalty[channel]) + type.RxPenalties.At(state.Received(channel).Dbm);
 
     /// <summary>Nonlinear noise over signal with symbols as they are, for a line of one stretch.</summary>
-    public double ExpectedNonlinear(int channel, double watts, double excessKurtosis) =>
-        hops[0].Expected(channel, watts, 1 + (5.0 / 6 * excessKurtosis));
+    public static double ExpectedNonlinear(CombState state, int channel, double excessKurtosis) =>
+        state.Shape.Expected(0, channel, state.LaunchWatts, 1 + (5.0 / 6 * excessKurtosis));
 
     /// <summary>How far a channel is from the middle of the comb, in terahertz.</summary>
     public double Offset(int channel)
@@ -195,7 +218,7 @@ internal sealed class CoherentTrial
             : 0;
         for (var i = 0; i < Count; i++)
         {
-            var share = tilt?.RatioAt(Offset(i)) ?? 1;
+            var share = tilt is null ? 1 : tilt.RatioAt(Offset(i)) * state.Shape.Ratio(i);
             state.AddAmplified(i, noise > 0
                 ? noise * question.Channels.Channels[i].Hertz / (plain * share)
                 : set.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, PowerLevel.FromWatts(plain * share)).Ratio : 0);

@@ -5,7 +5,7 @@ namespace Lanewright.Engineering.Lines;
 
 /// <summary>Levels and noises of all channels at the receivers, for one launch. Noises are shares of the signal; those of amplifiers and
 /// transmitters in the reference width, those of the glass in the width of a channel.</summary>
-internal sealed class CombState(int channels, double transmitterNoise, double widthPerReference)
+internal sealed class CombState(int channels, double transmitterNoise, double widthPerReference, CombShape shape)
 {
     private readonly double[] amplified = new double[channels];
     private readonly double[] nonlinear = new double[channels];
@@ -23,8 +23,11 @@ internal sealed class CombState(int channels, double transmitterNoise, double wi
     /// <summary>Raman tilt of the whole line.</summary>
     public Decibels Tilt { get; set; }
 
-    /// <summary>Raman tilt that reaches the receivers.</summary>
-    public RamanTilt? LastTilt { get; set; }
+    /// <summary>Raman tilt of each stretch.</summary>
+    public List<RamanTilt> HopTilts { get; } = [];
+
+    /// <summary>How the launch is spread over the comb.</summary>
+    public CombShape Shape => shape;
 
     /// <summary>Attenuator before each receiver.</summary>
     public Decibels ReceiverPad { get; private set; }
@@ -62,7 +65,8 @@ internal sealed class CombState(int channels, double transmitterNoise, double wi
     /// <summary>Sets the levels at the receivers, with a pad where the strongest would be too strong.</summary>
     public void Finish(PowerLevel level, PowerLevel? most, Func<int, double> offset)
     {
-        for (var i = 0; i < channels; i++) received[i] = level.Dbm + (LastTilt?.At(offset(i)).Value ?? 0);
+        for (var i = 0; i < channels; i++)
+            received[i] = level.Dbm + Decibels.OfRatio(shape.Ratio(i)).Value + (HopTilts.Count > 0 ? HopTilts[^1].At(offset(i)).Value : 0);
         if (most is not { } limit || received.Max() <= limit.Dbm) return;
         ReceiverPad = Decibels.From(Math.Ceiling(received.Max() - limit.Dbm));
         for (var i = 0; i < channels; i++) received[i] -= ReceiverPad.Value;

@@ -33,6 +33,9 @@ public sealed record LineDesign
     /// <summary>Launch of each channel into the fibre; null where it is left to the transmitter.</summary>
     public PowerLevel? Launch { get; init; }
 
+    /// <summary>How much more the highest channel is launched with than the lowest, against what Raman scattering takes from it.</summary>
+    public Decibels LaunchTilt { get; init; }
+
     /// <summary>Power of all channels together where the fibre begins; null when not known.</summary>
     public PowerLevel? Total { get; init; }
 

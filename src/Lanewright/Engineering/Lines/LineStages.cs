@@ -14,6 +14,9 @@ internal static class LineStages
         var stages = ImmutableArray.CreateBuilder<LineStage>();
         var amplifiers = new Queue<LineAmplifier>(state.Amplifiers);
         var (at, noise, level) = (default(Length), state.TransmitterNoise, trial.Transmitter);
+        // How far the channel is from the mean of the comb: by a tilted launch, then by Raman scattering.
+        var (launched, shift) = (Decibels.OfRatio(state.Shape.Ratio(worst)), default(Decibels));
+        var hops = new Queue<RamanTilt>(state.HopTilts);
         Add("transmitter");
         if (question.Multiplexes)
         {
@@ -21,13 +24,20 @@ internal static class LineStages
             Add("multiplexer");
         }
         if (trial.HasBooster) Amplify();
+        shift = launched;
+        if (trial.HasBooster) stages[^1] = stages[^1] with { Level = level + shift };
         for (var span = 0; span < question.Spans.Length; span++)
         {
             at += question.Spans[span].Length;
             level -= question.Spans[span].Loss;
             noise += state.NonlinearInReference(worst) / question.Spans.Length;
+            var isHopEnd = span == question.Spans.Length - 1 || state.HopTilts.Count > 1;
+            if (isHopEnd && hops.TryDequeue(out var tilt)) shift += tilt.At(trial.Offset(worst));
             Add(question.Spans[span].Name.Length > 0 ? question.Spans[span].Name : "span");
-            if (span < question.Spans.Length - 1 && amplifiers.TryPeek(out var next) && next.Place != "preamplifier") Amplify();
+            if (span == question.Spans.Length - 1 || !amplifiers.TryPeek(out var next) || next.Place == "preamplifier") continue;
+            Amplify();
+            shift = launched;
+            stages[^1] = stages[^1] with { Level = level + shift };
         }
         if (trial.HasPreamplifier) Amplify();
         if (question.Multiplexes)
@@ -40,15 +50,15 @@ internal static class LineStages
         Add("receiver");
         return stages.ToImmutable();
 
-        void Add(string what) => stages.Add(new LineStage(what, at, level, noise > 0 ? Decibels.OfRatio(1 / noise) : null));
+        void Add(string what) => stages.Add(new LineStage(what, at, level + shift, noise > 0 ? Decibels.OfRatio(1 / noise) : null));
 
         void Amplify()
         {
             var amplifier = amplifiers.Dequeue();
             noise += amplifier.Model.Figure is { } figure
                 ? AmplifierNoise.AtInput(figure.Value, amplifier.Gain, question.Channels.Channels[worst], trial.Reference)
-                    / amplifier.Input.Watts
-                : amplifier.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, amplifier.Input).Ratio : 0;
+                    / (amplifier.Input + shift).Watts
+                : amplifier.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, amplifier.Input + shift).Ratio : 0;
             level = amplifier.Output;
             Add(amplifier.Place);
         }

@@ -12,6 +12,7 @@ public sealed class NonlinearNoise
     private readonly double spacing;
     private readonly double width;
     private readonly double crossScale;
+    private readonly double[] each;
     private readonly double[] oneSide;
 
     /// <summary>Takes the glass and the comb.</summary>
@@ -29,7 +30,9 @@ public sealed class NonlinearNoise
         var reach = Math.Abs(span.Beta2) / span.Alpha;
         Own = scale * Math.Asinh(Math.PI * Math.PI / 2 * reach * this.width * this.width) / (2 * Math.PI * reach);
         crossScale = 2 * scale / (4 * Math.PI * reach);
-        oneSide = OneSide(Math.PI * Math.PI * reach * this.width);
+        each = Neighbours(Math.PI * Math.PI * reach * this.width);
+        oneSide = new double[channels];
+        for (var m = 1; m < channels; m++) oneSide[m] = oneSide[m - 1] + each[m];
     }
 
     /// <summary>Channels of the comb.</summary>
@@ -40,6 +43,24 @@ public sealed class NonlinearNoise
 
     /// <summary>What its neighbours do to a channel.</summary>
     public double Cross(int channel) => crossScale * (oneSide[channel] + oneSide[Channels - 1 - channel]);
+
+    /// <summary>What neighbours do to each channel of a comb whose power rises from channel to channel by the same ratio, against the
+    /// square of its own power: neighbours count by the squares of theirs.</summary>
+    public double[] CrossTilted(Decibels step)
+    {
+        var (up, down) = (new double[Channels], new double[Channels]);
+        var weight = (step * 2).Ratio;
+        var (rising, falling) = (1.0, 1.0);
+        for (var m = 1; m < Channels; m++)
+        {
+            (rising, falling) = (rising * weight, falling / weight);
+            up[m] = up[m - 1] + (each[m] * rising);
+            down[m] = down[m - 1] + (each[m] * falling);
+        }
+        var cross = new double[Channels];
+        for (var i = 0; i < Channels; i++) cross[i] = crossScale * (up[Channels - 1 - i] + down[i]);
+        return cross;
+    }
 
     /// <summary>Both together.</summary>
     public double Plain(int channel) => Own + Cross(channel);
@@ -93,20 +114,18 @@ public sealed class NonlinearNoise
         return (tilted - (a * a), (4 * a * a) - tilted);
     }
 
-    /// <summary>What the nearest 0, 1, 2 and so on neighbours of one side do: what a neighbour does depends on its distance alone, so a
-    /// comb costs one pass and no square of its channels. Both arcs of a neighbour share one logarithm, four neighbours a step.</summary>
-    private double[] OneSide(double inner)
+    /// <summary>What a neighbour one, two and so on channels away does: it depends on its distance alone, so a comb costs one pass and no
+    /// square of its channels. Both arcs of a neighbour share one logarithm, four neighbours a step.</summary>
+    private double[] Neighbours(double inner)
     {
-        var each = new double[Channels + Vector256<double>.Count];
+        var found = new double[Channels + Vector256<double>.Count];
         var half = Vector256.Create(inner * width / 2);
         for (var m = 1; m < Channels; m += Vector256<double>.Count)
         {
             var apart = (Vector256<double>.Indices + Vector256.Create((double)m)) * Vector256.Create(inner * spacing);
-            Vector256.Log(Arc(apart + half) / Arc(apart - half)).CopyTo(each, m);
+            Vector256.Log(Arc(apart + half) / Arc(apart - half)).CopyTo(found, m);
         }
-        var sums = new double[Channels];
-        for (var m = 1; m < Channels; m++) sums[m] = sums[m - 1] + each[m];
-        return sums;
+        return found;
     }
 
     private static Vector256<double> Arc(Vector256<double> x) => x + Vector256.Sqrt((x * x) + Vector256<double>.One);

@@ -25,5 +25,5 @@ public sealed record RamanTilt(double SlopePerWattKmThz, double TotalWatts, Leng
     public double RatioAt(double offsetTerahertz) => Spread * Math.Exp(-PerTerahertz * offsetTerahertz);
 
     /// <summary>What is taken from all, so that the total stays what it is.</summary>
-    private static double SpreadOf(double half) => half > 0 ? half / Math.Sinh(half) : 1;
+    private static double SpreadOf(double half) => half != 0 ? half / Math.Sinh(half) : 1;
 }
