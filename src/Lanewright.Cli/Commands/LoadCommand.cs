@@ -37,7 +37,8 @@ internal static class LoadCommand
             var judged = CommonOptions.Compile(parsed.GetRequiredValue(plan));
             var faults = judged.Findings.Where(f => f.Severity == Severity.Error && IsOfReading(f)).ToList();
             if (faults.Count > 0 && !parsed.GetValue(json)) LoadPrinter.PrintFaults(judged, faults);
-            var answer = Ask(judged, split, parsed.GetValue(demand), parsed.GetValue(pairs), parsed.GetValue(seed)) with { Errors = faults.Count };
+            var asked = Ask(judged, split, parsed.GetValue(demand), parsed.GetValue(pairs), parsed.GetValue(seed));
+            var answer = asked with { Errors = faults.Count };
             if (parsed.GetValue(json)) Screen.Document(stream => LoadJson.Write(answer, stream));
             else LoadPrinter.Print(answer);
             // Only what the plan asks for can be answered with no.
