@@ -110,7 +110,6 @@ internal sealed class PlanDesk : IAsyncDisposable
         keepsakes.KeepPrevious(name, file.Disk);
         folder.Write(name, typed);
         keepsakes.DropTyped(name);
-        stamps[name] = folder.StampOf(name);
         file.Settle(typed);
         return new EditAnswer(true, "Saved. The text before is kept in .lanewright.", file.Version, null);
     });
@@ -254,8 +253,8 @@ internal sealed class PlanDesk : IAsyncDisposable
         foreach (var (name, source) in files.Asked)
         {
             if (source is null || open.ContainsKey(name)) continue;
+            // Its stamp is taken by the first look, which reads it again: a change between reading and now is not missed.
             var file = open[name] = new OpenFile(name, source.Content);
-            stamps[name] = folder.StampOf(name);
             if (keepsakes.TypedBefore(name) is not { } earlier) continue;
             file.Resume(earlier.Over, earlier.Typed);
             if (file.IsTorn && LineMerge.Of(earlier.Over, earlier.Typed, file.Disk) is { } merged) file.Rebase(merged);

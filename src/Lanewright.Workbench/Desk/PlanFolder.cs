@@ -74,7 +74,9 @@ internal sealed class PlanFolder
         var partial = path + Beside;
         try
         {
-            using (var stream = new FileStream(partial, FileMode.Create, FileAccess.Write, FileShare.None))
+            // What already stands there may be a link to elsewhere: it is removed, never written through.
+            File.Delete(partial);
+            using (var stream = new FileStream(partial, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
                 stream.Write(Strict.GetBytes(text));
                 stream.Flush(flushToDisk: true);

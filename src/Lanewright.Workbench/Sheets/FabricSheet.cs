@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Engineering.Load;
@@ -20,7 +21,7 @@ internal static class FabricSheet
                 + "send to which; without it, 'lanewright load' asks what all hosts at line rate would do.");
         var choices = demands.Select(d => (Name: Identifiers.Demand(d.Demand.Index), d.Demand.Name)).ToList();
         var wanted = paper.Thing.Length > 0 ? paper.Thing
-            : Identifiers.Demand((demands.FirstOrDefault(FailureDrawing.CanDraw) ?? demands[0]).Demand.Index);
+            : Identifiers.Demand(Tightest(demands).Demand.Index);
         if (demands.FirstOrDefault(d => Identifiers.Demand(d.Demand.Index) == wanted) is not { } study)
             return paper.Unknown("Fabric", $"There is no demand '{paper.Thing}'.");
         paper.Heading("Fabric");
@@ -31,6 +32,11 @@ internal static class FabricSheet
         Failures(paper, study);
         return true;
     }
+
+    /// <summary>The demand that a single failure brings nearest to its limit: the one to look at first.</summary>
+    private static DemandStudy Tightest(ImmutableArray<DemandStudy> demands) => demands
+        .Where(FailureDrawing.CanDraw)
+        .MaxBy(d => (d.Sweep?.Classes.Max(d.After), -d.Demand.Index)) ?? demands[0];
 
     private static void Failures(SheetPaper paper, DemandStudy study)
     {

@@ -308,10 +308,10 @@ export function editorSheet(root, say) {
   for (const button of box.querySelectorAll('button')) button.addEventListener('click', () => void act(button.dataset.act));
   void read();
   return {
-    async refresh(page) {
+    read,
+    dress(page) {
       const tabs = page.querySelector('.tabs');
       if (tabs) document.querySelector('#sheet > .tabs')?.replaceWith(tabs);
-      await read();
     },
   };
 }

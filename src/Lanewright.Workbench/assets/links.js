@@ -156,10 +156,10 @@ export function linksSheet(root) {
   window.addEventListener('resize', paint);
   void begin(false);
   return {
-    async refresh(next) {
+    read: () => begin(true),
+    dress(next) {
       const margins = next.querySelector('svg.margins');
       if (margins) document.querySelector('svg.margins')?.replaceWith(margins);
-      await begin(true);
     },
   };
 }

@@ -30,6 +30,7 @@ async function refresh() {
   }
   fresh.isReading = true;
   try {
+    const ahead = sheet?.read();
     const answer = await fetch(location.pathname + location.search, { headers: { accept: 'text/html' } });
     const page = new DOMParser().parseFromString(door.createHTML(await answer.text()), 'text/html');
     if (!page.getElementById('sheet')) return;
@@ -39,7 +40,8 @@ async function refresh() {
     const main = document.getElementById('sheet');
     const next = page.getElementById('sheet');
     if (sheet && main?.querySelector('#editor, #links') && next?.querySelector('#editor, #links')) {
-      await sheet.refresh(next);
+      sheet.dress(next);
+      await ahead;
     } else {
       main?.replaceChildren(...(next?.childNodes ?? []));
       start();

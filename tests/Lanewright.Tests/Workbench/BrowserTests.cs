@@ -26,14 +26,28 @@ public sealed class BrowserTests(Chromium chromium, ITestOutputHelper output)
             await page.Locator("h1", new() { HasTextString = titles[i] }).WaitForAsync(new() { Timeout = 120_000 });
             await Shots.Take(page, titles[i]);
         }
+        if (Shots.AreTaken) await Large(page, plan.Root, titles);
         // Drawings are those that build writes.
         await page.GotoAsync(plan.Root + "fabric");
         await page.Locator(".tabs a", new() { HasTextString = "reduce" }).ClickAsync(new() { Timeout = 120_000 });
-        await Assertions.Expect(page.Locator("figure svg.lw")).ToHaveCountAsync(2, new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator("figure svg.lw")).ToHaveCountAsync(2, new() { Timeout = 120_000 });
         Assert.Empty(faults);
         var (dark, _) = await chromium.Window(1920, 1080, ColorScheme.Dark);
         await dark.GotoAsync(plan.Root + "racks");
         await Shots.Take(dark, "Racks-dark");
+    }
+
+    private static async Task Large(IPage page, string root, string[] titles)
+    {
+        await page.SetViewportSizeAsync(1920, 1080);
+        for (var i = 0; i < titles.Length; i++)
+        {
+            await page.GotoAsync(root + "brief");
+            await page.Locator("#register li a").Nth(i).ClickAsync();
+            await page.Locator("h1", new() { HasTextString = titles[i] }).WaitForAsync();
+            await Shots.Take(page, titles[i]);
+        }
+        await page.SetViewportSizeAsync(1440, 900);
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public sealed class Chromium : IAsyncLifetime
             ColorScheme = ink,
         });
         var page = await context.NewPageAsync();
-        page.SetDefaultTimeout(20_000);
+        page.SetDefaultTimeout(60_000);
         var faults = new List<string>();
         page.PageError += (_, fault) => faults.Add(fault);
         page.Console += (_, said) =>
@@ -37,6 +37,7 @@ public sealed class Chromium : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         var program = Places.FirstOrDefault(File.Exists) ?? throw new InvalidOperationException("./check installs chromium; run it once");
+        Assertions.SetDefaultExpectTimeout(60_000);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = program, Headless = true, Args = ["--no-sandbox"] });
     }

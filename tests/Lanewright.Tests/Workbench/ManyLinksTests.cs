@@ -58,8 +58,8 @@ public sealed class ManyLinksTests(Chromium chromium, ITestOutputHelper output)
         }
         output.WriteLine("edit of one line: findings after " + string.Join(", ", times.Select(t => t.Findings)) + " ms, the other window's "
             + "sheet after " + string.Join(", ", times.Select(t => t.Sheet)) + " ms");
-        // Twenty times the aim, so that a busy machine does not fail it and a computation gone wrong does.
-        Assert.True(times.Min(t => t.Sheet) < 6000);
+        // Far above the aim: a busy machine shall not fail it, links judged one by one shall.
+        Assert.True(times.Min(t => t.Sheet) < 20_000);
     }
 
     private static string Text()

@@ -7,6 +7,8 @@ internal static class Shots
 {
     private static readonly string? Folder = Environment.GetEnvironmentVariable("LANEWRIGHT_SHOTS");
 
+    public static bool AreTaken => Folder is not null;
+
     public static async Task Take(IPage page, string name)
     {
         if (Folder is null) return;

@@ -60,7 +60,7 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
     {
         var cuts = designed.Lines.Value.Lines.SelectMany(l => l.Cuts.Select(c => (l.Statement.Name, l.Capacity, Cut: c))).ToList();
         if (cuts.Count == 0) return;
-        var table = HtmlTable.Open(markup, "line", "#whole", "when this is cut", "", "#left");
+        var table = HtmlTable.Open(markup, "line", "#whole", "when this is cut", "kind", "#left");
         foreach (var (name, whole, cut) in cuts.Take(MostCuts))
             table.Row(name, whole.ToString(), cut.What, cut.IsDuct ? "duct" : "span", cut.Left.ToString());
         table.Close();
