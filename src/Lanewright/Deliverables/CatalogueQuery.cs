@@ -11,7 +11,7 @@ public sealed record CatalogueQuery(StandardsLibrary Library, Catalogue Catalogu
 {
     /// <summary>Kinds of item by the word that asks for them.</summary>
     public static ImmutableArray<string> Kinds { get; } =
-        ["switch", "chassis", "host", "card", "module", "DAC", "AEC", "AOC", "cord", "sundry"];
+        ["switch", "chassis", "host", "panel", "card", "module", "DAC", "AEC", "AOC", "cord", "sundry"];
 
     /// <summary>Only items of this kind.</summary>
     public string? Kind { get; init; }

@@ -13,8 +13,9 @@ public static class PatchesView
     [
         new("cable", 10), new("link", 10), new("trunk", 16), new("number", 8, ColumnKind.Whole), new("from-device", 22),
         new("from-port", 9), new("from-cord", 20), new("from-cord-m", 10, ColumnKind.Real), new("near-panel", 16),
-        new("near-slot", 9, ColumnKind.Whole), new("near-port", 9), new("far-panel", 16), new("far-slot", 9, ColumnKind.Whole), new("far-port", 9), new("to-cord", 20),
-        new("to-cord-m", 10, ColumnKind.Real), new("to-device", 22), new("to-port", 9), new("tube-colour", 11), new("fibre-colours", 18),
+        new("near-slot", 9, ColumnKind.Whole), new("near-port", 9), new("far-panel", 16), new("far-slot", 9, ColumnKind.Whole),
+        new("far-port", 9), new("to-cord", 20), new("to-cord-m", 10, ColumnKind.Real), new("to-device", 22),
+        new("to-port", 9), new("tube-colour", 11), new("fibre-colours", 18),
     ], () => Rows(designed));
 
     private static IEnumerable<Cell[]> Rows(DesignedPlan designed)
