@@ -29,6 +29,7 @@ public static class PlanBinder
         var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
+        var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings);
         var name = FileName(path ?? "fabric");
         return new Plan
         {
@@ -39,7 +40,7 @@ public static class PlanBinder
             Currency = tree.Text("currency") ?? "CU",
             Standards = standards,
             Catalogue = catalogue,
-            Policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings),
+            Policy = policy,
             Building = building,
             Devices = devices,
             Statements = statements,
@@ -48,7 +49,7 @@ public static class PlanBinder
             Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
-            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock),
+            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock, policy),
             CatalogueFiles = [.. catalogues.Select(c => c.Path)],
             StandardsFiles = [.. tables.Select(t => t.Path)],
             Sources = tree.Sources,
