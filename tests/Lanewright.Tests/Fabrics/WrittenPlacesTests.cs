@@ -1,15 +1,11 @@
 using System.Collections;
-using System.Collections.Immutable;
 using System.Reflection;
 using System.Text;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Engineering.Fabrics;
-using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
-using Lanewright.Model.Catalogues;
 using Lanewright.Model.Places;
-using Lanewright.Rules;
 using Lanewright.Standards;
 using Lanewright.Text;
 
