@@ -22,6 +22,12 @@ if (args is ["ways", ..])
     WaysBench.Run(cables.Count > 0 ? cables : [25_000, 100_000, 400_000]);
     return;
 }
+// "lines" benches lines between sites alone.
+if (args is ["lines"])
+{
+    LineBench.Run();
+    return;
+}
 // Plans of these many links, or those named on the command line.
 var sizes = args.Where(a => Numerals.TryWhole(a, out _)).Select(a =>
 {
@@ -38,3 +44,4 @@ DocumentsBench.Run(Math.Min(100_000, sizes.Max()));
 FabricBench.Run([32, 48, 64]);
 SizeBench.Run([2_500, 5_000, 10_000, 20_000]);
 WaysBench.Run([25_000, 100_000, 400_000]);
+LineBench.Run();

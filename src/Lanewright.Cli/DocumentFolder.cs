@@ -18,7 +18,7 @@ internal static partial class DocumentFolder
             WriteBeside(folder, documents, progress);
             foreach (var document in documents) Require(Path.Combine(folder, document.Name));
             foreach (var document in documents) Place(Path.Combine(folder, document.Name));
-            DropOldDrawings(folder, documents);
+            DropOldDocuments(folder, documents);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
         {
@@ -62,19 +62,21 @@ internal static partial class DocumentFolder
 
     private static void Place(string path) => File.Move(path + Beside, path, overwrite: true);
 
-    /// <summary>Drawings of classes and demands that the plan no longer has would be built from; other files in the folder are not
-    /// ours.</summary>
-    private static void DropOldDrawings(string folder, IReadOnlyList<Deliverable> documents)
+    /// <summary>Tables and drawings of what the plan no longer has would be built from; other files in the folder are not ours.</summary>
+    private static void DropOldDocuments(string folder, IReadOnlyList<Deliverable> documents)
     {
         var drawings = Path.Combine(folder, "drawings");
-        if (documents.All(d => d.Name != "findings.json") || !Directory.Exists(drawings)) return;
+        if (documents.All(d => d.Name != "findings.json")) return;
+        foreach (var name in DeliverySet.OfSomePlans.Where(n => documents.All(d => d.Name != n)))
+            File.Delete(Path.Combine(folder, name));
+        if (!Directory.Exists(drawings)) return;
         var written = documents.Select(d => Path.GetFileName(d.Name)).ToHashSet(StringComparer.Ordinal);
         foreach (var file in Directory.GetFiles(drawings))
             if (OurDrawing().IsMatch(Path.GetFileName(file)) && !written.Contains(Path.GetFileName(file))) File.Delete(file);
     }
 
     [GeneratedRegex(
-        "^(K[0-9]+[a-z]*-(ribbon|ladder)|D[0-9]+-(load|failures)"
+        "^(K[0-9]+[a-z]*-(ribbon|ladder)|D[0-9]+-(load|failures)|W[0-9]+[a-z]-(power|spectrum|sweep)|M[0-9]+-map"
         + "|E[0-9]+-(front|rear)|F[0-9]+-floor|option-sheet|break-even-[a-z-]+)\\.(svg|png)$")]
     private static partial Regex OurDrawing();
 }

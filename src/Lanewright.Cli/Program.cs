@@ -10,6 +10,8 @@ root.Subcommands.Add(LoadCommand.Create());
 root.Subcommands.Add(LinkCommand.Create());
 root.Subcommands.Add(MateCommand.Create());
 root.Subcommands.Add(PolarityCommand.Create());
+root.Subcommands.Add(LineCommand.Create());
+root.Subcommands.Add(GridCommand.Create());
 root.Subcommands.Add(SizeCommand.Create());
 root.Subcommands.Add(ExplainCommand.Create());
 root.Subcommands.Add(StandardsCommand.Create());

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Lanewright.Cli.Printing;
 using Lanewright.Deliverables;
+using Lanewright.Notation;
+using Lanewright.Standards;
 
 namespace Lanewright.Cli.Commands;
 
@@ -11,7 +13,8 @@ internal static class NewCommand
     public static Command Create()
     {
         var path = new Argument<string>("PATH") { Description = "the plan file to write; an existing file is never overwritten" };
-        var command = new Command("new", "write a commented plan to start from") { path };
+        var from = new Option<string?>("--from") { Description = "a graph of places in GraphML, to begin with its sites and spans" };
+        var command = new Command("new", "write a commented plan to start from") { path, from };
         command.SetAction(parsed =>
         {
             var target = parsed.GetRequiredValue(path);
@@ -19,10 +22,19 @@ internal static class NewCommand
             if (File.Exists(target) || Directory.Exists(target))
                 throw new UsageFault($"'{target}' exists already and is left as it is; name another file");
             var folder = Path.GetDirectoryName(Path.GetFullPath(target)) ?? ".";
-            DocumentFolder.Write(folder, [new Deliverable(Path.GetFileName(target), PlanStarter.Write)], _ => { });
+            var plan = parsed.GetValue(from) is { } graph ? Of(graph) : PlanStarter.Write;
+            DocumentFolder.Write(folder, [new Deliverable(Path.GetFileName(target), plan)], _ => { });
             Screen.Line($"wrote {target}; 'lanewright check {target}' judges it");
             return ExitCodes.NoErrors;
         });
         return command;
+    }
+
+    private static Action<Stream> Of(string path)
+    {
+        var files = new DiskFiles();
+        if (files.Read(path) is not { } source) throw new UsageFault($"the graph '{path}' cannot be read: {files.Problem(path)}");
+        var graph = GraphText.Read(source, out var problem) ?? throw new UsageFault($"the graph '{path}' cannot be read: {problem}");
+        return stream => PlanFromGraph.Write(graph, StandardsLibrary.Shipped, stream);
     }
 }

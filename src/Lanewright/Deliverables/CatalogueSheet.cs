@@ -55,7 +55,7 @@ public static class CatalogueSheet
     {
         ModuleModel module => string.Join("; ", module.Applications),
         CordModel cord => $"{cord.Fibre}, {Ends(cord)}",
-        SundryModel sundry => sundry.Attenuation?.ToString() ?? sundry.Adapts,
+        SundryModel sundry => sundry.Attenuation?.ToString() ?? sundry.Adapts + sundry.Serves,
         DeviceModel { Banks.IsEmpty: true } device => $"{Numerals.Whole(device.Slots)} slots",
         AssemblyModel assembly => assembly.TypeName,
         _ => string.Join(", ", Rates(item)),
@@ -124,7 +124,7 @@ public static class CatalogueSheet
 
     private static IEnumerable<(string Key, string Value)> Sundry(SundryModel sundry)
     {
-        yield return ("value", sundry.Attenuation is { } loss ? $"{loss}" : sundry.Adapts);
+        yield return ("value", sundry.Attenuation is { } loss ? $"{loss}" : sundry.Adapts + sundry.Serves);
     }
 
     /// <summary>A row of cages in one line: everything a platform says of them.</summary>

@@ -3,6 +3,7 @@ using Lanewright.Deliverables.Drawings;
 using Lanewright.Deliverables.Drawings.Elevation;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Deliverables.Drawings.Floor;
+using Lanewright.Deliverables.Drawings.Lines;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Labels;
@@ -16,6 +17,9 @@ namespace Lanewright.Deliverables;
 /// <summary>All documents of a judged plan.</summary>
 public static class DeliverySet
 {
+    /// <summary>Documents that only plans with something to put into them have.</summary>
+    public static ImmutableArray<string> OfSomePlans { get; } = ["spares.csv", "lines.csv", "spans.csv", "lines.json"];
+
     /// <summary>The documents, each independent of the others.</summary>
     public static ImmutableArray<Deliverable> Of(JudgedPlan judged)
     {
@@ -42,9 +46,18 @@ public static class DeliverySet
             .. FabricDrawingSet.Of(designed.Load),
             .. FloorSet.Of(designed),
             .. ElevationSet.Of(designed),
+            .. Lines(designed),
             .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.IsQuick) : [],
         ];
     }
+
+    private static IEnumerable<Deliverable> Lines(DesignedPlan designed) => designed.Plan.Lines.IsEmpty ? [] :
+    [
+        Csv(LinesView.Of(designed)),
+        Csv(SpansView.Of(designed)),
+        new Deliverable("lines.json", stream => PlanLinesJson.Write(designed.Lines.Value.Lines, designed.Plan.Catalogue, stream)),
+        .. LineDrawingSet.Of(designed),
+    ];
 
     private static Deliverable Csv(TableView table) => new(table.Name + ".csv", stream => CsvWriter.Write(table, stream));
 }

@@ -16,6 +16,9 @@ public static class Identifiers
     /// <summary>A demand by its number in the plan.</summary>
     public static string Demand(int index) => "D" + Numerals.Padded(index + 1, 2);
 
+    /// <summary>A line between sites, by its number in the plan and its route.</summary>
+    public static string Line(int index, int route) => "W" + Numerals.Padded(index + 1, 2) + ((char)('a' + route)).ToString();
+
     /// <summary>A floor plan by its number.</summary>
     public static string Floor(int number) => "F" + Numerals.Padded(number, 2);
 

@@ -59,11 +59,14 @@ public static class ModelFindings
     /// <summary>A demand whose keys do not go together, or that no host can send.</summary>
     public static FindingKind DemandContradicts { get; } = new("LW1601", "DemandContradicts", Severity.Error);
 
+    /// <summary>A span or a line whose keys do not go together.</summary>
+    public static FindingKind LineContradicts { get; } = new("LW1701", "LineContradicts", Severity.Error);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         NameUnknown, NameTaken, NameAmbiguous, VersionUnknown, PlanOutOfBounds, RackUnitTaken, RackUnitOutside, SlotsExceeded,
         PlacesDoNotFit, CountsDiffer, PortsExhausted, PortTaken, PortUnknown, PatternEmpty, LinkToItself, BreakoutContradicts,
-        CatalogueFault, DemandContradicts,
+        CatalogueFault, DemandContradicts, LineContradicts,
     ];
 }

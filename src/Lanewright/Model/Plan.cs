@@ -3,6 +3,7 @@ using Lanewright.Model.Catalogues;
 using Lanewright.Model.Demands;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Labels;
+using Lanewright.Model.Lines;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
 using Lanewright.Model.Power;
@@ -56,6 +57,12 @@ public sealed record Plan
 
     /// <summary>Power feeds, in natural order of their names; none when the plan describes none.</summary>
     public ImmutableArray<PowerFeed> Power { get; init; } = [];
+
+    /// <summary>Fibre between sites, in natural order of the names.</summary>
+    public ImmutableArray<FibreSpan> Spans { get; init; } = [];
+
+    /// <summary>Lines between sites, in natural order of the names.</summary>
+    public ImmutableArray<LineStatement> Lines { get; init; } = [];
 
     /// <summary>The sheet that labels are printed on.</summary>
     public required LabelSheet Labels { get; init; }

@@ -68,6 +68,12 @@ public sealed record Policy
     /// <summary>A link that a demand fills beyond this is overloaded.</summary>
     public Share MostUtilisation { get; init; } = Share.From(1);
 
+    /// <summary>Cuts of fibre between sites in a year on 1000 km.</summary>
+    public required Known<double> FibreCuts { get; init; }
+
+    /// <summary>From a cut of such fibre until it works again.</summary>
+    public required Known<Duration> FibreRepair { get; init; }
+
     /// <summary>How often things fail; empty when not stated, and then no availability is reckoned.</summary>
     public ImmutableArray<FailureRate> FailureRates { get; init; } = [];
 

@@ -64,6 +64,23 @@ public static class Shapes
     /// <summary>A time to repair.</summary>
     public static ScalarShape Repair { get; } = Quantity("a time such as '8 h'", UnitText.Repairs, least: 0);
 
+    /// <summary>A frequency above nothing.</summary>
+    public static ScalarShape Frequency { get; } =
+        Quantity("a frequency such as '100 GHz' or '193.1 THz'", UnitText.Frequencies, least: 1e-3);
+
+    /// <summary>A level of power.</summary>
+    public static ScalarShape Level { get; } = Quantity("a level such as '-2 dBm'", UnitText.Levels, least: -60, most: 20);
+
+    /// <summary>A loss per length, above nothing.</summary>
+    public static ScalarShape LossOfLength { get; } = Quantity("a loss such as '0.22 dB/km'", UnitText.Attenuations, least: 1e-4);
+
+    /// <summary>A dispersion per length.</summary>
+    public static ScalarShape DispersionRate { get; } =
+        Quantity("a dispersion such as '17 ps/nm/km'", UnitText.DispersionRates, least: 1e-3, most: 1e3);
+
+    /// <summary>A dispersion of polarisation modes over the root of length.</summary>
+    public static ScalarShape ModeDispersion { get; } = Quantity("a value such as '0.1 ps/sqrt(km)'", UnitText.ModeDispersions, least: 0);
+
     /// <summary>A plain amount of money in the plan's unit.</summary>
     public static ScalarShape Amount { get; } =
         new("an amount such as '1250' or '0.4'", t => Numerals.TryReal(t, out var v) && v is >= 0 and < 1e13)
@@ -88,9 +105,12 @@ public static class Shapes
     public static ScalarShape Matching(string words, Func<string, bool> accepts, string? pattern = null) =>
         new(words, accepts) { Pattern = pattern, MayBeNumber = pattern is null };
 
+    private static string Escaped(string unit) => unit.Replace("/", @"\/", StringComparison.Ordinal)
+        .Replace("(", @"\(", StringComparison.Ordinal).Replace(")", @"\)", StringComparison.Ordinal);
+
     private static ScalarShape Quantity(string words, IReadOnlyList<UnitScale> units, double? least = null, double? most = null)
     {
-        var names = string.Join('|', units.Select(u => u.Name.Replace("/", @"\/", StringComparison.Ordinal)));
+        var names = string.Join('|', units.Select(u => Escaped(u.Name)));
         return new ScalarShape(words, t => UnitText.TryRead(t, units, out var v) && !(v < least) && !(v > most))
         {
             Pattern = $"^\\s*{Number}\\s*({names})\\s*$",

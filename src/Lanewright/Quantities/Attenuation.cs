@@ -10,6 +10,9 @@ public readonly record struct Attenuation : IComparable<Attenuation>
     /// <summary>The value in decibels per kilometre.</summary>
     public double DecibelsPerKilometre => raw;
 
+    /// <summary>Natural loss of power a metre, as propagation formulas have it.</summary>
+    public double PerMetre => Math.Log(10) / 10 * raw / 1000;
+
     /// <summary>Makes the quantity from a number of decibels per kilometre.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside the legal range.</exception>
     public static Attenuation FromDecibelsPerKilometre(double decibelsPerKilometre) => new(decibelsPerKilometre);

@@ -33,6 +33,9 @@ public readonly record struct Decibels : IComparable<Decibels>
     /// <summary>The smaller of two.</summary>
     public static Decibels Min(Decibels left, Decibels right) => left.raw <= right.raw ? left : right;
 
+    /// <summary>The ratio in decibels of a plain ratio of powers, which is above zero.</summary>
+    public static Decibels OfRatio(double ratio) => new(10 * Math.Log10(ratio));
+
     /// <summary>The plain ratio of powers, 10^(dB/10).</summary>
     public double Ratio => Math.Pow(10, raw / 10);
 

@@ -15,6 +15,24 @@ public readonly record struct PowerLevel : IComparable<PowerLevel>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside the legal range.</exception>
     public static PowerLevel FromDbm(double dbm) => new(dbm);
 
+    /// <summary>The power in watts.</summary>
+    public double Watts => Math.Pow(10, raw / 10) / 1000;
+
+    /// <summary>The level of a power in watts, which is above zero.</summary>
+    public static PowerLevel FromWatts(double watts) => new(10 * Math.Log10(watts * 1000));
+
+    /// <summary>The level of so many channels of this level together.</summary>
+    public PowerLevel OfAll(int channels) => new(raw + (10 * Math.Log10(channels)));
+
+    /// <summary>The level of each of so many channels alike that have this level together.</summary>
+    public PowerLevel OfEach(int channels) => new(raw - (10 * Math.Log10(channels)));
+
+    /// <summary>The higher of two.</summary>
+    public static PowerLevel Max(PowerLevel left, PowerLevel right) => left.raw >= right.raw ? left : right;
+
+    /// <summary>The lower of two.</summary>
+    public static PowerLevel Min(PowerLevel left, PowerLevel right) => left.raw <= right.raw ? left : right;
+
     /// <summary>What lies between two levels.</summary>
     public static Decibels operator -(PowerLevel upper, PowerLevel lower) => Decibels.From(upper.raw - lower.raw);
 

@@ -68,6 +68,15 @@ public static class UnitText
         return true;
     }
 
+    /// <summary>Frequencies and widths of channels in gigahertz.</summary>
+    public static IReadOnlyList<UnitScale> Frequencies { get; } = [new("GHz", 1), new("THz", 1e3), new("MHz", 1e-3)];
+
+    /// <summary>Dispersion of a fibre in ps/(nm km).</summary>
+    public static IReadOnlyList<UnitScale> DispersionRates { get; } = [new("ps/nm/km", 1)];
+
+    /// <summary>Polarisation-mode dispersion of a fibre in ps/sqrt(km).</summary>
+    public static IReadOnlyList<UnitScale> ModeDispersions { get; } = [new("ps/sqrt(km)", 1)];
+
     /// <summary>Splits a text into its number and unit and scales the number; false when either part is not understood or the whole
     /// is beyond <see cref="Largest"/>.</summary>
     public static bool TryRead(string text, IReadOnlyList<UnitScale> units, out double value)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Load;
 using Lanewright.Engineering.Pathways;
@@ -32,6 +33,9 @@ public sealed record Judgement(
 
     /// <summary>Which ways cables go.</summary>
     public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
+
+    /// <summary>How lines between sites are built.</summary>
+    public Lazy<LineBook> Lines { get; } = new(() => LineBook.Of(Plan));
 
     /// <summary>What stands in the racks.</summary>
     public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));

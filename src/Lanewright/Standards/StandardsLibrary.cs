@@ -15,6 +15,7 @@ public sealed class StandardsLibrary
     [
         "interface-types", "host-interfaces", "copper-types", "twinax", "form-factors", "fibres",
         "reflectance", "connectors", "fec", "cage-modes", "lane-signals", "practices", "polarity", "facility",
+        "grids", "line-fibres", "wavelength-types", "symbol-sets", "line-equipment",
     ];
 
     private static readonly Lazy<StandardsLibrary> ShippedOnce = new(() => Load([], new FindingSink()));
@@ -23,6 +24,7 @@ public sealed class StandardsLibrary
     private readonly FactTable fec;
     private readonly FactTable practices;
     private readonly FactTable facility;
+    private readonly FactTable lineEquipment;
     private readonly Dictionary<string, InterfaceType> interfaceByName;
     private readonly Dictionary<string, CopperType> copperByName;
     private readonly Dictionary<string, HostInterface> hostByName;
@@ -59,6 +61,12 @@ public sealed class StandardsLibrary
         TwinaxLosses = ReadTwinax(tables["twinax"]);
         EndLosses = ReadEndLosses(tables["twinax"]);
         Grades = ReadGrades(connectors);
+        lineEquipment = tables["line-equipment"];
+        Grid = new FrequencyGrid(tables["grids"]);
+        LineFibres = [.. tables["line-fibres"].Sheets.Select(s => new LineFibre(s))];
+        WavelengthTypes = [.. tables["wavelength-types"].Sheets.Select(s => new WavelengthType(s))];
+        SymbolSets = [.. SymbolSet.Read(tables["symbol-sets"])];
+        Amplifiers = [.. lineEquipment.Sheets.Select(AmplifierModel.Read).OfType<AmplifierModel>()];
         modesByCage = ReadCageModes(tables["cage-modes"]);
         Sheets = tables.ToImmutableSortedDictionary(t => t.Key, t => t.Value, StringComparer.Ordinal);
     }
@@ -92,6 +100,21 @@ public sealed class StandardsLibrary
 
     /// <summary>Grades of connectors.</summary>
     public ImmutableArray<ConnectorGrade> Grades { get; }
+
+    /// <summary>Grids of wavelengths.</summary>
+    public FrequencyGrid Grid { get; }
+
+    /// <summary>Kinds of fibre between sites.</summary>
+    public ImmutableArray<LineFibre> LineFibres { get; }
+
+    /// <summary>Interface types of one wavelength, in table order.</summary>
+    public ImmutableArray<WavelengthType> WavelengthTypes { get; }
+
+    /// <summary>Sets of symbols.</summary>
+    public ImmutableArray<SymbolSet> SymbolSets { get; }
+
+    /// <summary>Optical amplifiers.</summary>
+    public ImmutableArray<AmplifierModel> Amplifiers { get; }
 
     /// <summary>How array cables and their kin lead fibres.</summary>
     public PolarityTable Polarity { get; }
@@ -164,6 +187,23 @@ public sealed class StandardsLibrary
     /// <exception cref="InvalidOperationException">There is no such row: a fault of this program or of its tables.</exception>
     public Known<double> Facility(string subject, string field) =>
         facility[subject]?.Real(field) ?? throw new InvalidOperationException($"no facility row {subject} {field}");
+
+    /// <summary>A value of the equipment and practice of lines by subject and field.</summary>
+    /// <exception cref="InvalidOperationException">There is no such row: a fault of this program or of its tables.</exception>
+    public Known<double> LineValue(string subject, string field) =>
+        lineEquipment[subject]?.Real(field) ?? throw new InvalidOperationException($"no row of line equipment {subject} {field}");
+
+    /// <summary>A kind of fibre between sites by name, or null.</summary>
+    public LineFibre? LineFibre(string name) => LineFibres.FirstOrDefault(f => f.Name == name);
+
+    /// <summary>A type of one wavelength by name, or null.</summary>
+    public WavelengthType? Wavelength(string name) => WavelengthTypes.FirstOrDefault(t => t.Name == name);
+
+    /// <summary>A set of symbols by name, or null.</summary>
+    public SymbolSet? Symbols(string name) => SymbolSets.FirstOrDefault(s => s.Name == name);
+
+    /// <summary>An amplifier by name, or null.</summary>
+    public AmplifierModel? Amplifier(string name) => Amplifiers.FirstOrDefault(a => a.Name == name);
 
     /// <summary>The environmental classes of equipment that have rows.</summary>
     public IEnumerable<string> AirClasses => facility.Sheets.Where(s => s["allowable-high"] is not null).Select(s => s.Subject);

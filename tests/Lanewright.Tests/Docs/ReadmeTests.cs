@@ -62,6 +62,12 @@ public sealed partial class ReadmeTests
     public void PictureOfAHall_IsWhatTheProgramDraws(string picture, string drawing) => Hold(
         Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"), picture, $"drawings/{drawing}.svg");
 
+    [Theory]
+    [InlineData("line-power.svg", "W01b-power")]
+    [InlineData("site-map.svg", "M01-map")]
+    public void PictureOfALine_IsWhatTheProgramDraws(string picture, string drawing) => Hold(
+        Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"), picture, $"drawings/{drawing}.svg");
+
     private static void Hold(JudgedPlan judged, string picture, string name)
     {
         using var stream = new MemoryStream();

@@ -35,6 +35,63 @@ public sealed class PartCatalogueTests
             Question(hosts.Item1, hosts.Item2, hosts.Item3, hosts.Item4, more.Item1, more.Item2, more.Item3), switches[..3]),
         iter: 6);
 
+    /// <summary>A dearer core that fits where a cheaper one does not is not beaten by it.</summary>
+    [Fact]
+    public void CheapCore_ThatFitsNoRack_HidesNoOther()
+    {
+        var wanted = Question(64, 1, 400, 16, 1, 0, 1) with
+        {
+            Shapes = [FabricShape.ThreeTier], FormFactors = ["QSFP-DD"], UplinkRates = [BitRate.FromGigabits(400)], RackUnits = 40,
+        };
+        var chassis = Shipped.Catalogue.Find<DeviceModel>("chassis-4")!;
+        var tall = chassis with { Name = "chassis-tall", Units = 40, Price = chassis.Price - Money.FromUnits(10) };
+        var hot = chassis with { Name = "chassis-hot", Maximum = Watts.From(90_000), Price = chassis.Price - Money.FromUnits(10) };
+        var part = Shipped.Catalogue.Items.Where(i => i is not DeviceModel { Kind: DeviceKind.Switch or DeviceKind.Chassis }
+            || i.Name is "chassis-4" or "fixed-32x400").ToList();
+        Money? Least(WantedFabric question, params DeviceModel[] more) =>
+            new Sizing(Shipped with { Catalogue = new Catalogue([.. part, .. more]) }).Of(question).Options
+                .Select(o => (Money?)o.PriceOverYears).FirstOrDefault();
+        Assert.NotNull(Least(wanted));
+        Assert.True(Least(wanted, tall) <= Least(wanted));
+        var cool = wanted with { RackUnits = null, RackPower = Watts.From(30_000) };
+        Assert.NotNull(Least(cool));
+        Assert.True(Least(cool, hot) <= Least(cool));
+    }
+
+    /// <summary>Two ratios that ask for the same whole numbers of spines have the same answer: 7:5 is exactly what 10 spines
+    /// give.</summary>
+    [Fact]
+    public void RatioOfAHair_LosesNoSpine()
+    {
+        var wanted = Question(448, 1, 400, 16, 1, 0, 1) with
+        {
+            Shapes = [FabricShape.LeafSpine], UplinkRates = [BitRate.FromGigabits(400)], Oversubscription = [new Ratio(7, 5)],
+        };
+        var part = new Catalogue(Shipped.Catalogue.Items.Where(i =>
+            i is not DeviceModel { Kind: DeviceKind.Switch or DeviceKind.Chassis } || i.Name == "fixed-32x400"));
+        Money Least(Ratio ratio) =>
+            new Sizing(Shipped with { Catalogue = part }).Of(wanted with { Oversubscription = [ratio] }).Options[0].PriceOverYears;
+        Assert.Equal(Least(new Ratio(1401, 1000)), Least(new Ratio(7, 5)));
+    }
+
+    /// <summary>Spares are rounded up once for all kinds of host: the design found without them, with spares added by hand, is no cheaper
+    /// than the bound said with them.</summary>
+    [Theory]
+    [InlineData(5, 5, 0.01)]
+    [InlineData(7, 18, 0.02)]
+    [InlineData(13, 29, 0.05)]
+    public void SparesOfSeveralKinds_KeepTheBound(int one, int other, double spares)
+    {
+        var wanted = Question(one, 1, 400, 8, 1, 0, 3) with { Shapes = [FabricShape.LeafSpine] };
+        wanted = wanted with { Hosts = [wanted.Hosts[0], wanted.Hosts[0] with { Name = "more", Count = other }] };
+        var without = new Sizing(Shipped with { Policy = Shipped.Policy with { Spares = default } }).Of(wanted).Options[0];
+        var with = new Sizing(Shipped with { Policy = Shipped.Policy with { Spares = Share.From(spares) } }).Of(wanted).Options[0];
+        var parts = without.ModulesByModel.Concat(without.CablesByModel).Concat(without.SmallParts);
+        var more = parts.Sum(p => (decimal)Math.Ceiling((p.Count * spares) - 1e-9) * p.UnitPrice.Units);
+        Assert.True(with.LowerBound.Units <= without.PriceOverYears.Units + more,
+            $"{without.PriceOverYears} and {more} of spares, but no less than {with.LowerBound} is said");
+    }
+
     private static void Hold(WantedFabric wanted, string[] switches, FabricShape? needed = null)
     {
         var part = new Catalogue(Shipped.Catalogue.Items.Where(i =>

@@ -65,6 +65,7 @@ public sealed partial class DeadLimitTests
         [("fec", "kind")] = "kind of the code",
         [("fec", "corrects")] = "strength of the code",
         [("fec", "ber-limit")] = "held against what is measured",
+        [("line-fibres", "dispersion-low")] = "a lower bound; noise is reckoned with the usual value",
         [("practices", "repeated")] = "cables of a plan are bent once",
         [("practices", "ageing")] = "nothing is kept back unless a plan says so",
     };
@@ -87,6 +88,11 @@ public sealed partial class DeadLimitTests
         ["practices"] = [],
         ["polarity"] = ["Standards/PolarityTable.cs"],
         ["facility"] = [],
+        ["grids"] = ["Standards/FrequencyGrid.cs"],
+        ["line-fibres"] = ["Standards/LineFibre.cs"],
+        ["wavelength-types"] = ["Standards/WavelengthType.cs"],
+        ["symbol-sets"] = ["Standards/SymbolSet.cs"],
+        ["line-equipment"] = ["Standards/AmplifierModel.cs"],
     };
 
     public static TheoryData<string> Tables => new(Readers.Keys);
@@ -102,6 +108,9 @@ public sealed partial class DeadLimitTests
         if (table == "facility")
             text = string.Concat(LibrarySources().SelectMany(File.ReadLines).Where(l => l.Contains("Facility", StringComparison.Ordinal)
                 || l.Contains("Sheets.Where", StringComparison.Ordinal)));
+        if (table == "line-equipment")
+            text += string.Concat(LibrarySources().SelectMany(File.ReadLines)
+                .Where(l => l.Contains("LineValue", StringComparison.Ordinal)));
         // The grades of connectors are typed rows of the library itself.
         if (table == "connectors") text += "\"loss-mean\" \"loss-97\"";
         var rows = CsvTree.Read(EmbeddedText.Read($"data/standards/{table}.csv"), new FindingSink());

@@ -176,6 +176,7 @@ public sealed partial class TidyTests
         ("MixedLeaves.cs", 60),
         ("MixedLeaves.cs", 0.005), // a gap not worth closing
         ("ThreeTierSearch.cs", 64), // a bound on work
+        ("LeafSpineSearch.cs", 1e-9), // rounding of the last places
         ("ThreeTierSearch.cs", 1e-9), // rounding of the last places
         ("Orbits.cs", 20_000), // bounds on work
         ("Orbits.cs", 100_000_000),
@@ -191,6 +192,38 @@ public sealed partial class TidyTests
         ("Bisection.cs", 12), // a bound on work
         ("Bisection.cs", 1e-9), // rounding of the last places
         ("Availability.cs", 8766), // hours in a year of 365.25 days
+        ("AmplifierNoise.cs", 6.62607015e-34), // the quantum of action
+        ("NonlinearNoise.cs", 16.0), // factors of the model's integrals
+        ("NonlinearNoise.cs", 27),
+        ("NonlinearNoise.cs", 5.0),
+        ("NonlinearNoise.cs", 6),
+        ("NonlinearNoise.cs", 9),
+        ("NonlinearNoise.cs", 32.0),
+        ("NonlinearNoise.cs", 1e-15), // per kilometre and terahertz in per metre and hertz
+        ("CoherentTrial.cs", 5.0), // factor of the correction for symbols
+        ("CoherentTrial.cs", 6),
+        ("CoherentTrial.cs", 30), // bounds of a search
+        ("CoherentTrial.cs", 17),
+        ("CoherentTrial.cs", 100), // what a search weighs a lost decibel with
+        ("GroupDelay.cs", 60), // bound of a search
+        ("GlassSpan.cs", 1550), // the wavelength that fibre values hold at
+        ("GlassSpan.cs", 1e9), // nanometres in a metre
+        ("GlassSpan.cs", 1000), // metres in a kilometre
+        ("ChannelPlan.cs", 1e-9), // rounding of the last places
+        ("CoherentLine.cs", 1e9), // nanoseconds in a second
+        ("CoherentLine.cs", 250), // decibels after which no light is left
+        ("CoherentLine.cs", 0.05), // half of the step that launches are set in
+        ("LineLadder.cs", 120), // bound of a search
+        ("LineMargins.cs", 1000), // kilometres that cuts are counted on
+        ("LineChange.cs", 0.005), // a gain not worth telling
+        ("LineSweep.cs", 32), // steps of a chart
+        ("LineSweep.cs", 8),
+        ("LineSweep.cs", 16),
+        ("Earth.cs", 180), // degrees in half a turn
+        ("RouteGraph.cs", 20_000), // a bound on work
+        ("RouteAvailability.cs", 8760), // hours in a year
+        ("RouteAvailability.cs", 60), // minutes in an hour
+        ("RouteAvailability.cs", 1000), // kilometres that cuts are counted on
     ];
 
     [Fact]

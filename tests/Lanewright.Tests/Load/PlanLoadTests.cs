@@ -197,4 +197,49 @@ public sealed class PlanLoadTests
     }
 
     private static string Names(DemandStudy study, FailureClass failure) => study.Fabric.Failures[failure.Units[0]].Name;
+
+    /// <summary>The receiver does not send to itself, and senders of unlike rates each send their own: (2 x 400 + 4 x 800) / 400 by hand,
+    /// whichever is named first.</summary>
+    [Theory]
+    [InlineData("[host-1..2, store]", 10)]
+    [InlineData("[store, host-1..2]", 10)]
+    [InlineData("[store, host-16]", 8)]
+    public void Incast_AddsWhatEachSenderSends(string senders, double expected)
+    {
+        var study = LoadPlans.Study(Loads($"  answer: {{ kind: incast, from: {senders}, to: host-16 }}\n"));
+        Assert.Equal(expected, study.Queue!.Overload.Value, Exact);
+        Assert.Equal(expected, Enumerable.Range(0, study.Fabric.Map.Graph.Links.Length).Max(l => study.Utilisation(l).Value), Exact);
+    }
+
+    /// <summary>Beyond the flows for which collisions are computed exactly there is no figure, and no fault.</summary>
+    [Theory]
+    [InlineData(62, true)]
+    [InlineData(255, false)]
+    public void Collisions_EndWithTheExactFigure(int flows, bool isTold)
+    {
+        var study = LoadPlans.Study(Loads($"  backup: {{ from: host, to: store, rate: 50G, flows: {flows} }}\n"));
+        Assert.Equal(isTold, study.Collisions is not null);
+    }
+
+    /// <summary>What has no path even while nothing is down is never reached, however reliable the parts are.</summary>
+    [Fact]
+    public void Availability_OfWhatIsNeverRouted_IsNone()
+    {
+        var text = Loads("  across: { kind: permutation, among: host, rate: 100G }\n").Replace(
+            "  up: { from: leaf, to: spine, pattern: each-to-each, rate: 400G }",
+            "  up: { from: leaf-1..2, to: spine-1..2, pattern: each-to-each, rate: 400G }\n"
+            + "  down: { from: leaf-3..4, to: spine-3..4, pattern: each-to-each, rate: 400G }",
+            StringComparison.Ordinal);
+        var study = LoadPlans.Study(text);
+        Assert.True(study.UnroutedGigabits > 0);
+        Assert.Equal(0, study.Availability!.Value.Upper.Value, 1e-2);
+        Assert.Equal(0, study.Availability!.Value.Lower.Value, Exact);
+    }
+
+    /// <summary>The plan of two pairs of leaves, with other demands.</summary>
+    private static string Loads(string demands)
+    {
+        var text = File.ReadAllText(Path.Combine(Repository.Root, "tests", "plans", "loads", "plan.yaml"));
+        return text[..(text.IndexOf("demands:", StringComparison.Ordinal) + "demands:\n".Length)] + demands;
+    }
 }

@@ -35,6 +35,11 @@ public sealed class GoldenPlanTests
         Golden.Hold(name, "links.csv", Csv(LinksView.Of(Expect.Designed(judged))));
         Golden.Hold(name, "ports.csv", Csv(PortsView.Of(Expect.Designed(judged))));
         Golden.Hold(name, "cables.csv", Csv(CablesView.Of(Expect.Designed(judged))));
+        if (judged.Plan is { Lines.IsEmpty: false })
+        {
+            Golden.Hold(name, "lines.csv", Csv(LinesView.Of(Expect.Designed(judged))));
+            Golden.Hold(name, "spans.csv", Csv(SpansView.Of(Expect.Designed(judged))));
+        }
         if (judged.Plan is { Demands.IsEmpty: false }) Golden.Hold(name, "load.json", Load(Expect.Designed(judged).Load));
     }
 

@@ -20,7 +20,8 @@ internal sealed class RandomPlans(int seed)
             "lanewright: 1",
             Policy(),
             "sites: { s: { halls: { "
-            + "h: { rows: { A: { racks: 6 }, B: { racks: 6, y: 4 m } } }, g: { rows: { C: { racks: 4 } } } } } }",
+            + "h: { rows: { A: { racks: 6 }, B: { racks: 6, y: 4 m } } }, g: { rows: { C: { racks: 4 } } } } }, "
+            + "t: { east: 40 km, north: 9 km }, u: { }, v: { } }",
         };
         if (Chance(0.8)) lines.Add($"routes: [ {{ from: h, to: g, length: {random.Next(5, 3000)} m }} ]");
         lines.Add("devices:");
@@ -33,7 +34,28 @@ internal sealed class RandomPlans(int seed)
             lines.Add("demands:");
             for (var i = 0; i < random.Next(1, 4); i++) lines.Add($"  d{i}: {Demand(groups)}");
         }
+        if (new Random(seed).NextDouble() < 0.4) lines.AddRange(Lines(new Random(seed + 1)));
         return string.Join('\n', lines) + "\n";
+    }
+
+    /// <summary>Spans and lines, drawn apart so that the other sections of a seed stay what they were.</summary>
+    private static List<string> Lines(Random draw)
+    {
+        string[] sites = ["s", "t", "u", "v"];
+        string[] what = ["type: 400ZR", "rate: 400G", "rate: 10G", "type: 800ZR", "rate: 100G", "type: 10G-DWDM"];
+        List<string> text = ["spans:"];
+        for (var i = 0; i < draw.Next(1, 7); i++)
+        {
+            text.Add($"  f{i}: {{ from: {sites[draw.Next(4)]}, to: {sites[draw.Next(4)]}, length: {draw.Next(1, 160)} km, "
+                + $"connectors: {draw.Next(0, 9)}, ducts: [d{draw.Next(3)}], pairs: {draw.Next(1, 9)} }}");
+        }
+        text.Add("lines:");
+        for (var i = 0; i < draw.Next(1, 4); i++)
+        {
+            text.Add($"  w{i}: {{ from: {sites[draw.Next(4)]}, to: {sites[draw.Next(4)]}, {what[draw.Next(6)]}, "
+                + $"channels: {draw.Next(1, 49)}, routes: {draw.Next(1, 3)} }}");
+        }
+        return text;
     }
 
     private string Demand(int groups)

@@ -59,6 +59,7 @@ public static class HtmlReport
             new ReportLoad(markup, designed).Write();
             new ReportRacks(markup, designed).Write();
             ReportSpares.Write(markup, designed);
+            new ReportLines(markup, designed).Write();
             new ReportClasses(markup, designed, ways, drawn).Write();
             LeftOut(markup, ways, drawn);
             foreach (var way in drawn) new ReportWay(markup, designed.Plan, way).Write();
@@ -74,8 +75,9 @@ public static class HtmlReport
         (string, string)[] load = judged.Designed?.Load.Demands.IsEmpty != false ? [] : [(ReportLoad.Anchor, "What the network carries")];
         (string, string)[] racks = judged.Designed?.Racks.Value.Racks.IsEmpty != false ? [] : [(ReportRacks.Anchor, "Racks, power "
             + "and heat")];
+        (string, string)[] lines = judged.Plan?.Lines.IsEmpty != false ? [] : [(ReportLines.Anchor, "Lines between sites")];
         foreach (var (target, words) in (IEnumerable<(string, string)>)[("findings", ReportFront.Heading), .. sizing, .. load, .. racks,
-            ("classes", "Classes of links"), ("parts", "Parts"), ("notes", "Notes")])
+            .. lines, ("classes", "Classes of links"), ("parts", "Parts"), ("notes", "Notes")])
             markup.Inline("a", words, ("href", "#" + target));
         foreach (var way in drawn) markup.Inline("a", way.Name, ("href", "#" + way.Name));
         markup.Close();

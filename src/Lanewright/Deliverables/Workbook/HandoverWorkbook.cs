@@ -18,5 +18,8 @@ public static class HandoverWorkbook
         book.Add("Pathways", PathwaysView.Of(designed));
         book.Add("Racks", RacksView.Of(designed));
         book.Add("Feeds", FeedsView.Of(designed));
+        if (designed.Plan.Lines.IsEmpty) return;
+        book.Add("Lines", LinesView.Of(designed));
+        book.Add("Spans", SpansView.Of(designed));
     }
 }

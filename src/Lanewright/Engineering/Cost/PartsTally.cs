@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Reliability;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
@@ -28,6 +29,7 @@ public sealed class PartsTally
         tally.CountModules(design);
         tally.CountCables(design);
         tally.CountFarCords(design);
+        if (!plan.Lines.IsEmpty) tally.CountLines();
         return tally.Lines();
     }
 
@@ -69,6 +71,15 @@ public sealed class PartsTally
         }
     }
 
+    private void CountLines()
+    {
+        foreach (var route in LineBook.Of(plan).Lines.SelectMany(l => l.Routes))
+        {
+            var channels = route.Answer.Question.Channels.Channels.Length;
+            foreach (var (part, count) in LineParts.Of(plan.Catalogue, route.Answer.Design, channels)) Add(part, null, count, 0);
+        }
+    }
+
     private void Add(ICatalogueItem item, Length? length, long needed, long existing)
     {
         var before = counts.GetValueOrDefault((item.Name, length)) ?? new Count(item, 0, 0);
@@ -97,6 +108,7 @@ public sealed class PartsTally
         DeviceModel device => device.Maximum,
         CardModel card => card.Maximum,
         ModuleModel module => module.Power,
+        SundryModel sundry => sundry.Power,
         AssemblyModel assembly => assembly.NearPower + (assembly.FarPower * assembly.Legs),
         _ => default,
     };

@@ -34,7 +34,9 @@ internal sealed class DesignPricer(FabricDemand demand, StateCounter counter)
     }
 
     private FabricState? StateIn(FabricDesign design, int year, out string fault) =>
-        LayoutMaker.Place(demand, design, year, out fault) is { } placed ? counter.Of(placed, demand.Free, edges, design.OnlyKind >= 0) : null;
+        LayoutMaker.Place(demand, design, year, out fault) is { } placed
+            ? counter.Of(placed, demand.Free, edges, design.OnlyKind >= 0)
+            : null;
 
     private PricedDesign Over(FabricDesign design, FabricState start, FabricState end)
     {

@@ -14,6 +14,7 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
     private const double UsualTrayDepth = 100;
 
     private readonly Dictionary<string, RackType> types = new(StringComparer.Ordinal);
+    private readonly List<Site> sites = [];
     private readonly List<Hall> halls = [];
     private readonly List<Rack> racks = [];
     private readonly List<Pathway> pathways = [];
@@ -27,13 +28,16 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         types.TryAdd(RackType.DefaultName, TypeOf(RackType.DefaultName, new MapNode(default, [])));
         foreach (var (site, map, _) in tree.Named("sites", "the site"))
         {
-            if (map["halls"] is null) inDoubt.Add((site, "", ""));
+            sites.Add(new Site(sites.Count, site, PositionOrNull(map, "east"), PositionOrNull(map, "north"), map.Span));
+            // A site without halls is one where lines meet, unless the word was misspelt, which has been reported.
+            if (map["halls"] is null && findings.HasErrorIn(map.Span)) inDoubt.Add((site, "", ""));
             foreach (var (hall, hallMap) in InOrder(map.Map("halls"))) AddHall(site, hall, hallMap);
         }
         var routes = Routes();
         return new Building([.. halls], [.. racks], routes)
         {
             Pathways = [.. pathways],
+            Sites = [.. sites],
             HasFaultyRoutes = hasRoutesInDoubt || tree.Items("routes").Any(map => findings.HasErrorIn(map.Span)),
         };
     }
@@ -140,6 +144,9 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         }
         return Names.Require(found.FirstOrDefault(), "hall", name, halls.Select(h => h.Name), map.SpanOf(key), findings);
     }
+
+    private static Length? PositionOrNull(MapNode map, string key) =>
+        map.InUnits(key, UnitText.Lengths) is { } metres ? Length.FromMetres(metres) : null;
 
     private static Length Position(MapNode? map, string key) =>
         map?.InUnits(key, UnitText.Lengths) is { } metres ? Length.FromMetres(metres) : default;

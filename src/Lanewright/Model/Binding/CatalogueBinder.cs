@@ -227,6 +227,14 @@ public sealed class CatalogueBinder
     private SundryModel? Sundry(string name, MapNode map)
     {
         var isAttenuator = map.Text("kind") == "attenuator";
+        var role = map.Text("kind") switch
+        {
+            "line-transceiver" => LineRole.Transceiver,
+            "line-multiplexer" => LineRole.Multiplexer,
+            "line-amplifier" => LineRole.Amplifier,
+            "line-pad" => LineRole.Pad,
+            _ => LineRole.None,
+        };
         var loss = map.Decibels("value");
         if (isAttenuator && loss is null)
         {
@@ -238,7 +246,10 @@ public sealed class CatalogueBinder
             Name = name,
             Title = map.Text("title") ?? name,
             Attenuation = isAttenuator ? loss : null,
-            Adapts = isAttenuator ? "" : map.Text("value") ?? "",
+            Adapts = map.Text("kind") == "adapter" ? map.Text("value") ?? "" : "",
+            LineRole = role,
+            Serves = role == LineRole.None ? "" : map.Text("value") ?? "",
+            Power = map.Watts("power") ?? default,
             Price = Price(map, "price"),
             PriceMark = priceMark,
             Span = map.Span,

@@ -135,13 +135,19 @@ public static class CatalogueLanguage
         new("note", Shapes.Text, "a remark"),
     ]);
 
+    /// <summary>Kinds of small parts; those of lines carry their role.</summary>
+    public static ImmutableArray<string> SundryKinds { get; } =
+        ["attenuator", "adapter", "line-transceiver", "line-multiplexer", "line-amplifier", "line-pad"];
+
     /// <summary>A small part.</summary>
     public static MapShape Sundry { get; } = new("a small part",
     [
         new("title", Shapes.Text, "what it is, in words") { IsRequired = true },
-        new("kind", Shapes.OneOf("attenuator", "adapter"), "what it does") { IsRequired = true },
-        new("value", Shapes.Text, "loss of an attenuator, or what an adapter turns into what") { IsRequired = true },
+        new("kind", Shapes.OneOf(SundryKinds), "what it does") { IsRequired = true },
+        new("value", Shapes.Text, "loss of an attenuator; what an adapter turns into what; the type of a line transceiver; the channels "
+            + "of a line multiplexer; the model of a line amplifier; the most a line pad takes, in dB") { IsRequired = true },
         new("price", Shapes.Amount, "price of one"),
+        new("power", Shapes.Power, "most power it draws"),
         new("note", Shapes.Text, "a remark"),
     ]);
 

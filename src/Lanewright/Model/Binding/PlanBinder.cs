@@ -28,6 +28,8 @@ public static class PlanBinder
         var building = places.Bind();
         var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
+        var spans = new SpanBinder(tree, standards, building, findings).Bind();
+        var lines = new LineBinder(tree, standards, building, spans, findings).Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
         var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings);
         var name = FileName(path ?? "fabric");
@@ -47,6 +49,8 @@ public static class PlanBinder
             Links = new LinkExpander(devices, findings).Expand(statements),
             Demands = new DemandBinder(tree, devices, statements, findings).Bind(),
             Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
+            Spans = spans,
+            Lines = lines,
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
             Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock, policy),

@@ -85,7 +85,12 @@ public static class PlanLanguage
     ]);
 
     /// <summary>A site.</summary>
-    public static MapShape Site { get; } = new("a site", [new("halls", new NamesShape("halls", Hall), "its halls") { IsRequired = true }]);
+    public static MapShape Site { get; } = new("a site",
+    [
+        new("halls", new NamesShape("halls", Hall), "its halls") { Otherwise = "none: a place where lines meet" },
+        new("east", Shapes.Position, "how far east it lies of a point of your own, for the map") { Otherwise = "not drawn to scale" },
+        new("north", Shapes.Position, "how far north") { Otherwise = "not drawn to scale" },
+    ]);
 
     /// <summary>A way between halls.</summary>
     public static MapShape Route { get; } = new("a route between halls",
@@ -221,6 +226,8 @@ public static class PlanLanguage
         },
         new("power-factor", Shapes.Share, "power factor of the equipment") { Otherwise = "95 %" },
         new("pue", Shapes.Amount, "energy of the site over that of the equipment") { Otherwise = "not reckoned" },
+        new("fibre-cuts", Shapes.Amount, "cuts of fibre between sites in a year on 1000 km") { Otherwise = "2.73" },
+        new("fibre-repair", Shapes.Repair, "from a cut of such fibre until it works again") { Otherwise = "12 h" },
         new("failure-rates", new ListShape(DemandLanguage.FailureRate), "how often things fail, for availability")
         {
             Otherwise = "not reckoned",
@@ -257,6 +264,8 @@ public static class PlanLanguage
         new("devices", new NamesShape("groups of devices", Group), "devices"),
         new("links", new NamesShape("sets of links", Link), "links"),
         new("power", new NamesShape("power feeds", PowerLanguage.Feed), "power feeds"),
+        new("spans", new NamesShape("spans", LineLanguage.Span), "fibre between sites"),
+        new("lines", new NamesShape("lines", LineLanguage.Line), "wavelengths between sites"),
         new("labels", LabelLanguage.Section, "the sheets that labels are printed on"),
         new("demands", new NamesShape("demands", DemandLanguage.Demand), "traffic to carry"),
         new("stock", new ListShape(Stock), "equipment on hand"),

@@ -37,6 +37,12 @@ public static class PolicyBinder
         AllowsDrafts = map.Switch("drafts") ?? false,
         Split = DemandLanguage.Splits.FirstOrDefault(s => s.Name == map.Text("split")).Split,
         MostUtilisation = map.Share("most-utilisation") ?? Share.From(1),
+        FibreCuts = map.Real("fibre-cuts") is { } cuts and >= 0
+            ? new Known<double>(cuts, Citation.OfPlan)
+            : standards.LineValue("cut", "per-1000-km-year"),
+        FibreRepair = map.InUnits("fibre-repair", UnitText.Repairs) is { } repair
+            ? new Known<Duration>(Duration.FromHours(repair), Citation.OfPlan)
+            : standards.LineValue("cut", "repair").As(Duration.FromHours),
         FailureRates = FailureRates(map, findings),
         BreakerShare = map.Share("breaker-share") is { Value: > 0 } share
             ? new Known<double>(share.Value, Citation.OfPlan)

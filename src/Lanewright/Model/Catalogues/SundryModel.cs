@@ -4,7 +4,7 @@ using Lanewright.Text;
 
 namespace Lanewright.Model.Catalogues;
 
-/// <summary>A small part: an attenuator or an adapter.</summary>
+/// <summary>A small part: an attenuator, an adapter, or equipment of a line between sites.</summary>
 public sealed record SundryModel : ICatalogueItem
 {
     /// <inheritdoc/>
@@ -18,6 +18,15 @@ public sealed record SundryModel : ICatalogueItem
 
     /// <summary>What an adapter turns into what, such as <c>QSFP-to-SFP</c>; empty for anything else.</summary>
     public string Adapts { get; init; } = "";
+
+    /// <summary>What it does on a line between sites.</summary>
+    public LineRole LineRole { get; init; }
+
+    /// <summary>On a line: the type it runs, the wavelengths it takes, or the amplifier it is; empty for anything else.</summary>
+    public string Serves { get; init; } = "";
+
+    /// <summary>Most power it draws.</summary>
+    public Watts Power { get; init; }
 
     /// <summary>Whether it is an adapter that takes bodies of one family into cages of another.</summary>
     public bool Takes(FormFactor module, FormFactor cage)

@@ -17,6 +17,9 @@ public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> R
     /// <summary>Trays and ducts, hall by hall in natural order of their names; a hall without any has cables everywhere overhead.</summary>
     public ImmutableArray<Pathway> Pathways { get; init; } = [];
 
+    /// <summary>Sites in natural order of their names.</summary>
+    public ImmutableArray<Site> Sites { get; init; } = [];
+
     /// <summary>Whether there are more routes that could not be read.</summary>
     public bool HasFaultyRoutes { get; init; }
 

@@ -1,0 +1,54 @@
+using Lanewright.Engineering.Lines;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Bench;
+
+/// <summary>Designs of lines between sites: the best launch and every channel's margin, over channels and over spans.</summary>
+internal static class LineBench
+{
+    private const int Designs = 2000;
+    private const int Runs = 3;
+
+    /// <summary>Prints designs a second, and how they grow.</summary>
+    public static void Run()
+    {
+        Console.WriteLine();
+        Console.WriteLine($"lines between sites: {Numerals.Whole(Designs)} designs each, with the best launch");
+        foreach (var channels in new[] { 16, 32, 64, 128 }) Report($"{Numerals.Whole(channels)} channels, 1 span", channels, 1);
+        foreach (var spans in new[] { 2, 4, 8 }) Report($"64 channels, {Numerals.Whole(spans)} spans", 64, spans);
+    }
+
+    private static void Report(string what, int channels, int spans)
+    {
+        var time = Clock.Best(Runs, () => Parallel.For(0, Designs, i => Design(i, channels, spans)));
+        Console.WriteLine($"  {what}: {Numerals.Fixed(time, 0)} ms, {Numerals.Grouped((decimal)(Designs / time * 1000))} a second");
+    }
+
+    private static void Design(int number, int channels, int spans)
+    {
+        var standards = StandardsLibrary.Shipped;
+        var type = standards.Wavelength("400ZR") ?? throw new InvalidOperationException();
+        var spacing = Frequency.FromGigahertz(channels > 64 ? 37.5 : 75);
+        var span = new LineSpan
+        {
+            Fibre = standards.LineFibre("G.652.D") ?? throw new InvalidOperationException(),
+            Length = Length.FromKilometres(60 + (number % 41)),
+            Attenuation = new Known<Attenuation>(Attenuation.FromDecibelsPerKilometre(0.22), Citation.OfPlan),
+            ConnectorLoss = new Known<Decibels>(Decibels.From(0.3), Citation.OfPlan),
+            SpliceLoss = new Known<Decibels>(Decibels.From(0.1), Citation.OfPlan),
+        };
+        var question = new LineQuestion
+        {
+            Standards = standards,
+            Type = type,
+            Rate = type.Rate,
+            Channels = ChannelPlan.Middle(standards.Grid, spacing, channels) ?? throw new InvalidOperationException(),
+            Spans = [.. Enumerable.Repeat(span, spans)],
+            Equipment = LineEquipment.Usual(standards),
+        };
+        var made = CoherentLine.Of(question, type, spans > 1 ? LineScheme.InLine : LineScheme.BoosterAndPreamplifier);
+        if (made.Channels.Length != channels) throw new InvalidOperationException();
+    }
+}

@@ -1,0 +1,95 @@
+using Lanewright.Deliverables;
+using Lanewright.Engineering.Lines;
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Cli.Printing;
+
+/// <summary>Prints a line as tables.</summary>
+internal static class LinePrinter
+{
+    private const int MostChanges = 4;
+
+    /// <summary>Prints an answer.</summary>
+    public static void Print(LineAnswer answer, Catalogue catalogue, LineSweep? sweep)
+    {
+        var design = answer.Design;
+        Screen.Print(["scheme", "verdict", "why"], answer.Tried.Select(t => (IReadOnlyList<string>)
+            [LineWords.Name(t.Scheme), Checks.Word(t.Verdict), t.Reason]));
+        if (!design.Stages.IsEmpty) Stages(design);
+        if (design.Channels.Any(c => c.Gsnr is not null)) Channels(design);
+        ChecksPrinter.Print(design.Checks);
+        Screen.Line(Summary(answer));
+        if (LineHeadroom.Of(answer) is { } room) Screen.Line(Headroom(answer, room));
+        var changes = LineChange.Of(answer, catalogue);
+        foreach (var change in changes.Take(MostChanges)) Screen.Line("  " + Change(change));
+        if (LineChange.BestBuy(changes) is { } best) Screen.Line($"most margin for its cost: {Change(best)}");
+        if (sweep is not null) Sweep(sweep);
+        Screen.Line(LineCautions.Short);
+    }
+
+    /// <summary>Prints a line of a plan with its routes and what cuts leave of it.</summary>
+    public static void Print(LineResult line, Catalogue catalogue)
+    {
+        Screen.Line("");
+        Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
+            + $"{Numerals.Fixed(line.Availability.Percent, 6)} % of the time");
+        for (var route = 0; route < line.Routes.Length; route++)
+        {
+            Screen.Line($"route {Numerals.Whole(route + 1)}: {string.Join(" - ", line.Routes[route].Sites.Select(s => s.Name))} over "
+                + $"{line.Routes[route].Name}, {Numerals.Shown(line.Routes[route].Length.Kilometres, "km")}");
+            Print(line.Routes[route].Answer, catalogue, null);
+        }
+        if (line.Difference is { } difference)
+            Screen.Line($"the routes differ by {Numerals.Shown(difference.Nanoseconds / 1000, "us")}");
+        foreach (var separating in line.Separating) Screen.Line($"no second route: every way needs {separating}");
+        Screen.Print(["when this is cut", "", "left"], line.Cuts.Select(c => (IReadOnlyList<string>)
+            [c.What, c.IsDuct ? "duct" : "span", c.Left.ToString()]));
+    }
+
+    private static string Summary(LineAnswer answer)
+    {
+        var design = answer.Design;
+        var delay = design.Latency is { } latency ? $", {Numerals.Shown(latency.Value.Nanoseconds / 1000, "us")} one way" : "";
+        var tilt = design.LaunchTilt.Value > 0 ? $" tilted by {Numerals.Unit(Math.Round(design.LaunchTilt.Value, 1), "dB")}" : "";
+        var launch = design.Launch is { } level ? $", launch {Numerals.Shown(level.Dbm, "dBm")} a channel{tilt}" : "";
+        var margin = design.Worst?.Margin is { } least ? $", smallest margin {Numerals.Shown(least.Value, "dB")}" : "";
+        var type = design.TypeName.Length > 0 ? " with " + design.TypeName : "";
+        return $"{LineWords.Name(design.Scheme)}{type}: {Checks.Word(design.Verdict)} [{Marks.Name(design.Mark)}]{margin}{launch}{delay}";
+    }
+
+    private static string Change(LineChange change) => $"{change.What}: {Numerals.Shown(change.Gained.Value, "dB")} more margin"
+        + (change.Cost is { } cost ? $" for {Numerals.Grouped(cost.Units)} at the prices of the catalogue" : "");
+
+    private static string Headroom(LineAnswer answer, LineHeadroom room)
+    {
+        var used = answer.Question.Channels.Channels.Length;
+        var higher = room.HigherRates.Where(h => h.Verdict == Verdict.Pass).Select(h => h.TypeName).ToList();
+        var next = higher.Count > 0 ? $"; as many channels of {string.Join(", ", higher)} would work" : "";
+        return $"room for {Numerals.Whole(room.MostChannels - used)} more channels{next}";
+    }
+
+    private static void Stages(LineDesign design) => Screen.Print(["behind", "km", "power", "over noise"],
+        design.Stages.Select(s => (IReadOnlyList<string>)
+        [
+            s.What, Numerals.Plain(Math.Round(s.At.Kilometres, 3)), Numerals.Shown(s.Level.Dbm, "dBm"),
+            s.OverNoise is { } over ? Numerals.Shown(over.Value, "dB") : "",
+        ]));
+
+    private static void Channels(LineDesign design) => Screen.Print(
+        ["THz", "nm", "received", "over amplifier noise", "over glass noise", "all noise", "needed", "margin", "expected", "ps/nm"],
+        design.Channels.Select(c => (IReadOnlyList<string>)
+        [
+            Numerals.Fixed(c.Frequency.Terahertz, 5), Numerals.Fixed(c.Frequency.Wavelength.Nanometres, 3), Of(c.Received?.Dbm, "dBm"),
+            Of(c.Osnr?.Value, "dB"), Of(c.OverNonlinear?.Value, "dB"), Of(c.GsnrInReference?.Value, "dB"), Of(c.Required?.Value, "dB"),
+            Of(c.Margin?.Value, "dB"), Of(c.ExpectedMargin?.Value, "dB"),
+            c.Dispersion is { } d ? Numerals.Whole((long)Math.Round(d.PicosecondsPerNanometre)) : "",
+        ]));
+
+    private static void Sweep(LineSweep sweep) => Screen.Print([$"{sweep.Quantity} {sweep.Unit}".TrimEnd(), "smallest margin", "verdict"],
+        sweep.Points.Select(p => (IReadOnlyList<string>)[Numerals.Plain(p.Value), Of(p.MarginDb, "dB"), Checks.Word(p.Verdict)]));
+
+    private static string Of(double? value, string unit) => value is { } v ? Numerals.Unit(Math.Round(v, 2), unit) : "";
+}

@@ -1,0 +1,31 @@
+using Lanewright.Engineering.Lines;
+using Lanewright.Engineering.Links;
+using Lanewright.Model;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Deliverables.Drawings.Lines;
+
+/// <summary>One route of a line, as its drawings name it.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Line">The line.</param>
+/// <param name="Route">Which of its routes.</param>
+internal sealed record LineSheet(Plan Plan, LineResult Line, int Route)
+{
+    /// <summary>How it is built.</summary>
+    public LineDesign Design => Line.Routes[Route].Answer.Design;
+
+    /// <summary>The identifier of a drawing of it.</summary>
+    public string Id(string kind) => $"{Identifiers.Line(Line.Statement.Index, Route)}-{kind}";
+
+    /// <summary>The line and its way in words.</summary>
+    public string Words => $"{Line.Statement.Name} over {Line.Routes[Route].Name}";
+
+    /// <summary>The strip at the foot.</summary>
+    public TitleBlock Block => TitleBlock.Of(Plan, Line.Statement.Name,
+        ("line", Words, 2), ("scheme", LineWords.Name(Design.Scheme), 2.7), ("type", Design.TypeName, 1.3),
+        ("verdict", Checks.Word(Design.Verdict), 0.9), ("weakest mark", Marks.Name(Design.Mark), 1.7));
+
+    /// <summary>A value and its unit, in two decimals at most.</summary>
+    public static string Of(double value, string unit) => Numerals.Unit(Math.Round(value, 2), unit);
+}

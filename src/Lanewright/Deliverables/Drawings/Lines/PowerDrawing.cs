@@ -1,0 +1,176 @@
+using System.Collections.Immutable;
+using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Lines;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables.Drawings.Lines;
+
+/// <summary>A line from end to end: what stands on it, the power of its worst channel along the way, and its signal over noise. Spans are
+/// as wide as they are long; equipment, which has no length, has a fixed width.</summary>
+internal sealed class PowerDrawing(LineSheet sheet)
+{
+    private const double Left = 88;
+    private const double Right = Sheet.Width - Sheet.Margin - 12;
+    private const double StripY = Sheet.Top + 48;
+    private const double PowerTop = StripY + 76;
+    private const double PowerBottom = PowerTop + 210;
+    private const double NoiseTop = PowerBottom + 58;
+    private const double NoiseBottom = NoiseTop + 150;
+    private const double ScaleY = NoiseBottom + 20;
+    private const double CautionY = ScaleY + 44;
+    private const double MostEquipment = 84;
+
+    private readonly ImmutableArray<LineStage> stages = sheet.Design.Stages;
+
+    private int Equipment => Enumerable.Range(1, stages.Length - 1).Count(i => !IsSpan(i));
+
+    private double EquipmentWidth => Math.Min(MostEquipment, (Right - Left) * 0.5 / Math.Max(1, Equipment));
+
+    /// <summary>Writes it.</summary>
+    public void Write(MarkupWriter markup, bool isFile)
+    {
+        var head = new SheetHead(sheet.Id("power"), $"Power and noise along {sheet.Line.Statement.Name}",
+            $"{string.Join(" - ", sheet.Line.Routes[sheet.Route].Sites.Select(s => s.Name))}, the channel with the least margin"
+            + (sheet.Design.Worst is { } worst ? $" at {worst.Frequency}" : ""), Description());
+        Sheet.Write(markup, head, sheet.Block, CautionY + 8, isFile, Draw);
+    }
+
+    private void Draw(Canvas canvas)
+    {
+        var levels = new ChartAxis(stages.Select(s => s.Level.Dbm), PowerBottom, PowerTop, 6);
+        var needed = sheet.Design.Worst?.Required?.Value;
+        var noises = stages.Select(s => s.OverNoise?.Value).OfType<double>().ToList();
+        // What begins far above all others would press the rest flat.
+        var noise = new ChartAxis([.. noises, .. needed is { } n ? [n] : Array.Empty<double>()], NoiseBottom, NoiseTop, 5);
+        Axis(canvas, levels, PowerTop, PowerBottom, "power of the channel, dBm");
+        Axis(canvas, noise, NoiseTop, NoiseBottom, "signal over noise in 12.5 GHz, dB");
+        if (needed is { } limit)
+        {
+            canvas.Line(Left, noise.At(limit), Right, noise.At(limit), "act");
+            canvas.Text(Left + 6, noise.At(limit) - 5, $"needed {LineSheet.Of(limit, "dB")}", "alert small halo");
+        }
+        Strip(canvas);
+        Way(canvas, s => levels.At(s.Level.Dbm), s => LineSheet.Of(s.Level.Dbm, "dBm"));
+        Way(canvas, s => s.OverNoise is { } over ? noise.At(over.Value) : null,
+            s => s.OverNoise is { } over ? LineSheet.Of(over.Value, "dB") : "");
+        Distances(canvas);
+        var caution = TextFit.Lines(LineCautions.Short, Sheet.Width - (2 * Sheet.Margin), 10.5, 2);
+        canvas.Lines(Sheet.Margin, CautionY - 8, caution, 14, "small soft");
+    }
+
+    private static void Axis(Canvas canvas, ChartAxis axis, double top, double bottom, string title)
+    {
+        canvas.Text(Left, top - 18, title, "small soft");
+        foreach (var tick in axis.Ticks())
+        {
+            canvas.Line(Left, axis.At(tick), Right, axis.At(tick), "faint");
+            canvas.Text(Left - 8, axis.At(tick) + 4, ChartAxis.Text(tick), "small end");
+        }
+        canvas.Line(Left, top, Left, bottom, "ink");
+    }
+
+    private bool IsSpan(int stage) => stages[stage].At > stages[stage - 1].At;
+
+    /// <summary>Where a stage begins and ends; the transmitter is a point.</summary>
+    private (double From, double To) Columns(int stage)
+    {
+        var metres = stages[^1].At.Metres;
+        var free = Right - Left - (Equipment * EquipmentWidth);
+        var from = Left;
+        for (var i = 1; i < stage; i++) from += WidthOf(i);
+        return (from, from + WidthOf(stage));
+
+        double WidthOf(int i) => IsSpan(i) ? free * (stages[i].At - stages[i - 1].At).Metres / metres : EquipmentWidth;
+    }
+
+    private void Way(Canvas canvas, Func<LineStage, double?> height, Func<LineStage, string> words)
+    {
+        var path = "";
+        for (var i = 1; i < stages.Length; i++)
+        {
+            if (height(stages[i]) is not { } to) continue;
+            var (x1, x2) = Columns(i);
+            var from = height(stages[i - 1]) ?? to;
+            path += PathText.Of($"M{x1} {from}L{x2} {to}");
+            canvas.Circle(x2, to, 3, "full");
+            var isUp = to <= from;
+            canvas.Text(Math.Min(x2, Right - 24), to + (isUp ? -8 : 17), words(stages[i]), "small mid halo");
+        }
+        canvas.Path(path, "heavy");
+        if (height(stages[0]) is not { } first) return;
+        canvas.Circle(Left, first, 3, "full");
+        canvas.Text(Left + 6, first - 8, words(stages[0]), "small halo");
+    }
+
+    /// <summary>The single-line diagram: multiplexers as trapezia, amplifiers as triangles, fibre with loops.</summary>
+    private void Strip(Canvas canvas)
+    {
+        for (var i = 1; i < stages.Length; i++)
+        {
+            var (x1, x2) = Columns(i);
+            var middle = (x1 + x2) / 2;
+            canvas.Line(x1, StripY, x2, StripY, "ink");
+            if (IsSpan(i)) Loops(canvas, middle);
+            else if (stages[i].What is "multiplexer" or "demultiplexer") Multiplexer(canvas, middle, stages[i].What == "multiplexer");
+            else if (stages[i].What == "receiver") canvas.Box(x2 - 22, StripY - 11, 22, 22, "box");
+            else canvas.Path(PathText.Of($"M{middle - 11} {StripY - 13}L{middle + 13} {StripY}L{middle - 11} {StripY + 13}Z"), "box");
+            canvas.Text(middle, StripY + 32, TextFit.Short(Name(i), Math.Max(40, x2 - x1 - 4), 10.5), "small mid");
+            var figures = TextFit.Lines(Figure(i), Math.Max(60, x2 - x1 - 4), 10.5, 2);
+            canvas.Lines(middle, StripY - 6 - (13 * figures.Length), figures, 13, "small mid soft");
+        }
+        canvas.Box(Left - 22, StripY - 11, 22, 22, "box");
+        var count = sheet.Design.Channels.Length;
+        canvas.Text(Left - 30, StripY + 4, count > 1 ? Numerals.Whole(count) + " x" : "", "small end");
+    }
+
+    private static void Loops(Canvas canvas, double middle)
+    {
+        for (var loop = -1; loop <= 1; loop++) canvas.Circle(middle + (loop * 9), StripY - 8, 8, "fine");
+    }
+
+    private static void Multiplexer(Canvas canvas, double x, bool isFirst)
+    {
+        var (wide, narrow) = isFirst ? (-9, 9) : (9, -9);
+        var (a, b) = (x + wide, x + narrow);
+        canvas.Path(PathText.Of($"M{a} {StripY - 17}L{b} {StripY - 7}L{b} {StripY + 7}L{a} {StripY + 17}Z"), "box");
+    }
+
+    private string Name(int stage) => stages[stage].What switch
+    {
+        "multiplexer" => "mux",
+        "demultiplexer" => "demux",
+        var other => other,
+    };
+
+    private string Figure(int stage)
+    {
+        var here = stages[stage];
+        if (IsSpan(stage))
+        {
+            var before = stages[stage - 1];
+            return $"{LineSheet.Of((here.At - before.At).Kilometres, "km")}, {LineSheet.Of((before.Level - here.Level).Value, "dB")}";
+        }
+        var amplifier = sheet.Design.Amplifiers.FirstOrDefault(a => a.Place == here.What);
+        if (amplifier is null) return "";
+        var pad = amplifier.Pad.Value > 0 ? $", pad {LineSheet.Of(amplifier.Pad.Value, "dB")}" : "";
+        return LineSheet.Of(amplifier.Gain.Value, "dB") + pad;
+    }
+
+    private void Distances(Canvas canvas)
+    {
+        for (var i = 1; i < stages.Length; i++)
+        {
+            if (!IsSpan(i)) continue;
+            var (x1, x2) = Columns(i);
+            canvas.Line(x1, NoiseBottom + 4, x1, NoiseBottom + 10, "fine");
+            canvas.Line(x2, NoiseBottom + 4, x2, NoiseBottom + 10, "fine");
+            canvas.Text(x1, ScaleY + 4, LineSheet.Of(stages[i - 1].At.Kilometres, "km"), "small mid");
+            if (i == stages.Length - 1 || !IsSpan(i + 1))
+                canvas.Text(x2, ScaleY + 4, LineSheet.Of(stages[i].At.Kilometres, "km"), "small mid");
+        }
+    }
+
+    private string Description() => string.Join(" ", stages.Select(s =>
+        $"Behind {s.What} at {LineSheet.Of(s.At.Kilometres, "km")}: {LineSheet.Of(s.Level.Dbm, "dBm")}"
+        + (s.OverNoise is { } over ? $", {LineSheet.Of(over.Value, "dB")} over noise." : ".")));
+}

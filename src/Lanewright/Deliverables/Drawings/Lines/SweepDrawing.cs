@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Lines;
+using Lanewright.Engineering.Links;
+
+namespace Lanewright.Deliverables.Drawings.Lines;
+
+/// <summary>The smallest margin of a line over its length, its channels and its launch: how far it is from the edge in each
+/// direction.</summary>
+internal sealed class SweepDrawing(LineSheet sheet, ImmutableArray<LineSweep> sweeps)
+{
+    private const double Gap = 62;
+    private const double Top = Sheet.Top + 30;
+    private const double Bottom = Top + 270;
+
+    /// <summary>The drawing of a coherent route; null where nothing can be swept.</summary>
+    public static SweepDrawing? Of(LineSheet sheet)
+    {
+        var answer = sheet.Line.Routes[sheet.Route].Answer;
+        ImmutableArray<LineSweep> sweeps = [.. LineSweep.Quantities.Select(q => LineSweep.Of(answer, q)).OfType<LineSweep>()
+            .Where(s => s.Points.Count(p => p.MarginDb is not null) > 1)];
+        return sweeps.IsEmpty ? null : new SweepDrawing(sheet, sweeps);
+    }
+
+    /// <summary>Writes it.</summary>
+    public void Write(MarkupWriter markup, bool isFile)
+    {
+        var head = new SheetHead(sheet.Id("sweep"), $"How far {sheet.Line.Statement.Name} is from the edge",
+            $"{sheet.Words}: the smallest margin over one quantity at a time, everything else as designed", Description());
+        Sheet.Write(markup, head, sheet.Block, Bottom + 46, isFile, canvas =>
+        {
+            var width = (Sheet.Width - (2 * Sheet.Margin) - (Gap * sweeps.Length)) / sweeps.Length;
+            for (var i = 0; i < sweeps.Length; i++)
+            {
+                var left = Sheet.Margin + (Gap * (i + 0.8)) + (width * i);
+                Panel(canvas, sweeps[i], left, left + width);
+            }
+        });
+    }
+
+    private void Panel(Canvas canvas, LineSweep sweep, double left, double right)
+    {
+        ImmutableArray<(double Value, double Margin, Verdict Verdict)> points =
+            [.. sweep.Points.Where(p => p.MarginDb is not null).Select(p => (p.Value, p.MarginDb ?? 0, p.Verdict))];
+        var along = new ChartAxis(points.Select(p => p.Value), left, right, 5, isTight: true);
+        var up = new ChartAxis(points.Select(p => p.Margin).Append(0), Bottom, Top, 6);
+        canvas.Text(left, Top - 10, "smallest margin, dB, over " + Words(sweep), "small soft");
+        foreach (var tick in up.Ticks())
+        {
+            canvas.Line(left, up.At(tick), right, up.At(tick), "faint");
+            canvas.Text(left - 7, up.At(tick) + 4, ChartAxis.Text(tick), "small end");
+        }
+        foreach (var tick in along.Ticks())
+        {
+            canvas.Line(along.At(tick), Bottom, along.At(tick), Bottom + 5, "fine");
+            canvas.Text(along.At(tick), Bottom + 19, ChartAxis.Text(tick), "small mid");
+        }
+        canvas.Line(left, up.At(0), right, up.At(0), "act");
+        canvas.Path("M" + string.Join('L', points.Select(p => PathText.Of($"{along.At(p.Value)} {up.At(p.Margin)}"))), "heavy");
+        foreach (var point in points.Where(p => p.Verdict == Verdict.Fail))
+            canvas.Circle(along.At(point.Value), up.At(point.Margin), 3, "actfill");
+        if (Now(sweep) is not { } now) return;
+        canvas.Line(along.At(now), Top, along.At(now), Bottom, "fine broken");
+        canvas.Text(along.At(now) + 5, Top + 12, "now", "small bold halo");
+    }
+
+    private double? Now(LineSweep sweep) => sweep.Quantity switch
+    {
+        "length" => sheet.Line.Routes[sheet.Route].Length.Kilometres,
+        "channels" => sheet.Design.Channels.Length,
+        _ => sheet.Design.Launch?.Dbm,
+    };
+
+    private static string Words(LineSweep sweep) => sweep.Quantity switch
+    {
+        "length" => "length in km",
+        "channels" => "channels",
+        _ => "launch of a channel in dBm",
+    };
+
+    private string Description() => "Red points break a limit. " + string.Join(" ", sweeps.Select(s =>
+        $"Over {Words(s)}: from {LineSheet.Of(s.Points[0].MarginDb ?? 0, "dB")} at {ChartAxis.Text(s.Points[0].Value)} to "
+        + $"{LineSheet.Of(s.Points[^1].MarginDb ?? 0, "dB")} at {ChartAxis.Text(s.Points[^1].Value)}."));
+}

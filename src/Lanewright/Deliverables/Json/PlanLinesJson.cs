@@ -1,0 +1,67 @@
+using System.Text.Json;
+using Lanewright.Engineering.Lines;
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Catalogues;
+
+namespace Lanewright.Deliverables.Json;
+
+/// <summary>The lines of a plan as JSON.</summary>
+public static class PlanLinesJson
+{
+    /// <summary>Writes them.</summary>
+    public static void Write(IReadOnlyList<LineResult> lines, Catalogue catalogue, Stream stream) => JsonText.Write(stream, writer =>
+    {
+        writer.WriteStartObject();
+        // The line that comes out worst stands for all, with the keys that a line by itself has.
+        var governing = lines.SelectMany(l => l.Routes).OrderByDescending(r => r.Answer.Design.Verdict)
+            .ThenBy(r => r.Answer.Design.Worst?.Margin ?? default).FirstOrDefault();
+        if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, catalogue);
+        writer.WriteStartArray("lines");
+        foreach (var line in lines) Line(writer, line, catalogue);
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    });
+
+    private static void Line(Utf8JsonWriter writer, LineResult line, Catalogue catalogue)
+    {
+        writer.WriteStartObject();
+        writer.WriteString("name", line.Statement.Name);
+        writer.WriteString("from", line.Statement.From.Name);
+        writer.WriteString("to", line.Statement.To.Name);
+        writer.WriteString("verdict", Checks.Word(line.Verdict));
+        writer.Number("capacityGbps", line.Capacity.Gigabits);
+        writer.Number("availabilityPercent", line.Availability.Percent);
+        writer.Number("latencyDifferenceUs", line.Difference?.Nanoseconds / 1000);
+        Texts(writer, "separating", line.Separating);
+        Texts(writer, "shared", line.Shared);
+        writer.WriteStartArray("cuts");
+        foreach (var cut in line.Cuts)
+        {
+            writer.WriteStartObject();
+            writer.WriteString("what", cut.What);
+            writer.WriteString("kind", cut.IsDuct ? "duct" : "span");
+            writer.Number("capacityLeftGbps", cut.Left.Gigabits);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+        writer.WriteStartArray("routes");
+        foreach (var route in line.Routes)
+        {
+            writer.WriteStartObject();
+            Texts(writer, "spans", route.Spans.Select(s => s.Name));
+            Texts(writer, "sites", route.Sites.Select(s => s.Name));
+            writer.Number("availabilityPercent", route.Availability.Percent);
+            LineJson.WriteKeys(writer, route.Answer, catalogue);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    }
+
+    private static void Texts(Utf8JsonWriter writer, string name, IEnumerable<string> texts)
+    {
+        writer.WriteStartArray(name);
+        foreach (var text in texts) writer.WriteStringValue(text);
+        writer.WriteEndArray();
+    }
+}

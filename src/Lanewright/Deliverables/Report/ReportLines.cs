@@ -1,0 +1,81 @@
+using Lanewright.Deliverables.Drawings.Lines;
+using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Lines;
+using Lanewright.Engineering.Lines.Routes;
+using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+using Lanewright.Text;
+
+namespace Lanewright.Deliverables.Report;
+
+/// <summary>The part of the report about lines between sites.</summary>
+internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
+{
+    /// <summary>Where the section begins.</summary>
+    public const string Anchor = "lines";
+
+    /// <summary>Routes shown with drawings at most; the folder of drawings holds more.</summary>
+    private const int MostShown = 6;
+
+    /// <summary>Writes it.</summary>
+    public void Write()
+    {
+        if (designed.Plan.Lines.IsEmpty || designed.Plan.Spans.IsEmpty) return;
+        markup.Element("h2", "Lines between sites", ("id", Anchor));
+        markup.Element("p", LineCautions.Short, ("class", "soft"));
+        Figure(() => new SiteMap(designed).Write(markup, LineDrawingSet.Map, isFile: false));
+        Table();
+        foreach (var sheet in LineDrawingSet.Sheets(designed).Take(MostShown)) Route(sheet);
+    }
+
+    private void Table()
+    {
+        var table = HtmlTable.Open(markup, "line", "way", "#km", "scheme", "type", "verdict", "#smallest margin dB", "#us one way",
+            "#of the time %", "#minutes a year", "#left after worst cut");
+        foreach (var line in designed.Lines.Value.Lines)
+        {
+            foreach (var route in line.Routes)
+            {
+                var design = route.Answer.Design;
+                table.Row(line.Statement.Name, route.Name, Numerals.Plain(Math.Round(route.Length.Kilometres, 2)),
+                    LineWords.Name(design.Scheme), design.TypeName, Checks.Word(design.Verdict),
+                    design.Worst?.Margin is { } margin ? Numerals.Fixed(margin.Value, 2) : "",
+                    design.Latency is { } delay ? Numerals.Fixed(delay.Value.Nanoseconds / 1000, 1) : "",
+                    Numerals.Fixed(line.Availability.Percent, 5), Numerals.Fixed(RouteAvailability.MinutesDown(line.Availability), 1),
+                    line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault(""));
+            }
+        }
+        table.Close();
+        markup.Element("p", "How much of the time a line carries something follows from how often fibre is cut and how long a repair "
+            + "takes, both settable in the policy, with routes failing independently. What routes share, such as a building or its power, "
+            + "is not in it.",
+            ("class", "soft"));
+    }
+
+    private void Route(LineSheet sheet)
+    {
+        markup.Element("h3", sheet.Words);
+        var table = HtmlTable.Open(markup, "scheme", "verdict", "why");
+        foreach (var tried in sheet.Line.Routes[sheet.Route].Answer.Tried)
+            table.Row(LineWords.Name(tried.Scheme), Checks.Word(tried.Verdict), tried.Reason);
+        table.Close();
+        if (sheet.Design.Stages.Length > 1) Figure(() => new PowerDrawing(sheet).Write(markup, isFile: false));
+        if (LineDrawingSet.HasSpectrum(sheet)) Figure(() => new SpectrumDrawing(sheet).Write(markup, isFile: false));
+        var changes = LineChange.Of(sheet.Line.Routes[sheet.Route].Answer, designed.Plan.Catalogue);
+        if (changes.IsEmpty) return;
+        var gains = HtmlTable.Open(markup, "change", "#margin gained dB", $"#{designed.Plan.Currency} more");
+        foreach (var change in changes)
+            gains.Row(change.What, Numerals.Fixed(change.Gained.Value, 2), change.Cost is { } cost ? Numerals.Grouped(cost.Units) : "");
+        gains.Close();
+        if (LineChange.BestBuy(changes) is { } best) markup.Element("p", $"Most margin for its cost: {best.What}.");
+        markup.Element("p", $"Verdicts rest on values marked {Marks.Name(sheet.Design.Mark)} or better.", ("class", "soft"));
+    }
+
+    private void Figure(Action draw)
+    {
+        markup.Open("figure", ("class", "ribbon"));
+        draw();
+        markup.Close();
+    }
+}

@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>Holds a coherent line against the limits of its type and its amplifiers. A good signal over noise excuses no other
+/// limit.</summary>
+internal sealed class CoherentChecks(
+    LineQuestion question, WavelengthType type, LineScheme scheme, CoherentTrial trial, CombState state,
+    ImmutableArray<LineChannel> channels)
+{
+    /// <summary>The comparisons in their order.</summary>
+    public IEnumerable<Check> All() =>
+        [Osnr(), Shannon(), .. Reserve(), .. Power(), .. Band(), .. state.Amplifiers.SelectMany(Amplifier), .. Advice()];
+
+    private Mark NoiseMark => question.Spans.Select(s => s.Mark)
+        .Append(state.Amplifiers.IsEmpty ? Mark.Seen : state.Amplifiers.Select(a => a.Model.NoiseSource.Mark).Aggregate(Marks.Weaker))
+        .Append(question.Multiplexes ? question.Equipment.MultiplexerLoss.Source.Mark : Mark.Seen)
+        .Append(question.TransmitterOsnr is null ? type.TransmitterOsnr?.Source.Mark ?? Mark.Weak : Mark.Seen)
+        .Append(question.Spans.Select(s => s.Fibre.Gamma?.Source.Mark ?? Mark.Weak).Aggregate(Marks.Weaker))
+        .Aggregate(Marks.Weaker);
+
+    private Check Osnr()
+    {
+        var worst = channels.MinBy(c => c.Margin ?? c.GsnrInReference) ?? channels[0];
+        var value = (worst.GsnrInReference - worst.Penalty)?.Value;
+        var limit = type.RequiredOsnr?.As(r => (r + question.LeastMargin).Value);
+        var penalty = worst.Penalty.Value > 0 ? $" less {worst.Penalty} of penalties" : "";
+        var parts = worst.Osnr is { } osnr ? $"amplifiers {Shown(osnr)}, " : "";
+        var kept = question.LeastMargin.Value > 0 ? $", {question.LeastMargin} kept" : "";
+        var own = question.TransmitterOsnr ?? type.TransmitterOsnr?.Value;
+        var sent = own is { } known ? $", transmitter {Shown(known)}" : ", transmitter not known and left out";
+        return Check.AtLeast(LineCheckNames.Osnr, value, limit, "dB", NoiseMark) with
+        {
+            Note = $"worst at {worst.Frequency}: {parts}glass {Shown(worst.OverNonlinear)}{sent}{penalty}{kept}",
+        };
+    }
+
+    private Check Shannon()
+    {
+        var least = channels.Min(c => c.OverShannon);
+        return Check.AtLeast(LineCheckNames.Shannon, least?.Value, new Known<double>(0, Bound), "dB", NoiseMark) with
+        {
+            Note = $"{type.Rate} in {type.Baud?.Value}: above the bound that no receiver can pass",
+        };
+    }
+
+    private static Citation Bound { get; } = new("Shannon", "", "1948", Mark.Derived);
+
+    private IEnumerable<Check> Reserve()
+    {
+        if (type.Reserve.Value <= 0 || channels.Min(c => c.Margin) is not { } margin) yield break;
+        yield return Check.AtLeast(LineCheckNames.Reserve, margin.Value, new Known<double>(type.Reserve.Value, type.Definition), "dB") with
+        {
+            IsAdvice = true,
+            Note = "penalties of delay and polarisation that are printed for their largest values only",
+        };
+    }
+
+    private IEnumerable<Check> Power()
+    {
+        var marks = Marks.Weaker(NoiseMark, question.Transmitter is null ? type.TxMin?.Source.Mark ?? Mark.Weak : Mark.Seen);
+        if (scheme == LineScheme.Coherent && question.Transmitter is null && type.UnamplifiedLossMax is { } budget)
+        {
+            var loss = question.SpanLoss + (question.MultiplexerLoss * 2);
+            yield return Check.AtMost(LineCheckNames.UnamplifiedLoss, loss.Value, budget.As(b => b.Value), "dB", NoiseMark) with
+            {
+                Note = question.Multiplexes ? "with both multiplexers" : "",
+            };
+        }
+        else
+        {
+            var floor = type.RxMin;
+            var least = channels.Min(c => c.GsnrInReference);
+            if (type.RxMinAtHighOsnr is { } lower && type.HighOsnr is { } high && least >= high.Value) floor = lower;
+            yield return Check.AtLeast(
+                LineCheckNames.ReceiveLow, state.LowestReceived.Dbm, floor?.As(l => l.Dbm), CheckUnits.Average, marks);
+        }
+        yield return Check.AtMost(LineCheckNames.ReceiveHigh, Strongest.Dbm, type.RxMax?.As(l => l.Dbm), CheckUnits.Average, marks) with
+        {
+            Note = state.ReceiverPad.Value > 0 ? $"with a pad of {state.ReceiverPad} before the receiver" : "",
+        };
+    }
+
+    /// <summary>Without a booster and a preamplifier the strongest transmitter decides.</summary>
+    private PowerLevel Strongest =>
+        trial.HasBooster || trial.HasPreamplifier || type.TxMax is not { } most || question.Transmitter is not null
+        ? state.HighestReceived
+        : state.HighestReceived + (most.Value - trial.Transmitter);
+
+    private IEnumerable<Check> Band()
+    {
+        var all = question.Channels.Channels;
+        yield return Check.AtLeast(LineCheckNames.BandLow, all[0].Terahertz, type.FrequencyMin?.As(f => f.Terahertz), "THz");
+        yield return Check.AtMost(LineCheckNames.BandHigh, all[^1].Terahertz, type.FrequencyMax?.As(f => f.Terahertz), "THz");
+        if (type.SpacingMin is { } least)
+            yield return Check.AtLeast(LineCheckNames.Spacing, question.Channels.Spacing.Gigahertz, least.As(f => f.Gigahertz), "GHz");
+        else if (all.Length > 1)
+            yield return Check.AtLeast(LineCheckNames.Spacing, question.Channels.Spacing.Gigahertz,
+                type.Baud?.As(b => b.Gigabaud), "GHz") with
+            { Note = "channels lie side by side only where the spacing is not below the symbol rate" };
+    }
+
+    private IEnumerable<Check> Amplifier(LineAmplifier amplifier)
+    {
+        var mark = NoiseMark;
+        var pad = amplifier.Pad.Value > 0 ? $", pad of {Shown(amplifier.Pad)} behind it" : "";
+        yield return Check.AtMost(
+            LineCheckNames.Gain, amplifier.Gain.Value, amplifier.Model.GainMax?.As(g => g.Value), "dB", mark) with
+        { Note = amplifier.Place + pad };
+        var total = (amplifier.Output + amplifier.Pad).OfAll(channels.Length);
+        yield return Check.AtMost(
+            LineCheckNames.Output, total.Dbm, amplifier.Model.OutputMax?.As(o => o.Dbm), CheckUnits.Average, mark) with
+        { Note = $"{amplifier.Place}, all channels together" };
+        if (amplifier.Model.Mask is null) yield break;
+        yield return Check.AtLeast(
+            LineCheckNames.InputLow, amplifier.Input.Dbm, amplifier.Model.InputMin?.As(l => l.Dbm), CheckUnits.Average, mark) with
+        { Note = amplifier.Place };
+        yield return Check.AtMost(
+            LineCheckNames.InputHigh, amplifier.Input.Dbm, amplifier.Model.InputMax?.As(l => l.Dbm), CheckUnits.Average, mark) with
+        { Note = amplifier.Place };
+    }
+
+    private IEnumerable<Check> Advice()
+    {
+        if (channels.Length > 1 && type.Baud is { } baud && type.RollOff is { } roll)
+        {
+            var clear = ChannelBounds.Clearance(question.Channels.Spacing, baud.Value, roll.Value, type.LaserError?.Value ?? default);
+            yield return Check.AtLeast(LineCheckNames.Clearance, clear, new Known<double>(0, roll.Source), "GHz") with
+            {
+                IsAdvice = true,
+                Note = "between the edge of the spectrum and the edge of the channel; below nothing neighbours touch or filters cut",
+            };
+        }
+        var shortest = question.Standards.LineValue("span", "loss-min-closed-form");
+        var least = scheme == LineScheme.InLine ? question.Spans.Min(s => s.Loss) : question.SpanLoss;
+        if (least.Value < shortest.Value)
+            yield return Check.AtLeast(LineCheckNames.ShortSpan, least.Value, shortest, "dB") with
+            {
+                IsAdvice = true,
+                Note = "the closed form of nonlinear noise loses accuracy on so short a span",
+            };
+        var light = question.Standards.LineValue("fibre-light", "hazard-from");
+        var strongest = state.Amplifiers.Select(a => a.Output.OfAll(channels.Length)).DefaultIfEmpty(trial.Transmitter).MaxBy(l => l.Dbm);
+        yield return Check.AtMost(LineCheckNames.FibreLight, strongest.Dbm, light, CheckUnits.Average) with
+        {
+            IsAdvice = true,
+            Note = "total power in the fibre; the label on the equipment and local rules decide",
+        };
+    }
+
+    private static string Shown(Decibels? value) => value is { } v ? Numerals.Unit(Math.Round(v.Value, 2), "dB") : "not known";
+}

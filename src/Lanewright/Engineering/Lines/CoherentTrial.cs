@@ -1,0 +1,228 @@
+using System.Collections.Immutable;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>Coherent channels over a line in one scheme. What does not depend on the launch is worked out once, so that a launch costs a
+/// few operations a channel.</summary>
+internal sealed class CoherentTrial
+{
+    /// <summary>How far below its highest a launch is looked for.</summary>
+    private const double Range = 30;
+
+    private const int Narrowings = 17;
+    private const double TenthsInDecibel = 10;
+    private const int Shares = 4;
+
+    private readonly LineQuestion question;
+    private readonly WavelengthType type;
+    private readonly LineEquipment have;
+    private readonly ImmutableArray<CombNoise> hops;
+    private readonly Frequency width;
+    private readonly double perReference;
+    private readonly double transmitterNoise;
+    private readonly CombShape flat;
+    private readonly Decibels fixedPenalty;
+    private readonly double[] dispersionPenalty;
+
+    /// <summary>Takes what is asked, the type, and the stretches between amplifiers.</summary>
+    public CoherentTrial(
+        LineQuestion question, WavelengthType type, LineScheme scheme, ImmutableArray<CombNoise> hops, LinePenalties penalties,
+        PowerLevel transmitter, Frequency width)
+    {
+        (this.question, this.type, this.hops, this.width) = (question, type, hops, width);
+        have = question.Equipment;
+        HasBooster = scheme is LineScheme.Booster or LineScheme.BoosterAndPreamplifier or LineScheme.InLine;
+        HasPreamplifier = scheme is LineScheme.Preamplifier or LineScheme.BoosterAndPreamplifier or LineScheme.InLine;
+        Transmitter = transmitter;
+        Reference = question.Standards.Grid.ReferenceWidth.Value;
+        perReference = width.Hertz / Reference.Hertz;
+        var ownOsnr = question.TransmitterOsnr ?? type.TransmitterOsnr?.Value;
+        transmitterNoise = ownOsnr is { } osnr ? 1 / osnr.Ratio : 0;
+        fixedPenalty = penalties.OfAll;
+        dispersionPenalty = penalties.OfDispersion;
+        flat = new CombShape(default, Count, hops);
+    }
+
+    /// <summary>Whether an amplifier stands behind the transmitters.</summary>
+    public bool HasBooster { get; }
+
+    /// <summary>Whether an amplifier stands before the receivers.</summary>
+    public bool HasPreamplifier { get; }
+
+    /// <summary>Lowest level of a transmitter.</summary>
+    public PowerLevel Transmitter { get; }
+
+    /// <summary>The width that noise is told in.</summary>
+    public Frequency Reference { get; }
+
+    private int Count => question.Channels.Channels.Length;
+
+    /// <summary>Levels and noises at the best launch, tilted as far as it helps and the booster can.</summary>
+    public CombState Best()
+    {
+        var launch = BestLaunch();
+        var flatState = At(launch, flat);
+        if (!HasBooster || have.Booster?.TiltMax is not { } most || Count == 1) return flatState;
+        // Behind the first stretch it is the amplifiers between that launch.
+        if (hops.Length > 1 && have.InLine?.TiltMax is null) return flatState;
+        var taken = Decibels.From(flatState.HopTilts.Max(t => t.Whole.Value));
+        var (best, worth) = (flatState, Worth(flatState));
+        // A tilt below what amplifiers are set in is none.
+        for (var share = 1; share <= Shares && taken.Value > 2 / TenthsInDecibel; share++)
+        {
+            var tilt = Decibels.Min(taken * ((double)share / Shares), most.Value);
+            var state = At(launch, new CombShape(tilt, Count, hops));
+            if (Worth(state) is var here && here > worth) (best, worth) = (state, here);
+        }
+        return best;
+    }
+
+    /// <summary>The launch that leaves the smallest margin largest; that of the transmitters where nothing stands behind them.</summary>
+    private PowerLevel BestLaunch()
+    {
+        var unamplified = Transmitter - question.MultiplexerLoss;
+        if (!HasBooster) return unamplified;
+        if (question.Launch is { } asked) return asked;
+        var high = Highest(unamplified).Dbm;
+        high = Best(high - Range, high);
+        // Amplifiers are set in tenths.
+        var below = Math.Floor(high * TenthsInDecibel) / TenthsInDecibel;
+        var above = PowerLevel.FromDbm(below + (1 / TenthsInDecibel));
+        return above <= Highest(unamplified) && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+    }
+
+    /// <summary>Where between two levels the worth is greatest: it rises to one summit and falls, so the golden section finds it, with
+    /// one new level a step.</summary>
+    private double Best(double low, double high)
+    {
+        var golden = (Math.Sqrt(4 + 1) - 1) / 2;
+        var (left, right) = (high - (golden * (high - low)), low + (golden * (high - low)));
+        var (atLeft, atRight) = (Worth(PowerLevel.FromDbm(left)), Worth(PowerLevel.FromDbm(right)));
+        for (var step = 0; step < Narrowings; step++)
+        {
+            if (atLeft < atRight)
+            {
+                (low, left, atLeft) = (left, right, atRight);
+                right = low + (golden * (high - low));
+                atRight = Worth(PowerLevel.FromDbm(right));
+            }
+            else
+            {
+                (high, right, atRight) = (right, left, atLeft);
+                left = high - (golden * (high - low));
+                atLeft = Worth(PowerLevel.FromDbm(left));
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /// <summary>The highest launch that the booster has output and gain for.</summary>
+    private PowerLevel Highest(PowerLevel input)
+    {
+        var highest = input + Decibels.From(Range);
+        if (have.Booster?.OutputMax is { } output) highest = PowerLevel.Min(highest, output.Value.OfEach(Count));
+        return have.Booster?.GainMax is { } gain ? PowerLevel.Min(highest, input + gain.Value) : highest;
+    }
+
+    /// <summary>The smallest margin at a launch, with what is missing at the receiver taken off many times over: power comes
+    /// first.</summary>
+    private double Worth(PowerLevel launch) => Worth(At(launch, flat));
+
+    private double Worth(CombState state)
+    {
+        const double weight = 100;
+        // One logarithm for all: a penalty is a factor of the noise.
+        var most = 0.0;
+        for (var i = 0; i < Count; i++)
+        {
+            var penalty = PenaltyOf(state, i);
+            most = Math.Max(most, penalty.Value > 0 ? state.Noise(i) * penalty.Ratio : state.Noise(i));
+        }
+        var worth = -Decibels.OfRatio(most).Value;
+        var floor = type.RxMin?.Value.Dbm ?? double.NegativeInfinity;
+        return worth - (weight * Math.Max(0, floor - state.LowestReceived.Dbm));
+    }
+
+    /// <summary>Levels and noises at a launch.</summary>
+    private CombState At(PowerLevel launch, CombShape shape)
+    {
+        var amplifiers = ImmutableArray.CreateBuilder<LineAmplifier>();
+        var state = new CombState(Count, transmitterNoise, perReference, shape);
+        var level = Transmitter - question.MultiplexerLoss;
+        if (HasBooster && have.Booster is { } booster)
+            level = Amplify(state, amplifiers, LineAmplifier.Set("booster", booster, level, launch), null);
+        state.LaunchWatts = level.Watts;
+        for (var hop = 0; hop < hops.Length; hop++)
+        {
+            var watts = level.Watts;
+            var tilt = hops[hop].Tilt(watts * Count, question.Channels.Width);
+            for (var i = 0; i < Count; i++) state.AddNonlinear(i, shape.Plain(hop, i, watts));
+            var before = level;
+            level -= hops[hop].Loss;
+            state.Tilt += tilt.Whole;
+            state.HopTilts.Add(tilt);
+            if (hop < hops.Length - 1 && have.InLine is { } inLine)
+            {
+                var between = LineAmplifier.Set($"in-line {Numerals.Whole(hop + 1)}", inLine, level, before);
+                level = Amplify(state, amplifiers, between, tilt);
+            }
+            else if (HasPreamplifier && have.Preamplifier is { } preamplifier)
+            {
+                var set = LineAmplifier.Set("preamplifier", preamplifier, level, Wanted(preamplifier, level));
+                level = Amplify(state, amplifiers, set, tilt);
+            }
+        }
+        state.Finish(level - question.MultiplexerLoss, type.RxMax?.Value, Offset);
+        state.Amplifiers = amplifiers.ToImmutable();
+        state.Launch = launch;
+        return state;
+    }
+
+    /// <summary>Penalties of a channel: low receive power by the level it has, the others by the line.</summary>
+    public Decibels PenaltyOf(CombState state, int channel) =>
+        fixedPenalty + Decibels.From(dispersionPenalty[channel]) + type.RxPenalties.At(state.Received(channel).Dbm);
+
+    /// <summary>Nonlinear noise over signal with symbols as they are, for a line of one stretch.</summary>
+    public static double ExpectedNonlinear(CombState state, int channel, double excessKurtosis) =>
+        state.Shape.Expected(0, channel, state.LaunchWatts, 1 + (5.0 / 6 * excessKurtosis));
+
+    /// <summary>How far a channel is from the middle of the comb, in terahertz.</summary>
+    public double Offset(int channel)
+    {
+        var all = question.Channels.Channels;
+        return all[channel].Terahertz - ((all[0].Terahertz + all[^1].Terahertz) / 2);
+    }
+
+    /// <summary>The level of a preamplifier's output: the usual one, unless the receiver's window or its own highest output says
+    /// otherwise.</summary>
+    private PowerLevel Wanted(AmplifierModel preamplifier, PowerLevel input)
+    {
+        var wanted = have.PreferredOutput.Value;
+        if (type.RxPenalties.Steps is [var (free, _), ..] && type.RxPenalties.IsFloor)
+            wanted = PowerLevel.Max(wanted, PowerLevel.FromDbm(free) + question.MultiplexerLoss + Decibels.From(1));
+        if (type.RxMin is { } least) wanted = PowerLevel.Max(wanted, least.Value + question.MultiplexerLoss + Decibels.From(1));
+        if (type.RxMax is { } most) wanted = PowerLevel.Min(wanted, most.Value + question.MultiplexerLoss - Decibels.From(1));
+        if (preamplifier.OutputMax is { } output) wanted = PowerLevel.Min(wanted, output.Value.OfEach(Count));
+        if (preamplifier.GainMax is { } gain) wanted = PowerLevel.Min(wanted, input + gain.Value);
+        return wanted;
+    }
+
+    private PowerLevel Amplify(CombState state, ImmutableArray<LineAmplifier>.Builder amplifiers, LineAmplifier set, RamanTilt? tilt)
+    {
+        amplifiers.Add(set);
+        var plain = set.Input.Watts;
+        var noise = set.Model.Figure is { } figure
+            ? AmplifierNoise.AtInput(figure.Value, set.Gain, Frequency.FromHertz(1), Reference)
+            : 0;
+        for (var i = 0; i < Count; i++)
+        {
+            var share = tilt is null ? 1 : tilt.RatioAt(Offset(i)) * state.Shape.Ratio(i);
+            state.AddAmplified(i, noise > 0
+                ? noise * question.Channels.Channels[i].Hertz / (plain * share)
+                : set.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, PowerLevel.FromWatts(plain * share)).Ratio : 0);
+        }
+        return set.Output;
+    }
+}

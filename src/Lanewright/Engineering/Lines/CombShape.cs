@@ -1,0 +1,45 @@
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>How the launch is spread over a comb: flat, or rising by the same ratio from channel to channel, with the total unchanged; and
+/// what the glass of each stretch makes of it, against the square of the mean launch in watts.</summary>
+internal sealed class CombShape
+{
+    private readonly double[] ratio;
+    private readonly double[][] plain;
+    private readonly double[][] own;
+
+    /// <summary>Takes the tilt from the lowest to the highest channel, and the stretches.</summary>
+    public CombShape(Decibels tilt, int channels, IReadOnlyList<CombNoise> hops)
+    {
+        Tilt = tilt;
+        var step = channels > 1 ? tilt * (1.0 / (channels - 1)) : default;
+        ratio = new double[channels];
+        for (var i = 0; i < channels; i++) ratio[i] = (step * i).Ratio;
+        var mean = ratio.Sum() / channels;
+        for (var i = 0; i < channels; i++) ratio[i] /= mean;
+        (plain, own) = (new double[hops.Count][], new double[hops.Count][]);
+        for (var hop = 0; hop < hops.Count; hop++)
+        {
+            var known = hop;
+            // Alike stretches are one object, and reckoned once.
+            for (var before = 0; before < hop && known == hop; before++) known = ReferenceEquals(hops[before], hops[hop]) ? before : hop;
+            if (known < hop) (plain[hop], own[hop]) = (plain[known], own[known]);
+            else (plain[hop], own[hop]) = hops[hop].For(step, ratio);
+        }
+    }
+
+    /// <summary>From the lowest to the highest channel.</summary>
+    public Decibels Tilt { get; }
+
+    /// <summary>Launch of a channel over the mean.</summary>
+    public double Ratio(int channel) => ratio[channel];
+
+    /// <summary>Nonlinear noise over signal in the width of a channel, by the plain model.</summary>
+    public double Plain(int hop, int channel, double watts) => plain[hop][channel] * watts * watts;
+
+    /// <summary>The same with the part of the neighbours scaled.</summary>
+    public double Expected(int hop, int channel, double watts, double crossShare) =>
+        (own[hop][channel] + ((plain[hop][channel] - own[hop][channel]) * crossShare)) * watts * watts;
+}

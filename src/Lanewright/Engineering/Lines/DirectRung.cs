@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>Wavelengths that are received directly, without amplifiers: multiplexers, fibre, and what dispersion costs.</summary>
+internal static class DirectRung
+{
+    /// <summary>The design with the first type of the rate that fits, or the last that does not.</summary>
+    /// <param name="question">What is asked.</param>
+    /// <param name="scheme">Coarse or dense.</param>
+    public static LineDesign Of(LineQuestion question, LineScheme scheme)
+    {
+        if (scheme == LineScheme.CoarseDirect && question.Channels.Channels.Length > question.Standards.Grid.CoarseChannels)
+            return Without(question, scheme,
+                $"{Numerals.Whole(question.Channels.Channels.Length)} channels, and the coarse grid has "
+                + Numerals.Whole(question.Standards.Grid.CoarseChannels));
+        var types = question.Standards.WavelengthTypes
+            .Where(t => !t.IsCoherent && t.Rate == question.Rate && scheme == LineScheme.DenseDirect).ToList();
+        if (types.Count == 0) return Without(question, scheme, Unknown(question, scheme));
+        var designs = types.Select(t => Judge(question, scheme, t)).ToList();
+        return designs.FirstOrDefault(d => d.Verdict == Verdict.Pass) ?? designs.MinBy(d => d.Verdict) ?? designs[0];
+    }
+
+    private static string Unknown(LineQuestion question, LineScheme scheme)
+    {
+        var kind = scheme == LineScheme.CoarseDirect ? "coarse" : "dense";
+        var rule = question.Standards.LineValue("intensity", "dispersion-rule").Value;
+        var most = Math.Sqrt(rule / Math.Max(1, LargestDispersion(question)));
+        return $"no {kind} wavelength of {question.Rate} with direct reception is known; two levels without chirp bear about "
+            + $"{Numerals.Plain(Math.Round(most, 1))} GBd over this dispersion";
+    }
+
+    private static double LargestDispersion(LineQuestion question) => question.Spans.Sum(s =>
+        s.DispersionMax is { } d ? (d.Value * s.Length).PicosecondsPerNanometre : 0);
+
+    private static LineDesign Judge(LineQuestion question, LineScheme scheme, WavelengthType type)
+    {
+        var penalties = new LinePenalties(question, type, amplifiers: 0);
+        var loss = question.SpanLoss + (question.MultiplexerLoss * 2);
+        var low = (question.Transmitter ?? type.TxMin?.Value) - loss;
+        var high = (question.Transmitter ?? type.TxMax?.Value) - loss;
+        var pad = high is { } level && type.RxMax is { } most && level > most.Value
+            ? Decibels.From(Math.Ceiling((level - most.Value).Value))
+            : default;
+        var penalty = penalties.OfAll + Decibels.From(penalties.OfDispersion.Max());
+        var mark = question.Spans.Select(s => s.Mark)
+            .Append(question.Multiplexes ? question.Equipment.MultiplexerLoss.Source.Mark : Mark.Seen).Aggregate(Marks.Weaker);
+        return new LineDesign
+        {
+            Scheme = scheme,
+            TypeName = type.Name,
+            Checks =
+            [
+                Check.AtLeast(LineCheckNames.ReceiveLow, (low - pad)?.Dbm, type.RxMin?.As(l => (l + penalty).Dbm), CheckUnits.Average, mark)
+                    with { Note = penalty.Value > 0 ? $"with {penalty} for dispersion" : "" },
+                Check.AtMost(LineCheckNames.ReceiveHigh, (high - pad)?.Dbm, type.RxMax?.As(l => l.Dbm), CheckUnits.Average, mark)
+                    with { Note = pad.Value > 0 ? $"with a pad of {pad} before the receiver" : "" },
+                penalties.Checks().First(),
+            ],
+            Channels =
+            [
+                .. question.Channels.Channels.Select((f, i) => new LineChannel
+                {
+                    Frequency = f, Received = low - pad, Dispersion = penalties.Dispersions[i], Penalty = penalty,
+                }),
+            ],
+            Latency = CoherentLine.LatencyOf(question),
+            Spans = question.Spans,
+            ReceiverPad = pad,
+            Multiplexes = question.Multiplexes,
+        };
+    }
+
+    private static LineDesign Without(LineQuestion question, LineScheme scheme, string reason) => new()
+    {
+        Scheme = scheme,
+        TypeName = "",
+        Checks = [Check.Of(LineCheckNames.Type, false, null, reason)],
+        Channels = ImmutableArray<LineChannel>.Empty,
+        Latency = CoherentLine.LatencyOf(question),
+        Spans = question.Spans,
+    };
+}

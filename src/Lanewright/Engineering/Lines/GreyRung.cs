@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>Grey optics on dark fibre: an interface type of the rate for each channel, each on fibres of its own.</summary>
+internal static class GreyRung
+{
+    /// <summary>The fibre that grey types are made for.</summary>
+    private const string Glass = "G.652.D";
+
+    /// <summary>The design with the type that comes nearest.</summary>
+    public static LineDesign Of(LineQuestion question)
+    {
+        var count = question.Channels.Channels.Length;
+        var single = question.Standards.InterfaceTypes
+            .Where(t => t.Rate == question.Rate && t.FibreKind == FibreKind.SingleMode && !t.IsDraft
+                && t.Signal.Modulation is not Modulation.Coherent)
+            .ToList();
+        var links = question.Standards.Fibre(Glass) is { } fibre && question.Spans.All(s => s.Fibre.Name == Glass)
+            ? single.Select(t => (Type: t, Link: SingleLink.OverFibre(question.Standards, ChannelOf(question, fibre), t, t))).ToList()
+            : [];
+        if (links.Count == 0) return Without(question, single.Count > 0
+            ? $"grey types are judged on {Glass} alone"
+            : $"no grey type of {question.Rate} on single mode is known");
+        var best = links.OrderBy(l => l.Type.FibrePairs * count > question.Pairs).ThenBy(l => l.Link.Verdict)
+            .ThenBy(l => l.Type.FibrePairs).ThenBy(l => Misses(l.Link))
+            .ThenBy(l => ReachOf(l.Type, question) * (l.Link.Verdict == Verdict.Pass ? 1 : -1)).First();
+        var needed = best.Type.FibrePairs * count;
+        var pairs = Check.AtMost(LineCheckNames.Pairs, needed, new Known<double>(question.Pairs, Citation.OfPlan), "pairs") with
+        {
+            Note = needed > question.Pairs
+                ? $"{best.Type.Name} has a pair of fibres for each channel"
+                : $"{best.Type.Name} on {Numerals.Whole(needed)} of {Numerals.Whole(question.Pairs)}",
+        };
+        return new LineDesign
+        {
+            Scheme = LineScheme.Grey,
+            TypeName = best.Type.Name,
+            Checks = [pairs, .. best.Link.Checks],
+            Channels = [.. question.Channels.Channels.Select(_ => GreyChannel(best.Type, best.Link))],
+            Latency = best.Link.Latency,
+            Spans = question.Spans,
+        };
+    }
+
+    private static int Misses(SingleLink link) => link.Checks.Count(c => c.Verdict == Verdict.Fail);
+
+    private static double ReachOf(InterfaceType type, LineQuestion question) =>
+        question.Standards.Fibre(Glass) is { } fibre ? type.Reach(fibre)?.Value.Metres ?? 0 : 0;
+
+    private static LineChannel GreyChannel(InterfaceType type, SingleLink link)
+    {
+        var centre = type.Lanes.IsEmpty ? GlassSpan.Usual : type.Lanes[0].Centre;
+        var loss = link.Loss?.Maximum;
+        return new LineChannel
+        {
+            Frequency = Frequency.Of(centre),
+            Received = type.TxAverageMin is { } launch && loss is { } lost ? launch.Value - lost : null,
+        };
+    }
+
+    /// <summary>All spans as one channel, measured loss first.</summary>
+    private static Channel ChannelOf(LineQuestion question, Fibre fibre)
+    {
+        var first = question.Spans[0];
+        var isMeasured = question.Spans.All(s => s.MeasuredLoss is not null);
+        var isStated = question.Spans.All(s => ReferenceEquals(s.Attenuation.Source, Citation.OfPlan));
+        var glass = question.Spans.Sum(s => (s.Attenuation.Value * s.Length).Value);
+        return new Channel
+        {
+            Fibre = fibre,
+            Length = question.Length,
+            Connections = question.Spans.Sum(s => s.Connectors),
+            ConnectionLoss = first.ConnectorLoss,
+            Splices = question.Spans.Sum(s => s.Splices),
+            SpliceLoss = first.SpliceLoss,
+            Attenuation = isStated
+                ? new Known<Attenuation>(Attenuation.FromDecibelsPerKilometre(glass / question.Length.Kilometres), Citation.OfPlan)
+                : null,
+            AttenuationAt = isStated ? GlassSpan.Usual : null,
+            MeasuredLoss = isMeasured ? question.SpanLoss : null,
+            AgeingMargin = isMeasured ? default : question.Spans.Aggregate(default(Decibels), (sum, s) => sum + s.Ageing + s.Repair),
+        };
+    }
+
+    private static LineDesign Without(LineQuestion question, string reason) => new()
+    {
+        Scheme = LineScheme.Grey,
+        TypeName = "",
+        Checks = [Check.Of(LineCheckNames.Type, false, null, reason)],
+        Channels = ImmutableArray<LineChannel>.Empty,
+        Latency = CoherentLine.LatencyOf(question),
+        Spans = question.Spans,
+    };
+}

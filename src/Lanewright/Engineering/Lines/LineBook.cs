@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Lines.Routes;
+using Lanewright.Model;
+using Lanewright.Model.Lines;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>All lines of a plan: their routes, how they are built, and how many pairs of each span they take.</summary>
+public sealed class LineBook
+{
+    private readonly Plan plan;
+    private readonly RouteGraph graph;
+    private readonly ImmutableArray<string> ducts;
+
+    private LineBook(Plan plan)
+    {
+        this.plan = plan;
+        ducts = [.. plan.Spans.SelectMany(s => s.Ducts).Distinct().Order(NaturalOrder.Instance)];
+        graph = new RouteGraph(plan.Building.Sites.Length, [.. plan.Spans.Select(s => new RouteEdge(
+            s.From.Index, s.To.Index, s.Length.Kilometres, [.. s.Ducts.Select(d => ducts.IndexOf(d))]))]);
+        Lines = [.. plan.Lines.Select(Of)];
+    }
+
+    /// <summary>The lines in the order of the plan.</summary>
+    public ImmutableArray<LineResult> Lines { get; }
+
+    /// <summary>The book of a plan.</summary>
+    public static LineBook Of(Plan plan) => new(plan);
+
+    /// <summary>Pairs that lines take of a span: one, or as many as grey optics need.</summary>
+    public int PairsUsed(FibreSpan span) => Lines.SelectMany(l => l.Routes).Where(r => r.Spans.Contains(span)).Sum(PairsOf);
+
+    /// <summary>Pairs that a line takes on a way.</summary>
+    public static int PairsOf(LineRoute route)
+    {
+        var design = route.Answer.Design;
+        if (design.Scheme != LineScheme.Grey) return 1;
+        var type = route.Answer.Question.Standards.Interface(design.TypeName);
+        return Math.Max(1, type?.FibrePairs ?? 1) * route.Answer.Question.Channels.Channels.Length;
+    }
+
+    private LineResult Of(LineStatement line)
+    {
+        var (ways, separating, isProven) = WaysOf(line);
+        ImmutableArray<LineRoute> routes = [.. ways.Select(w => RouteOf(line, w)).OfType<LineRoute>()];
+        return new LineResult
+        {
+            Statement = line,
+            Routes = routes,
+            Separating = separating,
+            IsProven = isProven,
+            Shared = routes is [var first, var second] ? SharedBy(first, second) : [],
+            Cuts = CutsOf(line, routes),
+        };
+    }
+
+    private (ImmutableArray<ImmutableArray<FibreSpan>> Ways, ImmutableArray<string> Separating, bool IsProven) WaysOf(LineStatement line)
+    {
+        if (!line.OtherWay.IsEmpty) return ([line.Over, line.OtherWay], [], true);
+        var (from, to) = (line.From.Index, line.To.Index);
+        if (line.Routes == 1 || !line.Over.IsEmpty)
+        {
+            if (!line.Over.IsEmpty && line.Routes == 1) return ([line.Over], [], true);
+            if (!line.Over.IsEmpty) return Beside(line);
+            return graph.Cheapest(from, to, _ => true) is { } only ? ([SpansOf(only)], [], true) : ([], [], true);
+        }
+        var (pair, isProven) = graph.CheapestPair(from, to);
+        if (pair is not null) return ([SpansOf(pair.First), SpansOf(pair.Second)], [], isProven);
+        var single = graph.Cheapest(from, to, _ => true);
+        return (single is null ? [] : [SpansOf(single)], single is null ? [] : SeparatingOf(from, to), isProven);
+    }
+
+    /// <summary>The first way is stated: the second is the shortest that shares nothing with it.</summary>
+    private (ImmutableArray<ImmutableArray<FibreSpan>>, ImmutableArray<string>, bool) Beside(LineStatement line)
+    {
+        var used = line.Over.Select(s => s.Index).ToHashSet();
+        var risks = line.Over.SelectMany(s => s.Ducts).ToHashSet(StringComparer.Ordinal);
+        var other = graph.Cheapest(line.From.Index, line.To.Index,
+            e => !used.Contains(e) && !plan.Spans[e].Ducts.Any(risks.Contains));
+        return (other is null ? [line.Over] : [line.Over, SpansOf(other)], [], true);
+    }
+
+    private ImmutableArray<string> SeparatingOf(int from, int to)
+    {
+        var (edges, risks) = graph.Separating(from, to);
+        return [.. edges.Select(e => $"span '{plan.Spans[e].Name}'"), .. risks.Select(d => $"duct '{ducts[d]}'")];
+    }
+
+    private ImmutableArray<FibreSpan> SpansOf(Route route) => [.. route.Edges.Select(e => plan.Spans[e])];
+
+    private LineRoute? RouteOf(LineStatement line, ImmutableArray<FibreSpan> way)
+    {
+        if (PlanLines.Question(plan, line, way) is not { } question) return null;
+        var scheme = Enum.GetValues<LineScheme>().Where(s => LineWords.Name(s) == line.Scheme).Cast<LineScheme?>().FirstOrDefault();
+        var named = scheme is { } one ? LineLadder.Try(question, one) : null;
+        var answer = named is null
+            ? LineLadder.Of(question)
+            : new LineAnswer(question, named, [new TriedScheme(named.Scheme, named.Verdict, LineWords.Reason(named))]);
+        return new LineRoute(way, SitesOf(line, way), answer,
+            RouteAvailability.Of(question.Length, plan.Policy.FibreCuts.Value, plan.Policy.FibreRepair.Value));
+    }
+
+    private static ImmutableArray<Site> SitesOf(LineStatement line, ImmutableArray<FibreSpan> way)
+    {
+        var sites = ImmutableArray.CreateBuilder<Site>();
+        sites.Add(line.From);
+        foreach (var span in way) sites.Add(span.From == sites[^1] ? span.To : span.From);
+        return sites.ToImmutable();
+    }
+
+    private static ImmutableArray<string> SharedBy(LineRoute first, LineRoute second) =>
+    [
+        .. first.Spans.Intersect(second.Spans).Select(s => $"span '{s.Name}'"),
+        .. first.Spans.SelectMany(s => s.Ducts).Intersect(second.Spans.SelectMany(s => s.Ducts)).Select(d => $"duct '{d}'"),
+    ];
+
+    private static ImmutableArray<LineCut> CutsOf(LineStatement line, ImmutableArray<LineRoute> routes)
+    {
+        var spans = routes.SelectMany(r => r.Spans).Distinct()
+            .Select(cut => new LineCut(cut.Name, false, Left(r => !r.Spans.Contains(cut))));
+        var inDucts = routes.SelectMany(r => r.Spans).SelectMany(s => s.Ducts).Distinct().Order(NaturalOrder.Instance)
+            .Select(cut => new LineCut(cut, true, Left(r => !r.Spans.Any(s => s.Ducts.Contains(cut)))));
+        return [.. spans.Concat(inDucts).OrderBy(c => c.Left).ThenBy(c => c.IsDuct).ThenBy(c => c.What, NaturalOrder.Instance)];
+
+        BitRate Left(Func<LineRoute, bool> isWhole) => line.Rate * (line.Channels * routes.Count(isWhole));
+    }
+}

@@ -1,0 +1,9 @@
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>What is left of a line when one thing is cut.</summary>
+/// <param name="What">The span or the duct.</param>
+/// <param name="IsDuct">Whether it is a duct, with all spans in it.</param>
+/// <param name="Left">What the line still carries.</param>
+public sealed record LineCut(string What, bool IsDuct, BitRate Left);

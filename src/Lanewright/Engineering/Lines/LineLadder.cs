@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>Tries the schemes from the cheapest on and takes the first that works.</summary>
+public static class LineLadder
+{
+    /// <summary>Spans that long ones are divided into at most, all together.</summary>
+    private const int MostSpans = 120;
+
+    private static readonly ImmutableArray<LineScheme> Schemes =
+    [
+        LineScheme.Grey, LineScheme.CoarseDirect, LineScheme.DenseDirect, LineScheme.Coherent, LineScheme.Booster,
+        LineScheme.Preamplifier, LineScheme.BoosterAndPreamplifier, LineScheme.InLine,
+    ];
+
+    /// <summary>The answer. Where a type is asked for, schemes with others are tried and told, and the design keeps the type.</summary>
+    public static LineAnswer Of(LineQuestion question)
+    {
+        var tried = ImmutableArray.CreateBuilder<TriedScheme>();
+        var kept = new List<LineDesign>();
+        foreach (var scheme in Schemes)
+        {
+            var design = Try(question, scheme);
+            if (design is null) continue;
+            var isWanted = question.Type is not { } type || type.Name == design.TypeName;
+            var reason = LineWords.Reason(design);
+            if (!isWanted && design.Verdict == Verdict.Pass) reason += $"; {question.Type?.Name} is asked for";
+            tried.Add(new TriedScheme(scheme, design.Verdict, reason));
+            if (!isWanted) continue;
+            kept.Add(design);
+            if (design.Verdict == Verdict.Pass) return new LineAnswer(question, design, tried.ToImmutable());
+        }
+        return new LineAnswer(question, Nearest(kept) ?? Try(question, LineScheme.Grey) ?? kept[0], tried.ToImmutable());
+    }
+
+    /// <summary>The design in one scheme; null where the scheme makes no sense for the line.</summary>
+    public static LineDesign? Try(LineQuestion question, LineScheme scheme) => scheme switch
+    {
+        LineScheme.Grey => GreyRung.Of(question),
+        LineScheme.CoarseDirect or LineScheme.DenseDirect => DirectRung.Of(question, scheme),
+        LineScheme.InLine => OverTypes(question, InLine),
+        _ => OverTypes(question, (asked, type) => CoherentLine.Of(asked, type, scheme)),
+    };
+
+    private static LineDesign? OverTypes(LineQuestion question, Func<LineQuestion, WavelengthType, LineDesign?> design)
+    {
+        var types = question.Type is { } asked
+            ? asked.IsCoherent ? [asked] : (IEnumerable<WavelengthType>)[]
+            : question.Standards.WavelengthTypes.Where(t => t.IsCoherent && t.Rate == question.Rate);
+        LineDesign? nearest = null;
+        foreach (var type in types)
+        {
+            if (design(question, type) is not { } made) continue;
+            if (made.Verdict == Verdict.Pass) return made;
+            if (nearest is null || IsNearer(made, nearest)) nearest = made;
+        }
+        return nearest;
+    }
+
+    /// <summary>As few amplifiers as work; where none do, as many as leave most. Each further one goes where most is lost.</summary>
+    private static LineDesign? InLine(LineQuestion question, WavelengthType type)
+    {
+        var pieces = Enumerable.Repeat(1, question.Spans.Length).ToArray();
+        var highest = question.Equipment.InLine?.GainMax?.Value;
+        LineDesign? nearest = null;
+        while (true)
+        {
+            if (pieces.Sum() > 1 && !(highest is { } most && LongestPiece(question, pieces) is { } longest && longest.Loss > most))
+            {
+                var made = CoherentLine.Of(question with { Spans = Divided(question, pieces) }, type, LineScheme.InLine);
+                if (made.Verdict == Verdict.Pass) return made;
+                var isWorse = nearest is not null && !IsNearer(made, nearest);
+                if (nearest is null || !isWorse) nearest = made;
+                // Once more amplifiers only add noise, more still will not help.
+                else if (made.Worst?.Margin < nearest.Worst?.Margin) return nearest;
+            }
+            if (LongestPiece(question, pieces) is not { } next || pieces.Sum() >= MostSpans) break;
+            pieces[next.Span]++;
+        }
+        return nearest ?? (question.Spans.Length > 1 ? CoherentLine.Of(question, type, LineScheme.InLine) : null);
+    }
+
+    /// <summary>The span that may be divided whose pieces lose most; null where none may.</summary>
+    private static (int Span, Decibels Loss)? LongestPiece(LineQuestion question, int[] pieces)
+    {
+        (int Span, Decibels Loss)? longest = null;
+        for (var i = 0; i < pieces.Length; i++)
+        {
+            if (!question.Spans[i].MayDivide) continue;
+            var loss = question.Spans[i].Loss * (1.0 / pieces[i]);
+            if (longest is not { } so || loss > so.Loss) longest = (i, loss);
+        }
+        return longest;
+    }
+
+    private static ImmutableArray<LineSpan> Divided(LineQuestion question, int[] pieces)
+    {
+        var spans = ImmutableArray.CreateBuilder<LineSpan>();
+        for (var i = 0; i < pieces.Length; i++)
+        {
+            var piece = question.Spans[i].Piece(pieces[i]);
+            for (var n = 1; n <= pieces[i]; n++)
+                spans.Add(pieces[i] == 1 ? piece : piece with { Name = $"{piece.Name} {Numerals.Whole(n)}".TrimStart() });
+        }
+        return spans.ToImmutable();
+    }
+
+    private static LineDesign? Nearest(List<LineDesign> designs)
+    {
+        LineDesign? nearest = null;
+        foreach (var design in designs)
+            if (nearest is null || IsNearer(design, nearest)) nearest = design;
+        return nearest;
+    }
+
+    /// <summary>What cannot be proved is nearer than what fails; then fewer limits missed, then more margin.</summary>
+    private static bool IsNearer(LineDesign one, LineDesign other)
+    {
+        if (one.Verdict != other.Verdict) return one.Verdict < other.Verdict;
+        var (missed, others) = (Missed(one), Missed(other));
+        if (missed != others) return missed < others;
+        return (one.Worst?.Margin ?? default) > (other.Worst?.Margin ?? default);
+    }
+
+    private static int Missed(LineDesign design) => design.Checks.Count(c => c.Verdict == design.Verdict && !c.IsAdvice)
+        + (design.Channels.IsEmpty ? 1 : 0);
+}

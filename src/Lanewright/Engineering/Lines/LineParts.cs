@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>What a line is built of: modules, multiplexers, amplifiers and pads. What the catalogue does not have stands in the list
+/// without a price.</summary>
+public static class LineParts
+{
+    /// <summary>The parts of a design with so many channels, with their numbers.</summary>
+    public static ImmutableArray<(ICatalogueItem Part, int Count)> Of(Catalogue catalogue, LineDesign design, int channels)
+    {
+        if (design.TypeName.Length == 0) return [];
+        if (design.Scheme == LineScheme.Grey) return [(Grey(catalogue, design.TypeName), 2 * channels)];
+        var parts = ImmutableArray.CreateBuilder<(ICatalogueItem, int)>();
+        parts.Add((Find(catalogue, LineRole.Transceiver, design.TypeName, $"{design.TypeName} module"), 2 * channels));
+        if (design.Multiplexes) parts.Add((Multiplexer(catalogue, channels), 2));
+        // Both directions of a pair are amplified, each by an amplifier of its own.
+        foreach (var alike in design.Amplifiers.GroupBy(a => a.Model.Name, StringComparer.Ordinal))
+            parts.Add((Find(catalogue, LineRole.Amplifier, alike.Key, $"{alike.Key} amplifier"), 2 * alike.Count()));
+        foreach (var pad in Pads(design, channels).GroupBy(p => Pad(catalogue, p.Loss).Name, StringComparer.Ordinal))
+            parts.Add((Pad(catalogue, pad.First().Loss), 2 * pad.Sum(p => p.Count)));
+        return parts.ToImmutable();
+    }
+
+    /// <summary>What they cost; null where one of them has no price to count on.</summary>
+    public static Money? Price(Catalogue catalogue, LineDesign design, int channels)
+    {
+        var sum = Money.Zero;
+        foreach (var (part, count) in Of(catalogue, design, channels))
+        {
+            if (catalogue.Find<ICatalogueItem>(part.Name) is null) return null;
+            sum += part.Price * count;
+        }
+        return sum;
+    }
+
+    private static ICatalogueItem Grey(Catalogue catalogue, string type) => catalogue.Modules
+        .Where(m => m.Applications.Any(a => a.MediaName == type)).OrderBy(m => m.Price).ThenBy(m => m.Name, NaturalOrder.Instance)
+        .FirstOrDefault() ?? (ICatalogueItem)Missing($"{type} module");
+
+    private static IEnumerable<(Decibels Loss, int Count)> Pads(LineDesign design, int channels)
+    {
+        foreach (var amplifier in design.Amplifiers.Where(a => a.Pad.Value > 0)) yield return (amplifier.Pad, 1);
+        if (design.ReceiverPad.Value > 0) yield return (design.ReceiverPad, channels);
+    }
+
+    private static SundryModel Multiplexer(Catalogue catalogue, int channels) => catalogue.Sundries
+        .Where(s => s.LineRole == LineRole.Multiplexer && Numerals.TryWhole(s.Serves, out var most) && most >= channels)
+        .OrderBy(s => s.Price).FirstOrDefault() ?? Missing($"multiplexer for {Numerals.Whole(channels)} channels");
+
+    private static SundryModel Find(Catalogue catalogue, LineRole role, string serves, string otherwise) => catalogue.Sundries
+        .Where(s => s.LineRole == role && s.Serves == serves).OrderBy(s => s.Price).FirstOrDefault() ?? Missing(otherwise);
+
+    private static SundryModel Pad(Catalogue catalogue, Decibels loss) => catalogue.Sundries
+        .Where(s => s.LineRole == LineRole.Pad && Numerals.TryReal(s.Serves, out var most) && most >= loss.Value)
+        .OrderBy(s => s.Price).FirstOrDefault() ?? Missing($"pad of {Numerals.Unit(Math.Ceiling(loss.Value), "dB")}");
+
+    private static SundryModel Missing(string what) => new() { Name = what, Title = $"{what}, not in the catalogue" };
+}

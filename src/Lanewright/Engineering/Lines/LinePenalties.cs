@@ -1,0 +1,102 @@
+using Lanewright.Engineering.Links;
+using Lanewright.Quantities;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>What dispersion, delays and losses that differ between polarisations come to on a line, and the penalties a type has for
+/// them.</summary>
+internal sealed class LinePenalties
+{
+    private readonly LineQuestion question;
+    private readonly WavelengthType type;
+    private readonly int amplifiers;
+    private readonly AmplifierModel? amplifier;
+
+    /// <summary>Takes the line and how many amplifiers stand on it.</summary>
+    public LinePenalties(LineQuestion question, WavelengthType type, int amplifiers)
+    {
+        (this.question, this.type, this.amplifiers) = (question, type, amplifiers);
+        amplifier = question.Equipment.InLine ?? question.Equipment.Preamplifier ?? question.Equipment.Booster;
+        Dispersions = [.. question.Channels.Channels.Select(DispersionOf)];
+        OfDispersion = [.. Dispersions.Select(d => d is { } v ? type.DispersionPenalties.At(v.PicosecondsPerNanometre).Value : 0)];
+        OfAll = (MeanDelay is { } pmd ? type.PmdPenalties.At(pmd) : default)
+            + (Pdl is { } pdl ? type.PdlPenalties.At(pdl.Value) : default);
+    }
+
+    /// <summary>Largest dispersion of each channel from end to end; null where it is not known.</summary>
+    public Dispersion?[] Dispersions { get; }
+
+    /// <summary>Penalty of dispersion of each channel, in dB.</summary>
+    public double[] OfDispersion { get; }
+
+    /// <summary>Penalties that all channels share.</summary>
+    public Decibels OfAll { get; }
+
+    /// <summary>Mean differential delay from end to end in ps: roots of sums of squares, since axes are turned at random.</summary>
+    public double? MeanDelay
+    {
+        get
+        {
+            var squares = amplifiers * Square(amplifier?.Pmd?.Value ?? 0);
+            foreach (var span in question.Spans)
+            {
+                if (span.Pmd is not { } pmd) return null;
+                squares += Square(pmd);
+            }
+            return Math.Sqrt(squares);
+        }
+    }
+
+    /// <summary>Polarisation-dependent loss from end to end in dB, by the same rule.</summary>
+    public Known<double>? Pdl
+    {
+        get
+        {
+            if (question.Pdl is { } stated) return new Known<double>(stated.Value, Citation.OfPlan);
+            var muxes = question.Multiplexes ? 2 : 0;
+            if (amplifiers > 0 && amplifier?.Pdl is null) return null;
+            var squares = (muxes * Square(question.Equipment.MultiplexerPdl.Value)) + (amplifiers * Square(amplifier?.Pdl?.Value ?? 0));
+            var mark = muxes > 0 ? question.Equipment.MultiplexerPdl.Source : amplifier?.Pdl?.Source ?? Citation.OfPlan;
+            return new Known<double>(Math.Sqrt(squares), mark);
+        }
+    }
+
+    /// <summary>The comparisons.</summary>
+    public IEnumerable<Check> Checks()
+    {
+        var largest = Dispersions.All(d => d is not null) ? Dispersions.Max(d => d?.PicosecondsPerNanometre) : null;
+        var mark = Weakest(question.Spans.Select(s => s.DispersionMax?.Source.Mark ?? Mark.Weak));
+        yield return Check.AtMost(LineCheckNames.Dispersion, largest, type.DispersionMax, "ps/nm", mark) with
+        {
+            Note = $"{type.Name} at the longest wavelength, largest of {question.Spans[0].Fibre.Name}",
+        };
+        var delayMark = Weakest(question.Spans.Select(s => s.Fibre.PmdMax?.Source.Mark ?? Mark.Weak));
+        yield return Check.AtMost(LineCheckNames.Pmd, MeanDelay, type.PmdMax, "ps", delayMark);
+        if (type.DgdMax is { } most)
+        {
+            var times = GroupDelay.TimesMean(question.Standards.LineValue("dgd", "probability").Value);
+            yield return Check.AtMost(LineCheckNames.Dgd, MeanDelay * times, most, "ps", Marks.Weaker(delayMark, Mark.CommonPractice)) with
+            {
+                Note = $"{Numerals.Plain(Math.Round(times, 2))} times the mean, exceeded with a chance of 1 in 100000",
+            };
+        }
+        yield return Check.AtMost(LineCheckNames.Pdl, Pdl?.Value, type.PdlMax, "dB", Pdl?.Source.Mark ?? Mark.Weak);
+    }
+
+    private Dispersion? DispersionOf(Frequency channel)
+    {
+        var sum = default(Dispersion);
+        foreach (var span in question.Spans)
+        {
+            if (span.DispersionMax is not { } largest || span.Glass is not { } glass) return null;
+            sum += glass.DispersionAt(largest.Value, channel.Wavelength);
+        }
+        return sum;
+    }
+
+    private static Mark Weakest(IEnumerable<Mark> marks) => marks.Aggregate(Mark.Seen, Marks.Weaker);
+
+    private static double Square(double value) => value * value;
+}

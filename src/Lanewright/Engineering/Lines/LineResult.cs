@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Lines.Routes;
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Lines;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>A line of a plan with its routes, and what happens when fibre is cut.</summary>
+public sealed record LineResult
+{
+    /// <summary>What the plan says.</summary>
+    public required LineStatement Statement { get; init; }
+
+    /// <summary>The routes; fewer than wanted where there are no more.</summary>
+    public required ImmutableArray<LineRoute> Routes { get; init; }
+
+    /// <summary>Spans, and ducts, that every way between the ends needs: why there is no second route. Empty where single ones prove
+    /// nothing.</summary>
+    public ImmutableArray<string> Separating { get; init; } = [];
+
+    /// <summary>Whether the search for a pair of routes went to its end.</summary>
+    public bool IsProven { get; init; } = true;
+
+    /// <summary>Ducts and spans that both routes are in.</summary>
+    public ImmutableArray<string> Shared { get; init; } = [];
+
+    /// <summary>What is left after each cut of a span or a duct that it uses, least first.</summary>
+    public ImmutableArray<LineCut> Cuts { get; init; } = [];
+
+    /// <summary>What it carries whole.</summary>
+    public BitRate Capacity => Statement.Rate * (Statement.Channels * Routes.Length);
+
+    /// <summary>The worst verdict of its routes; fail without any.</summary>
+    public Verdict Verdict => Routes.IsEmpty ? Verdict.Fail : Routes.Max(r => r.Answer.Design.Verdict);
+
+    /// <summary>Share of time in which it carries something: no route or one, or either of two.</summary>
+    public Share Availability => Routes switch
+    {
+        [] => default,
+        [var only] => only.Availability,
+        [var first, var second, ..] => RouteAvailability.Either(first.Availability, second.Availability, Share.From(1)),
+    };
+
+    /// <summary>Difference of delay between its two routes; null with fewer.</summary>
+    public Duration? Difference => Routes is [{ Answer.Design.Latency: { } first }, { Answer.Design.Latency: { } second }]
+        ? Duration.FromNanoseconds(Math.Abs((first.Value - second.Value).Nanoseconds))
+        : null;
+}

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Lines;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>A line of a plan over one way.</summary>
+/// <param name="Spans">The spans in order.</param>
+/// <param name="Sites">The sites it comes by, ends and all.</param>
+/// <param name="Answer">How it is built there.</param>
+/// <param name="Availability">Share of time in which no fibre of it is cut.</param>
+public sealed record LineRoute(ImmutableArray<FibreSpan> Spans, ImmutableArray<Site> Sites, LineAnswer Answer, Share Availability)
+{
+    /// <summary>How long it is.</summary>
+    public Length Length => Answer.Question.Length;
+
+    /// <summary>The spans by name.</summary>
+    public string Name => string.Join(", ", Spans.Select(s => s.Name));
+}

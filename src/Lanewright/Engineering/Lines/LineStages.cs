@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>The way of the channel with the least margin, point by point: power and signal over noise.</summary>
+internal static class LineStages
+{
+    /// <summary>The points from the transmitter to the receiver.</summary>
+    public static ImmutableArray<LineStage> Of(
+        LineQuestion question, CoherentTrial trial, CombState state, ImmutableArray<LineChannel> channels)
+    {
+        var worst = channels.Select((c, i) => (Margin: c.Margin ?? c.GsnrInReference, Index: i)).MinBy(c => c.Margin).Index;
+        var stages = ImmutableArray.CreateBuilder<LineStage>();
+        var amplifiers = new Queue<LineAmplifier>(state.Amplifiers);
+        var (at, noise, level) = (default(Length), state.TransmitterNoise, trial.Transmitter);
+        // How far the channel is from the mean of the comb: by a tilted launch, then by Raman scattering.
+        var (launched, shift) = (Decibels.OfRatio(state.Shape.Ratio(worst)), default(Decibels));
+        var hops = new Queue<RamanTilt>(state.HopTilts);
+        Add("transmitter");
+        if (question.Multiplexes)
+        {
+            level -= question.MultiplexerLoss;
+            Add("multiplexer");
+        }
+        if (trial.HasBooster) Amplify();
+        shift = launched;
+        if (trial.HasBooster) stages[^1] = stages[^1] with { Level = level + shift };
+        for (var span = 0; span < question.Spans.Length; span++)
+        {
+            at += question.Spans[span].Length;
+            level -= question.Spans[span].Loss;
+            noise += state.NonlinearInReference(worst) / question.Spans.Length;
+            var isHopEnd = span == question.Spans.Length - 1 || state.HopTilts.Count > 1;
+            if (isHopEnd && hops.TryDequeue(out var tilt)) shift += tilt.At(trial.Offset(worst));
+            Add(question.Spans[span].Name.Length > 0 ? question.Spans[span].Name : "span");
+            if (span == question.Spans.Length - 1 || !amplifiers.TryPeek(out var next) || next.Place == "preamplifier") continue;
+            Amplify();
+            shift = launched;
+            stages[^1] = stages[^1] with { Level = level + shift };
+        }
+        if (trial.HasPreamplifier) Amplify();
+        if (question.Multiplexes)
+        {
+            level -= question.MultiplexerLoss;
+            Add("demultiplexer");
+        }
+        level -= state.ReceiverPad;
+        noise = state.Noise(worst);
+        Add("receiver");
+        return stages.ToImmutable();
+
+        void Add(string what) => stages.Add(new LineStage(what, at, level + shift, noise > 0 ? Decibels.OfRatio(1 / noise) : null));
+
+        void Amplify()
+        {
+            var amplifier = amplifiers.Dequeue();
+            noise += amplifier.Model.Figure is { } figure
+                ? AmplifierNoise.AtInput(figure.Value, amplifier.Gain, question.Channels.Channels[worst], trial.Reference)
+                    / (amplifier.Input + shift).Watts
+                : amplifier.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, amplifier.Input + shift).Ratio : 0;
+            level = amplifier.Output;
+            Add(amplifier.Place);
+        }
+    }
+}

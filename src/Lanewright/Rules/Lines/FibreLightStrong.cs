@@ -1,0 +1,10 @@
+using Lanewright.Engineering.Lines;
+using Lanewright.Findings;
+
+namespace Lanewright.Rules.Lines;
+
+/// <summary>So much light in a fibre that the next hazard level is near.</summary>
+internal sealed class FibreLightStrong() : LineCheckRule(
+    "LW5114", nameof(FibreLightStrong), [LineCheckNames.FibreLight],
+    "have the hazard level of the places reckoned by a person who answers for laser safety; "
+    + "the label on the equipment and local rules decide", Severity.Warning);

@@ -1,0 +1,18 @@
+using Lanewright.Engineering.Lines;
+using Lanewright.Findings;
+using Lanewright.Quantities;
+
+namespace Lanewright.Rules.Lines;
+
+/// <summary>A line that is cut for more of the time than it may be.</summary>
+internal sealed class LineUnavailable() : LineRule("LW5129", nameof(LineUnavailable))
+{
+    /// <inheritdoc/>
+    protected override void Judge(Judgement judgement, LineResult line)
+    {
+        if (line.Statement.AvailabilityLeast is not { } least || line.Routes.IsEmpty || line.Availability >= least) return;
+        Say(judgement, line, $"cuts leave it {Numerals.Fixed(line.Availability.Percent, 4)} % of the time, and {least} are wanted; add a "
+            + "second route, or have cuts repaired faster",
+            new Evidence("availability", line.Availability.Percent, least.Percent, "%", judgement.Plan.Policy.FibreCuts.Source));
+    }
+}

@@ -1,0 +1,24 @@
+using Lanewright.Engineering.Lines;
+using Lanewright.Findings;
+using Lanewright.Quantities;
+
+namespace Lanewright.Rules.Lines;
+
+/// <summary>Pads that have to be fitted.</summary>
+internal sealed class PadOnLine() : LineRule("LW5132", nameof(PadOnLine), Severity.Advice)
+{
+    /// <inheritdoc/>
+    protected override void Judge(Judgement judgement, LineResult line)
+    {
+        foreach (var design in line.Routes.Select(r => r.Answer.Design))
+        {
+            var pads = design.Amplifiers.Where(a => a.Pad.Value > 0).Select(a => $"{Shown(a.Pad)} behind the {a.Place}").ToList();
+            if (design.ReceiverPad.Value > 0) pads.Add($"{Shown(design.ReceiverPad)} before each receiver");
+            if (pads.Count == 0) continue;
+            Say(judgement, line, $"pads have to be fitted before it is lit: {string.Join(", ", pads)}");
+            return;
+        }
+    }
+
+    private static string Shown(Decibels pad) => Numerals.Unit(Math.Round(pad.Value, 1), "dB");
+}

@@ -1,0 +1,96 @@
+using System.Text.Json;
+
+namespace Lanewright.Tests.Cli;
+
+/// <summary>The line and grid commands as their callers see them.</summary>
+public sealed class LineCommandTests
+{
+    private const string Line = "line --length 80km --type 400ZR --channels 8 --spacing 100GHz --loss 0.22dB/km "
+        + "--booster 5.5dB --preamp 5.5dB --mux 5.5dB --launch -2dBm";
+
+    [Fact]
+    public void Json_HasTheAgreedShape()
+    {
+        using var json = Json(Line + " --json --sweep launch", 0);
+        var root = json.RootElement;
+        Assert.Equal("pass", root.GetProperty("verdict").GetString());
+        Assert.Equal("coherent-booster-preamplifier", root.GetProperty("scheme").GetString());
+        Assert.NotEmpty(root.GetProperty("mark").GetString()!);
+        var channels = root.GetProperty("channels").EnumerateArray().ToList();
+        Assert.Equal(8, channels.Count);
+        foreach (var channel in channels)
+        {
+            foreach (var key in new[]
+                { "frequencyThz", "wavelengthNm", "rxPowerDbm", "osnrDb", "gsnrDb", "requiredOsnrDb", "marginDb", "dispersionPsNm" })
+                Assert.Equal(JsonValueKind.Number, channel.GetProperty(key).ValueKind);
+            var product = channel.GetProperty("frequencyThz").GetDouble() * channel.GetProperty("wavelengthNm").GetDouble();
+            Assert.Equal(299792.458, product, 0.01);
+        }
+        // 80 km at 1.468 / c (textbook, memory).
+        Assert.Equal(391.738, root.GetProperty("latencyUs").GetDouble(), 0.01);
+        Assert.NotEmpty(root.GetProperty("checks").EnumerateArray());
+        var tried = root.GetProperty("tried").EnumerateArray().ToList();
+        Assert.Equal(7, tried.Count);
+        Assert.All(tried, t => Assert.NotEmpty(t.GetProperty("reason").GetString()!));
+        Assert.Equal(33, root.GetProperty("sweep").GetProperty("points").GetArrayLength());
+    }
+
+    // Source: the channel plans of OIF 400ZR, read in a book: 48 channels from 196.1 down to 191.4 THz; 64 from 196.1 to 191.375 THz.
+    [Theory]
+    [InlineData("100GHz", 48, 191.4, -17)]
+    [InlineData("75GHz", 64, 191.375, -69)]
+    public void Grid_IsThatOfTheAgreement(string spacing, int count, double lowest, int number)
+    {
+        using var json = Json($"grid --spacing {spacing} --json", 0);
+        var channels = json.RootElement.GetProperty("channels").EnumerateArray().ToList();
+        Assert.Equal(count, channels.Count);
+        Assert.Equal(196.1, channels[0].GetProperty("frequencyThz").GetDouble(), 1e-9);
+        Assert.Equal(lowest, channels[^1].GetProperty("frequencyThz").GetDouble(), 1e-9);
+        Assert.Equal(number, channels[^1].GetProperty("n").GetInt32());
+    }
+
+    [Theory]
+    [InlineData("line --length 80km")]
+    [InlineData("line --length 80km --type 400ZS")]
+    [InlineData("line --length 80 --type 400ZR")]
+    [InlineData("line --length 0km --type 400ZR")]
+    [InlineData("line --length 80km --type 400ZR --loss 0dB/km")]
+    [InlineData("line --length 80km --type 400ZR --channels 0")]
+    [InlineData("line --length 80km --type 400ZR --channels 49")]
+    [InlineData("line --length 80km --type 400ZR --booster loud")]
+    [InlineData("line --length 80km --type 400ZR --launch 1e9dBm")]
+    [InlineData("line --length 80km --type 400ZR --sweep colour")]
+    [InlineData("line --length 80km --type 400ZR --dispersion 0ps/nm/km")]
+    [InlineData("line --length 80km --type 400ZR --measured-loss 0dB")]
+    [InlineData("grid --spacing 0GHz")]
+    [InlineData("grid --first 300THz")]
+    [InlineData("grid --first 193.101THz")]
+    public void CannotRunWithTwoAndSaysWhy(string arguments)
+    {
+        var run = Program.Run(arguments);
+        Assert.Equal(2, run.Code);
+        Assert.NotEmpty(run.Error);
+        Assert.DoesNotContain("   at ", run.Error + run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("line --length 1m --type 400ZR --channels 48", 0)]
+    [InlineData("line --length 20000km --type 400ZR --channels 48", 1)]
+    [InlineData("line --length 80km --type 400ZR --booster no --preamp no --inline no", 1)]
+    [InlineData("line --length 80km --rate 1.6T", 1)]
+    [InlineData("line --length 30km --type 400ZR", 0)]
+    [InlineData("grid --cwdm", 0)]
+    public void AnswersWithoutATrace(string arguments, int code)
+    {
+        var run = Program.Run(arguments);
+        Assert.True(run.Code == code, $"{run.Code}: {run.Error}{run.Output}");
+        Assert.DoesNotContain("   at ", run.Error + run.Output, StringComparison.Ordinal);
+    }
+
+    private static JsonDocument Json(string arguments, int code)
+    {
+        var run = Program.Run(arguments);
+        Assert.True(run.Code == code, run.Error + run.Output);
+        return JsonDocument.Parse(run.Output);
+    }
+}

@@ -1,0 +1,49 @@
+using System.Globalization;
+using System.Text.Json;
+using Lanewright.Findings;
+using Lanewright.Notation;
+using Lanewright.Text;
+
+namespace Lanewright.Tests.Lines;
+
+/// <summary>Published and independently reckoned figures, a row each with its source: tests/cases/line-physics.csv.</summary>
+public sealed class LineCaseTests
+{
+    private static readonly List<MapNode> Rows = Read();
+
+    public static TheoryData<int> Cases => new(Enumerable.Range(0, Rows.Count));
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Case_ComesOutAsItsSourceSays(int index)
+    {
+        var row = Rows[index];
+        var function = row.Text("function")!;
+        using var inputs = JsonDocument.Parse(row.Text("inputs")!);
+        var actual = LineCaseFunctions.Of(function, [.. inputs.RootElement.EnumerateArray()]);
+        if (row.Text("expected") == "None")
+        {
+            Assert.Null(actual);
+            return;
+        }
+        var expected = Number(row.Text("expected")!);
+        var tolerance = row.Text("tolerance") is { } given ? Number(given) : 0;
+        Assert.True(actual is { } value && Math.Abs(value - expected) <= tolerance + (Math.Abs(expected) * 1e-9),
+            $"{function} {row.Text("inputs")}: {actual} instead of {expected} +- {tolerance} ({row.Text("source")})");
+    }
+
+    [Fact]
+    public void Cases_AreManyAndHaveSources()
+    {
+        Assert.True(Rows.Count >= 120, $"{Rows.Count}");
+        Assert.All(Rows, r => Assert.False(string.IsNullOrWhiteSpace(r.Text("source"))));
+    }
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+
+    private static List<MapNode> Read()
+    {
+        var path = Repository.Path("tests", "cases", "line-physics.csv");
+        return [.. CsvTree.Read(new SourceText(path, File.ReadAllText(path)), new FindingSink())];
+    }
+}

@@ -1,0 +1,132 @@
+using Lanewright.Engineering.Lines;
+using Lanewright.Engineering.Links;
+using Lanewright.Model.Binding;
+using Lanewright.Model.Catalogues;
+using Lanewright.Rules;
+
+namespace Lanewright.Tests.Lines;
+
+/// <summary>Lines of plans: what is read, what is found, what is bought and what cuts leave.</summary>
+public sealed class PlanLineTests
+{
+    private const string Sound = """
+        lanewright: 1
+        sites: { bay: { }, cape: { }, town: { } }
+        spans:
+          coast: { from: bay, to: town, length: 78 km, measured-loss: 17 dB, ducts: [quay] }
+          inland: { from: bay, to: cape, length: 50 km, measured-loss: 11 dB, ducts: [rail] }
+          hills: { from: cape, to: town, length: 45 km, measured-loss: 10 dB }
+        lines: { away: { from: bay, to: town, type: 400ZR, channels: 8, spacing: 100 GHz, routes: 2 } }
+        """;
+
+    [Fact]
+    public void SoundPlan_IsClean() => Expect.Clean(Sound);
+
+    [Theory]
+    [InlineData("from: bay, to: town, length", "from: bey, to: town, length", "LW1101")]
+    [InlineData("length: 78 km", "length: 78", "LW0107")]
+    [InlineData("length: 78 km", "lenght: 78 km", "LW0104")]
+    [InlineData("length: 78 km", "length: 0 km", "LW1701")]
+    [InlineData("measured-loss: 17 dB", "measured-loss: 0 dB", "LW1701")]
+    [InlineData("to: cape, length", "to: bay, length", "LW1701")]
+    public void FaultOfASpan_IsReportedWhereItStands(string right, string wrong, string code) => Raises(right, wrong, code);
+
+    [Theory]
+    [InlineData("type: 400ZR", "type: 400ZS", "LW1101")]
+    [InlineData("type: 400ZR", "type: 400ZR, rate: 100G", "LW1701")]
+    [InlineData("type: 400ZR, ", "", "LW0105")]
+    [InlineData("channels: 8", "channels: 49", "LW1701")]
+    [InlineData("channels: 8", "channels: 0", "LW0107")]
+    [InlineData("spacing: 100 GHz", "spacing: 1 GHz", "LW1701")]
+    [InlineData("spacing: 100 GHz", "first: 300 THz", "LW1701")]
+    [InlineData("spacing: 100 GHz", "first: 193.101 THz", "LW1701")]
+    [InlineData("spacing: 100 GHz", "booster: loud", "LW1701")]
+    [InlineData("routes: 2", "over: [inland]", "LW1701")]
+    [InlineData("routes: 2", "over: [hills, inland]", "LW1701")]
+    [InlineData("routes: 2", "other-way: coast", "LW1701")]
+    [InlineData("routes: 2", "over: cost", "LW1101")]
+    [InlineData("away: { from: bay, to: town", "away: { from: bay, to: bay", "LW1701")]
+    public void FaultOfALine_IsOneFinding(string right, string wrong, string code)
+    {
+        Assert.Contains(right, Sound, StringComparison.Ordinal);
+        Expect.Codes(Sound.Replace(right, wrong, StringComparison.Ordinal), code);
+    }
+
+    [Fact]
+    public void Schemes_AreNamedAsTheEngineNamesThem() =>
+        Assert.Equal(LineLanguage.Schemes, Enum.GetValues<LineScheme>().Select(LineWords.Name));
+
+    [Fact]
+    public void Cuts_LeaveTheOtherRoute()
+    {
+        var line = Book(Sound).Lines.Single();
+        Assert.Equal(2, line.Routes.Length);
+        Assert.Equal(6400, line.Capacity.Gigabits);
+        Assert.Equal(["coast", "hills", "inland", "quay", "rail"], line.Cuts.Select(c => c.What).Order());
+        Assert.All(line.Cuts, c => Assert.Equal(3200, c.Left.Gigabits));
+        // 78 km and 95 km at 2.73 cuts on 1000 km and 12 h (figures of the 1990s, memory): both down at once.
+        var down = 78 * 2.73 / 1000 * 12 / 8760 * (95 * 2.73 / 1000 * 12 / 8760);
+        Assert.Equal(1 - down, line.Availability.Value, 1e-12);
+        Assert.Equal(17 * 4.8967, line.Difference!.Value.Nanoseconds / 1000, 0.01);
+    }
+
+    [Fact]
+    public void SharedDuct_IsTheProofThatThereIsNoPair()
+    {
+        var line = Book(Sound.Replace("ducts: [rail]", "ducts: [quay]", StringComparison.Ordinal)).Lines.Single();
+        Assert.Single(line.Routes);
+        Assert.Equal("duct 'quay'", Assert.Single(line.Separating));
+    }
+
+    [Fact]
+    public void Parts_AreThoseOfBothEndsAndBothDirections()
+    {
+        var parts = Expect.Designed(PlanBlock.Compile(Sound)).Parts;
+        Assert.Equal(32, parts.Single(p => p.Item.Name == "line-400zr").Needed);
+        Assert.Equal(4, parts.Single(p => p.Item.Name == "line-mux-48").Needed);
+        Assert.Equal(8, parts.Single(p => p.Item.Name == "line-edfa").Needed);
+        var grey = PlanBlock.Compile("""
+            lanewright: 1
+            sites: { bay: { }, town: { } }
+            spans: { near: { from: bay, to: town, length: 2 km, measured-loss: 0.8 dB, pairs: 4 } }
+            lines: { away: { from: bay, to: town, rate: 400G, channels: 2 } }
+            """);
+        var module = Assert.Single(Expect.Designed(grey).Parts);
+        Assert.IsType<ModuleModel>(module.Item);
+        Assert.Equal(4, module.Needed);
+    }
+
+    [Fact]
+    public void Changes_GainAndTheBestBuyIsTheMostPerCost()
+    {
+        var route = Book(Sound).Lines.Single().Routes[0];
+        var changes = LineChange.Of(route.Answer, CatalogueBinder.Shipped);
+        Assert.All(changes, c => Assert.True(c.Gained.Value > 0));
+        Assert.Equal(changes.Select(c => c.Gained).OrderDescending(), changes.Select(c => c.Gained));
+        var best = LineChange.BestBuy(changes);
+        Assert.NotNull(best);
+        foreach (var other in changes.Where(c => c.Cost is { } cost && cost.Units > 0))
+            Assert.True(best.Gained.Value / (double)best.Cost!.Value.Units >= other.Gained.Value / (double)other.Cost!.Value.Units);
+    }
+
+    [Fact]
+    public void NamedScheme_IsJudgedEvenIfItFails()
+    {
+        var judged = PlanBlock.Compile(Sound.Replace("routes: 2", "scheme: coherent-booster", StringComparison.Ordinal));
+        Assert.Equal(LineScheme.Booster, Book(judged).Lines.Single().Routes.Single().Answer.Design.Scheme);
+        Assert.Equal(Verdict.Fail, Book(judged).Lines.Single().Verdict);
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW5105");
+        Assert.DoesNotContain(judged.Findings, f => f.Kind.Code == "LW5121");
+    }
+
+    private static void Raises(string right, string wrong, string code)
+    {
+        Assert.Contains(right, Sound, StringComparison.Ordinal);
+        var judged = PlanBlock.Compile(Sound.Replace(right, wrong, StringComparison.Ordinal));
+        Assert.True(judged.Findings.Any(f => f.Kind.Code == code), Expect.Text(judged));
+    }
+
+    private static LineBook Book(string plan) => Book(PlanBlock.Compile(plan));
+
+    private static LineBook Book(JudgedPlan judged) => Expect.Designed(judged).Lines.Value;
+}
