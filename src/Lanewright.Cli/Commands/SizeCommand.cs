@@ -36,8 +36,8 @@ internal sealed class SizeCommand
 
     private readonly Option<string?> output = new("--out")
     {
-        Description = "folder for the option sheet, a plan of each option and, where quick or with --break-evens, charts of what would change the answer; "
-            + "with --write, the plan file",
+        Description = "folder for the option sheet, a plan of each option and, where quick or with --break-evens, charts of what would "
+            + "change the answer; with --write, the plan file",
     };
 
     private readonly Option<bool> json = CommonOptions.Json();

@@ -43,8 +43,8 @@ public static class FabricWords
 
     /// <summary>How energy is counted.</summary>
     public const string EnergyCounted =
-        "energy is that of switches under a usual load and of their modules, for each year what runs in it; what is bought at the end of "
-        + "the last year is paid for and draws none yet";
+        "energy is that of switches under a usual load and of modules and active cables at both ends, as in the report, for each year what "
+        + "runs in it; what is bought at the end of the last year is paid for and draws none yet";
 
     /// <summary>A ratio as it is kept and, where that is hard to read, to one.</summary>
     public static string Ratio(Ratio ratio) =>

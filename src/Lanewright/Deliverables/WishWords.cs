@@ -14,6 +14,7 @@ public static class WishWords
         if (study.Conflicts.IsEmpty)
             return ["the search was broken off before a design was found, and no wishes are proven to stand in the way of one another"];
         var sentences = study.Conflicts.Select(Conflict).ToImmutableArray();
+        if (study.Conflicts.Any(c => c.IsEmpty)) return sentences;
         return study.Relaxations.Any(r => r.Possible is not null)
             ? sentences
             : sentences.Add(study.Conflicts.Length > 1

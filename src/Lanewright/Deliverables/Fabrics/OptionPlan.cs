@@ -74,19 +74,19 @@ public sealed class OptionPlan
     /// <summary>Where this plan says less, or comes to more, than the plan it was asked in.</summary>
     private IEnumerable<string> Apart()
     {
-        yield return "Hosts are 'existing: yes': the question was what fabric to buy, and hosts with their cards are not part of its price.";
+        yield return "Hosts are 'existing: yes': the question was what fabric to buy; hosts with their cards are not part of its price.";
         if (!plan.Devices.Groups.IsEmpty || !plan.Demands.IsEmpty)
             yield return "Devices, links, demands and stock of the plan it was asked in are not repeated here.";
         if (option.Layout.IsStandardHall)
         {
             if (!plan.Building.Racks.IsEmpty || !plan.Power.IsEmpty)
-                yield return "Its hall is laid out by rule, since 'wanted' names no racks: halls, racks and feeds of the plan do not hold here.";
+                yield return "Its hall is laid out by rule, since 'wanted' names no racks: halls and feeds of the plan do not hold here.";
             yield break;
         }
         if (plan.Policy.SpareLevel is not null)
             yield return "Spares by the spare-level come on top of that price.";
         if (plan.Building.Pathways.Any(p => option.Layout.Racks.Any(r => r.Hall == p.Hall)))
-            yield return "That price takes cables by the shortest way in the hall; along its trays they may be longer and dearer: 'build' tells.";
+            yield return "That price takes cables by the shortest way in the hall; along its trays they may be longer: 'build' tells.";
     }
 
     private void Policy()

@@ -42,7 +42,8 @@ internal sealed class FabricHall
     public bool IsStandard { get; }
 
     /// <summary>All racks, those of hosts first.</summary>
-    public ImmutableArray<Rack> Racks => [.. HostRacks.Concat(SpineRacks).Concat(SpareRacks).DistinctBy(r => r.Index).OrderBy(r => r.Index)];
+    public ImmutableArray<Rack> Racks =>
+        [.. HostRacks.Concat(SpineRacks).Concat(SpareRacks).DistinctBy(r => r.Index).OrderBy(r => r.Index)];
 
     /// <summary>Index among the racks of hosts of the first rack of each kind; one more entry for the end.</summary>
     public ImmutableArray<int> FirstRack { get; private init; } = [];

@@ -22,8 +22,10 @@ public sealed class FabricStudy
         ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
         breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context, q => told?.Invoke(q)));
         conflicts = new(() => answer.Options.IsEmpty ? Fabrics.Conflicts.Of(wanted, Solve) : []);
-        // Without a conflict the search was broken off, and nothing is known to have to give way.
-        relaxations = new(() => answer.Options.IsEmpty && !conflicts.Value.IsEmpty ? new Relaxations(wanted, conflicts.Value, Solve).All() : []);
+        // Without a conflict the search was broken off, and nothing is known to have to give way; where nothing is in the way, nothing can.
+        relaxations = new(() => answer.Options.IsEmpty && conflicts.Value.Any() && !conflicts.Value.Any(c => c.IsEmpty)
+            ? new Relaxations(wanted, conflicts.Value, Solve).All()
+            : []);
     }
 
     /// <summary>What was asked.</summary>

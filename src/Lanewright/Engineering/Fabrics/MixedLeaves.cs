@@ -33,7 +33,8 @@ internal sealed class MixedLeaves(
             return;
         }
         incumbent.Offer(DesignOf(first.Chosen), upper + first.Bound);
-        if (!context.Demand.Free.IsEmpty || rows.Select((r, kind) => r.Exists(l => context.Demand.StandsApart(kind, l.Config.Build))).Any(a => a))
+        var hasApart = rows.Select((r, kind) => r.Exists(l => context.Demand.StandsApart(kind, l.Config.Build))).Any(a => a);
+        if (hasApart || !context.Demand.Free.IsEmpty)
         {
             // What exists already, and racks of leaves, are shared by all kinds, so that no kind has a price of its own.
             incumbent.Skip(upper + first.Bound);

@@ -55,7 +55,7 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
             for (var at = 0; at < leaves.Length;)
             {
                 var near = demand.Hall.HostRacks[rackOf[leaves[at]]];
-                if (open.OrderBy(r => Math.Round(RackRoute.Across(r, near).Metres, 4)).ThenBy(r => r.Index).FirstOrDefault() is not { } rack)
+                if (open.MinBy(r => (Math.Round(RackRoute.Across(r, near).Metres, 4), r.Index)) is not { } rack)
                 {
                     fault = $"the racks of the hosts are full, and those kept for upper tiers do not take {rackOf.Length} x {build.Name}";
                     return null;

@@ -60,7 +60,10 @@ public static class WantedLanguage
         new("rack-weight", Shapes.Mass, "most weight of switches in one rack") { Otherwise = "any" },
         new("budget", Shapes.Amount, "most to pay over the years, energy included") { Otherwise = "any" },
         new("energy-price", Shapes.Amount, "price of a kilowatt-hour") { Otherwise = "0: energy is not counted" },
-        new("overhead", Shapes.Share, "energy for cooling and conversion on top of what equipment draws") { Otherwise = "by the policy's pue, else 0 %" },
+        new("overhead", Shapes.Share, "energy for cooling and conversion on top of what equipment draws")
+        {
+            Otherwise = "by the policy's pue, else 0 %",
+        },
         new("racks", new ListShape(PlaceShapes.Racks), "racks the hosts stand in") { Otherwise = "a standard hall" },
         new("spine-racks", new ListShape(PlaceShapes.Racks), "racks for switches above the leaves") { Otherwise = "in the middle" },
         new("reuse", new ListShape(Shapes.Text), "groups of the plan, or models in stock, that stay and are used first"),

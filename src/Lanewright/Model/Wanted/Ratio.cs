@@ -55,7 +55,8 @@ public readonly record struct Ratio(long Numerator, long Denominator) : ICompara
         var denominator = 1L;
         if (!Numerals.TryWhole(parts[0], out var numerator) || (parts.Length == 2 && !Numerals.TryWhole(parts[1], out denominator)))
         {
-            if (!TryThousandths(parts[0], out numerator) || !TryThousandths(parts.Length == 2 ? parts[1] : "1", out denominator)) return false;
+            var above = parts.Length == 2 ? parts[1] : "1";
+            if (!TryThousandths(parts[0], out numerator) || !TryThousandths(above, out denominator)) return false;
             if (numerator < 1 || denominator < 1) return false;
             (numerator, denominator) = new Ratio(numerator, denominator).Reduced;
         }
