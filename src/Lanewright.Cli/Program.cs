@@ -5,6 +5,7 @@ using Lanewright.Cli.Commands;
 var root = new RootCommand("Lanewright turns a plan of sites, racks, devices and links into a proven, priced and cabled network.");
 root.Subcommands.Add(BuildCommand.Create());
 root.Subcommands.Add(CheckCommand.Create());
+root.Subcommands.Add(OpenCommand.Create());
 root.Subcommands.Add(WhyCommand.Create());
 root.Subcommands.Add(LoadCommand.Create());
 root.Subcommands.Add(LinkCommand.Create());
@@ -19,3 +20,6 @@ root.Subcommands.Add(CatalogueCommand.Create());
 root.Subcommands.Add(SchemaCommand.Create());
 root.Subcommands.Add(NewCommand.Create());
 return CommandRunner.Run(root, args);
+
+/// <summary>Said here so that the web framework does not make it public.</summary>
+internal sealed partial class Program;

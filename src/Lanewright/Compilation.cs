@@ -3,6 +3,7 @@ using Lanewright.Deliverables;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -27,14 +28,16 @@ public static class Compilation
         if (PlanBinder.Bind(files, path, findings) is not { } plan) return new JudgedPlan { Findings = findings.ToSorted() };
         progress?.Invoke($"computing {plan.Links.Count} links");
         var design = LinkDesign.Of(plan);
-        var parts = PartsTally.Of(plan, design);
+        var lines = new Lazy<LineBook>(() => LineBook.Of(plan));
+        var parts = PartsTally.Of(plan, design, lines);
         var load = LoadStudy.Of(plan, design);
         progress?.Invoke("judging");
         var glance = new Lazy<SizingAnswer?>(() => plan.Wanted is { } wanted ? FabricStudy.Glance(wanted, ContextOf(plan)) : null);
-        var judgement = new Judgement(plan, design, parts, load, glance, findings);
+        var judgement = new Judgement(plan, design, parts, load, glance, findings) { Lines = lines };
         foreach (var rule in RuleBook.All) rule.Judge(judgement);
         var sorted = findings.ToSorted();
-        return new JudgedPlan { Designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)), Findings = sorted };
+        var designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)) { Lines = lines };
+        return new JudgedPlan { Designed = designed, Findings = sorted };
     }
 
     /// <summary>Answers what fabric to buy.</summary>

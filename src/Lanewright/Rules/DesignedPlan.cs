@@ -26,7 +26,7 @@ public sealed record DesignedPlan(
     public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
 
     /// <summary>How lines between sites are built.</summary>
-    public Lazy<LineBook> Lines { get; } = new(() => LineBook.Of(Plan));
+    public required Lazy<LineBook> Lines { get; init; }
 
     /// <summary>What stands in the racks.</summary>
     public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));

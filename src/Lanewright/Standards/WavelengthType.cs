@@ -16,6 +16,9 @@ public sealed class WavelengthType(FactSheet sheet)
     /// <summary>Whether the receiver is coherent.</summary>
     public bool IsCoherent { get; } = sheet.Word("detection") == "coherent";
 
+    /// <summary>Whether its wavelengths lie on the coarse grid; a dense one otherwise.</summary>
+    public bool IsCoarse { get; } = sheet.Word("grid") == "CWDM";
+
     /// <summary>The rate it carries.</summary>
     public BitRate Rate { get; } = sheet.Rate("rate");
 

@@ -71,6 +71,45 @@ public sealed class PlanLineTests
     }
 
     [Fact]
+    public void Costs_DecideWhereEverySpanHasOne()
+    {
+        var all = Sound.Replace("length: 78 km,", "length: 78 km, cost: 900,", StringComparison.Ordinal)
+            .Replace("length: 50 km,", "length: 50 km, cost: 100,", StringComparison.Ordinal)
+            .Replace("routes: 2", "routes: 1", StringComparison.Ordinal);
+        Assert.Equal("coast", Book(all).Lines.Single().Routes.Single().Name);
+        var priced = all.Replace("length: 45 km,", "length: 45 km, cost: 100,", StringComparison.Ordinal);
+        Assert.Equal("inland, hills", Book(priced).Lines.Single().Routes.Single().Name);
+    }
+
+    // The type is invented here: the shipped tables hold no coarse one.
+    [Fact]
+    public void CoarseType_OfATableOfOnesOwnIsTriedBeforeDenseOnes()
+    {
+        var judged = PlanBlock.Compile("""
+            lanewright: 1
+            standards: own-wavelength-types.csv
+            sites: { bay: { }, town: { } }
+            spans: { near: { from: bay, to: town, length: 20 km, measured-loss: 5 dB } }
+            lines: { away: { from: bay, to: town, rate: 10G, channels: 8 } }
+            # file: own-wavelength-types.csv
+            subject,field,value,unit,document,clause,edition,mark,read-in,note
+            own,detection,direct,,own sheet,,,invented,,
+            own,grid,CWDM,,own sheet,,,invented,,
+            own,rate,10,Gb/s,own sheet,,,invented,,
+            own,tx-min,0,dBm,own sheet,,,invented,,
+            own,tx-max,5,dBm,own sheet,,,invented,,
+            own,rx-min,-20,dBm,own sheet,,,invented,,
+            own,rx-max,-1,dBm,own sheet,,,invented,,
+            own,dispersion-max,800,ps/nm,own sheet,,,invented,,
+            """);
+        var design = Book(judged).Lines.Single().Routes.Single().Answer.Design;
+        Assert.Equal(LineScheme.CoarseDirect, design.Scheme);
+        Assert.Equal("own", design.TypeName);
+        // G.694.2: eight channels 20 nm apart about 1550 nm are those from 1471 or 1491 nm up.
+        Assert.Equal(140, design.Channels[0].Frequency.Wavelength.Nanometres - design.Channels[^1].Frequency.Wavelength.Nanometres, 0.01);
+    }
+
+    [Fact]
     public void SharedDuct_IsTheProofThatThereIsNoPair()
     {
         var line = Book(Sound.Replace("ducts: [rail]", "ducts: [quay]", StringComparison.Ordinal)).Lines.Single();

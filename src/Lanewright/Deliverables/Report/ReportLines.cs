@@ -18,6 +18,8 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
     /// <summary>Routes shown with drawings at most; the folder of drawings holds more.</summary>
     private const int MostShown = 6;
 
+    private const int MostCuts = 40;
+
     /// <summary>Writes it.</summary>
     public void Write()
     {
@@ -26,6 +28,7 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
         markup.Element("p", LineCautions.Short, ("class", "soft"));
         Figure(() => new SiteMap(designed).Write(markup, LineDrawingSet.Map, isFile: false));
         Table();
+        Cuts();
         foreach (var sheet in LineDrawingSet.Sheets(designed).Take(MostShown)) Route(sheet);
     }
 
@@ -51,6 +54,18 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
             + "takes, both settable in the policy, with routes failing independently. What routes share, such as a building or its power, "
             + "is not in it.",
             ("class", "soft"));
+    }
+
+    private void Cuts()
+    {
+        var cuts = designed.Lines.Value.Lines.SelectMany(l => l.Cuts.Select(c => (l.Statement.Name, l.Capacity, Cut: c))).ToList();
+        if (cuts.Count == 0) return;
+        var table = HtmlTable.Open(markup, "line", "#whole", "when this is cut", "kind", "#left");
+        foreach (var (name, whole, cut) in cuts.Take(MostCuts))
+            table.Row(name, whole.ToString(), cut.What, cut.IsDuct ? "duct" : "span", cut.Left.ToString());
+        table.Close();
+        if (cuts.Count > MostCuts)
+            markup.Element("p", $"{Numerals.Grouped(cuts.Count - MostCuts)} more are in lines.json.", ("class", "soft"));
     }
 
     private void Route(LineSheet sheet)

@@ -22,14 +22,14 @@ public sealed class PartsTally
     }
 
     /// <summary>The parts list: devices, cards, modules, cables, small parts; each in natural order of names, then by length.</summary>
-    public static ImmutableArray<PartLine> Of(Plan plan, LinkDesign design)
+    public static ImmutableArray<PartLine> Of(Plan plan, LinkDesign design, Lazy<LineBook> lines)
     {
         var tally = new PartsTally(plan);
         tally.CountDevices();
         tally.CountModules(design);
         tally.CountCables(design);
         tally.CountFarCords(design);
-        if (!plan.Lines.IsEmpty) tally.CountLines();
+        if (!plan.Lines.IsEmpty) tally.CountLines(lines.Value);
         return tally.Lines();
     }
 
@@ -71,9 +71,9 @@ public sealed class PartsTally
         }
     }
 
-    private void CountLines()
+    private void CountLines(LineBook lines)
     {
-        foreach (var route in LineBook.Of(plan).Lines.SelectMany(l => l.Routes))
+        foreach (var route in lines.Lines.SelectMany(l => l.Routes))
         {
             var channels = route.Answer.Question.Channels.Channels.Length;
             foreach (var (part, count) in LineParts.Of(plan.Catalogue, route.Answer.Design, channels)) Add(part, null, count, 0);

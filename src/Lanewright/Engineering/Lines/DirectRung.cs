@@ -19,10 +19,20 @@ internal static class DirectRung
                 $"{Numerals.Whole(question.Channels.Channels.Length)} channels, and the coarse grid has "
                 + Numerals.Whole(question.Standards.Grid.CoarseChannels));
         var types = question.Standards.WavelengthTypes
-            .Where(t => !t.IsCoherent && t.Rate == question.Rate && scheme == LineScheme.DenseDirect).ToList();
+            .Where(t => !t.IsCoherent && t.Rate == question.Rate && t.IsCoarse == (scheme == LineScheme.CoarseDirect)).ToList();
         if (types.Count == 0) return Without(question, scheme, Unknown(question, scheme));
-        var designs = types.Select(t => Judge(question, scheme, t)).ToList();
+        var asked = scheme == LineScheme.CoarseDirect ? question with { Channels = Coarse(question) } : question;
+        var designs = types.Select(t => Judge(asked, scheme, t)).ToList();
         return designs.FirstOrDefault(d => d.Verdict == Verdict.Pass) ?? designs.MinBy(d => d.Verdict) ?? designs[0];
+    }
+
+    /// <summary>As many coarse channels, those nearest to where loss is reckoned first, lowest frequency first as everywhere.</summary>
+    private static ChannelPlan Coarse(LineQuestion question)
+    {
+        var grid = question.Standards.Grid;
+        var nearest = Enumerable.Range(0, grid.CoarseChannels).Select(grid.Coarse)
+            .OrderBy(w => Math.Abs(w.Nanometres - GlassSpan.Usual.Nanometres)).Take(question.Channels.Channels.Length);
+        return question.Channels with { Channels = [.. nearest.Select(Frequency.Of).Order()] };
     }
 
     private static string Unknown(LineQuestion question, LineScheme scheme)

@@ -20,7 +20,7 @@ public sealed class LineBook
         this.plan = plan;
         ducts = [.. plan.Spans.SelectMany(s => s.Ducts).Distinct().Order(NaturalOrder.Instance)];
         graph = new RouteGraph(plan.Building.Sites.Length, [.. plan.Spans.Select(s => new RouteEdge(
-            s.From.Index, s.To.Index, s.Length.Kilometres, [.. s.Ducts.Select(d => ducts.IndexOf(d))]))]);
+            s.From.Index, s.To.Index, CostOf(s), [.. s.Ducts.Select(d => ducts.IndexOf(d))]))]);
         Lines = [.. plan.Lines.Select(Of)];
     }
 
@@ -41,6 +41,9 @@ public sealed class LineBook
         var type = route.Answer.Question.Standards.Interface(design.TypeName);
         return Math.Max(1, type?.FibrePairs ?? 1) * route.Answer.Question.Channels.Channels.Length;
     }
+
+    /// <summary>Costs count where every span states one; lengths where not.</summary>
+    private double CostOf(FibreSpan span) => plan.Spans.All(s => s.Cost is not null) ? span.Cost ?? 0 : span.Length.Kilometres;
 
     private LineResult Of(LineStatement line)
     {

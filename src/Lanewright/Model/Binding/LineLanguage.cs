@@ -43,6 +43,10 @@ public static class LineLanguage
             Otherwise = "it shares nothing",
         },
         new("huts", Shapes.OneOf("none", "anywhere"), "where amplifiers may stand along it") { Otherwise = "none: at its sites alone" },
+        new("cost", Shapes.Amount, "what a pair of it costs; where every span says so, ways are chosen by cost")
+        {
+            Otherwise = "ways are chosen by length",
+        },
         new("pairs", Shapes.Whole(1, 10_000), "pairs of fibres to be had") { Otherwise = "1" },
     ]);
 

@@ -64,6 +64,7 @@ internal sealed class SpanBinder(PlanTree tree, StandardsLibrary standards, Buil
             RepairYears = map.Whole("repair-years") ?? 0,
             Ducts = [.. map.Texts("ducts").Select(t => t.Value).Distinct().Order(NaturalOrder.Instance)],
             HasHuts = map.Text("huts") == "anywhere",
+            Cost = map.Real("cost") is { } cost and >= 0 ? cost : null,
             Pairs = map.Whole("pairs") ?? 1,
             Span = span,
         };

@@ -63,6 +63,9 @@ public sealed record FibreSpan
     /// <summary>Whether amplifiers may stand anywhere along it, and not at its sites alone.</summary>
     public bool HasHuts { get; init; }
 
+    /// <summary>What using it costs, in any unit that all spans share; null when not said.</summary>
+    public double? Cost { get; init; }
+
     /// <summary>Pairs of fibres to be had.</summary>
     public int Pairs { get; init; } = 1;
 

@@ -1,0 +1,8 @@
+namespace Lanewright.Workbench.Desk;
+
+/// <summary>What became of a change of a text.</summary>
+/// <param name="IsDone">Whether it was taken.</param>
+/// <param name="Words">What to tell the person; empty when there is nothing to tell.</param>
+/// <param name="Version">The version the text has now.</param>
+/// <param name="Text">The text, where it is not what was sent.</param>
+internal sealed record EditAnswer(bool IsDone, string Words, long Version, string? Text);

@@ -1,0 +1,66 @@
+namespace Lanewright.Workbench.Desk;
+
+/// <summary>A file of the plan as the desk holds it: what is on disk, and what is typed over it.</summary>
+internal sealed class OpenFile(string name, string disk)
+{
+    private const int MostRemembered = 40;
+    private readonly Dictionary<long, string> remembered = new() { [1] = disk };
+
+    /// <summary>Its name from the plan's folder.</summary>
+    public string Name { get; } = name;
+
+    /// <summary>The text on disk as last seen.</summary>
+    public string Disk { get; private set; } = disk;
+
+    /// <summary>The text on disk when typing began; what is typed is a change of this text.</summary>
+    public string Base { get; private set; } = disk;
+
+    /// <summary>What is typed and not saved; null when nothing is.</summary>
+    public string? Typed { get; private set; }
+
+    /// <summary>What the plan says now.</summary>
+    public string Text => Typed ?? Disk;
+
+    /// <summary>Counts every change of <see cref="Text"/>.</summary>
+    public long Version { get; private set; } = 1;
+
+    /// <summary>Whether the file was changed outside where it is typed over here, so that nothing may be saved.</summary>
+    public bool IsTorn => Typed is not null && !string.Equals(Base, Disk, StringComparison.Ordinal);
+
+    /// <summary>The text of a version; null when it is too long ago.</summary>
+    public string? TextAt(long version) => remembered.GetValueOrDefault(version);
+
+    /// <summary>Takes what was typed.</summary>
+    public void Type(string text) => Set(Disk, string.Equals(text, Base, StringComparison.Ordinal) && !IsTorn ? null : text);
+
+    /// <summary>Takes a text from disk under what is typed.</summary>
+    public void SeeOnDisk(string text) => Set(text, Typed);
+
+    /// <summary>What is typed, on what it was typed over: a text of an earlier session.</summary>
+    public void Resume(string typedOver, string typed)
+    {
+        Base = typedOver;
+        Set(Disk, typed);
+    }
+
+    /// <summary>What is typed now counts as a change of the text on disk.</summary>
+    public void Rebase(string typed)
+    {
+        Base = Disk;
+        Set(Disk, typed);
+    }
+
+    /// <summary>The text on disk is the text.</summary>
+    public void Settle(string disk) => Set(disk, null);
+
+    private void Set(string disk, string? typed)
+    {
+        var before = Text;
+        Disk = disk;
+        Typed = typed is not null && string.Equals(typed, disk, StringComparison.Ordinal) ? null : typed;
+        if (Typed is null) Base = disk;
+        if (string.Equals(before, Text, StringComparison.Ordinal)) return;
+        remembered[++Version] = Text;
+        remembered.Remove(Version - MostRemembered);
+    }
+}

@@ -1,0 +1,265 @@
+using Lanewright.Rules;
+
+namespace Lanewright.Workbench.Desk;
+
+/// <summary>The plan on the desk: its texts on disk and as typed, the newest result, and who waits for a newer one. The files on disk are
+/// the truth; nothing here overwrites what somebody else wrote.</summary>
+internal sealed class PlanDesk : IAsyncDisposable
+{
+    private static readonly TimeSpan LookEvery = TimeSpan.FromMilliseconds(300);
+
+    private readonly Lock gate = new();
+    private readonly PlanFolder folder;
+    private readonly Keepsakes keepsakes;
+    private readonly Dictionary<string, OpenFile> open = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (DateTime, long)> stamps = new(StringComparer.Ordinal);
+    private readonly CancellationTokenSource closing = new();
+    private readonly SemaphoreSlim work = new(1);
+    private readonly Task judging;
+    private readonly Task watching;
+    private TaskCompletionSource pulse = NewPulse();
+    private long ticks;
+    private int isClosed;
+    private JudgedPlan? saved;
+
+    /// <summary>Opens a plan.</summary>
+    /// <param name="path">Its first file on disk.</param>
+    public PlanDesk(string path)
+    {
+        folder = new PlanFolder(Path.GetDirectoryName(Path.GetFullPath(path)) ?? ".");
+        keepsakes = new Keepsakes(folder);
+        First = Path.GetFileName(path);
+        if (folder.Read(First, out var problem) is null) throw new WorkbenchFault($"the plan '{path}' cannot be read: {problem}");
+        judging = Task.Run(Judge);
+        watching = Task.Run(Watch);
+    }
+
+    /// <summary>Name of the plan's first file.</summary>
+    public string First { get; }
+
+    /// <summary>The newest result; null until the first is there.</summary>
+    public Snapshot? Current { get; private set; }
+
+    /// <summary>Counts everything that may change a page.</summary>
+    public long Ticks => Interlocked.Read(ref ticks);
+
+    /// <summary>Waits until something may have changed a page, or until a time is over.</summary>
+    public async Task<long> NextTick(long seen, TimeSpan most, CancellationToken gone)
+    {
+        Task changed;
+        lock (gate) changed = pulse.Task;
+        if (Ticks == seen && !closing.IsCancellationRequested) await Task.WhenAny(changed, Task.Delay(most, gone)).ConfigureAwait(false);
+        return Ticks;
+    }
+
+    /// <summary>Says that a page may have changed.</summary>
+    public void Tick()
+    {
+        TaskCompletionSource old;
+        lock (gate)
+        {
+            Interlocked.Increment(ref ticks);
+            old = pulse;
+            pulse = NewPulse();
+        }
+        old.TrySetResult();
+    }
+
+    /// <summary>A file of the plan; null for any other.</summary>
+    public FileState? StateOf(string name)
+    {
+        lock (gate) return open.TryGetValue(name, out var file) ? FileState.Of(file) : null;
+    }
+
+    /// <summary>The files of the plan, in the order they are read.</summary>
+    public IReadOnlyList<FileState> Files()
+    {
+        lock (gate) return [.. (Current?.Files ?? []).Where(open.ContainsKey).Select(n => FileState.Of(open[n]))];
+    }
+
+    /// <summary>Takes a text that was typed over a version of the file.</summary>
+    public EditAnswer? Type(string name, long version, string text) => Change(name, file =>
+    {
+        var own = WithEndingsOf(file, text);
+        if (file.Version == version)
+        {
+            file.Type(own);
+            return new EditAnswer(true, "", file.Version, null);
+        }
+        if (file.TextAt(version) is { } before && LineMerge.Of(before, own, file.Text) is { } both)
+        {
+            file.Type(both);
+            return new EditAnswer(true, "The text was changed elsewhere too; both changes are in it now.", file.Version, both);
+        }
+        return new EditAnswer(false, "The same lines were changed in another window or outside. Your text is still here; take the other "
+            + "text, or copy yours and type it in again.", file.Version, file.Text);
+    });
+
+    /// <summary>Writes what is typed to disk, unless the file was changed outside meanwhile.</summary>
+    public EditAnswer? Save(string name, long version) => Change(name, file =>
+    {
+        if (file.Version != version)
+            return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it and save again.", file.Version,
+                file.Text);
+        LookAt(file);
+        if (file.Typed is not { } typed) return new EditAnswer(true, "Nothing to save.", file.Version, file.Text);
+        if (file.IsTorn) return new EditAnswer(false, Torn(file), file.Version, file.Text);
+        if (file.Version != version)
+            return new EditAnswer(false, "The file was changed outside, in other lines. Both changes are in the text now; look at it and "
+                + "save again.", file.Version, file.Text);
+        keepsakes.KeepPrevious(name, file.Disk);
+        folder.Write(name, typed);
+        keepsakes.DropTyped(name);
+        file.Settle(typed);
+        return new EditAnswer(true, "Saved. The text before is kept in .lanewright.", file.Version, null);
+    });
+
+    /// <summary>Gives up what is typed; the text is put aside.</summary>
+    public EditAnswer? Discard(string name) => Change(name, file =>
+    {
+        if (file.Typed is { } typed) keepsakes.KeepDiscarded(name, typed);
+        keepsakes.DropTyped(name);
+        file.Settle(file.Disk);
+        return new EditAnswer(true, "The text on disk is shown. What was typed is kept in .lanewright.", file.Version, file.Text);
+    });
+
+    /// <summary>A person has seen that the file was changed outside and wants what is typed: the next save may write it.</summary>
+    public EditAnswer? KeepTyped(string name, long version) => Change(name, file =>
+    {
+        if (file.Version != version || file.Typed is not { } typed)
+            return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it first.", file.Version, file.Text);
+        file.Rebase(typed);
+        return new EditAnswer(true, "The next save replaces the text on disk, which is then kept in .lanewright.", file.Version, null);
+    });
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        if (Interlocked.Exchange(ref isClosed, 1) == 1) return;
+        await closing.CancelAsync().ConfigureAwait(false);
+        work.Release();
+        Tick();
+        // A request that is still under way may yet release the work, so that only what nobody else holds is disposed of.
+        await Task.WhenAll(judging, watching).ConfigureAwait(false);
+    }
+
+    private static TaskCompletionSource NewPulse() => new(TaskCreationOptions.RunContinuationsAsynchronously);
+
+    /// <summary>Browsers know only one kind of line end.</summary>
+    private static string WithEndingsOf(OpenFile file, string text)
+    {
+        var plain = text.Replace("\r\n", "\n", StringComparison.Ordinal);
+        return file.Disk.Contains("\r\n", StringComparison.Ordinal) ? plain.Replace("\n", "\r\n", StringComparison.Ordinal) : plain;
+    }
+
+    private static string Torn(OpenFile file) => $"{file.Name} was changed outside in the same lines since you began to type, so it is not "
+        + "written over. Take the text on disk, or keep yours: the text on disk is then put aside when you save.";
+
+    private EditAnswer? Change(string name, Func<OpenFile, EditAnswer> change)
+    {
+        EditAnswer answer;
+        lock (gate)
+        {
+            if (!open.TryGetValue(name, out var file)) return null;
+            var before = file.Typed;
+            answer = change(file);
+            if (file.Typed is { } typed && !string.Equals(before, typed, StringComparison.Ordinal))
+                keepsakes.KeepTyped(name, file.Base, typed);
+            else if (file.Typed is null && before is not null)
+                keepsakes.DropTyped(name);
+        }
+        work.Release();
+        return answer;
+    }
+
+    /// <summary>Looks whether a file was changed outside. Where it is typed over, both changes are put together if they may be.</summary>
+    private bool LookAt(OpenFile file)
+    {
+        var stamp = folder.StampOf(file.Name);
+        if (stamps.TryGetValue(file.Name, out var known) && known == stamp) return false;
+        // A file that is being replaced is missing for a moment; the next look finds it.
+        if (folder.Read(file.Name, out _) is not { } text) return false;
+        stamps[file.Name] = stamp;
+        if (string.Equals(text, file.Disk, StringComparison.Ordinal)) return false;
+        var merged = file.Typed is { } typed ? LineMerge.Of(file.Base, typed, text) : null;
+        file.SeeOnDisk(text);
+        if (merged is not null) file.Rebase(merged);
+        return true;
+    }
+
+    private async Task Watch()
+    {
+        while (!closing.IsCancellationRequested)
+        {
+            await Task.Delay(LookEvery, closing.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            var changed = false;
+            lock (gate)
+            {
+                foreach (var file in open.Values) changed |= LookAt(file);
+                changed |= MissingTurnedUp();
+            }
+            if (changed && !closing.IsCancellationRequested) work.Release();
+        }
+    }
+
+    /// <summary>Whether a file that the plan mentions and that could not be read is there now.</summary>
+    private bool MissingTurnedUp() =>
+        (Current?.Missing ?? []).Any(name => folder.StampOf(name) != default && folder.Read(name, out _) is not null);
+
+    private async Task Judge()
+    {
+        while (true)
+        {
+            await work.WaitAsync().ConfigureAwait(false);
+            if (closing.IsCancellationRequested) return;
+            // Several changes that waited are judged together.
+            while (await work.WaitAsync(0).ConfigureAwait(false)) { }
+            JudgeOnce();
+            Tick();
+        }
+    }
+
+    private void JudgeOnce()
+    {
+        Dictionary<string, string> typed;
+        lock (gate) typed = open.Values.Where(f => f.Typed is not null).ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
+        var files = new DeskFiles(folder, typed);
+        JudgedPlan judged;
+        try
+        {
+            judged = Compilation.Of(files, First);
+        }
+        // Whatever text is typed, the desk stays open; what went wrong is said on every sheet.
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            Current = Current?.Failed(fault.Message);
+            return;
+        }
+        lock (gate)
+        {
+            if (TakeIn(files)) work.Release();
+            if (typed.Count == 0) saved = judged;
+            var before = saved;
+            Current = new Snapshot(judged, typed.Count == 0 ? new(judged) : new(() => before ?? SavedPlan()), files.Asked);
+        }
+    }
+
+    private JudgedPlan SavedPlan() => Compilation.Of(new DeskFiles(folder, new Dictionary<string, string>()), First);
+
+    /// <summary>Opens files read for the first time; whether a text of an earlier session lies over one.</summary>
+    private bool TakeIn(DeskFiles files)
+    {
+        var hasTyped = false;
+        foreach (var (name, source) in files.Asked)
+        {
+            if (source is null || open.ContainsKey(name)) continue;
+            // Its stamp is taken by the first look, which reads it again: a change between reading and now is not missed.
+            var file = open[name] = new OpenFile(name, source.Content);
+            if (keepsakes.TypedBefore(name) is not { } earlier) continue;
+            file.Resume(earlier.Over, earlier.Typed);
+            if (file.IsTorn && LineMerge.Of(earlier.Over, earlier.Typed, file.Disk) is { } merged) file.Rebase(merged);
+            hasTyped |= file.Typed is not null;
+        }
+        return hasTyped;
+    }
+}

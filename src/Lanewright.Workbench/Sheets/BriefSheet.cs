@@ -1,0 +1,105 @@
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Drawings;
+using Lanewright.Deliverables.Drawings.Fabric;
+using Lanewright.Deliverables.Report;
+using Lanewright.Findings;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>The brief: the job, its headline numbers, what is wrong, and what it costs.</summary>
+internal static class BriefSheet
+{
+    private const int MostFindings = 12;
+    private const double BarWidth = 160;
+
+    /// <summary>Writes it.</summary>
+    public static bool Write(SheetPaper paper)
+    {
+        var plan = paper.Judged.Plan;
+        paper.Heading("Brief", plan is null
+            ? "Nothing can be made of the plan's text as it stands. What is in the way is listed here; everything else fills in "
+                + "as soon as it is put right."
+            : plan.Title);
+        if (paper.Judged.Designed is { } designed)
+            new ReportFront(paper.Markup, paper.Judged).Figures(designed.Plan, PlanSummary.Of(designed));
+        paper.Markup.Open("div", ("class", "halves"));
+        Wrong(paper);
+        if (paper.Judged.Designed is { } known)
+        {
+            paper.Markup.Open("section");
+            Costs(paper, known);
+            Carries(paper, known);
+            paper.Markup.Close();
+        }
+        paper.Markup.Close();
+        return true;
+    }
+
+    private static void Wrong(SheetPaper paper)
+    {
+        paper.Markup.Open("section");
+        paper.Markup.Element("h2", "What is wrong");
+        var findings = paper.Judged.Findings.Where(f => f.Severity != Severity.Advice).OrderByDescending(f => f.Severity).ToList();
+        if (findings.Count == 0) paper.Markup.Element("p", "Nothing: no error and no warning.");
+        paper.Markup.Open("ul", ("class", "wrong"));
+        foreach (var finding in findings.Take(MostFindings)) FindingWords.Item(paper, finding);
+        paper.Markup.Close();
+        var rest = paper.Judged.Findings.Length - Math.Min(findings.Count, MostFindings);
+        if (rest > 0)
+        {
+            paper.Markup.Open("p");
+            paper.Way($"{Numerals.Grouped(rest)} more findings and advice", paper.Site.To("findings"));
+            paper.Markup.Close();
+        }
+        paper.Markup.Close();
+    }
+
+    private static void Costs(SheetPaper paper, DesignedPlan designed)
+    {
+        paper.Markup.Element("h2", "What it costs");
+        var kinds = designed.Parts.GroupBy(p => PartsView.KindOf(p.Item))
+            .Select(g => (Kind: g.Key, Buy: g.Sum(p => p.ToBuy), Price: g.Sum(p => p.Total.Units), Watts: g.Sum(p => p.Power.Value)))
+            .OrderByDescending(k => k.Price).ThenBy(k => k.Kind, StringComparer.Ordinal).ToList();
+        if (kinds.Count == 0)
+        {
+            paper.Markup.Element("p", "There is nothing to buy.");
+            return;
+        }
+        var table = PaperTable.Open(paper.Markup, "price and power by kind of part", "kind", "#to buy", "#" + designed.Plan.Currency,
+            "#W at most");
+        foreach (var kind in kinds)
+            table.Row(new Entry(kind.Kind, paper.Site.Asking("parts", kind.Kind)), Numerals.Grouped(kind.Buy),
+                Numerals.Grouped(kind.Price), Numerals.Grouped((decimal)kind.Watts));
+        table.Row("sum", ["together", "", Numerals.Grouped(kinds.Sum(k => k.Price)), Numerals.Grouped((decimal)kinds.Sum(k => k.Watts))]);
+        table.Close();
+        paper.Markup.Open("svg", ("class", "lw bars"), ("viewBox", $"0 0 {Numerals.Plain(BarWidth * 2)} 10"), ("role", "img"),
+            ("preserveAspectRatio", "none"), ("aria-label", "shares of the price"));
+        var canvas = new Canvas(paper.Markup);
+        var x = 0.0;
+        var all = (double)Math.Max(1, kinds.Sum(k => k.Price));
+        foreach (var (kind, i) in kinds.Select((k, i) => (k, i)))
+        {
+            var width = (double)kind.Price / all * BarWidth * 2;
+            if (width > 0) canvas.Box(x, 0, width, 10, "shade" + Numerals.Whole(Math.Min(4, i + 1)));
+            x += width;
+        }
+        paper.Markup.Close();
+    }
+
+    private static void Carries(SheetPaper paper, DesignedPlan designed)
+    {
+        paper.Markup.Element("h2", "What it carries");
+        if (designed.Load.Demands.IsEmpty)
+        {
+            paper.Markup.Element("p", "The plan states no demand, so nothing is said of loads.");
+            return;
+        }
+        var table = PaperTable.Open(paper.Markup, "demands", "demand", "kind", "#fullest link");
+        foreach (var study in designed.Load.Demands)
+            table.Row(new Entry(study.Demand.Name, paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index))),
+                LoadWords.Kind(study), new Entry(LoadWords.Percent(study.MaxUtilisation), "", study.IsOverloaded ? "alert" : ""));
+        table.Close();
+    }
+}

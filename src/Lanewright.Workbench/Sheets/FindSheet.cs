@@ -1,0 +1,65 @@
+using Lanewright.Deliverables;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>Answers to a search: devices, racks, links, classes, parts and rules.</summary>
+internal static class FindSheet
+{
+    private const int Most = 60;
+
+    /// <summary>Writes it.</summary>
+    public static bool Write(SheetPaper paper)
+    {
+        var words = paper.Query.Trim();
+        if (words.Length == 0) return paper.Nothing("Search", "Type a device, a port, a cable, a part or a code.");
+        paper.Heading("Search", $"for '{words}'");
+        var found = 0;
+        bool Has(string text) => text.Contains(words, StringComparison.OrdinalIgnoreCase);
+        found += List(paper, "Rules", RuleBook.Kinds.Where(k => Has(k.Code) || Has(k.Name))
+            .Select(k => ($"{k.Code} {k.Name}", paper.Site.To("rules", k.Code))));
+        if (paper.Judged.Designed is { } designed && paper.Now.Links is { } book) found += InPlan(paper, designed, book, words);
+        if (found == 0) paper.Markup.Element("p", "Nothing in the plan and no rule has this in its name.", ("class", "empty"));
+        return true;
+    }
+
+    private static int InPlan(SheetPaper paper, DesignedPlan designed, LinkBook book, string words)
+    {
+        bool Has(string text) => text.Contains(words, StringComparison.OrdinalIgnoreCase);
+        var devices = designed.Plan.Devices;
+        var found = List(paper, "Devices", Enumerable.Range(0, devices.Count)
+            .Where(d => Has(devices.Name(d)) || Has(devices.Group(d).Model.Name) || words.StartsWith(devices.Name(d) + ":",
+                StringComparison.OrdinalIgnoreCase))
+            .Select(d => (devices.Name(d), paper.Site.To("devices", devices.Name(d)))));
+        found += List(paper, "Racks", designed.Plan.Building.Racks.Where(r => Has(r.Name))
+            .Select(r => (r.Name, paper.Site.To("racks", r.Name))));
+        found += List(paper, "Classes of links", book.Kinds.Where(k => k.Words.Any(Has))
+            .Select(k => ($"{k.Name} {k.Made}", paper.Site.To("classes", k.Name))));
+        found += List(paper, "Parts", designed.Parts.Where(p => Has(p.Item.Name)).Select(p => p.Item.Name).Distinct()
+            .Select(n => (n, paper.Site.Asking("parts", n))));
+        var links = book.Select(words, "");
+        if (links.Length == 0) return found;
+        paper.Markup.Element("h2", $"Links, {Numerals.Grouped(links.Length)}");
+        paper.Markup.Open("p");
+        paper.Way("in the table of links", paper.Site.Asking("links", words));
+        paper.Markup.Close();
+        return found + List(paper, "", links.Take(Most).Select(l => (Identifiers.Link(l), paper.Site.To("links", Identifiers.Link(l)))));
+    }
+
+    private static int List(SheetPaper paper, string heading, IEnumerable<(string Words, string Address)> all)
+    {
+        var shown = all.Take(Most + 1).ToList();
+        if (shown.Count == 0) return 0;
+        if (heading.Length > 0) paper.Markup.Element("h2", heading);
+        paper.Markup.Open("p", ("class", "list"));
+        foreach (var (words, address) in shown.Take(Most))
+        {
+            paper.Way(words, address);
+            paper.Markup.Text(" ");
+        }
+        if (shown.Count > Most) paper.Markup.Text("and more");
+        paper.Markup.Close();
+        return shown.Count;
+    }
+}

@@ -1,0 +1,43 @@
+using Lanewright.Deliverables;
+using Lanewright.Findings;
+using Lanewright.Quantities;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>A finding on a sheet: its rule, its line in the plan, and what it is about.</summary>
+internal static class FindingWords
+{
+    /// <summary>Writes it as an item of a list.</summary>
+    public static void Item(SheetPaper paper, Finding finding)
+    {
+        var markup = paper.Markup;
+        markup.Open("li", ("class", FindingsView.Word(finding.Severity)));
+        markup.Inline("b", FindingsView.Word(finding.Severity), ("class", finding.Severity switch
+        {
+            Severity.Error => "stop",
+            Severity.Warning => "open",
+            _ => "soft",
+        }));
+        markup.Text(" ");
+        paper.Way($"{finding.Kind.Code} {finding.Kind.Name}", paper.Site.To("rules", finding.Kind.Code));
+        if (AddressOf(paper, finding) is { Length: > 0 } address)
+        {
+            markup.Text(" ");
+            paper.Way($"{finding.Span.Path}:{Numerals.Whole(finding.Span.Position.Line)}", address);
+        }
+        if (finding.Subject.Length > 0)
+        {
+            markup.Text(" ");
+            markup.Inline("a", "where", ("href", paper.Site.Asking("find", finding.Subject)), ("aria-label", "where " + finding.Subject));
+        }
+        markup.Element("p", finding.Message);
+        if (finding.Evidence is { } evidence) markup.Element("p", evidence.ToString(), ("class", "small soft"));
+        markup.Close();
+    }
+
+    /// <summary>Where its line is edited; empty for a finding no line says, or one in a file that is not of the plan's folder.</summary>
+    public static string AddressOf(SheetPaper paper, Finding finding) =>
+        finding.Span.Source is not null && paper.Now.Files.Contains(finding.Span.Path)
+            ? paper.Site.To("plan", finding.Span.Path) + "#L" + Numerals.Whole(finding.Span.Position.Line)
+            : "";
+}

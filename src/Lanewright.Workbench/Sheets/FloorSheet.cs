@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Drawings.Floor;
+using Lanewright.Model.Places;
+using Lanewright.Rules;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>The halls from above, with their racks, trays and how full these are.</summary>
+internal static class FloorSheet
+{
+    private const int MostRows = 400;
+
+    /// <summary>Writes it.</summary>
+    public static bool Write(SheetPaper paper)
+    {
+        if (paper.Judged.Designed is not { } designed) return paper.Nothing("Floor", "The plan cannot be read yet.");
+        var halls = FloorSet.Halls(designed.Plan.Building);
+        if (halls.IsEmpty) return paper.Nothing("Floor", "The plan describes no hall with racks. A section 'sites' does.");
+        paper.Heading("Floor");
+        var wanted = paper.Thing.Length == 0 ? Identifiers.Floor(Fullest(designed, halls) + 1) : paper.Thing;
+        var isFound = false;
+        var choices = halls.Select((hall, i) => (Name: Identifiers.Floor(i + 1), hall.FullName)).ToList();
+        Tabs.Write(paper, "floor", choices, wanted);
+        for (var i = 0; i < halls.Length; i++)
+        {
+            if (Identifiers.Floor(i + 1) != wanted) continue;
+            isFound = true;
+            paper.Figure(() => FloorSet.Drawing(designed, halls[i]).Write(paper.Markup, wanted + "-floor", isFile: false));
+        }
+        if (!isFound) return paper.Unknown("Floor", $"There is no hall '{paper.Thing}'.");
+        if (designed.Pathways.Value.Fills.Any())
+            PaperTable.Write(paper.Markup, PathwaysView.Of(designed), "trays and ducts", MostRows, (_, _) => "");
+        return true;
+    }
+
+    /// <summary>The hall with the most racks: the one most questions are about.</summary>
+    private static int Fullest(DesignedPlan designed, ImmutableArray<Hall> halls)
+    {
+        var racks = designed.Plan.Building.Racks.CountBy(r => r.Hall).ToDictionary();
+        return Enumerable.Range(0, halls.Length).MaxBy(i => (racks.GetValueOrDefault(halls[i]), -i));
+    }
+}

@@ -1,0 +1,177 @@
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Markup;
+using Lanewright.Findings;
+using Lanewright.Quantities;
+using Lanewright.Workbench.Desk;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>What is around every sheet: the list of sheets at the left, and the title block at the foot.</summary>
+internal sealed class Frame
+{
+    private readonly MarkupWriter markup;
+    private readonly PlanDesk desk;
+    private readonly Site site;
+    private readonly RegisterEntry? entry;
+
+    private Frame(MarkupWriter markup, PlanDesk desk, Site site, RegisterEntry? entry)
+    {
+        this.markup = markup;
+        this.desk = desk;
+        this.site = site;
+        this.entry = entry;
+    }
+
+    /// <summary>A page that is not ready yet.</summary>
+    public static Page BeingMade(string words) => Words("One moment", words, "waiting", isFound: true);
+
+    /// <summary>A page for an address at which no sheet stands.</summary>
+    public static Page NoSuchSheet(string place) => Words("No such sheet", $"There is no sheet '{place}'. The list of sheets has all "
+        + "there are.", "empty", isFound: false);
+
+    /// <summary>The whole page around a sheet.</summary>
+    public static string Around(Page page, RegisterEntry? entry, PlanDesk desk, Site site, long seen)
+    {
+        using var text = new StringWriter();
+        text.Write("<!DOCTYPE html>\n");
+        new Frame(new MarkupWriter(text), desk, site, entry).Write(page, seen);
+        return text.ToString();
+    }
+
+    private static Page Words(string title, string words, string style, bool isFound)
+    {
+        using var text = new StringWriter();
+        var markup = new MarkupWriter(text);
+        markup.Element("h1", title);
+        markup.Element("p", words, ("class", style), ("role", "status"));
+        return new Page(title, text.ToString(), isFound);
+    }
+
+    private void Write(Page page, long seen)
+    {
+        var name = desk.Current?.Judged.Plan?.Name ?? desk.First;
+        markup.Open("html", ("lang", "en-GB"));
+        markup.Open("head");
+        markup.Leaf("meta", ("charset", "utf-8"));
+        markup.Leaf("meta", ("name", "viewport"), ("content", "width=device-width"));
+        markup.Leaf("meta", ("name", "color-scheme"), ("content", "light dark"));
+        markup.Element("title", $"{page.Title}, {name}");
+        foreach (var sheet in new[] { "drawings.css", "workbench.css" })
+            markup.Leaf("link", ("rel", "stylesheet"), ("href", site.To("assets", sheet)));
+        markup.Leaf("link", ("rel", "icon"), ("href", site.To("assets", "mark.svg")));
+        markup.Open("script", ("type", "module"), ("src", site.To("assets", "workbench.js")));
+        markup.Close();
+        markup.Close();
+        markup.Open("body", ("data-root", site.To("")), ("data-seen", Numerals.Whole(seen)), ("data-sheet", entry?.Key ?? ""));
+        markup.Inline("a", "to the sheet", ("href", "#sheet"), ("class", "skip"));
+        ListOfSheets();
+        markup.Open("main", ("id", "sheet"), ("tabindex", "-1"));
+        Fault();
+        markup.Trusted(page.Body);
+        markup.Close();
+        TitleBlock();
+        markup.Close();
+        markup.Close();
+    }
+
+    private void Fault()
+    {
+        if (desk.Current?.Fault is { Length: > 0 } fault)
+            markup.Element("p", $"The text as it is now cannot be judged, through a fault of the program ({fault}). The sheets show the "
+                + "last text that could.", ("class", "torn"), ("role", "alert"));
+        foreach (var file in desk.Files().Where(f => f.IsTorn))
+        {
+            markup.Open("p", ("class", "torn"), ("role", "alert"));
+            markup.Text($"{file.Name} was changed outside in the same lines as here. Nothing was written over. ");
+            markup.Inline("a", "Choose", ("href", site.To("plan", file.Name)));
+            markup.Close();
+        }
+    }
+
+    private void ListOfSheets()
+    {
+        markup.Open("nav", ("id", "register"), ("aria-label", "list of sheets"));
+        markup.Element("p", "Sheets", ("class", "small"));
+        markup.Open("ol");
+        var number = 0;
+        foreach (var listed in Register.Listed)
+        {
+            markup.Open("li");
+            markup.Open("a", ("href", site.To(listed.Key)), ("aria-current", listed == entry ? "page" : "false"));
+            markup.Inline("b", Numerals.Whole(++number));
+            markup.Inline("span", listed.Title);
+            if (CountOf(listed) is { } count) markup.Inline("i", count.Words, ("class", count.IsAlert ? "alert" : "soft"));
+            markup.Close();
+            markup.Close();
+        }
+        markup.Close();
+        markup.Open("form", ("action", site.To("find")), ("role", "search"));
+        markup.Element("label", "Device, port, cable, part or code", ("for", "q"));
+        markup.Leaf("input", ("id", "q"), ("name", "q"), ("type", "search"), ("autocomplete", "off"), ("maxlength", "200"));
+        markup.Close();
+        markup.Element("p", "/ search · 1 to 9 sheets · g edit the plan", ("class", "keys"));
+        markup.Close();
+    }
+
+    private (string Words, bool IsAlert)? CountOf(RegisterEntry listed)
+    {
+        if (desk.Current is not { } now) return null;
+        var errors = now.Judged.Findings.Count(f => f.Severity == Severity.Error);
+        var typed = desk.Files().Count(f => f.IsTyped);
+        return listed.Key switch
+        {
+            "findings" when errors > 0 => (Numerals.Grouped(errors), true),
+            "compare" or "plan" when typed > 0 => ("unsaved", false),
+            _ => null,
+        };
+    }
+
+    /// <summary>The strip at the foot that stays in sight: which plan, what it comes to, and which sheet this is.</summary>
+    private void TitleBlock()
+    {
+        markup.Open("footer", ("id", "block"), ("aria-label", "title block"));
+        markup.Open("dl");
+        var judged = desk.Current?.Judged;
+        Cell("plan", judged?.Plan?.Title is { Length: > 0 } title ? title : judged?.Plan?.Name ?? desk.First, "wide");
+        if (judged?.Designed is { } designed)
+        {
+            var summary = PlanSummary.Of(designed);
+            Cell("revision", designed.Plan.Revision, "");
+            Cell("date", designed.Plan.Date, "");
+            Cell(designed.Plan.Currency + " to buy", Numerals.Grouped(summary.Price.Units), "");
+            Cell("kW at most", Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "");
+            Cell("links pass", Numerals.Grouped(summary.Passing), "");
+            Cell("unproven", Numerals.Grouped(summary.Unproven), "");
+            Cell("fail", Numerals.Grouped(summary.Failing), summary.Failing > 0 ? "act" : "");
+        }
+        if (judged is not null) Counts(judged.Findings);
+        var typed = desk.Files().Where(f => f.IsTyped).Select(f => f.Name).ToList();
+        Cell("text", typed.Count == 0 ? "as saved" : "not saved: " + string.Join(", ", typed), typed.Count == 0 ? "" : "typed");
+        Cell("sheet", Number(), "");
+        markup.Close();
+        markup.Close();
+    }
+
+    private void Counts(IEnumerable<Finding> findings)
+    {
+        var counts = findings.CountBy(f => f.Severity).ToDictionary();
+        var errors = counts.GetValueOrDefault(Severity.Error);
+        Cell("errors", Numerals.Grouped(errors), errors > 0 ? "act" : "");
+        Cell("warnings", Numerals.Grouped(counts.GetValueOrDefault(Severity.Warning)), "");
+    }
+
+    private string Number()
+    {
+        var at = entry is null ? -1 : Register.Listed.IndexOf(entry);
+        return at < 0 ? "detail" : $"{Numerals.Whole(at + 1)} of {Numerals.Whole(Register.Listed.Length)}";
+    }
+
+    private void Cell(string label, string value, string style)
+    {
+        if (value.Length == 0) return;
+        markup.Open("div", ("class", style));
+        markup.Element("dt", label);
+        markup.Element("dd", value);
+        markup.Close();
+    }
+}

@@ -1,0 +1,23 @@
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Report;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>The lines between sites: where they run, what light they carry, and what is left at the far end.</summary>
+internal static class LinesSheet
+{
+    private const int MostRows = 400;
+
+    /// <summary>Writes it.</summary>
+    public static bool Write(SheetPaper paper)
+    {
+        if (paper.Judged.Designed is not { } designed) return paper.Nothing("Lines", "The plan cannot be read yet.");
+        if (designed.Plan.Lines.IsEmpty)
+            return paper.Nothing("Lines", "The plan has no line between sites. The page of the language tells how one is described.");
+        paper.Heading("Lines");
+        new ReportLines(paper.Markup, designed).Write();
+        PaperTable.Write(paper.Markup, LinesView.Of(designed), "lines, channel by channel", MostRows, (_, _) => "");
+        PaperTable.Write(paper.Markup, SpansView.Of(designed), "spans", MostRows, (_, _) => "");
+        return true;
+    }
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Drawings.Elevation;
+using Lanewright.Engineering.Power;
+using Lanewright.Engineering.Space;
+using Lanewright.Quantities;
+using Lanewright.Rules;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>Racks from the front and from the rear, with what they hold, weigh and draw.</summary>
+internal static class RacksSheet
+{
+    private const int MostTabs = 80;
+    private const int MostRows = 500;
+
+    /// <summary>Writes it.</summary>
+    public static bool Write(SheetPaper paper)
+    {
+        if (paper.Judged.Designed is not { } designed) return paper.Nothing("Racks", "The plan cannot be read yet.");
+        var book = designed.Racks.Value;
+        if (book.Racks.IsEmpty) return paper.Nothing("Racks", "No device stands in a rack yet.");
+        var sheets = ElevationSet.Sheets(book).ToList();
+        var names = sheets.Select((s, i) => (Name: Identifiers.Elevation(i + 1), Words: Words(s))).ToList();
+        // Without a wish, the sheet with most on it.
+        var at = paper.Thing.Length == 0
+            ? Enumerable.Range(0, sheets.Count).MaxBy(i => (sheets[i].Sum(r => r.Devices.Length), -i))
+            : names.FindIndex(n => n.Name == paper.Thing);
+        // A rack may be asked for by its own name.
+        if (at < 0) at = sheets.FindIndex(s => s.Any(r => r.Rack.Name == paper.Thing));
+        if (at < 0) return paper.Unknown("Racks", $"There is no rack and no sheet '{paper.Thing}'.");
+        paper.Heading("Racks");
+        Tabs.Write(paper, "racks", names.Count <= MostTabs ? names : [.. names.Skip(Math.Max(0, at - 10)).Take(MostTabs)], names[at].Name);
+        var strips = new Lazy<ILookup<int, StripLoad>>(() => StripLoads.Of(book).ToLookup(s => s.Rack.Index));
+        foreach (var isRear in new[] { false, true })
+            paper.Figure(() => new ElevationDrawing(designed, sheets[at], strips, isRear)
+                .Write(paper.Markup, names[at].Name + (isRear ? "-rear" : "-front"), isFile: false));
+        var shown = sheets[at].Select(r => r.Rack.Name).ToHashSet(StringComparer.Ordinal);
+        Devices(paper, designed, sheets[at]);
+        var table = RacksView.Of(designed);
+        PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where(r => shown.Contains(r[0].Text)) }, "these racks",
+            MostRows, (_, _) => "");
+        if (designed.Plan.Power.IsEmpty) return true;
+        var feeds = FeedsView.Of(designed);
+        PaperTable.Write(paper.Markup, feeds with { Rows = () => feeds.Rows().Where(r => shown.Contains(r[0].Text)) },
+            "their strips, in amperes", MostRows, (_, _) => "");
+        return true;
+    }
+
+    private static string Words(ImmutableArray<RackContents> racks) => $"{racks[0].Rack.Hall.Name}/{racks[0].Rack.Row} "
+        + $"{Numerals.Whole(racks[0].Rack.Number)} to {Numerals.Whole(racks[^1].Rack.Number)}";
+
+    private static void Devices(SheetPaper paper, DesignedPlan designed, IEnumerable<RackContents> racks)
+    {
+        paper.Markup.Element("h2", "Devices here");
+        paper.Markup.Open("p", ("class", "list"));
+        foreach (var device in racks.SelectMany(r => r.Devices))
+        {
+            var name = designed.Plan.Devices.Name(device);
+            paper.Way(name, paper.Site.To("devices", name));
+            paper.Markup.Text(" ");
+        }
+        paper.Markup.Close();
+    }
+}

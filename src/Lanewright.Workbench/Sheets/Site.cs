@@ -1,0 +1,12 @@
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>Addresses of this workbench.</summary>
+internal sealed class Site(string token)
+{
+    /// <summary>The address of a sheet, or of one thing on it.</summary>
+    public string To(string sheet, string thing = "") =>
+        thing.Length == 0 ? $"/{token}/{sheet}" : $"/{token}/{sheet}/{string.Join('/', thing.Split('/').Select(Uri.EscapeDataString))}";
+
+    /// <summary>The address of the answers to a search.</summary>
+    public string Asking(string sheet, string words) => $"/{token}/{sheet}?q={Uri.EscapeDataString(words)}";
+}

@@ -1,0 +1,318 @@
+// The editor of the plan's text: sends what is typed to the desk at once, and marks what was found in it.
+// @ts-check
+import { wordsAt } from './words.js';
+
+const lineHeight = 21;
+const padding = 6;
+
+/** Brings the editor to life. */
+export function editorSheet(root, say) {
+  const box = document.getElementById('editor');
+  const file = box.dataset.file;
+  const area = box.querySelector('textarea');
+  const gutter = box.querySelector('.gutter');
+  const marks = box.querySelector('.marks');
+  const list = box.querySelector('.found');
+  const said = box.querySelector('.said');
+  const torn = box.querySelector('.torn');
+  const offer = box.querySelector('.words');
+  const state = { version: 0, sent: '', findings: [], timer: 0, isSending: false, isReady: false, schema: null, typed: false };
+  const ruler = document.createElement('canvas').getContext('2d');
+  const name = encodeURIComponent(file);
+
+  const plain = text => text.replaceAll('\r\n', '\n');
+
+  /** Takes the text and what was found in it; a text in hand is not touched. */
+  async function read() {
+    const answer = await fetch(`${root}text?file=${name}`);
+    if (!answer.ok) return;
+    const found = await answer.json();
+    const text = plain(found.text);
+    const isIdle = area.value === state.sent && !state.isSending;
+    if (!state.isReady || (isIdle && found.version !== state.version)) {
+      put(text);
+      state.version = found.version;
+      state.sent = text;
+    }
+    if (!state.isReady) {
+      state.isReady = true;
+      const line = /^#L(\d+)$/.exec(location.hash);
+      if (line) goTo(Number(line[1]), 1);
+      else area.focus({ preventScroll: true });
+    }
+    state.findings = found.findings;
+    state.typed = found.typed;
+    torn.hidden = !found.torn;
+    paint();
+    tellFindings();
+  }
+
+  /** Replaces the text and keeps the caret at the same words where it can. */
+  function put(text) {
+    if (area.value === text) return;
+    const [start, top, left] = [area.selectionStart, area.scrollTop, area.scrollLeft];
+    const before = area.value;
+    let same = 0;
+    while (same < start && before[same] === text[same]) same++;
+    area.value = text;
+    const at = same < start ? Math.max(same, start + text.length - before.length) : start;
+    area.setSelectionRange(at, at);
+    [area.scrollTop, area.scrollLeft] = [top, left];
+  }
+
+  /** Sends what is typed. One text is on its way at a time; the next one follows it. */
+  async function send() {
+    if (state.isSending || !state.isReady || area.value === state.sent) return;
+    state.isSending = true;
+    const text = area.value;
+    try {
+      const answer = await fetch(`${root}type?file=${name}&version=${state.version}`, { method: 'POST', body: text });
+      if (answer.status !== 200 && answer.status !== 409) {
+        said.textContent = await answer.text();
+        return;
+      }
+      const found = await answer.json();
+      said.textContent = found.words;
+      if (!found.done) {
+        state.version = -1;
+        torn.hidden = false;
+        return;
+      }
+      state.version = found.version;
+      state.sent = text;
+      if (found.text !== undefined && area.value === text) {
+        put(plain(found.text));
+        state.sent = area.value;
+      }
+    } catch {
+      said.textContent = 'Not kept yet: the workbench does not answer.';
+      setTimeout(send, 1000);
+    } finally {
+      state.isSending = false;
+      if (area.value !== state.sent && state.version >= 0) schedule();
+    }
+  }
+
+  function schedule() {
+    clearTimeout(state.timer);
+    state.timer = setTimeout(send, 60);
+  }
+
+  async function act(what) {
+    if (what === 'next') return next();
+    if (what === 'save') {
+      clearTimeout(state.timer);
+      while (state.isSending) await new Promise(done => setTimeout(done, 20));
+      await send();
+    }
+    const answer = await fetch(`${root}${what}?file=${name}&version=${state.version}`, { method: 'POST' });
+    if (answer.status !== 200 && answer.status !== 409) {
+      said.textContent = await answer.text();
+      return;
+    }
+    const found = await answer.json();
+    said.textContent = found.words;
+    if (found.done || what === 'discard') state.version = found.version;
+    if (found.text !== undefined && (found.done || what === 'discard')) {
+      put(plain(found.text));
+      state.sent = area.value;
+    }
+    await read();
+    area.focus({ preventScroll: true });
+  }
+
+  function lineOf(offset) {
+    let line = 1;
+    for (let i = area.value.indexOf('\n'); i >= 0 && i < offset; i = area.value.indexOf('\n', i + 1)) line++;
+    return line;
+  }
+
+  function startOf(line) {
+    let at = 0;
+    for (let n = 1; n < line; n++) {
+      const end = area.value.indexOf('\n', at);
+      if (end < 0) break;
+      at = end + 1;
+    }
+    return at;
+  }
+
+  function goTo(line, column) {
+    const at = startOf(line) + column - 1;
+    area.focus({ preventScroll: true });
+    area.setSelectionRange(at, at);
+    area.scrollTop = Math.max(0, ((line - 1) * lineHeight) - (area.clientHeight / 3));
+    area.scrollLeft = 0;
+    paint();
+  }
+
+  function next() {
+    const here = lineOf(area.selectionStart);
+    const all = [...state.findings].sort((a, b) => a.line - b.line);
+    const found = all.find(f => f.line > here) ?? all[0];
+    if (found) goTo(found.line, found.column);
+    else said.textContent = 'Nothing was found in this file.';
+  }
+
+  /** Draws line numbers and the underlines of what was found, for the lines in sight. */
+  function paint() {
+    ruler.font = getComputedStyle(area).font;
+    const first = Math.max(1, Math.floor((area.scrollTop - padding) / lineHeight));
+    const last = first + Math.ceil(area.clientHeight / lineHeight) + 1;
+    const lines = area.value.split('\n');
+    const worst = new Map();
+    const rank = { error: 3, warning: 2, advice: 1 };
+    for (const f of state.findings) if ((rank[f.severity] ?? 0) > (rank[worst.get(f.line)] ?? 0)) worst.set(f.line, f.severity);
+    const numbers = [];
+    for (let n = first; n <= Math.min(last, lines.length); n++) {
+      const number = document.createElement('span');
+      number.textContent = String(n);
+      number.className = worst.get(n) ?? '';
+      number.style.top = `${padding + ((n - 1) * lineHeight) - area.scrollTop}px`;
+      numbers.push(number);
+    }
+    gutter.replaceChildren(...numbers);
+    const under = [];
+    for (const f of state.findings) {
+      if (f.line < first || f.line > last || f.line > lines.length) continue;
+      const text = lines[f.line - 1];
+      const from = Math.min(f.column - 1, text.length);
+      const until = Math.min(Math.max(from + f.length, from + 1), Math.max(text.length, from + 1));
+      const mark = document.createElement('span');
+      mark.className = f.severity;
+      mark.style.top = `${padding + ((f.line - 1) * lineHeight) - area.scrollTop}px`;
+      mark.style.left = `${10 + ruler.measureText(text.slice(0, from)).width - area.scrollLeft}px`;
+      mark.style.width = `${Math.max(8, ruler.measureText(text.slice(from, until)).width)}px`;
+      under.push(mark);
+    }
+    marks.replaceChildren(...under);
+    const here = lineOf(area.selectionStart);
+    for (const item of list.children) item.classList.toggle('here', Number(item.dataset.line) === here);
+  }
+
+  function tellFindings() {
+    const order = { error: 0, warning: 1, advice: 2 };
+    const sorted = [...state.findings].sort((a, b) => (order[a.severity] - order[b.severity]) || (a.line - b.line));
+    list.replaceChildren(...sorted.slice(0, 200).map(f => {
+      const item = document.createElement('li');
+      item.dataset.line = String(f.line);
+      item.tabIndex = 0;
+      const word = document.createElement('b');
+      word.textContent = f.severity;
+      word.className = { error: 'stop', warning: 'open' }[f.severity] ?? 'soft';
+      const rule = document.createElement('a');
+      rule.href = `${root}rules/${f.code}`;
+      rule.textContent = `${f.code} ${f.name}`;
+      const place = document.createElement('span');
+      place.textContent = ` line ${f.line}`;
+      const message = document.createElement('p');
+      message.textContent = f.message;
+      item.append(word, rule, place, message);
+      const open = event => {
+        if (!event.target.closest('a')) goTo(f.line, f.column);
+      };
+      item.addEventListener('click', open);
+      item.addEventListener('keydown', event => event.key === 'Enter' && open(event));
+      return item;
+    }));
+    if (sorted.length === 0) {
+      const none = document.createElement('li');
+      none.textContent = 'Nothing was found in this file.';
+      list.append(none);
+    }
+  }
+
+  async function suggest() {
+    state.schema ??= await (await fetch(`${root}schema.json`)).json();
+    const found = wordsAt(state.schema, area.value, area.selectionStart);
+    if (found.words.length === 0) {
+      said.textContent = 'Nothing is known that may stand here.';
+      return;
+    }
+    offer.replaceChildren(...found.words.slice(0, 60).map((word, i) => {
+      const item = document.createElement('li');
+      item.setAttribute('role', 'option');
+      item.setAttribute('aria-selected', String(i === 0));
+      item.textContent = word.text;
+      const about = document.createElement('small');
+      about.textContent = word.about;
+      item.append(about);
+      item.addEventListener('mousedown', event => {
+        event.preventDefault();
+        take(found, word);
+      });
+      item.take = () => take(found, word);
+      return item;
+    }));
+    const line = lineOf(area.selectionStart);
+    const text = area.value.slice(startOf(line), area.selectionStart);
+    offer.style.top = `${Math.min(padding + (line * lineHeight) - area.scrollTop, area.clientHeight - 120)}px`;
+    offer.style.left = `${10 + ruler.measureText(text).width - area.scrollLeft}px`;
+    offer.hidden = false;
+  }
+
+  /** Types a word for the person, so that undo takes it back. */
+  function take(found, word) {
+    offer.hidden = true;
+    area.focus();
+    area.setSelectionRange(found.from, area.selectionStart);
+    document.execCommand('insertText', false, word.insert);
+  }
+
+  function move(step) {
+    const items = [...offer.children];
+    const at = items.findIndex(i => i.getAttribute('aria-selected') === 'true');
+    const to = (at + step + items.length) % items.length;
+    items[at].setAttribute('aria-selected', 'false');
+    items[to].setAttribute('aria-selected', 'true');
+    items[to].scrollIntoView({ block: 'nearest' });
+  }
+
+  area.addEventListener('input', () => {
+    offer.hidden = true;
+    schedule();
+    paint();
+  });
+  area.addEventListener('scroll', paint, { passive: true });
+  area.addEventListener('keyup', paint);
+  area.addEventListener('click', paint);
+  area.addEventListener('keydown', event => {
+    if (!offer.hidden && ['ArrowDown', 'ArrowUp', 'Enter', 'Tab', 'Escape'].includes(event.key)) {
+      event.preventDefault();
+      if (event.key === 'ArrowDown') move(1);
+      else if (event.key === 'ArrowUp') move(-1);
+      else if (event.key === 'Escape') offer.hidden = true;
+      else offer.querySelector('[aria-selected=true]')?.take();
+    } else if (event.key === 'Tab' && !event.shiftKey) {
+      event.preventDefault();
+      document.execCommand('insertText', false, '  ');
+    } else if (event.key === 'Escape') {
+      box.querySelector('[data-act=save]').focus();
+    } else if (event.ctrlKey && event.key === ' ') {
+      event.preventDefault();
+      void suggest();
+    }
+  });
+  if (editorSheet.stop) editorSheet.stop.abort();
+  editorSheet.stop = new AbortController();
+  document.addEventListener('keydown', event => {
+    if ((event.ctrlKey || event.metaKey) && event.key === 's') {
+      event.preventDefault();
+      void act('save');
+    } else if (event.key === 'F8') {
+      event.preventDefault();
+      next();
+    }
+  }, { signal: editorSheet.stop.signal });
+  window.addEventListener('resize', paint, { signal: editorSheet.stop.signal });
+  for (const button of box.querySelectorAll('button')) button.addEventListener('click', () => void act(button.dataset.act));
+  void read();
+  return {
+    read,
+    dress(page) {
+      const tabs = page.querySelector('.tabs');
+      if (tabs) document.querySelector('#sheet > .tabs')?.replaceWith(tabs);
+    },
+  };
+}
+editorSheet.stop = null;

@@ -1,0 +1,165 @@
+// The table of links: only the rows in sight are in the page, however many there are.
+// @ts-check
+const height = 27;
+const block = 100;
+
+/** Brings the table to life. */
+export function linksSheet(root) {
+  const table = document.getElementById('links');
+  const pane = table.querySelector('.window');
+  const tall = table.querySelector('.tall');
+  const filter = document.getElementById('filter');
+  const shown = document.getElementById('shown');
+  const state = { total: 0, of: 0, sort: '', at: -1, run: 0, blocks: new Map(), lines: new Map() };
+
+  const address = from => `${root}rows?from=${from}&count=${block}&filter=${encodeURIComponent(filter.value)}&sort=${state.sort}`;
+
+  async function load(index) {
+    if (state.blocks.has(index)) return;
+    state.blocks.set(index, null);
+    const run = state.run;
+    const answer = await fetch(address(index * block));
+    if (run !== state.run || !answer.ok) return;
+    const found = await answer.json();
+    state.blocks.set(index, found.rows);
+    state.total = found.total;
+    state.of = found.of;
+    paint();
+  }
+
+  async function begin(keepsPlace) {
+    state.run++;
+    state.blocks.clear();
+    const top = keepsPlace ? Math.floor(pane.scrollTop / height / block) : 0;
+    if (!keepsPlace) pane.scrollTop = 0;
+    const run = state.run;
+    const answer = await fetch(address(top * block));
+    if (run !== state.run || !answer.ok) return;
+    const found = await answer.json();
+    clear();
+    [state.total, state.of] = [found.total, found.of];
+    state.blocks.set(top, found.rows);
+    tall.style.height = `${state.total * height}px`;
+    const grouped = number => String(number).replace(/\B(?=(\d{3})+$)/g, '\u202f');
+    shown.textContent = state.total === state.of ? `${grouped(state.of)} links` : `${grouped(state.total)} of ${grouped(state.of)} links`;
+    table.setAttribute('aria-rowcount', String(state.total + 1));
+    paint();
+  }
+
+  function clear() {
+    for (const line of state.lines.values()) line.remove();
+    state.lines.clear();
+  }
+
+  /** Puts the rows in sight into the page and takes the others out. */
+  function paint() {
+    const first = Math.max(0, Math.floor(pane.scrollTop / height) - 5);
+    const last = Math.min(state.total - 1, Math.ceil((pane.scrollTop + pane.clientHeight) / height) + 5);
+    for (const [row, line] of state.lines) {
+      if (row >= first && row <= last) continue;
+      line.remove();
+      state.lines.delete(row);
+    }
+    for (let row = first; row <= last; row++) {
+      const index = Math.floor(row / block);
+      const rows = state.blocks.get(index);
+      if (!rows) {
+        void load(index);
+        continue;
+      }
+      if (state.lines.has(row) || !rows[row % block]) continue;
+      const line = lineOf(rows[row % block], row);
+      state.lines.set(row, line);
+      tall.append(line);
+    }
+  }
+
+  function lineOf(cells, row) {
+    const line = document.createElement('div');
+    line.className = 'line';
+    line.id = `row-${row}`;
+    line.style.top = `${row * height}px`;
+    line.setAttribute('role', 'row');
+    line.setAttribute('aria-rowindex', String(row + 2));
+    line.setAttribute('aria-selected', String(row === state.at));
+    line.dataset.link = cells[0];
+    cells.forEach((text, column) => {
+      const cell = document.createElement('span');
+      cell.setAttribute('role', 'cell');
+      if (column < 2) {
+        const way = document.createElement('a');
+        way.href = `${root}${column === 0 ? 'links' : 'classes'}/${encodeURIComponent(text)}`;
+        way.tabIndex = -1;
+        way.textContent = text;
+        cell.append(way);
+      } else {
+        cell.textContent = text;
+        cell.title = text;
+      }
+      if (text === 'fail' && column === cells.length - 1) cell.replaceChildren(stop(text));
+      line.append(cell);
+    });
+    return line;
+  }
+
+  function stop(text) {
+    const mark = document.createElement('b');
+    mark.className = 'stop';
+    mark.textContent = text;
+    return mark;
+  }
+
+  function go(row) {
+    const before = state.lines.get(state.at);
+    before?.setAttribute('aria-selected', 'false');
+    state.at = Math.min(Math.max(row, 0), state.total - 1);
+    const top = state.at * height;
+    if (top < pane.scrollTop) pane.scrollTop = top;
+    if (top + height > pane.scrollTop + pane.clientHeight) pane.scrollTop = top + height - pane.clientHeight;
+    paint();
+    state.lines.get(state.at)?.setAttribute('aria-selected', 'true');
+    pane.setAttribute('aria-activedescendant', `row-${state.at}`);
+  }
+
+  pane.addEventListener('scroll', paint, { passive: true });
+  pane.addEventListener('keydown', event => {
+    const page = Math.floor(pane.clientHeight / height) - 1;
+    const moves = { ArrowDown: 1, ArrowUp: -1, PageDown: page, PageUp: -page, Home: -state.total, End: state.total };
+    if (event.key in moves) {
+      event.preventDefault();
+      go(state.at + moves[event.key]);
+    } else if (event.key === 'Enter' && state.lines.get(state.at)) {
+      location.href = `${root}links/${state.lines.get(state.at).dataset.link}`;
+    }
+  });
+  pane.addEventListener('click', event => {
+    const line = event.target.closest('.line');
+    if (line && !event.target.closest('a')) location.href = `${root}links/${line.dataset.link}`;
+  });
+  table.querySelector('.heads').addEventListener('click', event => {
+    const name = event.target.dataset?.sort;
+    if (!name) return;
+    state.sort = state.sort === name ? `-${name}` : name;
+    for (const button of table.querySelectorAll('[data-sort]')) delete button.dataset.on;
+    event.target.dataset.on = state.sort.startsWith('-') ? 'up' : 'down';
+    void begin(false);
+  });
+  let waiting = 0;
+  filter.addEventListener('input', () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      history.replaceState(null, '', filter.value ? `?q=${encodeURIComponent(filter.value)}` : location.pathname);
+      void begin(false);
+    }, 120);
+  });
+  filter.form.addEventListener('submit', event => event.preventDefault());
+  window.addEventListener('resize', paint);
+  void begin(false);
+  return {
+    read: () => begin(true),
+    dress(next) {
+      const margins = next.querySelector('svg.margins');
+      if (margins) document.querySelector('svg.margins')?.replaceWith(margins);
+    },
+  };
+}

@@ -1,0 +1,184 @@
+using System.Net;
+using System.Text.Json;
+
+namespace Lanewright.Tests.Workbench;
+
+/// <summary>The file on disk is the truth: nothing that somebody else wrote is written over, and nothing that was typed is lost.</summary>
+public sealed class EditingTests
+{
+    private const string Plan = "lanewright: 1\nname: small\ntitle: one\n# kept\n# kept\nrevision: A\n";
+
+    [Fact]
+    public async Task TypedText_IsJudgedAtOnceAndOnDiskOnlyOnceSaved()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var typed = Plan + "devices: { a: { model: no-such-model, count: 2 } }\n";
+        await Type(plan, typed);
+        var text = await plan.TextWhen("plan.yaml", t => t.GetProperty("findings").EnumerateArray()
+            .Any(f => f.GetProperty("severity").GetString() == "error"));
+        var error = text.GetProperty("findings").EnumerateArray().First(f => f.GetProperty("severity").GetString() == "error");
+        Assert.Equal(7, error.GetProperty("line").GetInt32());
+        Assert.Equal(Plan, plan.OnDisk("plan.yaml"));
+        Assert.Equal(HttpStatusCode.OK, (await Save(plan)).Status);
+        Assert.Equal(typed, plan.OnDisk("plan.yaml"));
+        Assert.Equal(Plan, plan.OnDisk(".lanewright/plan.yaml.previous"));
+        Assert.Empty(Directory.GetFiles(plan.Folder, "*.partial", SearchOption.AllDirectories));
+    }
+
+    [Fact]
+    public async Task Save_KeepsLineEndsAndPermissions()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan.Replace("\n", "\r\n", StringComparison.Ordinal));
+        var file = Path.Combine(plan.Folder, "plan.yaml");
+        if (OperatingSystem.IsWindows()) Assert.Skip("permissions are those of Unix");
+        else File.SetUnixFileMode(file, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        await Type(plan, Plan.Replace("one", "two", StringComparison.Ordinal));
+        await Save(plan);
+        var two = Plan.Replace("one", "two", StringComparison.Ordinal);
+        Assert.Equal(two.Replace("\n", "\r\n", StringComparison.Ordinal), plan.OnDisk("plan.yaml"));
+        if (!OperatingSystem.IsWindows()) Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(file));
+    }
+
+    [Fact]
+    public async Task ChangeOutside_IsShownWhereNothingIsTyped()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        await plan.Version("plan.yaml");
+        Outside(plan, Plan.Replace("one", "outside", StringComparison.Ordinal));
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString()!.Contains("outside", StringComparison.Ordinal));
+        Assert.Contains("outside", (await plan.Get("brief")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task ChangeOutsideInOtherLines_IsMerged()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        await Type(plan, Plan.Replace("one", "typed", StringComparison.Ordinal));
+        Outside(plan, Plan.Replace("revision: A", "revision: B", StringComparison.Ordinal));
+        var both = "lanewright: 1\nname: small\ntitle: typed\n# kept\n# kept\nrevision: B\n";
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString() == both);
+        Assert.Equal(HttpStatusCode.OK, (await Save(plan)).Status);
+        Assert.Equal(both, plan.OnDisk("plan.yaml"));
+    }
+
+    [Fact]
+    public async Task ChangeOutsideInTheSameLine_IsNeverWrittenOver()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        await Type(plan, Plan.Replace("one", "typed", StringComparison.Ordinal));
+        var outside = Plan.Replace("one", "outside", StringComparison.Ordinal);
+        Outside(plan, outside);
+        // Saved at once, before anybody could have noticed.
+        var (status, words) = await Save(plan);
+        Assert.Equal(HttpStatusCode.Conflict, status);
+        Assert.Contains("changed outside", words, StringComparison.Ordinal);
+        Assert.Equal(outside, plan.OnDisk("plan.yaml"));
+        var torn = await plan.TextWhen("plan.yaml", t => t.GetProperty("torn").GetBoolean());
+        Assert.Contains("typed", torn.GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.Contains("was changed outside", (await plan.Get("links")).Text, StringComparison.Ordinal);
+        // A person who has seen it may keep what is typed; the other text is put aside.
+        Assert.Equal(HttpStatusCode.OK, (await plan.Post($"keep?file=plan.yaml&version={await plan.Version("plan.yaml")}")).Status);
+        Assert.Equal(HttpStatusCode.OK, (await Save(plan)).Status);
+        Assert.Contains("title: typed", plan.OnDisk("plan.yaml"), StringComparison.Ordinal);
+        Assert.Equal(outside, plan.OnDisk(".lanewright/plan.yaml.previous"));
+    }
+
+    [Fact]
+    public async Task TwoWindows_ThatTypeInOtherLinesKeepBoth()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var version = await plan.Version("plan.yaml");
+        await Type(plan, version, Plan.Replace("one", "first", StringComparison.Ordinal));
+        var (status, text) = await Type(plan, version, Plan.Replace("revision: A", "revision: C", StringComparison.Ordinal));
+        Assert.Equal(HttpStatusCode.OK, status);
+        using var answer = JsonDocument.Parse(text);
+        var both = "lanewright: 1\nname: small\ntitle: first\n# kept\n# kept\nrevision: C\n";
+        Assert.Equal(both, answer.RootElement.GetProperty("text").GetString());
+    }
+
+    [Fact]
+    public async Task TwoWindows_ThatTypeInOneLineAreToldSo()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var version = await plan.Version("plan.yaml");
+        await Type(plan, version, Plan.Replace("one", "first", StringComparison.Ordinal));
+        var (status, text) = await Type(plan, version, Plan.Replace("one", "second", StringComparison.Ordinal));
+        Assert.Equal(HttpStatusCode.Conflict, status);
+        Assert.Contains("another window", text, StringComparison.Ordinal);
+        Assert.Contains("first", (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task TextTypedAMomentAgo_OutlivesTheServer()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var typed = Plan.Replace("one", "not saved", StringComparison.Ordinal);
+        await Type(plan, typed);
+        await plan.Reopen();
+        var text = await plan.TextWhen("plan.yaml", t => t.GetProperty("typed").GetBoolean());
+        Assert.Equal(typed, text.GetProperty("text").GetString());
+        Assert.Equal(Plan, plan.OnDisk("plan.yaml"));
+        Assert.Equal(HttpStatusCode.OK, (await plan.Post("discard?file=plan.yaml")).Status);
+        Assert.Equal(Plan, (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString());
+        Assert.Equal(typed, plan.OnDisk(".lanewright/plan.yaml.discarded"));
+        await plan.Reopen();
+        Assert.False((await plan.TextWhen("plan.yaml", _ => true)).GetProperty("typed").GetBoolean());
+    }
+
+    [Fact]
+    public async Task TextTypedBeforeTheServerEnded_IsNotPutOverAChangeMadeMeanwhile()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        await Type(plan, Plan.Replace("one", "typed", StringComparison.Ordinal));
+        await plan.Server.DisposeAsync();
+        var outside = Plan.Replace("one", "outside", StringComparison.Ordinal);
+        Outside(plan, outside);
+        await plan.Reopen();
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("torn").GetBoolean());
+        Assert.Equal(HttpStatusCode.Conflict, (await Save(plan)).Status);
+        Assert.Equal(outside, plan.OnDisk("plan.yaml"));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("\0\0\0")]
+    [InlineData("a: [[[[[[[[")]
+    [InlineData("lanewright: 1\nname: small\nlinks: { x: { from: x, to: x, rate: 999999999999999T } }")]
+    [InlineData("lanewright: 1\nname: small\ndevices: { a: { model: fixed-32x400, count: 99999999 } }")]
+    public async Task AnyText_IsAnsweredOnEverySheet(string text)
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        await Type(plan, text);
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("findings").GetArrayLength() > 0);
+        foreach (var sheet in DoorTests.Sheets.Select(s => s.Data).Where(s => !s.StartsWith("devices", StringComparison.Ordinal)))
+        {
+            var (status, page) = await plan.Get(sheet);
+            Assert.Equal(HttpStatusCode.OK, status);
+            Assert.Contains("<h1>", page, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public async Task WhatIf_TellsTheDifference()
+    {
+        await using var plan = await OpenedPlan.OfText("lanewright: 1\nname: small\ndevices: { a: { model: fixed-32x400, count: 2 } }\n");
+        Assert.Contains("Nothing is typed", (await plan.Get("compare")).Text, StringComparison.Ordinal);
+        await Type(plan, "lanewright: 1\nname: small\ndevices: { a: { model: fixed-32x400, count: 3 } }\n");
+        for (var i = 0; i < 100 && !(await plan.Get("compare")).Text.Contains("parts that differ", StringComparison.Ordinal); i++)
+            await Task.Delay(50);
+        var page = (await plan.Get("compare")).Text;
+        Assert.Contains("parts that differ", page, StringComparison.Ordinal);
+        Assert.Matches("""<tr class="">\s*<td class="t">devices</td>\s*<td class="n">2</td>\s*<td class="n">3</td>""", page);
+    }
+
+    private static void Outside(OpenedPlan plan, string text) => File.WriteAllText(Path.Combine(plan.Folder, "plan.yaml"), text);
+
+    private static async Task<(HttpStatusCode Status, string Text)> Type(OpenedPlan plan, string text) =>
+        await Type(plan, await plan.Version("plan.yaml"), text);
+
+    private static Task<(HttpStatusCode Status, string Text)> Type(OpenedPlan plan, long version, string text) =>
+        plan.Post($"type?file=plan.yaml&version={version}", text);
+
+    private static async Task<(HttpStatusCode Status, string Text)> Save(OpenedPlan plan) =>
+        await plan.Post($"save?file=plan.yaml&version={await plan.Version("plan.yaml")}");
+}
