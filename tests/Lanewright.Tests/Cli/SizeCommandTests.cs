@@ -170,7 +170,7 @@ public sealed class SizeCommandTests
         try
         {
             var run = Program.Run(
-                $"size --hosts 600 --host-rate 100G --host-ports 2 --oversubscription 3:1 --growth 20% --shape three-tier --out {folder}");
+                $"size --hosts 600 --host-rate 100G --host-ports 2 --oversubscription 3:1 --growth 20% --shape leaf-spine --out {folder}");
             Assert.Equal(0, run.Code);
             Assert.Contains("left out: what would change the answer", run.Output, StringComparison.Ordinal);
             Assert.Empty(Directory.GetFiles(folder, "break-even-*"));

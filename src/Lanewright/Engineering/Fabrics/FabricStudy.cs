@@ -7,7 +7,7 @@ namespace Lanewright.Engineering.Fabrics;
 /// <summary>Everything there is to say about a wanted fabric.</summary>
 public sealed class FabricStudy
 {
-    private const long MostQuick = 25_000;
+    private const long MostQuick = 6_000;
     private const long MostGlanced = 4_000;
 
     private readonly Lazy<ImmutableArray<BreakEven>> breakEvens;

@@ -11,10 +11,14 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// price.</summary>
     private static readonly ImmutableArray<double> Depths = [1.25, 1.5, 2, 4, 8, double.PositiveInfinity];
 
+    /// <summary>So many links take about as long to price as one part of the search to look into.</summary>
+    private const long LinksAsOne = 10;
+
     private readonly double budget = demand.Wanted.Budget is { } most ? (double)most.Hundredths + 1 : double.PositiveInfinity;
     private double depth = double.PositiveInfinity;
     private double skipped = double.PositiveInfinity;
     private long looked;
+    private long pricing;
     private int priced;
     private readonly List<(FabricDesign Design, double Bound, int InRack)> placed = [];
     private int spread;
@@ -75,6 +79,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
             return;
         }
         priced++;
+        pricing += Work;
         var found = pricer.Price(design, out var reason);
         if (found is not null) reason = BrokenLimits.Of(found, demand.Wanted);
         if (found is null || reason.Length > 0) Note(bound, reason);
@@ -104,6 +109,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
             }
             foreach (var fewer in Spreads(design, inRack))
             {
+                pricing += Work;
                 var found = pricer.Price(design with { MostInRack = fewer }, out _);
                 if (found is not null && BrokenLimits.Of(found, demand.Wanted).Length == 0) Keep(found);
             }
@@ -121,6 +127,13 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
             .OrderDescending();
     }
 
+    /// <summary>What pricing one design counts beside parts of the search that are looked into: every link to a host, every year.</summary>
+    private long Work { get; } = demand.IsSteady
+        ? PortsOf(demand) / LinksAsOne
+        : PortsOf(demand) * (demand.Wanted.Years + 1) / LinksAsOne;
+
+    private static long PortsOf(FabricDemand demand) => demand.Hosts.Select((h, k) => (long)demand.Finals[k] * h.Demand.Ports).Sum();
+
     /// <summary>Lets designs that cost at least so much count for the bound without pricing them.</summary>
     public void Skip(double bound) => skipped = Math.Min(skipped, bound);
 
@@ -135,7 +148,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     public ShapeResult Result(string otherwise)
     {
         Spread();
-        return Outcome(otherwise) with { Looked = looked };
+        return Outcome(otherwise) with { Looked = looked + pricing };
     }
 
     private ShapeResult Outcome(string otherwise)
