@@ -34,10 +34,11 @@ public static class Compilation
         progress?.Invoke("judging");
         var glance = new Lazy<SizingAnswer?>(() => plan.Wanted is { } wanted ? FabricStudy.Glance(wanted, ContextOf(plan)) : null);
         var judgement = new Judgement(plan, design, parts, load, glance, findings) { Lines = lines };
-        foreach (var rule in RuleBook.All) rule.Judge(judgement);
+        var waiting = judgement.IsWhole ? [] : RuleBook.All.Where(r => r.NeedsWholePlan).ToImmutableArray();
+        foreach (var rule in RuleBook.All.Except(waiting)) rule.Judge(judgement);
         var sorted = findings.ToSorted();
         var designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)) { Lines = lines };
-        return new JudgedPlan { Designed = designed, Findings = sorted };
+        return new JudgedPlan { Designed = designed, Findings = sorted, RulesWaiting = waiting.Length };
     }
 
     /// <summary>Answers what fabric to buy.</summary>

@@ -17,7 +17,7 @@ internal static class CheckCommand
         {
             var judged = CommonOptions.Compile(parsed.GetRequiredValue(plan));
             if (parsed.GetValue(json)) Screen.Document(stream => FindingsJson.Write(judged, stream));
-            else FindingPrinter.Print(Screen.Lines, judged.Findings);
+            else FindingPrinter.Print(Screen.Lines, judged);
             return judged.HasErrors ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
         });
         return command;

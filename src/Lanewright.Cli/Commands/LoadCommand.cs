@@ -4,6 +4,7 @@ using Lanewright.Cli.Printing;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Load;
+using Lanewright.Findings;
 using Lanewright.Model.Binding;
 using Lanewright.Rules;
 using Lanewright.Text;
@@ -34,16 +35,22 @@ internal static class LoadCommand
         {
             var split = RuleOf(parsed.GetValue(rule));
             var judged = CommonOptions.Compile(parsed.GetRequiredValue(plan));
-            var answer = Ask(judged, split, parsed.GetValue(demand), parsed.GetValue(pairs), parsed.GetValue(seed));
+            var faults = judged.Findings.Where(f => f.Severity == Severity.Error && IsOfReading(f)).ToList();
+            if (faults.Count > 0 && !parsed.GetValue(json)) LoadPrinter.PrintFaults(judged, faults);
+            var asked = Ask(judged, split, parsed.GetValue(demand), parsed.GetValue(pairs), parsed.GetValue(seed));
+            var answer = asked with { Errors = faults.Count };
             if (parsed.GetValue(json)) Screen.Document(stream => LoadJson.Write(answer, stream));
             else LoadPrinter.Print(answer);
             // Only what the plan asks for can be answered with no.
             var isAsked = judged.Plan is { Demands.IsEmpty: false };
             var isDenied = isAsked && answer.Demands.Any(d => d.IsOverloaded || d.UnroutedGigabits > 0);
-            return isDenied ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+            return isDenied || faults.Count > 0 ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
         });
         return command;
     }
+
+    /// <summary>What rules find leaves the answer as it is; what could not be read is missing from it.</summary>
+    private static bool IsOfReading(Finding finding) => RuleBook.All.All(r => r.Kind != finding.Kind);
 
     private static LoadAnswer Ask(JudgedPlan judged, SplitRule? rule, string? demand, bool pairs, ulong seed)
     {
@@ -55,6 +62,8 @@ internal static class LoadCommand
         if (demand is null) return new LoadAnswer(study.Demands, study.FabricOf(study.Demands[0]), pairs, seed);
         if (study.Demands.FirstOrDefault(d => d.Demand.Name == demand) is { } named)
             return new LoadAnswer(ImmutableArray.Create(named), study.FabricOf(named), pairs, seed);
+        if (designed.Plan.DemandsLeftOut.Contains(demand))
+            throw new UsageFault($"the demand '{demand}' could not be read; 'lanewright check' says what is wrong with it");
         var known = study.Demands.Select(d => d.Demand.Name).ToList();
         throw new UsageFault($"the plan has no demand '{demand}'{Spelling.DidYouMean(demand, known)}; it has {string.Join(", ", known)}");
     }

@@ -1,4 +1,5 @@
 using Lanewright.Findings;
+using Lanewright.Rules;
 using Spectre.Console;
 
 namespace Lanewright.Cli.Printing;
@@ -6,7 +7,16 @@ namespace Lanewright.Cli.Printing;
 /// <summary>Prints findings for people: one a line, so that editors and terminals can jump to the place.</summary>
 internal static class FindingPrinter
 {
-    /// <summary>Prints all, and a closing line that counts them.</summary>
+    /// <summary>Prints all, a line that counts them, and one that tells which rules could not speak yet.</summary>
+    public static void Print(IAnsiConsole console, JudgedPlan judged)
+    {
+        Print(console, judged.Findings);
+        if (judged.RulesWaiting > 0)
+            console.WriteLine($"{Counted(judged.RulesWaiting, "rule")} about networks and loads "
+                + $"{(judged.RulesWaiting == 1 ? "waits" : "wait")} until the errors are mended");
+    }
+
+    /// <summary>Prints findings, and a closing line that counts them.</summary>
     public static void Print(IAnsiConsole console, IReadOnlyCollection<Finding> findings)
     {
         foreach (var finding in findings)

@@ -1,7 +1,9 @@
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Engineering.Load;
+using Lanewright.Findings;
 using Lanewright.Quantities;
+using Lanewright.Rules;
 using Lanewright.Text;
 
 namespace Lanewright.Cli.Printing;
@@ -26,6 +28,17 @@ internal static class LoadPrinter
         }
     }
 
+    /// <summary>What could not be read, before anything is said of the rest.</summary>
+    public static void PrintFaults(JudgedPlan judged, IReadOnlyCollection<Finding> faults)
+    {
+        FindingPrinter.Print(Screen.Lines, faults);
+        var (left, part) = (judged.Plan?.DemandsLeftOut ?? [], judged.Plan?.DemandsInPart ?? []);
+        if (left.Length > 0) Screen.Line($"left out, as they could not be read: {string.Join(", ", left)}");
+        if (part.Length > 0) Screen.Line($"studied only in part: {string.Join(", ", part)}");
+        Screen.Line("what follows is of the part of the plan that could be read");
+        Screen.Line("");
+    }
+
     private static void Fabric(NetworkStudy fabric, LoadAnswer answer)
     {
         var devices = fabric.Map.Plan.Devices;
@@ -37,8 +50,10 @@ internal static class LoadPrinter
         var bisection = fabric.Bisection;
         Screen.Line($"bisection {Numerals.Shown(bisection.AtLeast.Gigabits, "Gb/s")} each way"
             + (bisection.IsExact ? "" : $" at least, {Numerals.Shown(bisection.AtMost.Gigabits, "Gb/s")} at most"));
-        if (answer.Worst is { Case.Worst: { } worst, Fabric.Map: var map })
-            Screen.Line($"worst that any traffic can do: {LinkOf(map, worst)} {LoadWords.Percent(worst.Utilisation)} full");
+        if (answer.Worst is { } any)
+            Screen.Line($"worst that any traffic can do, {answer.WorstOf}: " + (any.Fabric.WorstInside(any.Case) is { } worst
+                ? $"{LinkOf(any.Fabric.Map, worst)} {LoadWords.Percent(worst.Utilisation)} full"
+                : "no link between switches is needed"));
         if (fabric.Latency is { } latency)
             Screen.Line($"latency without queues {Delay(latency.Shortest)} to {Delay(latency.Longest)} "
                 + $"({fabric.Map.Name(latency.LongestFrom)} to {fabric.Map.Name(latency.LongestTo)}) [{Marks.Name(latency.Mark)}]");
@@ -91,12 +106,19 @@ internal static class LoadPrinter
         var steps = FailureStep.Of(study);
         if (steps.IsEmpty) return;
         Screen.Print(
-            ["when this fails", "for example", "alike", "fullest link", "hosts cut off"],
+            ["when this fails", "for example", "alike", "hosts cut off", "traffic lost", "fullest link"],
             steps.Take(MostFailures).Select(s => (IReadOnlyList<string>)
             [
-                LoadWords.Failure(s.Kind), s.Example, Numerals.Whole(s.Size), LoadWords.Percent(s.Utilisation), Numerals.Whole(s.HostsCut),
+                LoadWords.Failure(s.Kind), s.Example, Numerals.Whole(s.Size), Numerals.Whole(s.HostsCut),
+                Numerals.Shown(s.LostGigabits, "Gb/s"), LoadWords.Percent(s.Utilisation),
             ]));
-        if (steps.Length > MostFailures) Screen.Line($"and {steps.Length - MostFailures} more kinds, milder; --json lists all");
+        if (steps.Length <= MostFailures) return;
+        var rest = steps.Skip(MostFailures).ToList();
+        var most = rest[0].HostsCut > 0 ? $"none cuts off more than {rest[0].HostsCut} hosts" : "they cut no hosts off";
+        Screen.Line($"and {rest.Count} more kinds, {most}; --json lists all");
+        if (FailureStep.Fullest(rest) is { } fullest && fullest.Utilisation > steps.Take(MostFailures).Max(s => s.Utilisation))
+            Screen.Line($"the fullest link of all, {LoadWords.Percent(fullest.Utilisation)}, when {LoadWords.Failure(fullest.Kind)} "
+                + $"{fullest.Example} fails ({fullest.Size} alike)");
     }
 
     private static void Pairs(DemandStudy study, FailurePairs pairs)

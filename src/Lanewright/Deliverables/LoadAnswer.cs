@@ -10,6 +10,9 @@ namespace Lanewright.Deliverables;
 /// <param name="Seed">Fixes the sample of pairs where there are too many.</param>
 public sealed record LoadAnswer(ImmutableArray<DemandStudy> Demands, NetworkStudy Fabric, bool Pairs, ulong Seed)
 {
+    /// <summary>Errors that reading and binding the plan found: what is answered then is of what could be read.</summary>
+    public int Errors { get; init; }
+
     /// <summary>Pairs computed at most; more are sampled.</summary>
     public const int MostPairs = 4000;
 
@@ -18,15 +21,21 @@ public sealed record LoadAnswer(ImmutableArray<DemandStudy> Demands, NetworkStud
         .ThenBy(d => d.Demand.Index).First();
 
     /// <summary>The worst case that any traffic can make: of the fullest hose asked about, or of all hosts at line rate. Null under the
-    /// ideal
-    /// split.</summary>
+    /// ideal split.</summary>
     public (NetworkStudy Fabric, HoseWorstCase Case)? Worst
     {
         get
         {
-            var hose = Demands.Where(d => d.IsHose).OrderByDescending(d => d.MaxUtilisation).ThenBy(d => d.Demand.Index).FirstOrDefault();
-            if (hose is { WorstCase: { } stated }) return (hose.Fabric, stated);
+            if (FullestHose is { WorstCase: { } stated } hose) return (hose.Fabric, stated);
             return Fabric.WorstCase is { } any ? (Fabric, any) : null;
         }
     }
+
+    /// <summary>Whose rates the worst case keeps to, in words.</summary>
+    public string WorstOf => FullestHose is { WorstCase: not null } hose
+        ? $"the hosts of '{hose.Demand.Name}' at {(hose.Demand.Rate is { } rate ? $"{rate} each" : "line rate")}"
+        : "all hosts at line rate";
+
+    private DemandStudy? FullestHose =>
+        Demands.Where(d => d.IsHose).OrderByDescending(d => d.MaxUtilisation).ThenBy(d => d.Demand.Index).FirstOrDefault();
 }

@@ -55,6 +55,12 @@ public sealed record Plan
     /// <summary>Traffic the network has to carry, in natural order of the names; none when the plan states none.</summary>
     public ImmutableArray<Demand> Demands { get; init; } = [];
 
+    /// <summary>Demands that could not be read, by name; what is wrong with them has been reported.</summary>
+    public ImmutableArray<string> DemandsLeftOut { get; init; } = [];
+
+    /// <summary>Demands of which a part could not be read, by name: they are studied without it.</summary>
+    public ImmutableArray<string> DemandsInPart { get; init; } = [];
+
     /// <summary>Power feeds, in natural order of their names; none when the plan describes none.</summary>
     public ImmutableArray<PowerFeed> Power { get; init; } = [];
 

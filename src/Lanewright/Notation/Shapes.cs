@@ -46,8 +46,9 @@ public static class Shapes
     /// <summary>A current above nothing.</summary>
     public static ScalarShape Current { get; } = Quantity("a current such as '32 A'", UnitText.Currents, least: 1e-3);
 
-    /// <summary>A voltage above nothing.</summary>
-    public static ScalarShape Voltage { get; } = Quantity("a voltage such as '230 V'", UnitText.Voltages, least: 1);
+    /// <summary>A voltage that equipment is fed with: low voltage ends at 1500 V of direct current.</summary>
+    public static ScalarShape Voltage { get; } =
+        Quantity("a voltage from 12 V to 1500 V such as '230 V'", UnitText.Voltages, least: 12, most: 1500);
 
     /// <summary>A temperature of air.</summary>
     public static ScalarShape Temperature { get; } = Quantity("a temperature such as '24 C'", UnitText.Temperatures, least: -60, most: 100);
@@ -96,6 +97,23 @@ public static class Shapes
             Pattern = "^[-+]?[0-9]+$",
             MayBeNumber = true,
         };
+
+    /// <summary>A number within bounds.</summary>
+    public static ScalarShape Real(double least, double most) =>
+        new($"a number from {Numerals.Plain(least)} to {Numerals.Plain(most)}",
+            t => Numerals.TryReal(t, out var v) && v >= least && v <= most)
+        {
+            Pattern = $"^{Number}$",
+            MayBeNumber = true,
+        };
+
+    /// <summary>A length within bounds, in millimetres.</summary>
+    public static ScalarShape LengthBetween(double least, double most) => Quantity(
+        $"a length from {Numerals.Plain(least)} mm to {Numerals.Plain(most)} mm", UnitText.Lengths, least / 1000, most / 1000);
+
+    /// <summary>A share with room on both sides, such as a probability that can be had.</summary>
+    public static ScalarShape OpenShare { get; } =
+        Quantity("a share above 0 % and below 100 %, such as '99.9 %'", UnitText.Shares, least: 1e-6, most: 1 - 1e-9);
 
     /// <summary>One of a fixed set of words.</summary>
     public static ScalarShape OneOf(params ImmutableArray<string> choices) =>

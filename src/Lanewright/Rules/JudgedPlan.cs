@@ -15,6 +15,9 @@ public sealed record JudgedPlan
     /// <summary>Everything there is to say about it, in the order of the plan.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
+    /// <summary>Rules that did not speak, since reading and binding found errors.</summary>
+    public int RulesWaiting { get; init; }
+
     /// <summary>The plan, if there is one.</summary>
     public Plan? Plan => Designed?.Plan;
 

@@ -14,6 +14,10 @@ public abstract class Rule
     /// <summary>What it finds.</summary>
     public FindingKind Kind { get; }
 
+    /// <summary>Whether it waits until reading and binding find no error: what a network is and carries can only be judged of a plan that
+    /// is whole.</summary>
+    public virtual bool NeedsWholePlan => false;
+
     /// <summary>Judges a design.</summary>
     public abstract void Judge(Judgement judgement);
 }

@@ -26,7 +26,8 @@ public sealed class LoadCommandTests
             Assert.NotEmpty(failure.GetProperty("what").GetString()!);
             Assert.True(failure.GetProperty("classSize").GetInt32() >= 1);
             Assert.True(failure.GetProperty("maxUtilisation").GetDouble() >= 0);
-            Assert.True(failure.GetProperty("hostsCut").GetInt32() >= 0);
+            Assert.InRange(failure.GetProperty("hostsDown").GetInt32(), 0, failure.GetProperty("hostsCut").GetInt32());
+            Assert.True(failure.GetProperty("lost").GetDouble() >= failure.GetProperty("unrouted").GetDouble());
         }
         Assert.Equal(["across", "answer", "any", "backup"], root.GetProperty("demands").EnumerateArray()
             .Select(d => d.GetProperty("name").GetString()));
@@ -85,6 +86,50 @@ public sealed class LoadCommandTests
     [Fact]
     public void SameQuestion_GivesTheSameBytes() =>
         Assert.Equal(Program.Run($"{Loads} --json --pairs").Output, Program.Run($"{Loads} --json --pairs").Output);
+
+    private const string Torn = """
+        lanewright: 1
+        devices:
+          host: { model: server-2u, cards: nic-2x200, count: 8 }
+          leaf: { model: fixed-32x400, count: 2 }
+        links:
+          edge: { from: host, to: { of: leaf, breakout: 2x200G }, pattern: each-to-each, rate: 200G, length: 2 m }
+          across: { from: leaf-1, to: leaf-2, rate: 400G, length: 2 m }
+        demands:
+          backup: { from: hots, to: host-2, rate: 10G }
+          some: { kind: all-to-all, among: [host, hots], rate: 10G }
+          work: { kind: all-to-all, among: host, rate: 10G }
+        """;
+
+    [Fact]
+    public void PlanWithErrors_PrintsThemFirstAndTellsWhatIsLeftOut()
+    {
+        var path = Path.Combine(Directory.CreateTempSubdirectory("lanewright-").FullName, "plan.yaml");
+        File.WriteAllText(path, Torn);
+        var run = Program.Run($"load {path}");
+        Assert.Equal(1, run.Code);
+        var lines = run.Output.Split('\n').Select(l => l.Trim()).ToList();
+        Assert.Contains("LW1101", lines[0], StringComparison.Ordinal);
+        Assert.Contains("left out, as they could not be read: backup", lines);
+        Assert.Contains("studied only in part: some", lines);
+        Assert.True(lines.FindIndex(l => l.StartsWith("left out", StringComparison.Ordinal))
+            < lines.FindIndex(l => l.StartsWith("work:", StringComparison.Ordinal)));
+        using var json = Json($"load {path} --json", 1);
+        Assert.Equal(2, json.RootElement.GetProperty("errors").GetInt32());
+        Assert.Equal("backup", Assert.Single(json.RootElement.GetProperty("leftOut").EnumerateArray()).GetString());
+        var check = Program.Run($"check {path}");
+        var waiting = Lanewright.Rules.RuleBook.All.Count(r => r.NeedsWholePlan);
+        Assert.Contains($"{waiting} rules about networks and loads wait until", check.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("wait until", Program.Run("check tests/plans/loads/plan.yaml").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WorstCase_SaysWhoseRatesItKeepsTo()
+    {
+        Assert.Contains("any traffic can do, the hosts of 'any' at", Program.Run(Loads).Output, StringComparison.Ordinal);
+        var alone = Program.Run($"{Loads} --demand across").Output;
+        Assert.Contains("any traffic can do, all hosts at line rate", alone, StringComparison.Ordinal);
+    }
 
     private static JsonDocument Json(string arguments, int code)
     {

@@ -51,17 +51,25 @@ public sealed class FabricDrawingTests
     }
 
     [Fact]
-    public void Curve_HasAStepForEachClassSortedFromTheWorst()
+    public void Curve_HasAStepForEachClass_WhatCostsMostFirst()
     {
         var judged = PlanBlock.Compile(LoadPlans.LeafSpine(4, 4, 8, "  shift: { kind: permutation, among: host }\n"));
         var drawing = Delivered.Xml(judged, "drawings/D01-failures.svg");
         var study = Expect.Designed(judged).Load.Demands[0];
         var bars = drawing.Elements(Delivered.Svg + "rect").Where(r => r.Attribute("fill") is not null).ToList();
-        var different = study.Sweep!.Classes.Select(c => (c.Kind, Math.Round(c.MaxUtilisation.Percent, 1), c.MembersCut)).Distinct();
-        Assert.Equal(different.Count(), bars.Count);
-        var heights = bars.Select(b => b.Real("height")).ToList();
+        var different = study.Sweep!.Classes.Select(c => (c.Kind, Tenths: Math.Round(c.MaxUtilisation.Percent, 1), c.HostsLost)).Distinct()
+            .ToList();
+        // A bar a step, and one more that hangs down for each that cuts hosts off.
+        var cutting = different.Count(d => d.HostsLost > 0);
+        Assert.Equal(different.Count + cutting, bars.Count);
+        var hanging = bars.Skip(different.Count).Select(b => b.Real("height")).ToList();
+        Assert.Equal(hanging.OrderDescending(), hanging);
+        // A leaf with eight hosts is lost, or one host.
+        Assert.Equal(8, hanging[0] / hanging[^1], 0.01);
+        var heights = bars.Take(different.Count).Skip(cutting).Select(b => b.Real("height")).ToList();
         Assert.Equal(heights.OrderDescending(), heights);
-        Assert.Equal(4 / 3.0, heights[0] / heights[^2], 0.01);
+        // All works at 100 %, and so it does with one host gone.
+        Assert.Equal(4 / 3.0, heights[0] / bars.Take(cutting).Max(b => b.Real("height")), 0.01);
         Assert.Contains("limit 100 %", drawing.Words());
         Assert.Contains("133 %", drawing.Words());
         OnSheet(drawing);

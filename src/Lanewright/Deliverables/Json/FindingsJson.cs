@@ -17,6 +17,7 @@ public static class FindingsJson
         writer.WriteNumber("errors", judged.Findings.Count(f => f.Severity == Severity.Error));
         writer.WriteNumber("warnings", judged.Findings.Count(f => f.Severity == Severity.Warning));
         writer.WriteNumber("advice", judged.Findings.Count(f => f.Severity == Severity.Advice));
+        writer.WriteNumber("rulesWaiting", judged.RulesWaiting);
         writer.WriteStartArray("findings");
         foreach (var finding in judged.Findings) Write(writer, finding);
         writer.WriteEndArray();

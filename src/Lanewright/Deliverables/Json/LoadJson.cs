@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Engineering.Load;
@@ -21,6 +20,10 @@ public static class LoadJson
         writer.WriteStartObject();
         writer.WriteString("plan", fabric.Map.Plan.Name);
         writer.WriteString("rule", LoadWords.Split(fabric.Rule));
+        writer.WriteNumber("errors", answer.Errors);
+        WriteNames(writer, "leftOut", fabric.Map.Plan.DemandsLeftOut);
+        WriteNames(writer, "inPart", fabric.Map.Plan.DemandsInPart);
+        writer.WriteString("worstCaseOf", answer.WorstOf);
         WriteHeadline(writer, answer.Governing, answer.Worst);
         WriteBisection(writer, fabric.Bisection);
         writer.WriteStartArray("oversubscription");
@@ -44,6 +47,13 @@ public static class LoadJson
         writer.WriteEndArray();
         writer.WriteEndObject();
     });
+
+    private static void WriteNames(Utf8JsonWriter writer, string key, IEnumerable<string> names)
+    {
+        writer.WriteStartArray(key);
+        foreach (var name in names) writer.WriteStringValue(name);
+        writer.WriteEndArray();
+    }
 
     /// <summary>The keys that the answer as a whole and each demand have alike.</summary>
     internal static void WriteHeadline(Utf8JsonWriter writer, DemandStudy study, (NetworkStudy Fabric, HoseWorstCase Case)? worst)
@@ -76,7 +86,7 @@ public static class LoadJson
 
     private static void WriteWorstCase(Utf8JsonWriter writer, (NetworkStudy Fabric, HoseWorstCase Case)? worst)
     {
-        if (worst is not { Case.Worst: { } link, Fabric.Map: var map })
+        if (worst is not { Fabric.Map: var map } known || known.Fabric.WorstInside(known.Case) is not { } link)
         {
             writer.WriteNull("worstCase");
             return;
@@ -105,16 +115,17 @@ public static class LoadJson
     {
         writer.WriteStartArray("failures");
         var units = study.Fabric.Failures;
-        foreach (var failure in study.Sweep?.Classes.OrderByDescending(c => study.After(c)).ThenByDescending(c => c.MembersCut)
-            .ThenBy(c => c.Units[0]).ToImmutableArray() ?? [])
+        foreach (var failure in study.Failures)
         {
             writer.WriteStartObject();
             writer.WriteString("what", LoadWords.Failure(units[failure.Units[0]]));
             writer.WriteString("kind", LoadWords.Failure(failure.Kind));
             writer.WriteNumber("classSize", failure.Size);
-            writer.Figure("maxUtilisation", study.After(failure).Value);
-            writer.WriteNumber("hostsCut", failure.MembersCut);
+            writer.WriteNumber("hostsCut", failure.HostsLost);
+            writer.WriteNumber("hostsDown", failure.MembersDown);
+            writer.Figure("lost", failure.LostGigabits);
             writer.Figure("unrouted", failure.UnroutedGigabits);
+            writer.Figure("maxUtilisation", study.After(failure).Value);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

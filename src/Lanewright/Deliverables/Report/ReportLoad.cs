@@ -24,7 +24,7 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
             + "counts only where it is asked for more than it carries: a host that fills its own link is no fault of the network.",
             ("class", "soft"));
         var table = HtmlTable.Open(markup, "@section", "demand", "|kind", "what is sent", "#fullest link", "#fullest host link",
-            "#without a path", "#worst single failure", "#single failures over the limit", "#most hosts cut off");
+            "#without a path", "#fullest after one failure", "#single failures over the limit", "#most hosts cut off", "by");
         foreach (var study in studies) Row(table, study);
         table.Close();
         foreach (var study in studies) Section(study);
@@ -41,7 +41,9 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
             study.UnroutedGigabits > 0 ? Numerals.Shown(study.UnroutedGigabits, "Gb/s") : "",
             classes.IsEmpty ? "" : LoadWords.Percent(classes.Max(study.After)),
             classes.IsEmpty ? "" : Numerals.Grouped(classes.Where(c => study.After(c).Value > limit).Sum(c => (long)c.Size)),
-            classes.IsEmpty ? "" : Numerals.Grouped(classes.Max(c => c.MembersCut)));
+            classes.IsEmpty ? "" : Numerals.Grouped(study.Failures[0].HostsLost),
+            classes.IsEmpty || study.Failures[0].HostsLost == 0 ? ""
+                : LoadWords.Failure(study.Fabric.Failures[study.Failures[0].Units[0]]));
     }
 
     private void Section(DemandStudy study)

@@ -32,7 +32,8 @@ public static class Availability
         return Share.From(SpecialFunctions.BetaRegularized(needed, units - needed + 1, up.Value));
     }
 
-    /// <summary>The share of time in which no link is fuller than the limit and no host is cut. Exact for none and one failure; what two
+    /// <summary>The share of time in which no link is fuller than the limit and no host is cut off
+    /// or down. Exact for none and one failure; what two
     /// or more do is not known here, so that the lower bound calls it bad, the upper bound good, and the estimate lies between.</summary>
     /// <param name="sweep">What each single failure does.</param>
     /// <param name="limit">How full a link may be.</param>
@@ -46,7 +47,7 @@ public static class Availability
         foreach (var one in sweep.Classes)
         {
             var onlyThis = noneDown * one.Size * (1 - UpOf(one.Kind)) / UpOf(one.Kind);
-            if (one.MembersCut == 0 && one.UnroutedGigabits == 0 && one.MaxUtilisation <= limit) good += onlyThis;
+            if (one.HostsLost == 0 && one.UnroutedGigabits == 0 && one.MaxUtilisation <= limit) good += onlyThis;
             else bad += onlyThis;
         }
         return new ShareInterval(Share.From(good), Share.From((good + 1 - bad) / 2), Share.From(1 - bad));

@@ -119,6 +119,22 @@ public sealed class DemandStudy
     public Share Intact =>
         Enumerable.Range(0, Links.Length).Where(l => !Fabric.Map.IsAccess(Links[l])).Select(Utilisation).DefaultIfEmpty().Max();
 
+    /// <summary>What each single failure does, those that cost most first: hosts lost, then traffic lost, then the fullest link between
+    /// switches. None without a sweep.</summary>
+    public ImmutableArray<FailureClass> Failures => Sweep is not { } known ? [] :
+    [
+        .. known.Classes.OrderByDescending(c => c.HostsLost).ThenByDescending(c => Math.Round(c.LostGigabits, Places))
+            .ThenByDescending(c => Math.Round(After(c).Value, Places)).ThenBy(c => c.Units[0]),
+    ];
+
+    /// <summary>How full the fullest link between switches is with something down; null without traffic, and where the ideal split is
+    /// too large to solve.</summary>
+    public Share? AfterLosing(Outage outage)
+    {
+        if (Traffic is null || new OutageTrial(Fabric.Map.Inside, Traffic, Fabric.Rule).Of(outage) is not { } effect) return null;
+        return effect.BusiestLink < 0 || Fabric.Map.IsAccess(Links[effect.BusiestLink]) ? default(Share) : effect.MaxUtilisation;
+    }
+
     /// <summary>How full the fullest link between switches is after a failure. Host links do not count: a host that lost one of two is
     /// asked for more than the other carries whenever it had filled both.</summary>
     public Share After(FailureClass failure) =>

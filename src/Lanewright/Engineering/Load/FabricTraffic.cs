@@ -31,6 +31,30 @@ internal sealed class FabricTraffic
     /// <summary>Whether anything is sent to a node.</summary>
     public bool Reaches(int node) => traffic.Reaches(graph.OriginOfNode(node));
 
+    /// <summary>Whether a host that is up has no link left to send over.</summary>
+    public bool HasSilent => kept is not null && kept.Contains(0);
+
+    /// <summary>All that hosts which are up and have a link want to send to others that are up, in Gb/s, whatever their links
+    /// carry.</summary>
+    public double Wanted
+    {
+        get
+        {
+            var (sum, scratch) = (0.0, new double[graph.OriginCount]);
+            foreach (var to in Ends.Where(Reaches))
+            {
+                Array.Clear(scratch);
+                traffic.AddColumn(graph.OriginOfNode(to), scratch);
+                for (var i = 0; i < Ends.Length; i++)
+                {
+                    if (kept is not null && kept[i] == 0) continue;
+                    sum += scratch[graph.OriginOfNode(Ends[i])] * (graph.IsSplit ? PartOf(Ends[i], to) : 1);
+                }
+            }
+            return sum;
+        }
+    }
+
     /// <summary>Sets a vector over <see cref="Ends"/> to what each sends to one node, in Gb/s.</summary>
     /// <param name="to">The receiving node of the graph.</param>
     /// <param name="byEnd">The answer.</param>

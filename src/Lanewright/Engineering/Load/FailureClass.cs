@@ -10,15 +10,22 @@ namespace Lanewright.Engineering.Load;
 /// <param name="BusiestLink">That link when the first unit fails, as an index into the links of the whole fabric; -1 when nothing
 /// flows.</param>
 /// <param name="MembersCut">Hosts that are up and cannot reach the largest part of the fabric.</param>
+/// <param name="MembersDown">Hosts that are down with it: of a rack that fails, or without power.</param>
 /// <param name="UnroutedGigabits">Demand between hosts that are up which finds no path, in Gb/s.</param>
+/// <param name="LostGigabits">That, and what hosts that are down or have no link left would have sent and received.</param>
 public sealed record FailureClass(
     FailureKind Kind,
     ImmutableArray<int> Units,
     Share MaxUtilisation,
     int BusiestLink,
     int MembersCut,
-    double UnroutedGigabits)
+    int MembersDown,
+    double UnroutedGigabits,
+    double LostGigabits)
 {
+    /// <summary>Hosts that nobody reaches any more: cut off, or down themselves.</summary>
+    public int HostsLost => MembersCut + MembersDown;
+
     /// <summary>How many units are alike.</summary>
     public int Size => Units.Length;
 }

@@ -11,7 +11,7 @@ namespace Lanewright.Engineering.Load;
 /// <param name="WorstUtilisation">The fullest link of any pair seen.</param>
 /// <param name="WorstPair">The units of that pair, as indexes; empty without a pair.</param>
 /// <param name="Overloading">The share of pairs with a link above full.</param>
-/// <param name="Cutting">The share of pairs that cut off hosts which are up.</param>
+/// <param name="Cutting">The share of pairs that cut hosts off or take them down.</param>
 public sealed record FailurePairs(
     long PairCount,
     long Evaluated,
@@ -54,7 +54,7 @@ public sealed record FailurePairs(
         {
             if (effects[i] is not { } effect) continue;
             if (effect.MaxUtilisation.Value > Full) overloading += pairs[i].Pairs;
-            if (effect.MembersCut > 0) cutting += pairs[i].Pairs;
+            if (effect.MembersCut + effect.MembersDown > 0) cutting += pairs[i].Pairs;
             if (worst < 0 || effect.MaxUtilisation > (effects[worst]?.MaxUtilisation ?? default)) worst = i;
         }
         var judged = pairs.Sum(p => p.Pairs);

@@ -6,6 +6,9 @@ namespace Lanewright.Engineering.Load;
 /// <summary>What each single failure does, computed once for each class of failures that are provably alike.</summary>
 public sealed class FailureSweep
 {
+    /// <summary>Decimals of Gb/s beyond which two sums are the same.</summary>
+    private const int Places = 3 * 2;
+
     private FailureSweep(Share intact, double unroutedGigabits, ImmutableArray<FailureClass> classes)
     {
         Intact = intact;
@@ -19,7 +22,8 @@ public sealed class FailureSweep
     /// <summary>Demand, in Gb/s, that has no path even while nothing is down.</summary>
     public double IntactUnroutedGigabits { get; }
 
-    /// <summary>All classes, the worst first: most members cut, then fullest link, then the order of the units.</summary>
+    /// <summary>All classes, those that cost most first: hosts lost, then traffic lost, then fullest link, then the order of the
+    /// units.</summary>
     public ImmutableArray<FailureClass> Classes { get; }
 
     /// <summary>Sweeps over all units. Null when the ideal split is asked for a fabric beyond
@@ -37,11 +41,13 @@ public sealed class FailureSweep
             if (effects[i] is not { } effect) return null;
             var kind = units[classes[i][0]].Kind;
             result.Add(new FailureClass(
-                kind, classes[i], effect.MaxUtilisation, effect.BusiestLink, effect.MembersCut, effect.UnroutedGigabits));
+                kind, classes[i], effect.MaxUtilisation, effect.BusiestLink, effect.MembersCut, effect.MembersDown, effect.UnroutedGigabits,
+                effect.LostGigabits));
         }
         return new FailureSweep(
             intact.MaxUtilisation,
             intact.UnroutedGigabits,
-            [.. result.OrderByDescending(c => c.MembersCut).ThenByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0])]);
+            [.. result.OrderByDescending(c => c.HostsLost).ThenByDescending(c => Math.Round(c.LostGigabits, Places))
+                .ThenByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0])]);
     }
 }

@@ -49,6 +49,11 @@ public sealed class NetworkStudy
     /// <summary>The worst that any traffic of all hosts can do to a link between switches; null under the ideal split.</summary>
     public HoseWorstCase? WorstCase => worstCase.Value;
 
+    /// <summary>The worst of a case between switches: host links do not count where there are others, as they were made wide to keep out
+    /// of the question.</summary>
+    public LinkWorstCase? WorstInside(HoseWorstCase worst) =>
+        worst.Links.FirstOrDefault(l => !HasInside || !Map.IsAccess(Map.Graph.Links[l.Link]));
+
     /// <summary>Oversubscription as built, tier by tier from the hosts up.</summary>
     public ImmutableArray<TierOversubscription> Oversubscription => TierOversubscription.Of(Map.Network);
 

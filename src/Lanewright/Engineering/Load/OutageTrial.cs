@@ -26,7 +26,14 @@ internal sealed class OutageTrial
         if (LoadSolver.Of(hurt, traffic, rule) is not { } loads) return null;
         var busiest = loads.BusiestLink;
         var cut = new Islands(hurt).MembersCut(whole);
+        var down = MembersUp(graph) - MembersUp(hurt);
+        var left = new FabricTraffic(hurt, traffic);
+        var silent = down > 0 || left.HasSilent ? Math.Max(0, traffic.TotalGigabits - left.Wanted) : 0;
         return new OutageEffect(
-            loads.MaxUtilisation, busiest < 0 ? busiest : hurt.OriginOfLink(busiest), Math.Max(0, cut - cutWhole), loads.UnroutedGigabits);
+            loads.MaxUtilisation, busiest < 0 ? busiest : hurt.OriginOfLink(busiest), Math.Max(0, cut - cutWhole), down,
+            loads.UnroutedGigabits, loads.UnroutedGigabits + silent);
     }
+
+    private static int MembersUp(FabricGraph graph) =>
+        Enumerable.Range(0, graph.Nodes.Length).Where(n => graph.Nodes[n].IsTerminal && !graph.IsDown(n)).Sum(n => graph.Nodes[n].Members);
 }

@@ -96,16 +96,19 @@ public sealed class PlanFailures
         foreach (var (rack, devices) in racks) Add(plan.Building.Racks[rack].Name, FailureKind.Rack, OutageOfDevices(devices));
     }
 
-    /// <summary>A device is down when all its feeds are.</summary>
+    /// <summary>A device is down when all its feeds are: those its group names, or those that lead to its rack.</summary>
     private void AddFeeds()
     {
-        var names = plan.Devices.Groups.SelectMany(g => g.Feeds).Distinct().Order(Text.NaturalOrder.Instance);
-        foreach (var feed in names)
+        var ofRack = plan.Power.SelectMany(f => f.Racks.Distinct(), (feed, rack) => (feed.Name, rack)).ToLookup(f => f.rack, f => f.Name);
+        var alone = new SortedDictionary<string, List<int>>(Text.NaturalOrder.Instance);
+        for (var device = 0; device < plan.Devices.Count; device++)
         {
-            var groups = plan.Devices.Groups.Where(g => g.Feeds.Length == 1 && g.Feeds[0] == feed);
-            var devices = groups.SelectMany(g => Enumerable.Range(g.First, g.Count)).Where(d => map.NodeOf(d) >= 0).ToList();
-            if (devices.Count > 0) Add(feed, FailureKind.Feed, OutageOfDevices(devices));
+            if (map.NodeOf(device) < 0) continue;
+            var named = plan.Devices.Group(device).Feeds;
+            var feeds = named.IsEmpty ? [.. ofRack[plan.Devices.RackIndex(device)]] : named;
+            if (feeds.Length == 1) Note(alone, feeds[0], device);
         }
+        foreach (var (feed, devices) in alone) Add(feed, FailureKind.Feed, OutageOfDevices(devices));
     }
 
     /// <summary>A tray or duct takes down every link whose cable lies anywhere in it.</summary>

@@ -18,6 +18,12 @@ internal sealed class DemandBinder(
 
     private readonly DeviceSelection selection = new(tree, devices, findings);
 
+    /// <summary>Demands that could not be bound at all.</summary>
+    public ImmutableArray<string> LeftOut { get; private set; } = [];
+
+    /// <summary>Demands that were bound without a part of what they say.</summary>
+    public ImmutableArray<string> InPart { get; private set; } = [];
+
     /// <summary>The demands that can be used, in natural order of their names.</summary>
     public ImmutableArray<Demand> Bind()
     {
@@ -30,8 +36,12 @@ internal sealed class DemandBinder(
                 break;
             }
             if (Bind(demands.Count, name, map, span) is { } demand) demands.Add((demand, map));
+            else LeftOut = LeftOut.Add(name);
         }
-        return [.. demands.Select(d => d.Demand with { With = Others(d.Demand, d.Map, demands.Select(o => o.Demand)) })];
+        ImmutableArray<Demand> bound =
+            [.. demands.Select(d => d.Demand with { With = Others(d.Demand, d.Map, demands.Select(o => o.Demand)) })];
+        InPart = [.. demands.Where(d => findings.HasErrorIn(d.Map.Span)).Select(d => d.Demand.Name)];
+        return bound;
     }
 
     private Demand? Bind(int index, string name, MapNode map, SourceSpan span)

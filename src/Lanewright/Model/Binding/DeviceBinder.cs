@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
@@ -55,7 +56,7 @@ internal sealed class DeviceBinder(
             Pattern = pattern,
             IsExisting = map.Switch("existing") ?? false,
             IsFaulty = cards is null || placement.IsInDoubt || findings.HasErrorIn(map.Span),
-            Feeds = [.. map.Texts("feeds").Select(f => f.Value).Distinct().Order(NaturalOrder.Instance)],
+            Feeds = FeedsOf(map),
             Span = span,
         });
         foreach (var place in places)
@@ -65,6 +66,22 @@ internal sealed class DeviceBinder(
             unitOf.Add((short)place.Unit);
             numberInRack.Add(place.NumberInRack);
         }
+    }
+
+    /// <summary>Where the plan describes its feeds, only those can be named.</summary>
+    private ImmutableArray<string> FeedsOf(MapNode map)
+    {
+        string[] known = [.. tree.Entries("power").Select(e => e.Name).Distinct().Order(NaturalOrder.Instance)];
+        var feeds = ImmutableArray.CreateBuilder<string>();
+        foreach (var text in map.Texts("feeds").DistinctBy(t => t.Value))
+        {
+            if (known.Length == 0 || tree.Describes("power", text.Value)) feeds.Add(text.Value);
+            else
+                findings.Add(ModelFindings.NameUnknown, text.Span,
+                    $"no feed of 'power' is called '{text.Value}'; name one of {string.Join(", ", known)}, "
+                    + $"or describe '{text.Value}' under 'power'");
+        }
+        return [.. feeds.Order(NaturalOrder.Instance)];
     }
 
     private bool IsBounded(string name, SourceSpan span, int count, CageLayout layout)

@@ -13,8 +13,8 @@ internal static class LabelLanguage
     public static MapShape Section { get; } = new("the label sheets",
     [
         new("page", Shapes.OneOf(Pages), "size of the page, upright") { Otherwise = "A4" },
-        new("width", Shapes.Length, "width of a label") { Otherwise = "60 mm" },
-        new("height", Shapes.Length, "height of a label") { Otherwise = "24 mm" },
+        new("width", Shapes.LengthBetween(25, 300), "width of a label") { Otherwise = "60 mm" },
+        new("height", Shapes.LengthBetween(9, 300), "height of a label") { Otherwise = "24 mm" },
         new("columns", Shapes.Whole(1, 40), "labels side by side") { Otherwise = "3" },
         new("rows", Shapes.Whole(1, 100), "labels one below the other") { Otherwise = "11" },
         new("left", Shapes.Length, "from the left edge of the page to the first label") { Otherwise = "15 mm" },

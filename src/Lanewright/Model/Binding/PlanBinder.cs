@@ -28,6 +28,8 @@ public static class PlanBinder
         var building = places.Bind();
         var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
         var statements = new LinkBinder(tree, catalogue, standards, devices, findings).Bind();
+        var demandBinder = new DemandBinder(tree, devices, statements, findings);
+        var demands = demandBinder.Bind();
         var spans = new SpanBinder(tree, standards, building, findings).Bind();
         var lines = new LineBinder(tree, standards, building, spans, findings).Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
@@ -47,7 +49,9 @@ public static class PlanBinder
             Devices = devices,
             Statements = statements,
             Links = new LinkExpander(devices, findings).Expand(statements),
-            Demands = new DemandBinder(tree, devices, statements, findings).Bind(),
+            Demands = demands,
+            DemandsLeftOut = demandBinder.LeftOut,
+            DemandsInPart = demandBinder.InPart,
             Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
             Spans = spans,
             Lines = lines,

@@ -225,7 +225,7 @@ public static class PlanLanguage
             Otherwise = "80 %",
         },
         new("power-factor", Shapes.Share, "power factor of the equipment") { Otherwise = "95 %" },
-        new("pue", Shapes.Amount, "energy of the site over that of the equipment") { Otherwise = "not reckoned" },
+        new("pue", Shapes.Real(1, 10), "energy of the site over that of the equipment") { Otherwise = "not reckoned" },
         new("fibre-cuts", Shapes.Amount, "cuts of fibre between sites in a year on 1000 km") { Otherwise = "2.73" },
         new("fibre-repair", Shapes.Repair, "from a cut of such fibre until it works again") { Otherwise = "12 h" },
         new("failure-rates", new ListShape(DemandLanguage.FailureRate), "how often things fail, for availability")

@@ -50,7 +50,7 @@ public static class PolicyBinder
         PowerFactor = map.Share("power-factor") is { Value: > 0 } factor
             ? new Known<double>(factor.Value, Citation.OfPlan)
             : standards.Facility("power", "factor"),
-        Pue = map.Real("pue") is { } pue and >= 1 ? pue : null,
+        Pue = map.Real("pue"),
     };
 
     /// <summary>One rate for each kind of thing; a second one is reported.</summary>

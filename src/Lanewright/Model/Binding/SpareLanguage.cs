@@ -11,7 +11,7 @@ internal static class SpareLanguage
     /// <summary>A level.</summary>
     public static MapShape Level { get; } = new("a level of spares",
     [
-        new("confidence", Shapes.Share, "the probability wanted, such as 99.9 %") { IsRequired = true },
+        new("confidence", Shapes.OpenShare, "the probability wanted, such as 99.9 %") { IsRequired = true },
         new("resupply", Shapes.Repair, "from a failure until its spare is replaced") { IsRequired = true },
         new("convention", Shapes.OneOf("S", NeverShort),
             "S: a spare still lies on the shelf when more arrive; F: no failure waits for a part until then; S is one more")

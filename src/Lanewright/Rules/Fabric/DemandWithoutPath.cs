@@ -6,9 +6,11 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class DemandWithoutPath() : Rule("LW3107", nameof(DemandWithoutPath))
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole) return;
         foreach (var study in judgement.Load.Demands)
         {
             var demand = study.Demand;

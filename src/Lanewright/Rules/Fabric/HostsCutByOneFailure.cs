@@ -7,9 +7,11 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class HostsCutByOneFailure() : Rule("LW3109", nameof(HostsCutByOneFailure), Severity.Warning)
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole) return;
         foreach (var network in judgement.Load.Demands.GroupBy(d => d.Fabric.Map.Network))
         {
             if (network.FirstOrDefault(s => s.Sweep is not null) is not { Sweep: { } sweep } study) continue;

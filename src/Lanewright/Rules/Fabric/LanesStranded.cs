@@ -7,9 +7,11 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class LanesStranded() : Rule("LW3105", nameof(LanesStranded), Severity.Advice)
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole) return;
         var devices = judgement.Plan.Devices;
         foreach (var stranded in StrandedLanes.Of(judgement.Plan, judgement.Design))
         {

@@ -6,9 +6,11 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class LinkOverloaded() : Rule("LW3106", nameof(LinkOverloaded))
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole) return;
         var said = new Dictionary<string, Quantities.Share>(StringComparer.Ordinal);
         foreach (var study in judgement.Load.Demands.Where(s => s.IsOverloaded).OrderBy(s => s.Demand.With.Length))
         {

@@ -8,9 +8,11 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class OverloadedAfterFailure() : Rule("LW3108", nameof(OverloadedAfterFailure), Severity.Warning)
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole) return;
         var limit = judgement.Plan.Policy.MostUtilisation;
         var said = new Dictionary<string, Share>(StringComparer.Ordinal);
         foreach (var study in judgement.Load.Demands.Where(s => !s.IsOverloaded).OrderBy(s => s.Demand.With.Length))

@@ -7,9 +7,12 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class PairInOneTray() : Rule("LW3115", nameof(PairInOneTray), Severity.Advice)
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole || judgement.Plan.Building.Pathways.IsEmpty) return;
+        if (judgement.Plan.Building.Pathways.IsEmpty) return;
         var devices = judgement.Plan.Devices;
         foreach (var network in judgement.Load.Networks)
         {

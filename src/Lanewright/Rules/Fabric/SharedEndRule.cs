@@ -16,9 +16,11 @@ internal abstract class SharedEndRule : Rule
     }
 
     /// <inheritdoc/>
+    public sealed override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public sealed override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole) return;
         foreach (var network in judgement.Load.Networks)
         {
             var ends = SharedEnd.Of(network).Where(e => e.Kind == shared);

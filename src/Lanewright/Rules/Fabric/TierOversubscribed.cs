@@ -8,9 +8,12 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class TierOversubscribed() : Rule("LW3114", nameof(TierOversubscribed), Severity.Warning)
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole || judgement.Plan.Wanted is not { } wanted) return;
+        if (judgement.Plan.Wanted is not { } wanted) return;
         var devices = judgement.Plan.Devices;
         foreach (var tier in TierOversubscription.Of(judgement.Load.Networks[0], d => wanted.Concerns(devices.Rack(d))))
         {

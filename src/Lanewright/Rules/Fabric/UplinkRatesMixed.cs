@@ -8,9 +8,11 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class UplinkRatesMixed() : Rule("LW3104", nameof(UplinkRatesMixed), Severity.Warning)
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole) return;
         if (judgement.Plan.Policy.Split == TrafficSplit.Ideal) return;
         var devices = judgement.Plan.Devices;
         foreach (var network in judgement.Load.Networks)

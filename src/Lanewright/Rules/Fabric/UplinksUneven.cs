@@ -7,9 +7,11 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class UplinksUneven() : Rule("LW3101", nameof(UplinksUneven), Severity.Warning)
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole) return;
         var devices = judgement.Plan.Devices;
         foreach (var network in judgement.Load.Networks)
         {

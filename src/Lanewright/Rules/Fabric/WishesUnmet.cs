@@ -6,9 +6,12 @@ namespace Lanewright.Rules.Fabric;
 internal sealed class WishesUnmet() : Rule("LW3113", nameof(WishesUnmet))
 {
     /// <inheritdoc/>
+    public override bool NeedsWholePlan => true;
+
+    /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (!judgement.IsWhole || judgement.Plan.Wanted is not { } wanted) return;
+        if (judgement.Plan.Wanted is not { } wanted) return;
         // A search that was broken off has a bound and proves nothing.
         if (judgement.Glance.Value is not { Options.IsEmpty: true, LowerBound: null, Lost: var lost }) return;
         var reasons = lost.GroupBy(l => l.Reason).Select(g => $"{string.Join(", ", g.Select(l => FabricShapes.Word(l.Shape)))}: {g.Key}");

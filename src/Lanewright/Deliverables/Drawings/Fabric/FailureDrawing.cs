@@ -5,17 +5,21 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Deliverables.Drawings.Fabric;
 
-/// <summary>What every single failure does, sorted from the worst: a step a class, as wide as the class is large.</summary>
+/// <summary>What every single failure does, what costs most first: a step a class, as wide as the class is large. Above the line how full
+/// the fullest link then is, below it the hosts that are cut off.</summary>
 internal static class FailureDrawing
 {
     private const double Left = 92;
-    private const double Right = Sheet.Width - Sheet.Margin;
+    private const double Right = Sheet.Width - Sheet.Margin - 92;
     private const double PlotTop = Sheet.Top + 30;
-    private const double PlotBottom = PlotTop + 300;
+    private const double PlotBottom = PlotTop + 250;
+    private const double CutTop = PlotBottom + 24;
+    private const double CutHeight = 64;
     private const double RowStep = 18;
     private const double LeastForWord = 12;
     private const double RoomForWord = 52;
     private const double DarkFrom = 0.42;
+    private const double LabelStep = 13;
     private const int MostRows = 14;
     private const int MostSteps = 60;
 
@@ -32,22 +36,34 @@ internal static class FailureDrawing
         var all = FailureStep.Of(study);
         var steps = Joined(all);
         var plan = study.Fabric.Map.Plan;
-        var worst = all[0];
         var head = new SheetHead(id + "-failures", $"Single failures under '{study.Demand.Name}'",
-            $"{LoadWords.About(study)} {Numerals.Grouped(all.Sum(s => s.Size))} failures; "
+            $"{LoadWords.About(study)} {Numerals.Grouped(all.Sum(s => s.Size))} failures, what costs most first; "
                 + "each step as wide as the logarithm of how many are alike.",
-            string.Join("; ", steps.Take(MostRows).Select(Words)) + ".");
+            string.Join("; ", steps.Take(MostRows).Select(Words)) + ". " + LeftOut(all));
         var block = TitleBlock.Of(plan, study.Demand.Name,
-            ("demand", study.Demand.Name, 2.4), ("split", LoadWords.Split(study.Fabric.Rule), 1.6),
-            ("while all works", LoadWords.Percent(study.Intact), 1.5),
-            ("worst", LoadWords.Percent(worst.Utilisation), 1.2));
+            ("demand", study.Demand.Name, 2), ("split", LoadWords.Split(study.Fabric.Rule), 1.2),
+            ("while all works", LoadWords.Percent(study.Intact), 1.3),
+            ("fullest after one failure", LoadWords.Percent(all.Max(s => s.Utilisation)), 1.7),
+            ("most hosts cut off", Numerals.Grouped(all[0].HostsCut), 1.5));
         var rows = Math.Min(steps.Length, MostRows);
-        var bottom = PlotBottom + 62 + (rows * RowStep);
+        var below = all[0].HostsCut > 0 ? CutTop + CutHeight : PlotBottom;
+        var bottom = below + 66 + ((rows + (LeftOut(all).Length > 0 ? 1 : 0)) * RowStep);
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
             Plot(canvas, study, steps);
-            Table(canvas, steps, PlotBottom + 56);
+            if (all[0].HostsCut > 0) Cut(canvas, steps);
+            Table(canvas, steps, LeftOut(all), below + 56);
         });
+    }
+
+    /// <summary>What the table does not list, so that nobody takes its end for the end of what can fail.</summary>
+    private static string LeftOut(ImmutableArray<FailureStep> all)
+    {
+        var rest = all.Skip(MostRows).ToList();
+        if (rest.Count == 0) return "";
+        return $"Not listed: {Numerals.Grouped(rest.Sum(s => s.Size))} failures of {Numerals.Whole(rest.Count)} more steps; "
+            + (rest[0].HostsCut > 0 ? $"none cuts off more than {Numerals.Grouped(rest[0].HostsCut)} hosts" : "they cut nobody off")
+            + $", and the fullest link is {LoadWords.Percent(rest.Max(s => s.Utilisation))} full.";
     }
 
     /// <summary>More steps than can be told apart are joined at the harmless end.</summary>
@@ -55,8 +71,13 @@ internal static class FailureDrawing
     {
         if (steps.Length <= MostSteps) return steps;
         var rest = steps.Skip(MostSteps - 1).ToList();
-        return [.. steps.Take(MostSteps - 1), rest[0] with { Size = rest.Sum(s => s.Size), Example = rest[0].Example + " and others" }];
+        return [.. steps.Take(MostSteps - 1), Sum(rest)];
     }
+
+    private static FailureStep Sum(List<FailureStep> rest) => rest[0] with
+    {
+        Size = rest.Sum(s => s.Size), Example = rest[0].Example + " and others", Utilisation = rest.Max(s => s.Utilisation),
+    };
 
     private static string Words(FailureStep step) =>
         $"{LoadWords.Failure(step.Kind)} {step.Example}, {step.Size} alike: {LoadWords.Percent(step.Utilisation)}"
@@ -79,34 +100,57 @@ internal static class FailureDrawing
         Steps(canvas, study, steps, Y);
         var intact = study.Intact.Value;
         canvas.Line(Left, Y(intact), Right, Y(intact), "fine broken");
-        canvas.Text(Right - 4, Y(intact) - 5, "while all works", "small soft halo end");
         canvas.Line(Left, Y(limit), Right, Y(limit), "act");
-        canvas.Text(Right - 4, Y(limit) - 6, $"limit {LoadWords.Percent(Share.From(limit))}", "small alert halo end");
+        // Beside the plot, where no bar stands; the two are kept a line apart.
+        var (works, bound) = (Y(intact), Y(limit));
+        if (Math.Abs(works - bound) < LabelStep) works = works >= bound ? bound + LabelStep : bound - LabelStep;
+        canvas.Text(Right + 8, works + 4, "while all works", "small soft");
+        canvas.Text(Right + 8, bound + 4, $"limit {LoadWords.Percent(Share.From(limit))}", "small alert");
     }
 
-    private static void Steps(Canvas canvas, DemandStudy study, ImmutableArray<FailureStep> steps, Func<double, double> y)
+    /// <summary>Hosts cut off hang below the line.</summary>
+    private static void Cut(Canvas canvas, ImmutableArray<FailureStep> steps)
     {
-        var limit = study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding;
+        var most = (double)steps.Max(s => s.HostsCut);
+        canvas.Text(Left - 9, CutTop + 4, "0", "small end");
+        canvas.Text(Left - 9, CutTop + CutHeight + 4, Numerals.Grouped((decimal)most), "small end");
+        canvas.Line(Left, CutTop, Right, CutTop, "fine");
+        canvas.Line(Left, CutTop + CutHeight, Right, CutTop + CutHeight, "faint dots");
+        canvas.Text(Right + 8, CutTop + (CutHeight / 2), "hosts cut off,", "small alert");
+        canvas.Text(Right + 8, CutTop + (CutHeight / 2) + LabelStep, "or down", "small alert");
+        foreach (var (step, x, width) in Placed(steps))
+            if (step.HostsCut > 0) canvas.Filled(x, CutTop, width, Math.Max(2, step.HostsCut / most * CutHeight), DrawingStyle.Accent);
+    }
+
+    /// <summary>Where each step stands, and how wide it is without the gap after it.</summary>
+    private static IEnumerable<(FailureStep Step, double X, double Width)> Placed(ImmutableArray<FailureStep> steps)
+    {
         var weights = steps.Select(s => 1 + Math.Log10(s.Size)).ToList();
         var unit = (Right - Left) / weights.Sum();
         var x = Left;
         for (var i = 0; i < steps.Length; i++)
         {
-            var (step, width) = (steps[i], weights[i] * unit);
-            var top = y(step.Utilisation.Value);
-            var gap = Math.Min(2, width / 8);
-            canvas.Filled(x, top, width - gap, PlotBottom - top,
-                step.Utilisation.Value > limit ? DrawingStyle.Accent : LoadColour.Of(step.Utilisation));
-            canvas.Line(x, top, x + width - gap, top, "ink");
-            if (width >= 15) canvas.Text(x + (width / 2), PlotBottom + 16, Numerals.Whole(i + 1), "small mid");
-            Word(canvas, step, x + ((width - gap) / 2), width, top);
-            if (step.HostsCut > 0) canvas.Circle(x + ((width - gap) / 2), top - 8, 3.2, "actfill");
+            var width = weights[i] * unit;
+            yield return (steps[i], x, width - Math.Min(2, width / 8));
             x += width;
         }
+    }
+
+    private static void Steps(Canvas canvas, DemandStudy study, ImmutableArray<FailureStep> steps, Func<double, double> y)
+    {
+        var limit = study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding;
+        var number = 0;
+        foreach (var (step, x, width) in Placed(steps))
+        {
+            number++;
+            var top = y(step.Utilisation.Value);
+            canvas.Filled(x, top, width, PlotBottom - top,
+                step.Utilisation.Value > limit ? DrawingStyle.Accent : LoadColour.Of(step.Utilisation));
+            canvas.Line(x, top, x + width, top, "ink");
+            if (width >= 15) canvas.Text(x + (width / 2), PlotBottom + 16, Numerals.Whole(number), "small mid");
+            Word(canvas, step, x + (width / 2), width, top);
+        }
         canvas.Text(Left, PlotTop - 8, "fullest link between switches after the failure", "small soft");
-        if (!steps.Any(s => s.HostsCut > 0)) return;
-        canvas.Circle(Right - 150, PlotTop - 12, 3.2, "actfill");
-        canvas.Text(Right - 142, PlotTop - 8, "cuts hosts off", "small soft");
     }
 
     /// <summary>The kind stands in its bar, or over it where the bar is too low.</summary>
@@ -120,22 +164,25 @@ internal static class FailureDrawing
         else canvas.Upright(x + 3.5, isIn ? PlotBottom - 6 : top - 16, word, isDark ? "small light" : "small");
     }
 
-    private static void Table(Canvas canvas, ImmutableArray<FailureStep> steps, double top)
+    private static void Table(Canvas canvas, ImmutableArray<FailureStep> steps, string leftOut, double top)
     {
-        double[] at = [Sheet.Margin + 20, Sheet.Margin + 34, 130, 820, 960, 1100];
-        string[] style = [" end", "", "", " end", " end", " end"];
-        string[] heads = ["", "what fails", "for example", "alike", "fullest link", "hosts cut off"];
+        double[] at = [Sheet.Margin + 20, Sheet.Margin + 34, 130, 720, 850, 990, 1120];
+        string[] style = [" end", "", "", " end", " end", " end", " end"];
+        string[] heads = ["", "what fails", "for example", "alike", "hosts cut off", "traffic lost", "fullest link"];
         for (var i = 0; i < at.Length; i++) canvas.Text(at[i], top, heads[i], "small soft" + style[i]);
         canvas.Line(Sheet.Margin, top + 6, at[^1], top + 6, "fine");
-        for (var row = 0; row < Math.Min(steps.Length, MostRows); row++)
+        var rows = Math.Min(steps.Length, MostRows);
+        for (var row = 0; row < rows; row++)
         {
             var (step, y) = (steps[row], top + 4 + ((row + 1) * RowStep));
             string[] cells =
             [
                 Numerals.Whole(row + 1), LoadWords.Failure(step.Kind), TextFit.Short(step.Example, at[3] - at[2] - 60, 12),
-                Numerals.Grouped(step.Size), LoadWords.Percent(step.Utilisation), step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "",
+                Numerals.Grouped(step.Size), step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "",
+                step.LostGigabits > 0 ? Numerals.Shown(step.LostGigabits, "Gb/s") : "", LoadWords.Percent(step.Utilisation),
             ];
             for (var i = 0; i < at.Length; i++) canvas.Text(at[i], y, cells[i], style[i].Trim());
         }
+        canvas.Text(Sheet.Margin + 34, top + 6 + ((rows + 1) * RowStep), leftOut, "small soft");
     }
 }

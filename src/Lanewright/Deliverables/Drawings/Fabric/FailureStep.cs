@@ -9,22 +9,26 @@ namespace Lanewright.Deliverables.Drawings.Fabric;
 /// <param name="Example">One of them by name.</param>
 /// <param name="Size">How many there are.</param>
 /// <param name="Utilisation">How full the fullest link then is, in whole tenths of a per cent.</param>
-/// <param name="HostsCut">Hosts that are up and cut off.</param>
-public sealed record FailureStep(FailureKind Kind, string Example, long Size, Share Utilisation, long HostsCut)
+/// <param name="HostsCut">Hosts that nobody reaches then: cut off, or down themselves.</param>
+/// <param name="LostGigabits">Traffic lost, in Gb/s: of the worst of them.</param>
+public sealed record FailureStep(
+    FailureKind Kind, string Example, long Size, Share Utilisation, long HostsCut, double LostGigabits)
 {
-    /// <summary>The steps of a demand, the worst first: fullest link, then hosts cut off, then kind.</summary>
+    /// <summary>The steps of a demand, what costs most first: hosts cut off, then traffic lost, then fullest link, then kind.</summary>
     public static ImmutableArray<FailureStep> Of(DemandStudy study)
     {
-        if (study.Sweep is not { } sweep) return [];
         var units = study.Fabric.Failures;
         return
         [
-            .. sweep.Classes
-                .GroupBy(c => (c.Kind, Tenths: Math.Round(study.After(c).Percent, 1), c.MembersCut))
+            .. study.Failures
+                .GroupBy(c => (c.Kind, Tenths: Math.Round(study.After(c).Percent, 1), c.HostsLost))
                 .Select(g => new FailureStep(g.Key.Kind, units[g.Min(c => c.Units[0])].Name, g.Sum(c => (long)c.Size),
-                    Share.FromPercent(g.Key.Tenths), g.Key.MembersCut))
-                .OrderByDescending(s => s.Utilisation).ThenByDescending(s => s.HostsCut)
+                    Share.FromPercent(g.Key.Tenths), g.Key.HostsLost, Math.Round(g.Max(c => c.LostGigabits), 1)))
+                .OrderByDescending(s => s.HostsCut).ThenByDescending(s => s.LostGigabits).ThenByDescending(s => s.Utilisation)
                 .ThenBy(s => s.Kind).ThenBy(s => s.Example, Text.NaturalOrder.Instance),
         ];
     }
+
+    /// <summary>The step after which a link is fullest; the first of those equally full.</summary>
+    public static FailureStep? Fullest(IEnumerable<FailureStep> steps) => steps.MaxBy(s => s.Utilisation);
 }

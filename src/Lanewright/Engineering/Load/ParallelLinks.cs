@@ -2,17 +2,18 @@ using System.Collections.Immutable;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>Two parallel links from a switch to one of several switches above it: when one breaks, other switches that split per hop still
-/// send as much that way, and the one that is left carries what both did.</summary>
+/// <summary>Two or more parallel links from a switch to one of several switches above it: when one breaks, other switches that split per
+/// hop still send as much that way, and those that are left carry it.</summary>
 /// <param name="Device">The lower switch.</param>
 /// <param name="Upper">The upper one.</param>
-/// <param name="FirstLink">The first of the two links.</param>
-public sealed record ParallelPair(int Device, int Upper, int FirstLink)
+/// <param name="FirstLink">The first of the links.</param>
+/// <param name="Count">How many links.</param>
+public sealed record ParallelLinks(int Device, int Upper, int FirstLink, int Count)
 {
-    /// <summary>All such pairs of a network, in order of the lower devices.</summary>
-    public static ImmutableArray<ParallelPair> Of(PlanNetwork network)
+    /// <summary>All such links of a network, in order of the lower devices.</summary>
+    public static ImmutableArray<ParallelLinks> Of(PlanNetwork network)
     {
-        var pairs = ImmutableArray.CreateBuilder<ParallelPair>();
+        var found = ImmutableArray.CreateBuilder<ParallelLinks>();
         var byUpper = new SortedDictionary<int, (int First, int Count)>();
         for (var device = 0; device < network.Plan.Devices.Count; device++)
         {
@@ -26,8 +27,8 @@ public sealed record ParallelPair(int Device, int Upper, int FirstLink)
             }
             if (byUpper.Count < 2) continue;
             foreach (var (upper, (first, count)) in byUpper)
-                if (count == 2) pairs.Add(new ParallelPair(device, upper, first));
+                if (count > 1) found.Add(new ParallelLinks(device, upper, first, count));
         }
-        return pairs.ToImmutable();
+        return found.ToImmutable();
     }
 }

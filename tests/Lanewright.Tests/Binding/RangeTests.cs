@@ -1,0 +1,60 @@
+using Lanewright.Findings;
+
+namespace Lanewright.Tests.Binding;
+
+/// <summary>Figures that mean nothing are refused, and the range is told.</summary>
+public sealed class RangeTests
+{
+    private const string Hall = "lanewright: 1\nsites: { main: { halls: { hall: { rows: { A: { racks: 2 } } } } } }\n";
+
+    [Theory]
+    [InlineData("policy: { pue: 0.5 }", "from 1 to 10")]
+    [InlineData("policy: { pue: 11 }", "from 1 to 10")]
+    [InlineData("policy: { spare-level: { confidence: 100 %, resupply: 8 h } }", "above 0 % and below 100 %")]
+    [InlineData("policy: { spare-level: { confidence: 0 %, resupply: 8 h } }", "above 0 % and below 100 %")]
+    [InlineData("labels: { width: 20 mm }", "from 25 mm to 300 mm")]
+    [InlineData("labels: { height: 6 mm }", "from 9 mm to 300 mm")]
+    [InlineData("power: { a: { racks: hall/A, volts: 4 V, breaker: 16 A } }", "from 12 V to 1500 V")]
+    public void BeyondTheRange_IsAnErrorThatTellsIt(string section, string range)
+    {
+        var judged = PlanBlock.Compile(Hall + section + "\n");
+        var found = Assert.Single(judged.Findings, f => f.Kind.Code == "LW0107");
+        Assert.Contains(range, found.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("policy: { pue: 1 }")]
+    [InlineData("policy: { pue: 1.35, spare-level: { confidence: 99.9 %, resupply: 8 h } }")]
+    [InlineData("labels: { width: 25 mm, height: 9 mm }")]
+    [InlineData("power: { a: { racks: hall/A, volts: 48 V, breaker: 16 A } }")]
+    public void WithinTheRange_IsTaken(string section)
+    {
+        var judged = PlanBlock.Compile(Hall + section + "\n");
+        Assert.DoesNotContain(judged.Findings, f => f.Severity == Severity.Error && f.Kind.Code == "LW0107");
+    }
+
+    [Theory]
+    [InlineData("feeds: [c]", true)]
+    [InlineData("feeds: [a, c]", true)]
+    [InlineData("feeds: [a, b]", false)]
+    public void FeedThatNobodyDescribes_IsAnErrorWithWhatToDo(string feeds, bool isWrong)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { main: { halls: { hall: { rows: { A: { racks: 2 } } } } } }
+            power:
+              a: { racks: hall/A, volts: 230 V, breaker: 16 A }
+              b: { racks: hall/A, volts: 230 V, breaker: 16 A }
+            devices:
+              host: { model: server-2u, cards: nic-2x200, racks: hall/A, {{feeds}} }
+            """);
+        var found = judged.Findings.Where(f => f.Kind.Code == "LW1101").ToList();
+        Assert.Equal(isWrong, found.Count == 1);
+        if (isWrong) Assert.Contains("name one of a, b, or describe 'c' under 'power'", found[0].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void FeedsOfAPlanWithoutPower_AreNamesOfItsOwn() => Assert.DoesNotContain(
+        PlanBlock.Compile("lanewright: 1\ndevices:\n  host: { model: server-2u, feeds: [left, right] }\n").Findings,
+        f => f.Severity == Severity.Error);
+}
