@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Binding;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
@@ -12,7 +13,6 @@ public sealed class Relaxations(
     WantedFabric wanted, ImmutableArray<ImmutableArray<Wish>> conflicts, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve)
 {
     private const int MostSteps = 12;
-    private const int MostPerRack = 60;
     private const int PerMille = 1000;
 
     /// <summary>One answer a wish, in the order of the wishes; growth is answered beside the hosts it raises.</summary>
@@ -116,7 +116,7 @@ public sealed class Relaxations(
         string Words(WantedFabric some) => string.Join(", ", some.Hosts.Select(h => Numerals.Whole(h.PerRack)));
         var wish = racks with { Key = "per-rack", Text = Words(wanted) };
         if (!conflicts.All(c => c.Any(w => w.Key == racks.Key))) return new Relaxation(wish, null, "");
-        for (var more = 1; wanted.Hosts.Max(h => h.PerRack) + more <= MostPerRack; more++)
+        for (var more = 1; wanted.Hosts.Max(h => h.PerRack) + more <= WantedLanguage.MostPerRack; more++)
         {
             var denser = wanted with { Hosts = [.. wanted.Hosts.Select(h => h with { PerRack = h.PerRack + more })] };
             if (FabricHall.RacksFor(denser) > wanted.HostRacks.Length) continue;

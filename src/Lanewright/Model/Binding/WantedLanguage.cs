@@ -14,6 +14,9 @@ public static class WantedLanguage
     /// <summary>Years a question looks ahead at most.</summary>
     public const int MostYears = 20;
 
+    /// <summary>The most hosts in a rack that can be asked for.</summary>
+    public const int MostPerRack = 60;
+
     private const double MostGrowth = 10;
 
     /// <summary>A ratio of bandwidth towards hosts to bandwidth towards the next tier.</summary>
@@ -33,7 +36,7 @@ public static class WantedLanguage
         new("count", Shapes.Whole(1, MostPorts), "how many there are at the start") { IsRequired = true },
         new("rate", Shapes.Rate, "rate of each port") { IsRequired = true },
         new("ports", Shapes.Whole(1, 16), "ports of each into the fabric") { Otherwise = "1" },
-        new("per-rack", Shapes.Whole(1, 60), "how many stand in a rack") { Otherwise = "16" },
+        new("per-rack", Shapes.Whole(1, MostPerRack), "how many stand in a rack") { Otherwise = "16" },
         new("model", Shapes.Text, "the device model, by its name in the catalogue") { Otherwise = "the smallest that takes the cards" },
         new("cards", new ListShape(Shapes.Text), "cards in its slots, in slot order; 'NAME x4' for four alike"),
     ]);
