@@ -131,6 +131,19 @@ public sealed class FabricBruteForceTests
         },
         iter: 150);
 
+    /// <summary>Twenty-two pods of one switch each once found no room, as every pod asked for a rack of its own.</summary>
+    [Fact]
+    public void ManySmallPods_ShareRacks()
+    {
+        SyntheticSwitch[] switches = [new("s0", 7, 3), new("s1", 24, 25)];
+        var wanted = SyntheticFabrics.Wanted(65, new Ratio(1, 1), shapes: FabricShape.ThreeTier) with
+        {
+            Oversubscription = [new Ratio(1, 1), new Ratio(3, 1)],
+        };
+        var answer = SyntheticFabrics.Sizing(switches, 4).Of(wanted);
+        Assert.Equal(FabricBruteForce.ThreeTier(65, switches, new Ratio(1, 1), new Ratio(3, 1), 4), (long)answer.Options[0].Price.Units);
+    }
+
     [Fact]
     public void ThreeTier_CostsWhatBruteForceFindsWhereItSaysItIsProven()
     {

@@ -163,9 +163,22 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
             free.Clear();
             free.AddRange(nearest);
             if (Next(build, switches, out fault) is not { } places) return null;
+            if (!isSpread && mostInRack == int.MaxValue) GiveBack(build, places);
             all.Add(places);
         }
         return all.ToImmutable();
+    }
+
+    /// <summary>Where racks do not suffice for one to a pod, the next pod fills up what this one has left.</summary>
+    private void GiveBack(SwitchBuild build, ImmutableArray<FabricPlace> places)
+    {
+        foreach (var inRack in places.GroupBy(p => p.Rack))
+        {
+            var (before, count) = (taken.GetValueOrDefault(inRack.Key.Index), inRack.Count());
+            taken[inRack.Key.Index] = (before.Units + (count * build.Units), before.Watts + (count * build.Maximum),
+                before.Kilograms + (count * build.Weight));
+            if (InOne(build, inRack.Key) > 0) free.Add(inRack.Key);
+        }
     }
 
     private int InOne(SwitchBuild build, Rack rack)
