@@ -8,6 +8,7 @@ using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Model;
 using Lanewright.Model.Binding;
+using Lanewright.Model.Wanted;
 using Lanewright.Rules;
 using Lanewright.Text;
 
@@ -52,8 +53,8 @@ public static class Compilation
         progress?.Invoke("reading and binding");
         var plan = PlanBinder.Bind(files, path, findings, question);
         if (plan?.Wanted is not { } wanted || findings.ErrorCount > 0) return new SizedPlan(plan, null, findings.ToSorted());
-        progress?.Invoke("sizing");
-        return new SizedPlan(plan, FabricStudy.Of(wanted, ContextOf(plan)), findings.ToSorted());
+        var study = FabricStudy.Of(wanted, ContextOf(plan), shape => progress?.Invoke($"sizing: {FabricShapes.Title(shape)}"));
+        return new SizedPlan(plan, study, findings.ToSorted());
     }
 
     /// <summary>The documents of a compiled plan.</summary>

@@ -36,7 +36,8 @@ internal sealed class SizeCommand
 
     private readonly Option<string?> output = new("--out")
     {
-        Description = "folder for the option sheet, the break-even charts and a plan of each option; with --write, the plan file",
+        Description = "folder for the option sheet, a plan of each option and, where quick or with --break-evens, charts of what would "
+            + "change the answer; with --write, the plan file",
     };
 
     private readonly Option<bool> json = CommonOptions.Json();
@@ -62,12 +63,15 @@ internal sealed class SizeCommand
         if (chosen is not null && target is null) throw new UsageFault("--write needs --out, the plan file to write");
         var sized = Ask(parsed);
         if (sized is not { Study: { } study, Plan: { } asked }) return Unread(sized);
-        var withBreakEvens = parsed.GetValue(breakEvens) || (target is not null && chosen is null);
-        if (withBreakEvens) Screen.WithProgress(step => WorkOut(study, step));
+        var isFolder = target is not null && chosen is null;
+        var withBreakEvens = parsed.GetValue(breakEvens) || (isFolder && study.IsQuick);
+        Screen.WithProgress(step => WorkOut(study, withBreakEvens, step));
         if (chosen is not null && target is not null) WriteOne(asked, Chosen(study, chosen), target);
-        if (chosen is null && target is not null) WriteAll(asked, study, target);
+        if (chosen is null && target is not null) WriteAll(asked, study, target, withBreakEvens);
         if (parsed.GetValue(json)) Screen.Document(stream => SizingJson.Write(study, asked.Currency, withBreakEvens, stream));
         else SizingPrinter.Print(study, asked.Currency, withBreakEvens);
+        if (isFolder && !withBreakEvens && !study.Answer.Options.IsEmpty && !parsed.GetValue(json))
+            Screen.Line("left out: what would change the answer takes long to find for this question; --break-evens finds and draws it");
         return study.Answer.Options.IsEmpty ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
@@ -89,10 +93,16 @@ internal sealed class SizeCommand
     }
 
     /// <summary>Finds what would change the answer while people are told what takes so long.</summary>
-    private static int WorkOut(FabricStudy study, Action<string> step)
+    private static int WorkOut(FabricStudy study, bool withBreakEvens, Action<string> step)
     {
-        step("looking for what would change the answer");
-        return study.BreakEvens.Length;
+        if (study.Answer.Options.IsEmpty)
+        {
+            step("looking for what stands in the way");
+            return study.Relaxations.Length;
+        }
+        return withBreakEvens
+            ? study.WorkOut(q => step($"looking for what would change the answer: {BreakEvenWords.Key(q)}")).Length
+            : 0;
     }
 
     private string Words(ParseResult parsed, Finding finding)
@@ -126,8 +136,8 @@ internal sealed class SizeCommand
             [new Deliverable(Path.GetFileName(target), stream => OptionPlan.Write(asked, option, From(folder), stream))], _ => { });
     }
 
-    private static void WriteAll(Plan asked, FabricStudy study, string folder) =>
-        Screen.WithProgress(step => DocumentFolder.Write(folder, FabricDocuments.Of(asked, study, From(folder)), step));
+    private static void WriteAll(Plan asked, FabricStudy study, string folder, bool withBreakEvens) => Screen.WithProgress(step =>
+        DocumentFolder.Write(folder, FabricDocuments.Of(asked, study, From(folder), withBreakEvens), step));
 
     /// <summary>How a file is called from a folder.</summary>
     private static Func<string, string> From(string folder) =>

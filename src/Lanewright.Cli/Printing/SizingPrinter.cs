@@ -39,11 +39,13 @@ internal static class SizingPrinter
             Row("no less than", o => Numerals.Grouped(o.LowerBound.Units, 2)),
             Row("proven gap", o => o.Gap.ToString()),
             Row("W", o => Numerals.Grouped((decimal)o.Watts.Value)),
-            Row("rack units", o => Numerals.Grouped(o.RackUnits)),
+            Row("rack units, after the last year", o => $"{Numerals.Grouped(o.RackUnits)}, {Numerals.Grouped(o.Needs.RackUnits)}"),
             Row("hosts it can still grow by", o => Numerals.Grouped(o.GrowthLeft)),
             Row("modules for faster lanes", o => Serving(o.NextLaneRate.ModulesServing, o.NextLaneRate.Modules)),
             Row("fibres for faster lanes", o => Serving(o.NextLaneRate.FibresServing, o.NextLaneRate.Fibres)),
         ]);
+        Screen.Line(FabricWords.BoundHolds);
+        Screen.Line(FabricWords.EnergyCounted);
 
         IReadOnlyList<string> Row(string what, Func<FabricOption, string> cell) => [what, .. options.Select(cell)];
     }
@@ -58,8 +60,7 @@ internal static class SizingPrinter
 
     private static void Conflicts(FabricStudy study)
     {
-        foreach (var conflict in study.Conflicts)
-            Screen.Line("not to be had together: " + string.Join("; ", conflict.Select(w => $"{w.Key} {w.Text}")));
+        foreach (var sentence in WishWords.Sentences(study)) Screen.Line(sentence);
         if (study.Relaxations.IsEmpty) return;
         Screen.Print(["wish", "wanted", "possible, the others kept", "by"],
             study.Relaxations.Select(r => (IReadOnlyList<string>)

@@ -1,6 +1,5 @@
-using System.Collections.Immutable;
 using Lanewright.Engineering.Fabrics;
-using Lanewright.Model.Catalogues;
+using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
 namespace Lanewright.Deliverables;
@@ -31,15 +30,33 @@ public static class FabricWords
 
     /// <summary>Switches alike: how many, of which model, with which cards, and what they do.</summary>
     public static string Switches(SwitchUse use) =>
-        $"{Numerals.Whole(use.Count)} x {use.Model.Name}{Cards(use.Cards)} ({Role(use.Role)})";
+        $"{Numerals.Whole(use.Count)} x {use.Model.Name}{Cards(use)} ({Role(use.Role)})";
 
     /// <summary>How a tier reaches the next.</summary>
     public static string Uplinks(TierUplinks tier) =>
-        $"{Numerals.Whole(tier.Uplinks)} x {tier.Rate} to {Numerals.Whole(tier.Uppers)}, {tier.LowerMode} to {tier.UpperMode}, "
-        + tier.Achieved;
+        $"{Numerals.Whole(tier.Uplinks)} x {tier.Rate} each to {Numerals.Whole(tier.Uppers)} above, {Ratio(tier.Achieved)}{Split(tier)}";
 
-    private static string Cards(ImmutableArray<CardModel> cards) =>
-        cards.IsEmpty
+    /// <summary>What holds for every option that is called the best: of which designs it is.</summary>
+    public const string BoundHolds =
+        "'no less than' holds for designs that stand where 'size' places them: leaves in the middle of the racks they serve, or near where "
+        + "those are full, upper tiers in the racks kept for them; with leaves filled most evenly, to the full or by whole racks";
+
+    /// <summary>How energy is counted.</summary>
+    public const string EnergyCounted =
+        "energy is that of switches under a usual load and of modules and active cables at both ends, as in the report, for each year what "
+        + "runs in it; what is bought at the end of the last year is paid for and draws none yet";
+
+    /// <summary>A ratio as it is kept and, where that is hard to read, to one.</summary>
+    public static string Ratio(Ratio ratio) =>
+        ratio.Denominator == 1 ? ratio.ToString() : $"{ratio} ({Numerals.Plain(Math.Round(ratio.Value, 2))}:1)";
+
+    private static string Split(TierUplinks tier) => tier is { LowerMode.Ways: 1, UpperMode.Ways: 1 }
+        ? ""
+        : $", cages {tier.LowerMode} below and {tier.UpperMode} above";
+
+    private static string Cards(SwitchUse use) =>
+        use.Cards.IsEmpty
             ? ""
-            : " + " + string.Join(" + ", cards.CountBy(c => c.Name).Select(c => $"{Numerals.Whole(c.Value)} x {c.Key}"));
+            : (use.Count == 1 ? " with " : ", each with ")
+                + string.Join(" and ", use.Cards.CountBy(c => c.Name).Select(c => $"{Numerals.Whole(c.Value)} x {c.Key}"));
 }

@@ -133,6 +133,55 @@ public sealed class SizeCommandTests
         }
     }
 
+    [Fact]
+    public void WishThatNothingMeets_IsToldInWords()
+    {
+        var run = Program.Run("size --hosts 40 --host-rate 37G");
+        Assert.Equal(1, run.Code);
+        Assert.Contains("whatever wish is given up", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("together: \n", run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2.6:1", "13:5")]
+    [InlineData("2.624:1", "328:125")]
+    [InlineData("1.5", "3:2")]
+    [InlineData("5:2", "5:2")]
+    public void Ratio_MayHaveDecimals(string written, string whole)
+    {
+        Assert.True(Lanewright.Model.Wanted.Ratio.TryRead(written, out var ratio));
+        Assert.Equal(whole, ratio.ToString());
+    }
+
+    [Theory]
+    [InlineData("2.6001:1")]
+    [InlineData("2.:1")]
+    [InlineData(".5:1")]
+    [InlineData("0.0:1")]
+    [InlineData("2,6:1")]
+    [InlineData("2.6.1:1")]
+    public void Ratio_WithOtherDecimals_IsRefused(string written) => Assert.False(Lanewright.Model.Wanted.Ratio.TryRead(written, out _));
+
+    /// <summary>A search so long is not repeated for charts that nobody asked for.</summary>
+    [Fact]
+    public void Folder_OfALongSearch_SaysThatChartsAreLeftOut()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            var run = Program.Run(
+                $"size --hosts 600 --host-rate 100G --host-ports 2 --oversubscription 3:1 --growth 20% --shape leaf-spine --out {folder}");
+            Assert.Equal(0, run.Code);
+            Assert.Contains("left out: what would change the answer", run.Output, StringComparison.Ordinal);
+            Assert.Empty(Directory.GetFiles(folder, "break-even-*"));
+            Assert.NotEmpty(Directory.GetFiles(folder, "option-*.yaml"));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     private static JsonDocument Json(int code, string arguments)
     {
         var run = Program.Run(arguments);

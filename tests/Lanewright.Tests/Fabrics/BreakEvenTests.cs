@@ -47,6 +47,33 @@ public sealed class BreakEvenTests
         }
     }
 
+    /// <summary>What is drawn passes through what the answer costs now, to the rounding of prices of modules.</summary>
+    [Theory]
+    [InlineData(BreakEvenQuantity.ModulePrice)]
+    [InlineData(BreakEvenQuantity.EnergyPrice)]
+    [InlineData(BreakEvenQuantity.Growth)]
+    [InlineData(BreakEvenQuantity.Oversubscription)]
+    [InlineData(BreakEvenQuantity.Hosts)]
+    public void Line_PassesThroughTheAnswer(BreakEvenQuantity quantity)
+    {
+        var (context, wanted, found) = Asking.Value;
+        var breakEven = found.Single(b => b.Quantity == quantity);
+        var stretch = breakEven.Stretches.First(s => breakEven.Now >= s.From && breakEven.Now <= s.To);
+        (decimal Value, decimal Cost)[] points =
+        [
+            (stretch.From, stretch.CostFrom.Units),
+            .. stretch.Between.Select(b => (b.Value, b.Cost.Units)),
+            (stretch.To, stretch.CostTo.Units),
+        ];
+        Assert.Equal(points.Select(p => p.Value).Order(), points.Select(p => p.Value));
+        var after = Math.Max(1, Array.FindIndex(points, p => p.Value >= breakEven.Now));
+        var (left, right) = (points[after - 1], points[after]);
+        var share = right.Value == left.Value ? 0 : (breakEven.Now - left.Value) / (right.Value - left.Value);
+        var drawn = left.Cost + ((right.Cost - left.Cost) * share);
+        var now = new Sizing(context).Of(wanted).Options[0].PriceOverYears.Units;
+        Assert.True(Math.Abs(drawn - now) <= now * 0.0005m, $"{drawn} is drawn where the answer costs {now}");
+    }
+
     [Fact]
     public void Quantities_HaveChangesToHoldAgainst() =>
         Assert.True(Asking.Value.Found.Count(b => b.Stretches.Length > 1) >= 3, "a question that nothing changes proves nothing");

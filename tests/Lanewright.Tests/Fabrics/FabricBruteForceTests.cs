@@ -90,6 +90,26 @@ public sealed class FabricBruteForceTests
         },
         iter: 150);
 
+    /// <summary>Racks full of hosts leave no room for leaves, which then stand in racks of their own: with cables of one price at any
+    /// length that costs nothing, so the answer is the one that counting finds.</summary>
+    [Fact]
+    public void LeafSpine_WithRacksFullOfHosts_CostsWhatBruteForceFinds() => (
+        from switches in Switches
+        from ratio in Ratios
+        from hosts in Gen.Int[1, 300]
+        from ports in Gen.Int[1, 2]
+        select (switches, ratio, hosts, ports)).Sample(
+        q =>
+        {
+            var wanted = SyntheticFabrics.Wanted(q.hosts, q.ratio, shapes: FabricShape.LeafSpine) with
+            {
+                Hosts = [SyntheticFabrics.Hosts("host", q.hosts, q.ports) with { PerRack = 48 }],
+            };
+            var answer = SyntheticFabrics.Sizing(q.switches, 2).Of(wanted);
+            Holds(answer, FabricBruteForce.LeafSpine([(q.hosts, q.ports)], q.switches, q.ratio, 0, 2, s => s.Price));
+        },
+        iter: 80);
+
     [Fact]
     public void MixedLeaves_CostWhatBruteForceFinds() => (
         from switches in Switches

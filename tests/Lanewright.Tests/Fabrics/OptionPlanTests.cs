@@ -24,6 +24,8 @@ public sealed class OptionPlanTests
         "{ hosts: { a: { count: 200, rate: 100G }, b: { count: 100, rate: 200G, ports: 2, per-rack: 8 } }, oversubscription: '3:1' }",
         "{ hosts: { host: { count: 512, rate: 200G, ports: 2 } }, planes: 2, oversubscription: '2:1' }",
         "{ hosts: { host: { count: 64, rate: 400G, ports: 8, per-rack: 2, model: accelerator-8u, cards: nic-2x400 x4 } }, rails: 8 }",
+        "{ hosts: { host: { count: 120, rate: 100G, ports: 2, per-rack: 24, model: server-2u, cards: nic-2x100 } }, "
+            + "oversubscription: '3:1', survive: 1, growth: 20 %, energy-price: 0.2 }",
         "{ hosts: { host: { count: 1500, rate: 100G } }, oversubscription: ['3:1', '1:1'], shapes: three-tier }",
         "{ hosts: { host: { count: 333, rate: 25G, ports: 2, per-rack: 20 } }, oversubscription: '2:1', survive: 1, shapes: three-tier }",
         "{ hosts: { host: { count: 128, rate: 400G, ports: 8, per-rack: 4, model: accelerator-8u, cards: nic-2x400 x4 } }, rails: 8, "
@@ -84,6 +86,12 @@ public sealed class OptionPlanTests
         Assert.Equal(Parts(option.CablesByModel), Parts<CableItem>(designed.Parts));
         Assert.Equal(Parts(option.SmallParts), Parts<SundryModel>(designed.Parts));
         Assert.Equal(option.Modules, designed.Parts.Where(p => p.Item is ModuleModel).Sum(p => p.Needed));
+        // The energy of an option and that of a built plan are reckoned from the same watts: a usual load, and modules at their most, at
+        // both ends. What hosts draw without the fabric is no part of it.
+        var hosts = designed.Plan.Devices.Groups.Where(g => g.Model.Kind == DeviceKind.Host)
+            .Sum(g => g.Count * (g.Model.Typical.Value + g.Cards.Sum(c => c.Typical.Value)));
+        var all = designed.Racks.Value.Racks.Sum(r => r.Typical.Value);
+        Assert.Equal(all - hosts, option.Watts.Value, 4);
         Assert.Equal(option.Price, designed.Parts.Aggregate(Money.Zero, (sum, p) => sum + p.Total));
     }
 

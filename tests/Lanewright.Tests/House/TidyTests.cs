@@ -164,10 +164,11 @@ public sealed partial class TidyTests
         ("AirStream.cs", 3.412142), // British thermal units an hour in a watt
         ("WayGraph.cs", 1e-3), // metres below which points are one
         ("FloorPressure.cs", 1000), // pascals in a kilopascal
-        ("FabricStudy.cs", 25_000), // bounds on work
+        ("FabricStudy.cs", 6_000), // bounds on work
         ("FabricStudy.cs", 4_000),
         ("SizingEffort.cs", 1_000_000),
         ("SizingEffort.cs", 200),
+        ("SizingEffort.cs", 8),
         ("SizingEffort.cs", 20_000),
         ("Incumbent.cs", 1.25), // how deep to search
         ("Incumbent.cs", 1.5),

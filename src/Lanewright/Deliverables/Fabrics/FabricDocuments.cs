@@ -15,10 +15,11 @@ public static class FabricDocuments
     /// <param name="plan">The plan the question was asked in.</param>
     /// <param name="study">The answer.</param>
     /// <param name="refer">How a file of that plan is called from the folder of the documents.</param>
-    public static ImmutableArray<Deliverable> Of(Plan plan, FabricStudy study, Func<string, string> refer) =>
+    /// <param name="withBreakEvens">Whether to find and draw what would change the answer, which takes many answers more.</param>
+    public static ImmutableArray<Deliverable> Of(Plan plan, FabricStudy study, Func<string, string> refer, bool withBreakEvens) =>
     [
-        .. Drawings(plan, study, "", withBreakEvens: true),
-        new Deliverable("options.json", stream => SizingJson.Write(study, plan.Currency, withBreakEvens: true, stream)),
+        .. Drawings(plan, study, "", withBreakEvens),
+        new Deliverable("options.json", stream => SizingJson.Write(study, plan.Currency, withBreakEvens, stream)),
         .. study.Answer.Options.Select(option => new Deliverable(
             $"option-{FabricShapes.Word(option.Shape)}.yaml", stream => OptionPlan.Write(plan, option, refer, stream))),
     ];

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using System.Text;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Model;
+using Lanewright.Model.Binding;
 using Lanewright.Model.Catalogues;
-using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
@@ -16,6 +16,7 @@ public sealed class OptionPlan
     private readonly FabricOption option;
     private readonly Func<string, string> refer;
     private readonly TextWriter writer;
+    private readonly PlacesText places;
     private readonly ImmutableArray<ImmutableArray<PlacedGroup>> groups;
 
     private OptionPlan(Plan plan, FabricOption option, Func<string, string> refer, TextWriter writer)
@@ -24,7 +25,8 @@ public sealed class OptionPlan
         this.option = option;
         this.refer = refer;
         this.writer = writer;
-        groups = [.. option.Layout.Groups.Select(PlacedGroup.Of)];
+        places = new PlacesText(plan, option.Layout.Racks, option.Layout.IsStandardHall, writer);
+        groups = [.. option.Layout.Groups.Select(g => PlacedGroup.Of(g, rack => string.Join(' ', places.FeedsOf(rack))))];
     }
 
     /// <summary>Writes it.</summary>
@@ -42,8 +44,8 @@ public sealed class OptionPlan
     {
         Head();
         Policy();
-        Racks();
-        Sites();
+        places.Write();
+        Labels();
         Devices();
         if (!option.Layout.Links.IsEmpty) writer.WriteLine("\nlinks:");
         foreach (var links in option.Layout.Links) Links(links);
@@ -57,13 +59,34 @@ public sealed class OptionPlan
             + $"{Numerals.Grouped(option.Price.Units, 2)} to buy.");
         foreach (var use in option.Switches) writer.WriteLine("# " + FabricWords.Switches(use));
         foreach (var tier in option.Uplinks) writer.WriteLine($"# tier {Numerals.Whole(tier.Tier + 1)}: {FabricWords.Uplinks(tier)}");
+        foreach (var line in Apart()) writer.WriteLine("# " + line);
         writer.WriteLine("# What is left open here is decided by 'lanewright build': media, modules, cables and their lengths.");
         writer.WriteLine("lanewright: 1");
         writer.WriteLine($"name: {PlanText.Name($"{plan.Name}-{FabricShapes.Word(option.Shape)}")}");
         writer.WriteLine($"title: {PlanText.Name($"{plan.Title}: {FabricShapes.Title(option.Shape)}")}");
+        if (plan.Revision.Length > 0) writer.WriteLine($"revision: {PlanText.Name(plan.Revision)}");
+        if (plan.Date.Length > 0) writer.WriteLine($"date: {PlanText.Name(plan.Date)}");
         writer.WriteLine($"currency: {PlanText.Name(plan.Currency)}");
         if (!plan.CatalogueFiles.IsEmpty) writer.WriteLine($"catalogue: {PlanText.Names([.. plan.CatalogueFiles.Select(refer)])}");
         if (!plan.StandardsFiles.IsEmpty) writer.WriteLine($"standards: {PlanText.Names([.. plan.StandardsFiles.Select(refer)])}");
+    }
+
+    /// <summary>Where this plan says less, or comes to more, than the plan it was asked in.</summary>
+    private IEnumerable<string> Apart()
+    {
+        yield return "Hosts are 'existing: yes': the question was what fabric to buy; hosts with their cards are not part of its price.";
+        if (!plan.Devices.Groups.IsEmpty || !plan.Demands.IsEmpty)
+            yield return "Devices, links, demands and stock of the plan it was asked in are not repeated here.";
+        if (option.Layout.IsStandardHall)
+        {
+            if (!plan.Building.Racks.IsEmpty || !plan.Power.IsEmpty)
+                yield return "Its hall is laid out by rule, since 'wanted' names no racks: halls and feeds of the plan do not hold here.";
+            yield break;
+        }
+        if (plan.Policy.SpareLevel is not null)
+            yield return "Spares by the spare-level come on top of that price.";
+        if (plan.Building.Pathways.Any(p => option.Layout.Racks.Any(r => r.Hall == p.Hall)))
+            yield return "That price takes cables by the shortest way in the hall; along its trays they may be longer: 'build' tells.";
     }
 
     private void Policy()
@@ -74,56 +97,15 @@ public sealed class OptionPlan
         foreach (var line in lines) writer.WriteLine("  " + line);
     }
 
-    private void Racks()
+    /// <summary>The sheet of labels, where it is not the usual one.</summary>
+    private void Labels()
     {
-        writer.WriteLine("\nracks:");
-        foreach (var type in option.Layout.Racks.Select(r => r.Type).Distinct())
-        {
-            writer.WriteLine($"  {PlanText.Name(type.Name)}: {{ units: {Numerals.Whole(type.Units)}, width: {PlanText.Length(type.Width)}, "
-                + $"depth: {PlanText.Length(type.Depth)}, front-space: {PlanText.Length(type.FrontSpace)}, "
-                + $"plinth: {PlanText.Length(type.Plinth)} }}");
-        }
-    }
-
-    private void Sites()
-    {
-        writer.WriteLine("\nsites:");
-        foreach (var site in option.Layout.Racks.GroupBy(r => r.Hall.Site))
-        {
-            writer.WriteLine($"  {PlanText.Name(site.Key)}:");
-            writer.WriteLine("    halls:");
-            foreach (var hall in site.GroupBy(r => r.Hall))
-            {
-                writer.WriteLine($"      {PlanText.Name(hall.Key.Name)}:");
-                writer.WriteLine($"        pathway-height: {PlanText.Length(hall.Key.PathwayHeight)}");
-                writer.WriteLine($"        exit: {{ x: {PlanText.Length(hall.Key.ExitX)}, y: {PlanText.Length(hall.Key.ExitY)} }}");
-                writer.WriteLine("        rows:");
-                foreach (var row in hall.GroupBy(r => r.Row)) Row(row.Key, [.. row]);
-            }
-        }
-        Routes();
-    }
-
-    private void Row(string name, ImmutableArray<Rack> racks)
-    {
-        var first = racks[0];
-        var x = first.X - (first.Type.Width * (first.Number - 0.5));
-        writer.WriteLine($"          {PlanText.Name(name)}: {{ racks: {Numerals.Whole(racks.Max(r => r.Number))}, "
-            + $"rack: {PlanText.Name(first.Type.Name)}, x: {PlanText.Length(x)}, y: {PlanText.Length(first.Y)} }}");
-    }
-
-    private void Routes()
-    {
-        var halls = option.Layout.Racks.Select(r => r.Hall).ToHashSet();
-        var routes = plan.Building.Routes.Where(r => halls.Contains(r.From) && halls.Contains(r.To)).ToList();
-        if (routes.Count == 0) return;
-        writer.WriteLine("\nroutes:");
-        foreach (var route in routes)
-        {
-            var connections = route.Connections is { } c ? $", connections: {Numerals.Whole(c)}" : "";
-            writer.WriteLine($"  - {{ from: {PlanText.Name(route.From.FullName)}, to: {PlanText.Name(route.To.FullName)}, "
-                + $"length: {PlanText.Length(route.Length)}{connections}, splices: {Numerals.Whole(route.Splices)} }}");
-        }
+        var (sheet, usual) = (plan.Labels, LabelBinder.Bind(null, plan.Standards));
+        if (sheet with { Span = usual.Span } == usual) return;
+        writer.WriteLine($"\nlabels: {{ page: {PlanText.Name(sheet.Page)}, width: {PlanText.Length(sheet.Width)}, "
+            + $"height: {PlanText.Length(sheet.Height)}, columns: {Numerals.Whole(sheet.Columns)}, rows: {Numerals.Whole(sheet.Rows)},");
+        writer.WriteLine($"  left: {PlanText.Length(sheet.Left)}, top: {PlanText.Length(sheet.Top)}, "
+            + $"gap-across: {PlanText.Length(sheet.GapAcross)}, gap-down: {PlanText.Length(sheet.GapDown)} }}");
     }
 
     private void Devices()
@@ -144,8 +126,10 @@ public sealed class OptionPlan
         var existing = group.Role == SwitchRole.Host ? ", existing: yes" : "";
         writer.WriteLine($"  {PlanText.Name(placed.Name)}:");
         writer.WriteLine($"    {{ model: {PlanText.Name(group.Model.Name)}{cards}, count: {Numerals.Whole(placed.Count)}{existing},");
-        var racks = PlanText.Names([.. RackRanges(placed.Racks)]);
-        writer.WriteLine($"      racks: {racks}{perRack}, unit: {Numerals.Whole(placed.Unit)}{step} }}");
+        var racks = PlanText.Names([.. PlacesText.Ranges(placed.Racks)]);
+        var from = places.FeedsOf(placed.Racks[0]);
+        var feeds = from.IsEmpty ? "" : $", feeds: {PlanText.Names(from)}";
+        writer.WriteLine($"      racks: {racks}{perRack}, unit: {Numerals.Whole(placed.Unit)}{step}{feeds} }}");
     }
 
     /// <summary>Cards in slot order, those alike that follow one another written once.</summary>
@@ -156,21 +140,6 @@ public sealed class OptionPlan
             var alike = cards.Skip(at).TakeWhile(c => c.Name == cards[at].Name).Count();
             yield return alike == 1 ? cards[at].Name : $"{cards[at].Name} x{Numerals.Whole(alike)}";
             at += alike;
-        }
-    }
-
-    private IEnumerable<string> RackRanges(ImmutableArray<Rack> racks)
-    {
-        for (var at = 0; at < racks.Length;)
-        {
-            var end = at + 1;
-            while (end < racks.Length && racks[end].Hall == racks[at].Hall && racks[end].Row == racks[at].Row
-                && racks[end].Number == racks[end - 1].Number + 1)
-            {
-                end++;
-            }
-            yield return $"{racks[at].Hall.FullName}/{racks[at].Row}/{PlanText.Ranges(racks[at..end].Select(r => r.Number))}";
-            at = end;
         }
     }
 

@@ -15,27 +15,30 @@ namespace Lanewright.Deliverables.Fabrics;
 internal sealed record PlacedGroup(string Name, int First, int Count, ImmutableArray<Rack> Racks, int PerRack, int Unit, int Step)
 {
     /// <summary>The devices of an option's group as groups of a plan: one where they stand evenly, else as many as it takes.</summary>
-    public static ImmutableArray<PlacedGroup> Of(FabricGroup group)
+    /// <param name="group">The group.</param>
+    /// <param name="fedFrom">The feeds of a rack: devices of one group draw from the same.</param>
+    public static ImmutableArray<PlacedGroup> Of(FabricGroup group, Func<Rack, string> fedFrom)
     {
         var found = new List<PlacedGroup>();
-        for (var at = 0; at < group.Places.Length; at += found[^1].Count) found.Add(Next(group, at));
+        for (var at = 0; at < group.Places.Length; at += found[^1].Count) found.Add(Next(group, at, fedFrom));
         return found.Count == 1 ? [.. found] : [.. found.Select((g, i) => g with { Name = group.Name + "-" + Letters(i) })];
     }
 
     /// <summary>The longest even stretch from a device on.</summary>
-    private static PlacedGroup Next(FabricGroup group, int first)
+    private static PlacedGroup Next(FabricGroup group, int first, Func<Rack, string> fedFrom)
     {
         var places = group.Places;
         var perRack = RunInRack(places, first);
         var step = perRack > 1 ? places[first + 1].Unit - places[first].Unit : Math.Max(1, group.Model.Units);
         var racks = ImmutableArray.CreateBuilder<Rack>();
-        var at = first;
+        var (at, fed) = (first, fedFrom(places[first].Rack));
         while (at < places.Length)
         {
             var run = RunInRack(places, at);
             var isAlike = run <= perRack && places[at].Unit == places[first].Unit
                 && (run == 1 || places[at + 1].Unit - places[at].Unit == step)
-                && !racks.Contains(places[at].Rack);
+                && !racks.Contains(places[at].Rack)
+                && (racks.Count == 0 || racks[^1] == places[at].Rack || fedFrom(places[at].Rack) == fed);
             if (!isAlike) break;
             racks.Add(places[at].Rack);
             at += run;

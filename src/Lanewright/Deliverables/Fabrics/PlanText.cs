@@ -32,6 +32,21 @@ internal static class PlanText
     /// <summary>A share.</summary>
     public static string Share(Share share) => Numerals.Exact(Math.Round(share.Percent, 9)) + " %";
 
+    /// <summary>A time of many hours.</summary>
+    public static string Hours(Duration time) => Number(time.Hours) + " h";
+
+    /// <summary>A power.</summary>
+    public static string Power(Watts power) => Number(power.Value) + " W";
+
+    /// <summary>A weight.</summary>
+    public static string Weight(Mass mass) => Number(mass.Kilograms) + " kg";
+
+    /// <summary>A number to the ninth place, where the last places are rounding.</summary>
+    public static string Number(double value) => Numerals.Exact(Math.Round(value, 9));
+
+    /// <summary>Yes or no.</summary>
+    public static string Switch(bool isOn) => isOn ? "yes" : "no";
+
     /// <summary>Whole numbers as ranges: <c>1..4, 7</c>.</summary>
     public static string Ranges(IEnumerable<int> ascending)
     {

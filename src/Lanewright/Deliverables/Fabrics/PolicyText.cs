@@ -34,5 +34,26 @@ internal static class PolicyText
             yield return "copper-limits: [" + string.Join(", ", limits) + "]";
         if (policy.Spares != usual.Spares) yield return "spares: " + PlanText.Share(policy.Spares);
         if (policy.AllowsDrafts) yield return "drafts: yes";
+        foreach (var line in Running(policy, usual)) yield return line;
+    }
+
+    /// <summary>What holds for spares, traffic, power and failures.</summary>
+    private static IEnumerable<string> Running(Policy policy, Policy usual)
+    {
+        if (policy.SpareLevel is { } level)
+            yield return $"spare-level: {{ confidence: {PlanText.Share(level.Confidence)}, resupply: {PlanText.Hours(level.Resupply)}, "
+                + $"convention: {(level.Count == SpareCount.NeverShort ? "F" : "S")} }}";
+        if (policy.Split != usual.Split) yield return "split: " + DemandLanguage.Splits.First(s => s.Split == policy.Split).Name;
+        if (policy.MostUtilisation != usual.MostUtilisation) yield return "most-utilisation: " + PlanText.Share(policy.MostUtilisation);
+        if (policy.BreakerShare.Value != usual.BreakerShare.Value)
+            yield return "breaker-share: " + PlanText.Share(Share.From(policy.BreakerShare.Value));
+        if (policy.PowerFactor.Value != usual.PowerFactor.Value)
+            yield return "power-factor: " + PlanText.Share(Share.From(policy.PowerFactor.Value));
+        if (policy.Pue is { } pue) yield return "pue: " + Numerals.Exact(pue);
+        if (policy.FailureRates.IsEmpty) yield break;
+        yield return "failure-rates:";
+        foreach (var rate in policy.FailureRates)
+            yield return $"  - {{ of: {DemandLanguage.Parts.First(p => p.Part == rate.Part).Name}, "
+                + $"per-year: {PlanText.Number(rate.PerYear)}, repair: {PlanText.Hours(rate.Repair)} }}";
     }
 }

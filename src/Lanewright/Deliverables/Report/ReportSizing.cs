@@ -42,6 +42,8 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
                 Numerals.Grouped(option.RackUnits));
         }
         table.Close();
+        foreach (var note in new[] { FabricWords.BoundHolds, FabricWords.EnergyCounted })
+            markup.Element("p", char.ToUpperInvariant(note[0]) + note[1..] + ".");
         foreach (var lost in study.Answer.Lost) markup.Element("p", $"{FabricShapes.Title(lost.Shape)} lost: {lost.Reason}.");
     }
 
@@ -50,8 +52,8 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
         markup.Element("p", "Nothing fits.", ("class", "alert"));
         foreach (var lost in study.Answer.Lost) markup.Element("p", $"{FabricShapes.Title(lost.Shape)}: {lost.Reason}.");
         if (!study.IsQuick) return;
-        foreach (var conflict in study.Conflicts)
-            markup.Element("p", "Not to be had together: " + string.Join("; ", conflict.Select(w => $"{w.Key} {w.Text}")) + ".");
+        foreach (var sentence in WishWords.Sentences(study)) markup.Element("p", char.ToUpperInvariant(sentence[0]) + sentence[1..] + ".");
+        if (study.Relaxations.IsEmpty) return;
         var table = HtmlTable.Open(markup, "wish", "wanted", "possible, the others kept", "by");
         foreach (var relaxation in study.Relaxations)
             table.Row(relaxation.Wish.Key, relaxation.Wish.Text, relaxation.Possible ?? "not by this wish alone", relaxation.By);

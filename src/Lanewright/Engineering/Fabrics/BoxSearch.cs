@@ -32,7 +32,10 @@ internal sealed class BoxSearch(SearchContext context)
     /// <summary>Every way to open a box's ports for all kinds of host, and for its peer.</summary>
     private IEnumerable<FabricDesign> Designs(FabricShape shape, SwitchBuild build, int boxes, int peerLinks)
     {
-        var peers = peerLinks > 0 ? context.Space.FabricUses(build, context.Wanted).Where(u => u.Mode.Ways == 1) : [default];
+        // What a host sends to one of a pair may have to reach the other: peers are no slower than the ports of any host.
+        var peers = peerLinks > 0
+            ? context.Space.FabricUses(build, context.Wanted).Where(u => u.Mode.Ways == 1 && u.Mode.Rate >= FastestHost)
+            : [default];
         foreach (var peer in peers)
         {
             foreach (var uses in Choices(build, 0, []))
@@ -48,6 +51,8 @@ internal sealed class BoxSearch(SearchContext context)
             }
         }
     }
+
+    private BitRate FastestHost => context.Demand.Hosts.Max(h => h.Demand.Rate);
 
     private IEnumerable<ImmutableArray<PortUse>> Choices(SwitchBuild build, int kind, ImmutableArray<PortUse> chosen)
     {
@@ -89,6 +94,6 @@ internal sealed class BoxSearch(SearchContext context)
             .Sum(k => (long)context.Demand.Finals[k] * context.Demand.Hosts[k].Demand.Ports / boxes);
         var rates = string.Join(" and ", context.Demand.Hosts.Select(h => h.Demand.Rate.ToString()).Distinct());
         return $"no switch that is allowed has {Numerals.Whole(ports)} ports of {rates} for the hosts"
-            + (boxes == PairBoxes ? " and some for its peer" : "");
+            + (boxes == PairBoxes ? " and some as fast for its peer" : "");
     }
 }

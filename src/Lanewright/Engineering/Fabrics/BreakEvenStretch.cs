@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
@@ -10,4 +11,8 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Name">The option in a few words; empty where nothing fits.</param>
 /// <param name="CostFrom">Its price over the years where the stretch begins.</param>
 /// <param name="CostTo">Its price over the years where the stretch ends.</param>
-public sealed record BreakEvenStretch(decimal From, decimal To, FabricShape? Shape, string Name, Money CostFrom, Money CostTo);
+public sealed record BreakEvenStretch(decimal From, decimal To, FabricShape? Shape, string Name, Money CostFrom, Money CostTo)
+{
+    /// <summary>Prices over the years known between its ends, lowest value first: corners of the chain, or where it was asked.</summary>
+    public ImmutableArray<(decimal Value, Money Cost)> Between { get; init; } = [];
+}

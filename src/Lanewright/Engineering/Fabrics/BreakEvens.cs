@@ -28,11 +28,27 @@ public sealed class BreakEvens
     /// <summary>One answer a quantity.</summary>
     /// <param name="wanted">What is asked; something fits it.</param>
     /// <param name="context">Limits, catalogue and policy.</param>
-    public static ImmutableArray<BreakEven> Of(WantedFabric wanted, FinderContext context)
+    /// <param name="step">Told of each quantity before it is worked out; null when nobody waits.</param>
+    public static ImmutableArray<BreakEven> Of(WantedFabric wanted, FinderContext context, Action<BreakEvenQuantity>? step = null)
     {
         var search = new BreakEvens(wanted, context);
-        return [search.ModulePrice(), search.EnergyPrice(), search.Growth(), search.Oversubscription(), search.Hosts()];
+        var found = ImmutableArray.CreateBuilder<BreakEven>();
+        foreach (var quantity in Enum.GetValues<BreakEvenQuantity>())
+        {
+            step?.Invoke(quantity);
+            found.Add(search.Of(quantity));
+        }
+        return found.ToImmutable();
     }
+
+    private BreakEven Of(BreakEvenQuantity quantity) => quantity switch
+    {
+        BreakEvenQuantity.ModulePrice => ModulePrice(),
+        BreakEvenQuantity.EnergyPrice => EnergyPrice(),
+        BreakEvenQuantity.Growth => Growth(),
+        BreakEvenQuantity.Oversubscription => Oversubscription(),
+        _ => Hosts(),
+    };
 
     /// <summary>The question with the energy at a price.</summary>
     public static WantedFabric WithEnergyPrice(WantedFabric wanted, decimal perKilowattHour) =>
@@ -135,7 +151,10 @@ public sealed class BreakEvens
         {
             var final = i + 1 < starts.Length ? starts[i + 1] - 1 : end;
             var (from, to) = (points.At(starts[i]), points.At(final));
-            stretches.Add(new BreakEvenStretch(value(starts[i]), value(final), from.Shape, from.Name, from.Cost, to.Cost));
+            stretches.Add(new BreakEvenStretch(value(starts[i]), value(final), from.Shape, from.Name, from.Cost, to.Cost)
+            {
+                Between = [.. points.Asked(starts[i], final).Select(v => (value(v), points.At(v).Cost))],
+            });
         }
         return stretches.ToImmutable();
     }
@@ -159,7 +178,7 @@ public sealed class BreakEvens
         {
             var (from, to) = (Money.FromHundredths(piece.Line.At(piece.From)), Money.FromHundredths(piece.Line.At(piece.To)));
             if (stretches is [.., var last] && last.Shape == piece.Answer.Shape && last.Name == piece.Answer.Name)
-                stretches[^1] = last with { To = piece.To, CostTo = to };
+                stretches[^1] = last with { To = piece.To, CostTo = to, Between = last.Between.Add((piece.From, from)) };
             else
                 stretches.Add(new BreakEvenStretch(piece.From, piece.To, piece.Answer.Shape, piece.Answer.Name, from, to));
         }

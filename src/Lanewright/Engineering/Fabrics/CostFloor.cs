@@ -17,6 +17,7 @@ internal sealed class CostFloor
     private readonly Dictionary<int, int> nearest = [];
     private readonly int placeAcross;
     private readonly int placeTrunk;
+    private readonly Dictionary<int, ImmutableArray<(int Place, long Hosts, long HostYears)>> apart = [];
 
     public CostFloor(FabricDemand demand, FinderContext context, LinkPricer pricer)
     {
@@ -26,6 +27,11 @@ internal sealed class CostFloor
         placeInRack = pricer.Grid.PlaceOf(context.Policy.InRack * 2);
         route = new RackRoute(context.Policy, context.Standards);
         placeAcross = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.HostRacks, demand.Hall.SpineRacks));
+        ImmutableArray<Rack> leafRacks = [.. demand.Hall.LeafRacks];
+        // Leaves apart share a rack with an upper tier only where racks are named.
+        PlaceApart = demand.Hall.IsStandard
+            ? pricer.Grid.PlaceOf(Shortest(route, leafRacks, leafRacks))
+            : placeInRack;
         placeTrunk = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.SpineRacks, demand.Hall.SpineRacks));
     }
 
@@ -37,6 +43,38 @@ internal sealed class CostFloor
 
     /// <summary>Links between hosts and the lowest tier, which may stand in one rack; not a number when none can be made.</summary>
     public double Edge(LinkEnds ends, long links, long linkYears) => Links(ends, placeInRack, links, linkYears);
+
+    /// <summary>Place in the grid of lengths of the shortest way between an upper tier and leaves in racks of their own.</summary>
+    public int PlaceApart { get; }
+
+    /// <summary>Place in the grid of lengths of the shortest way between an upper tier and leaves above their hosts.</summary>
+    public int PlaceAcross => placeAcross;
+
+    /// <summary>Links between hosts of a kind and leaves that stand in racks of their own: no rack of leaves is nearer to a rack of hosts
+    /// than the nearest there is.</summary>
+    public double EdgeApart(LinkEnds ends, int kind)
+    {
+        var host = demand.Hosts[kind].Demand;
+        if (!apart.TryGetValue(kind, out var found)) apart[kind] = found = [.. HostsByPlace(kind)];
+        return found.Sum(h => Links(ends, h.Place, h.Hosts * host.Ports, h.HostYears * host.Ports));
+    }
+
+    private IEnumerable<(int Place, long Hosts, long HostYears)> HostsByPlace(int kind)
+    {
+        ImmutableArray<Rack> leafRacks = [.. demand.Hall.LeafRacks];
+        var perRack = demand.Hosts[kind].Demand.PerRack;
+        return Enumerable.Range(0, (demand.Finals[kind] + perRack - 1) / perRack)
+            .Select(r =>
+            {
+                var rack = demand.Hall.HostRacks[demand.Hall.FirstRack[kind] + r];
+                var hosts = Enumerable.Range(0, demand.Wanted.Years + 1)
+                    .Select(y => (long)Math.Clamp(demand.CountsIn(y)[kind] - (r * perRack), 0, perRack))
+                    .ToArray();
+                return (Place: pricer.Grid.PlaceOf(Shortest(route, [rack], leafRacks)), Hosts: hosts[^1], Years: hosts.SkipLast(1).Sum());
+            })
+            .GroupBy(r => r.Place)
+            .Select(g => (g.Key, g.Sum(r => r.Hosts), g.Sum(r => r.Years)));
+    }
 
     /// <summary>Links between switches that stand in different racks.</summary>
     public double Fabric(LinkEnds ends, long links, long linkYears) => Links(ends, placeAcross, links, linkYears);

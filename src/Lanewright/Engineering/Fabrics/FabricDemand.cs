@@ -27,6 +27,15 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
     /// <summary>Hosts of each kind at the beginning of a year.</summary>
     public ImmutableArray<int> CountsIn(int year) => counts[year];
 
+    /// <summary>Whether leaves of a model find no room above hosts of a kind, not even where they stand in two racks in turn: then they
+    /// stand in racks of their own.</summary>
+    public bool StandsApart(int kind, SwitchBuild build)
+    {
+        var host = Hosts[kind];
+        var left = Hall.HostRacks[Hall.FirstRack[kind]].Type.Units - (host.Demand.PerRack * host.Model.Units);
+        return (host.Demand.Ports + 1) / 2 * build.Units > left;
+    }
+
     /// <summary>Index of the rack that the leaf of one port of the hosts of a block stands in: that of the middle host it serves. Where a
     /// block fills several racks, its leaves stand in two of them, so that no rack takes all links of a host in another.</summary>
     public int RackOfLeaf(int kind, int block, int hostsPerLeaf, int port)

@@ -32,11 +32,18 @@ internal sealed class FabricHall
     /// <summary>Racks of upper tiers.</summary>
     public ImmutableArray<Rack> SpineRacks { get; }
 
+    /// <summary>Racks named for hosts that none of them needs.</summary>
+    public ImmutableArray<Rack> SpareRacks { get; private init; } = [];
+
+    /// <summary>Racks for leaves that have no room above their hosts: those kept for upper tiers, and those no host needs.</summary>
+    public IEnumerable<Rack> LeafRacks => SpineRacks.Concat(SpareRacks).DistinctBy(r => r.Index);
+
     /// <summary>Whether it was laid out by rule.</summary>
     public bool IsStandard { get; }
 
     /// <summary>All racks, those of hosts first.</summary>
-    public ImmutableArray<Rack> Racks => [.. HostRacks.Concat(SpineRacks).DistinctBy(r => r.Index).OrderBy(r => r.Index)];
+    public ImmutableArray<Rack> Racks =>
+        [.. HostRacks.Concat(SpineRacks).Concat(SpareRacks).DistinctBy(r => r.Index).OrderBy(r => r.Index)];
 
     /// <summary>Index among the racks of hosts of the first rack of each kind; one more entry for the end.</summary>
     public ImmutableArray<int> FirstRack { get; private init; } = [];
@@ -52,18 +59,29 @@ internal sealed class FabricHall
             var hosts = HostBuild.CountIn(demand, wanted.Years, wanted.Growth);
             first.Add(first[^1] + ((hosts + demand.PerRack - 1) / demand.PerRack));
         }
-        var needed = first[^1];
+        var needed = RacksFor(wanted);
         var hall = wanted.HostRacks.IsEmpty
             ? Standard(needed, standards)
             : new FabricHall([.. wanted.HostRacks.Take(needed)], wanted.SpineRacks, isStandard: false);
         if (hall.HostRacks.Length < needed)
-            fault = $"the hosts fill {needed} racks and {Numerals.Whole(hall.HostRacks.Length)} are named for them";
+            fault = $"the hosts fill {needed} racks{After(wanted)} and {Numerals.Whole(hall.HostRacks.Length)} are named for them";
         else if (hall.HostRacks.Concat(hall.SpineRacks).Select(r => r.Hall).Distinct().Count() > 1)
             fault = "the racks named stand in several halls; name racks of one";
         return fault.Length > 0
             ? null
-            : new FabricHall(hall.HostRacks, hall.SpineRacks, hall.IsStandard) { FirstRack = first.ToImmutable() };
+            : new FabricHall(hall.HostRacks, hall.SpineRacks, hall.IsStandard)
+            {
+                FirstRack = first.ToImmutable(),
+                SpareRacks = [.. wanted.HostRacks.Skip(needed).Where(r => r.Hall == hall.HostRacks[0].Hall)],
+            };
     }
+
+    private static string After(WantedFabric wanted) =>
+        wanted.Growth.Value > 0 && wanted.Years > 0 ? $" after {Numerals.Whole(wanted.Years)} years of growth" : "";
+
+    /// <summary>Racks that the hosts fill after the last year; kinds share none.</summary>
+    public static int RacksFor(WantedFabric wanted) => wanted.Hosts.Sum(h =>
+        (HostBuild.CountIn(h, wanted.Years, wanted.Growth) + h.PerRack - 1) / h.PerRack);
 
     /// <summary>Rows of hosts with rows for upper tiers in their middle.</summary>
     private static FabricHall Standard(int hostRacks, StandardsLibrary standards)

@@ -36,6 +36,9 @@ public sealed record FabricNeeds
     /// <summary>Rack units of all switches after the last year.</summary>
     public required int RackUnits { get; init; }
 
+    /// <summary>Racks that the hosts fill after the last year.</summary>
+    public int HostRacks { get; init; }
+
     /// <summary>The most that switches with their modules draw in one rack.</summary>
     public required Watts RackPower { get; init; }
 

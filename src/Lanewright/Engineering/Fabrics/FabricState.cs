@@ -8,7 +8,7 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="RackUnits">Rack units of switches.</param>
 /// <param name="RackWatts">Most watts of switches with their modules in one rack.</param>
 /// <param name="RackKilograms">Most weight of switches in one rack.</param>
-/// <param name="WorstSwitchWatts">Most watts of one switch of an upper tier with its modules.</param>
+/// <param name="WorstSwitchWatts">Most watts with its modules of one switch that shares a rack with switches only.</param>
 /// <param name="Fault">What makes it impossible, whatever is wished; empty otherwise.</param>
 internal sealed record FabricState(
     PlacedFabric Fabric, LinkTally[] Tallies, FabricBill Bill, double TypicalWatts, int RackUnits, double RackWatts, double RackKilograms,

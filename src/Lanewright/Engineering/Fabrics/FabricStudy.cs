@@ -7,21 +7,25 @@ namespace Lanewright.Engineering.Fabrics;
 /// <summary>Everything there is to say about a wanted fabric.</summary>
 public sealed class FabricStudy
 {
-    private const long MostQuick = 25_000;
+    private const long MostQuick = 6_000;
     private const long MostGlanced = 4_000;
 
     private readonly Lazy<ImmutableArray<BreakEven>> breakEvens;
     private readonly Lazy<ImmutableArray<ImmutableArray<Wish>>> conflicts;
     private readonly Lazy<ImmutableArray<Relaxation>> relaxations;
+    private Action<BreakEvenQuantity>? told;
 
     private FabricStudy(WantedFabric wanted, FinderContext context, Sizing sizing, SizingAnswer answer)
     {
         Wanted = wanted;
         Answer = answer;
         ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
-        breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context));
+        breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context, q => told?.Invoke(q)));
         conflicts = new(() => answer.Options.IsEmpty ? Fabrics.Conflicts.Of(wanted, Solve) : []);
-        relaxations = new(() => answer.Options.IsEmpty ? new Relaxations(wanted, conflicts.Value, Solve).All() : []);
+        // Without a conflict the search was broken off, and nothing is known to have to give way; where nothing is in the way, nothing can.
+        relaxations = new(() => answer.Options.IsEmpty && conflicts.Value.Any() && !conflicts.Value.Any(c => c.IsEmpty)
+            ? new Relaxations(wanted, conflicts.Value, Solve).All()
+            : []);
     }
 
     /// <summary>What was asked.</summary>
@@ -44,6 +48,13 @@ public sealed class FabricStudy
     /// when it is first asked for.</summary>
     public ImmutableArray<BreakEven> BreakEvens => breakEvens.Value;
 
+    /// <summary>The same, told of each quantity before it is worked out.</summary>
+    public ImmutableArray<BreakEven> WorkOut(Action<BreakEvenQuantity> step)
+    {
+        told = step;
+        return breakEvens.Value;
+    }
+
     /// <summary>A short look at whether anything can be had: an answer without options and without a bound says that nothing can. Null for
     /// fabrics so large that even a look takes long.</summary>
     public static SizingAnswer? Glance(WantedFabric wanted, FinderContext context)
@@ -55,9 +66,10 @@ public sealed class FabricStudy
     /// <summary>Answers a question.</summary>
     /// <param name="wanted">What is asked.</param>
     /// <param name="context">Limits, catalogue and policy.</param>
-    public static FabricStudy Of(WantedFabric wanted, FinderContext context)
+    /// <param name="step">Told of each shape before it is searched; null when nobody waits.</param>
+    public static FabricStudy Of(WantedFabric wanted, FinderContext context, Action<FabricShape>? step = null)
     {
         var sizing = new Sizing(context);
-        return new FabricStudy(wanted, context, sizing, sizing.Of(wanted));
+        return new FabricStudy(wanted, context, sizing, sizing.Of(wanted, step));
     }
 }

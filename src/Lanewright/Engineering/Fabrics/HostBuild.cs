@@ -38,6 +38,11 @@ internal sealed record HostBuild(
             fault = $"no host of the catalogue takes {cards.Length} cards and stands {demand.PerRack} to a rack";
             return null;
         }
+        if (demand.PerRack * model.Units > rackUnits)
+        {
+            fault = $"{demand.PerRack} x {model.Name} take {demand.PerRack * model.Units} units and a rack has {rackUnits}";
+            return null;
+        }
         if (Ports(model, cards, mode, demand.Ports).FirstOrDefault() is { } found)
             return new HostBuild(demand, model, cards, new PortUse(found.Cage, mode), [.. found.Numbers.Take(demand.Ports)]);
         fault = $"{model.Name} has no {demand.Ports} ports of {demand.Rate}";

@@ -11,11 +11,17 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// price.</summary>
     private static readonly ImmutableArray<double> Depths = [1.25, 1.5, 2, 4, 8, double.PositiveInfinity];
 
+    /// <summary>So many links take about as long to price as one part of the search to look into.</summary>
+    private const long LinksAsOne = 10;
+
     private readonly double budget = demand.Wanted.Budget is { } most ? (double)most.Hundredths + 1 : double.PositiveInfinity;
     private double depth = double.PositiveInfinity;
     private double skipped = double.PositiveInfinity;
     private long looked;
+    private long pricing;
     private int priced;
+    private readonly List<(FabricDesign Design, double Bound, int InRack)> placed = [];
+    private int spread;
     private (double Bound, string Reason) fault = (double.PositiveInfinity, "");
 
     /// <summary>The best so far.</summary>
@@ -73,18 +79,60 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
             return;
         }
         priced++;
+        pricing += Work;
         var found = pricer.Price(design, out var reason);
         if (found is not null) reason = BrokenLimits.Of(found, demand.Wanted);
-        if (found is null || reason.Length > 0)
-        {
-            Note(bound, reason);
-            return;
-        }
+        if (found is null || reason.Length > 0) Note(bound, reason);
+        else Keep(found);
+        if (design.Upper is not null && found is not null) placed.Add((design, bound, found.MostUppersInRack));
+    }
+
+    private void Keep(PricedDesign found)
+    {
         var cost = (double)found.Total.Hundredths;
         if (cost >= Cost) return;
         Cost = cost;
         Best = found;
     }
+
+    /// <summary>Upper switches stand as close as they may; spread over more racks their cables may be cheaper, and a wish that forces them
+    /// apart must not be cheaper than none. So every design that could still win is placed in all ways to spread it.</summary>
+    private void Spread()
+    {
+        foreach (var (design, bound, inRack) in placed.OrderBy(p => p.Bound).ToList())
+        {
+            if (!(bound < Math.Min(Cost, budget))) break;
+            if (spread++ >= effort.MostSpread)
+            {
+                Skip(bound);
+                break;
+            }
+            foreach (var fewer in Spreads(design, inRack))
+            {
+                pricing += Work;
+                var found = pricer.Price(design with { MostInRack = fewer }, out _);
+                if (found is not null && BrokenLimits.Of(found, demand.Wanted).Length == 0) Keep(found);
+            }
+        }
+        placed.Clear();
+    }
+
+    /// <summary>The numbers of upper switches in a rack below the one there is, each of which takes more racks.</summary>
+    private static IEnumerable<int> Spreads(FabricDesign design, int inRack)
+    {
+        var sets = new[] { design.Upper?.Count ?? 0, design.Core is { } core ? core.Count * (design.Upper?.Count ?? 0) : 0 };
+        return Enumerable.Range(1, Math.Max(0, Math.Min(inRack, sets.Max()) - 1))
+            .GroupBy(most => sets.Select(s => (s + most - 1) / most).Aggregate(0L, (all, racks) => (all * int.MaxValue) + racks))
+            .Select(g => g.Max())
+            .OrderDescending();
+    }
+
+    /// <summary>What pricing one design counts beside parts of the search that are looked into: every link to a host, every year.</summary>
+    private long Work { get; } = demand.IsSteady
+        ? PortsOf(demand) / LinksAsOne
+        : PortsOf(demand) * (demand.Wanted.Years + 1) / LinksAsOne;
+
+    private static long PortsOf(FabricDemand demand) => demand.Hosts.Select((h, k) => (long)demand.Finals[k] * h.Demand.Ports).Sum();
 
     /// <summary>Lets designs that cost at least so much count for the bound without pricing them.</summary>
     public void Skip(double bound) => skipped = Math.Min(skipped, bound);
@@ -97,7 +145,11 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
 
     /// <summary>What the search came to.</summary>
     /// <param name="otherwise">What is in the way where no design was even offered.</param>
-    public ShapeResult Result(string otherwise) => Outcome(otherwise) with { Looked = looked };
+    public ShapeResult Result(string otherwise)
+    {
+        Spread();
+        return Outcome(otherwise) with { Looked = looked + pricing };
+    }
 
     private ShapeResult Outcome(string otherwise)
     {

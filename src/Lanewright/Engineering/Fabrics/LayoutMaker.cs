@@ -41,7 +41,10 @@ internal sealed class LayoutMaker
         if (fault.Length > 0) return null;
         var groups = maker.WithExisting();
         var layout = new FabricLayout(demand.Hall.Racks, demand.Hall.IsStandard, groups, [.. maker.links]);
-        return new PlacedFabric(layout, [.. maker.cages], maker.counts, [.. maker.edges]);
+        return new PlacedFabric(layout, [.. maker.cages], maker.counts, [.. maker.edges])
+        {
+            HasLeavesApart = !design.IsBox && maker.Kinds.Any(k => demand.StandsApart(k, design.Leaves[k].Build)),
+        };
     }
 
     private string Place()
@@ -61,7 +64,7 @@ internal sealed class LayoutMaker
         groupByName[host.Demand.Name] = groups.Count - 1;
     }
 
-    /// <summary>Leaves stand at the top of the middle racks of the hosts they serve.</summary>
+    /// <summary>Leaves stand at the top of the middle racks of the hosts they serve, or near them where those are full.</summary>
     private string AddLeaves(int kind)
     {
         var host = demand.Hosts[kind];
@@ -70,34 +73,23 @@ internal sealed class LayoutMaker
         var rackOf = Enumerable.Range(0, blocks)
             .SelectMany(b => Enumerable.Range(0, host.Demand.Ports).Select(p => demand.RackOfLeaf(kind, b, leaf.HostsPerLeaf, p)))
             .ToArray();
-        var nth = NumbersInRack(rackOf);
-        var stack = nth.Max() + 1;
-        if (racks.AboveHosts(kind, leaf.Build, stack) is { Length: > 0 } fault) return fault;
+        if (racks.ForLeaves(kind, leaf.Build, rackOf, out var fault) is not { } standing) return fault;
+        var isApart = demand.StandsApart(kind, leaf.Build);
         var taking = new PortTaking(leaf.Build.Layout);
         var down = taking.Take(leaf.HostPorts, leaf.HostsPerLeaf);
         for (var port = 0; port < host.Demand.Ports; port++)
         {
             var places = ImmutableArray.CreateBuilder<FabricPlace>();
             for (var block = 0; block < leaf.BlocksFor(counts[kind]); block++)
-            {
-                var index = (block * host.Demand.Ports) + port;
-                var rack = demand.Hall.HostRacks[rackOf[index]];
-                places.Add(new FabricPlace(rack, rack.Type.Units - ((stack - nth[index]) * leaf.Build.Units) + 1));
-            }
+                places.Add(standing[(block * host.Demand.Ports) + port]);
             var group = Add(LeafName(kind, port), SwitchRole.Leaf, leaf.Build, places.ToImmutable());
             var from = new FabricEnd([new FabricRun(kind, 0, counts[kind])], new PortFilter([host.Cages[port]]), host.Port.Mode);
             var to = new FabricEnd([Whole(group)], new PortFilter(down), leaf.HostPorts.Mode);
             Link(new FabricLinks(EdgeName(kind, port), from, to, host.Demand.Rate, leaf.HostsPerLeaf, 1),
-                new EdgeKey(kind, port, leaf.Build, leaf.HostPorts, leaf.HostsPerLeaf, year));
+                // Where racks of leaves are depends on what else stands apart, so that such a set is not remembered.
+                isApart ? null : new EdgeKey(kind, port, leaf.Build, leaf.HostPorts, leaf.HostsPerLeaf, year));
         }
         return "";
-    }
-
-    /// <summary>For each leaf how many stand in its rack before it.</summary>
-    private static int[] NumbersInRack(int[] rackOf)
-    {
-        var inRack = new Dictionary<int, int>();
-        return [.. rackOf.Select(r => inRack[r] = inRack.GetValueOrDefault(r, -1) + 1)];
     }
 
     private string AddBoxes()

@@ -63,8 +63,9 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
             isFullest = false;
             var links = upperLinks * planes * uppers;
             var linkYears = context.BlockYears(kind, hosts) * inPlane * parallel * planes * uppers;
-            if (!context.Floor.Reaches(new LinkEnds(config.UpPorts, use), context.FarthestPlace(kind, hosts))) continue;
-            var least = leaves + context.Floor.Fabric(new LinkEnds(config.UpPorts, use), links, linkYears);
+            if (!context.Floor.Reaches(new LinkEnds(config.UpPorts, use), context.FarthestPlace(kind, config, hosts))) continue;
+            var place = context.PlaceAbove(kind, config);
+            var least = leaves + context.Floor.Fabric(new LinkEnds(config.UpPorts, use), links, linkYears, place);
             if (double.IsNaN(least)) return;
             if (least < limit) rows.Add(new LeafRow(config, use, hosts, parallel, blocks, (int)upperLinks, least));
         }

@@ -86,7 +86,7 @@ internal sealed class LeafSpineSearch
             if (ExceedsUnits(row, build, count)) continue;
             // Uplinks are priced by the racks of their leaves, and links to hosts in their places, before a design is placed as a whole.
             var exact = upper + row.Least + context.UplinkSurplus(0, row, row.Parallel * count);
-            if (incumbent.CouldWin(exact)) exact += context.LeafSurplus(0, row, shape);
+            if (incumbent.CouldWin(exact)) exact += context.LeafSurplus(0, row, shape, incumbent);
             if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
         }
     }

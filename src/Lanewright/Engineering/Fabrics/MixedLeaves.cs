@@ -33,16 +33,17 @@ internal sealed class MixedLeaves(
             return;
         }
         incumbent.Offer(DesignOf(first.Chosen), upper + first.Bound);
-        if (!context.Demand.Free.IsEmpty)
+        var hasApart = rows.Select((r, kind) => r.Exists(l => context.Demand.StandsApart(kind, l.Config.Build))).Any(a => a);
+        if (hasApart || !context.Demand.Free.IsEmpty)
         {
-            // What exists already is shared by all kinds, so that no kind has a price of its own.
+            // What exists already, and racks of leaves, are shared by all kinds, so that no kind has a price of its own.
             incumbent.Skip(upper + first.Bound);
             return;
         }
         var left = Left(rows, upper);
         // Links to hosts are priced in their places, then uplinks by the racks of their leaves: that rules most rows out.
         for (var kind = 0; kind < left.Length; kind++)
-            left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape) })];
+            left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape, incumbent) })];
         left = Left(left, upper);
         for (var kind = 0; kind < left.Length; kind++)
             left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count) })];

@@ -63,6 +63,7 @@ internal sealed class OptionMaker(FabricDemand demand, PricedDesign priced)
         FormFactors = FormFactors(),
         UplinkRates = [.. Uplinks().Select(u => u.Rate).Concat(PeerRates()).Distinct().Order()],
         RackUnits = priced.End.RackUnits,
+        HostRacks = demand.Hall.FirstRack[^1],
         RackPower = Watts.From(priced.End.RackWatts),
         RackWeight = Mass.FromKilograms(priced.End.RackKilograms),
         Price = priced.Cost.Total,

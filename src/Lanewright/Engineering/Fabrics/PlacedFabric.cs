@@ -9,4 +9,8 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Hosts">Hosts of each kind.</param>
 /// <param name="Edges">For each set of links what decides how it is made; null where nothing shorter than the design does.</param>
 internal sealed record PlacedFabric(
-    FabricLayout Layout, ImmutableArray<CageLayout> Cages, ImmutableArray<int> Hosts, ImmutableArray<EdgeKey?> Edges);
+    FabricLayout Layout, ImmutableArray<CageLayout> Cages, ImmutableArray<int> Hosts, ImmutableArray<EdgeKey?> Edges)
+{
+    /// <summary>Whether leaves stand in racks of their own.</summary>
+    public bool HasLeavesApart { get; init; }
+}

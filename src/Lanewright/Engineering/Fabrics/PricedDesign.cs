@@ -17,4 +17,13 @@ internal sealed record PricedDesign(
 {
     /// <summary>What is compared.</summary>
     public Money Total => CostOverYears.Total;
+
+    /// <summary>The most switches of upper tiers that stand in one rack.</summary>
+    public int MostUppersInRack => End.Fabric.Layout.Groups
+        .Where(g => g.Role is not (SwitchRole.Host or SwitchRole.Leaf or SwitchRole.Box))
+        .SelectMany(g => g.Places)
+        .CountBy(p => p.Rack.Index)
+        .Select(r => r.Value)
+        .DefaultIfEmpty(0)
+        .Max();
 }

@@ -14,15 +14,83 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
     private const int LeastRacks = 2;
 
     private readonly List<Rack> free = [.. demand.Hall.SpineRacks];
+    private readonly List<Rack> open = [.. demand.Hall.LeafRacks];
+    private readonly Dictionary<int, (int Units, double Watts, double Kilograms)> taken = [];
+
+    /// <summary>Places of leaves: at the top of the racks of their hosts, or in racks of their own where those are full.</summary>
+    /// <param name="kind">The kind of host they serve.</param>
+    /// <param name="build">What each is.</param>
+    /// <param name="rackOf">For each leaf the index of the rack of the hosts in its middle, block by block and port by port.</param>
+    /// <param name="fault">What is in the way.</param>
+    public FabricPlace[]? ForLeaves(int kind, SwitchBuild build, int[] rackOf, out string fault)
+    {
+        if (demand.StandsApart(kind, build)) return Apart(kind, build, rackOf, out fault);
+        var nth = NumbersInRack(rackOf);
+        var stack = nth.Max() + 1;
+        fault = AboveHosts(kind, build, stack);
+        if (fault.Length > 0) return null;
+        return [.. rackOf.Select((r, i) => At(demand.Hall.HostRacks[r], build, stack - nth[i]))];
+    }
 
     /// <summary>What is in the way of a stack above the hosts of a kind; empty when there is room.</summary>
-    public string AboveHosts(int kind, SwitchBuild build, int switches)
+    private string AboveHosts(int kind, SwitchBuild build, int switches)
     {
         var host = demand.Hosts[kind];
         var rack = demand.Hall.HostRacks[demand.Hall.FirstRack[kind]];
-        var taken = (host.Demand.PerRack * host.Model.Units) + (switches * build.Units);
-        return taken <= rack.Type.Units ? "" : $"{switches} x {build.Name} above {host.Demand.PerRack} hosts take {taken} units of a rack, "
+        var units = (host.Demand.PerRack * host.Model.Units) + (switches * build.Units);
+        return units <= rack.Type.Units ? "" : $"{switches} x {build.Name} above {host.Demand.PerRack} hosts take {units} units of a rack, "
             + $"which has {rack.Type.Units}";
+    }
+
+    /// <summary>Leaves in racks of their own, the nearest that are left to the hosts of the first in each. Those of every other port of a
+    /// host stand in other racks, so that no rack takes all its links.</summary>
+    private FabricPlace[]? Apart(int kind, SwitchBuild build, int[] rackOf, out string fault)
+    {
+        fault = "";
+        var (ports, sets) = (demand.Hosts[kind].Demand.Ports, isSpread ? LeastRacks : 1);
+        var places = new FabricPlace[rackOf.Length];
+        for (var set = 0; set < sets; set++)
+        {
+            var leaves = Enumerable.Range(0, rackOf.Length).Where(i => i % ports % sets == set).ToArray();
+            for (var at = 0; at < leaves.Length;)
+            {
+                var near = demand.Hall.HostRacks[rackOf[leaves[at]]];
+                if (open.MinBy(r => (Math.Round(RackRoute.Across(r, near).Metres, 4), r.Index)) is not { } rack)
+                {
+                    fault = $"the racks of the hosts are full, and those kept for upper tiers do not take {rackOf.Length} x {build.Name}";
+                    return null;
+                }
+                var here = Math.Min(InOne(build, rack), leaves.Length - at);
+                if (here <= 0)
+                {
+                    fault = TooMuch(build);
+                    return null;
+                }
+                Take(rack, build, here);
+                for (var i = 0; i < here; i++) places[leaves[at + i]] = At(rack, build, here - i);
+                at += here;
+            }
+        }
+        return places;
+    }
+
+    /// <summary>Leaves have a rack to themselves; only where racks are named and few do upper tiers stand below them.</summary>
+    private void Take(Rack rack, SwitchBuild build, int switches)
+    {
+        open.Remove(rack);
+        if (isSpread || demand.Hall.IsStandard) free.Remove(rack);
+        else taken[rack.Index] = (switches * build.Units, switches * build.Maximum, switches * build.Weight);
+    }
+
+    /// <summary>The place of a switch with so many to the top of its rack, itself included.</summary>
+    private static FabricPlace At(Rack rack, SwitchBuild build, int toTop, int unitsAbove = 0) =>
+        new(rack, rack.Type.Units - unitsAbove - (toTop * build.Units) + 1);
+
+    /// <summary>For each leaf how many stand in its rack before it.</summary>
+    private static int[] NumbersInRack(int[] rackOf)
+    {
+        var inRack = new Dictionary<int, int>();
+        return [.. rackOf.Select(r => inRack[r] = inRack.GetValueOrDefault(r, -1) + 1)];
     }
 
     /// <summary>Places of boxes: in the middle racks of all hosts if there is room above them, otherwise with the upper tiers.</summary>
@@ -42,7 +110,7 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
             .. Enumerable.Range(0, boxes).Select(i =>
             {
                 var rack = hall.HostRacks[first + (i / each)];
-                return new FabricPlace(rack, rack.Type.Units - ((each - (i % each)) * build.Units) + 1);
+                return At(rack, build, each - (i % each));
             }),
         ];
     }
@@ -59,6 +127,7 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
         var racks = Math.Max(isSpread ? Math.Min(switches, LeastRacks) : 1, RacksFor(build, switches));
         for (; places.Count < switches; racks--)
         {
+            while (free.Count > 0 && taken.ContainsKey(free[0].Index) && InOne(build, free[0]) <= 0) free.RemoveAt(0);
             if (free.Count == 0 || InOne(build, free[0]) is not (var most and > 0))
             {
                 fault = free.Count == 0 ? $"the racks kept for upper tiers do not take {switches} x {build.Name}" : TooMuch(build);
@@ -67,7 +136,8 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
             var rack = free[0];
             free.RemoveAt(0);
             var here = Math.Min(most, ((switches - places.Count) + racks - 1) / Math.Max(1, racks));
-            for (var i = 0; i < here; i++) places.Add(new FabricPlace(rack, rack.Type.Units - ((here - i) * build.Units) + 1));
+            var above = taken.GetValueOrDefault(rack.Index).Units;
+            for (var i = 0; i < here; i++) places.Add(At(rack, build, here - i, above));
         }
         return places.ToImmutable();
     }
@@ -100,9 +170,12 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
 
     private int InOne(SwitchBuild build, Rack rack)
     {
-        var most = Math.Min(mostInRack, rack.Type.Units / Math.Max(1, build.Units));
-        if (demand.Wanted.RackPower is { } power && build.Maximum > 0) most = (int)Math.Min(most, Math.Floor(power.Value / build.Maximum));
-        if (demand.Wanted.RackWeight is { } mass && build.Weight > 0) most = (int)Math.Min(most, Math.Floor(mass.Kilograms / build.Weight));
+        var before = taken.GetValueOrDefault(rack.Index);
+        var most = Math.Min(mostInRack, (rack.Type.Units - before.Units) / Math.Max(1, build.Units));
+        if (demand.Wanted.RackPower is { } power && build.Maximum > 0)
+            most = (int)Math.Min(most, Math.Floor((power.Value - before.Watts) / build.Maximum));
+        if (demand.Wanted.RackWeight is { } mass && build.Weight > 0)
+            most = (int)Math.Min(most, Math.Floor((mass.Kilograms - before.Kilograms) / build.Weight));
         return most;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Binding;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
@@ -22,6 +23,7 @@ public sealed class Relaxations(
         {
             answers.Add(Of(wish));
             if (wish.Key == WishList.Hosts && wanted.Growth.Value > 0 && wanted.Years > 0) answers.Add(Growth(wish));
+            if (wish.Key == WishList.Racks) answers.Add(PerRack(wish));
         }
         return answers.ToImmutable();
     }
@@ -37,6 +39,9 @@ public sealed class Relaxations(
             WishList.Survive => First(wish, Down(wanted.Survive, 0), f => wanted with { Survive = f }, f => Numerals.Whole(f)),
             WishList.Planes => First(wish, Down(wanted.Planes, 1), p => wanted with { Planes = p }, p => Numerals.Whole(p)),
             WishList.Rails => First(wish, [1], r => wanted with { Rails = r }, _ => "none"),
+            WishList.Racks => solve(wanted with { HostRacks = [], SpineRacks = [] }) is [var best, ..]
+                ? new Relaxation(wish, $"{Numerals.Whole(best.HostRacks)} racks", best.Name)
+                : new Relaxation(wish, null, ""),
             WishList.FormFactors => Joined(wish, wanted with { FormFactors = [] }, n => n.FormFactors.Except(wanted.FormFactors)),
             WishList.UplinkRates => Joined(wish, wanted with { UplinkRates = [] },
                 n => n.UplinkRates.Except(wanted.UplinkRates).Select(r => r.ToString())),
@@ -103,6 +108,21 @@ public sealed class Relaxations(
         return best is null
             ? new Relaxation(wish, null, "")
             : new Relaxation(wish, Share.From((double)possible / PerMille).ToString(), best.Name);
+    }
+
+    /// <summary>The fewest hosts in a rack beyond those wanted with which the racks named suffice.</summary>
+    private Relaxation PerRack(Wish racks)
+    {
+        string Words(WantedFabric some) => string.Join(", ", some.Hosts.Select(h => Numerals.Whole(h.PerRack)));
+        var wish = racks with { Key = "per-rack", Text = Words(wanted) };
+        if (!conflicts.All(c => c.Any(w => w.Key == racks.Key))) return new Relaxation(wish, null, "");
+        for (var more = 1; wanted.Hosts.Max(h => h.PerRack) + more <= WantedLanguage.MostPerRack; more++)
+        {
+            var denser = wanted with { Hosts = [.. wanted.Hosts.Select(h => h with { PerRack = h.PerRack + more })] };
+            if (FabricHall.RacksFor(denser) > wanted.HostRacks.Length) continue;
+            if (solve(denser) is [var best, ..]) return new Relaxation(wish, Words(denser), best.Name);
+        }
+        return new Relaxation(wish, null, "");
     }
 
     private Relaxation First(Wish wish, IEnumerable<int> values, Func<int, WantedFabric> with, Func<int, string> words)

@@ -17,10 +17,10 @@ internal sealed record SearchContext(
     private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Leaves, long LeafYears)>> places = [];
     private readonly Dictionary<(SwitchBuild, PortUse, PortUse), LeafConfig> middles = [];
     private readonly Dictionary<BitRate, List<(SwitchBuild Build, PortUse Use, int Most)>> cores = [];
-    private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), double> leafLevels = [];
+    private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), (double Cost, string Fault)> leafLevels = [];
 
     private readonly Dictionary<(int Kind, SwitchBuild Upper), double> leavesUnder = [];
-    private readonly Dictionary<int, List<(LeafConfig Config, double Least)>> leastByUplink = [];
+    private readonly Dictionary<int, List<(LeafConfig Config, double Least, int Place)>> leastByUplink = [];
 
     public WantedFabric Wanted => Demand.Wanted;
 
@@ -58,7 +58,7 @@ internal sealed record SearchContext(
     {
         if (leavesUnder.TryGetValue((kind, upper), out var found)) return found;
         var best = double.PositiveInfinity;
-        foreach (var (config, least) in LeastByUplink(kind))
+        foreach (var (config, least, place) in LeastByUplink(kind))
         {
             if (least >= best) break;
             long ports = Demand.Hosts[kind].Demand.Ports;
@@ -68,22 +68,27 @@ internal sealed record SearchContext(
             foreach (var use in Space.Uses(upper, config.UpPorts.Mode.Rate, Wanted))
             {
                 var ends = new LinkEnds(config.UpPorts, use);
-                if (ends.IsPlanned && least + Floor.Fabric(ends, links, linkYears) is var cost && cost < best) best = cost;
+                if (ends.IsPlanned && least + Floor.Fabric(ends, links, linkYears, place) is var cost && cost < best) best = cost;
             }
         }
         return leavesUnder[(kind, upper)] = best;
     }
 
     /// <summary>The cheapest leaves of a kind for each way to open ports upward, cheapest first.</summary>
-    private List<(LeafConfig Config, double Least)> LeastByUplink(int kind)
+    private List<(LeafConfig Config, double Least, int Place)> LeastByUplink(int kind)
     {
         if (leastByUplink.TryGetValue(kind, out var found)) return found;
         return leastByUplink[kind] =
         [
             .. ConfigsOf(kind).Where(c => !double.IsInfinity(c.Least)).GroupBy(c => c.UpPorts)
-                .Select(g => g.MinBy(c => c.Least)).OfType<LeafConfig>().Select(c => (Config: c, c.Least)).OrderBy(c => c.Least),
+                .Select(g => (Config: g.OrderBy(c => c.Least).First(), Least: g.Min(c => c.Least), Place: g.Min(c => PlaceAbove(kind, c))))
+                .OrderBy(c => c.Least),
         ];
     }
+
+    /// <summary>Place in the grid of lengths of the shortest way from leaves of a kind to any upper tier.</summary>
+    public int PlaceAbove(int kind, LeafConfig config) =>
+        Demand.StandsApart(kind, config.Build) ? Math.Min(Floor.PlaceApart, Floor.PlaceAcross) : Floor.PlaceAcross;
 
     /// <summary>A switch between two tiers, with the uplinks left beside so many ports below.</summary>
     public LeafConfig MiddleConfig(SwitchBuild build, PortUse down, PortUse up)
@@ -140,7 +145,8 @@ internal sealed record SearchContext(
     }
 
     /// <summary>Place in the grid of lengths of the longest way that some uplink of leaves so full has to go at the least.</summary>
-    public int FarthestPlace(int kind, int hostsPerLeaf) => LeavesByPlace(kind, hostsPerLeaf)[^1].Place;
+    public int FarthestPlace(int kind, LeafConfig config, int hostsPerLeaf) =>
+        Demand.StandsApart(kind, config.Build) ? PlaceAbove(kind, config) : LeavesByPlace(kind, hostsPerLeaf)[^1].Place;
 
     /// <summary>By how much uplinks cost more than the lower bound says when every leaf is as near to the upper tier as its own rack
     /// is.</summary>
@@ -149,6 +155,8 @@ internal sealed record SearchContext(
     /// <param name="linksPerLeaf">Uplinks of one leaf.</param>
     public double UplinkSurplus(int kind, LeafRow row, int linksPerLeaf)
     {
+        // Leaves apart may stand as near as any rack of theirs, which the lower bound takes already.
+        if (Demand.StandsApart(kind, row.Config.Build)) return 0;
         var ends = new LinkEnds(row.Config.UpPorts, row.UpperPorts);
         var (placed, leaves, years) = (0.0, 0L, 0L);
         foreach (var (place, count, leafYears) in LeavesByPlace(kind, row.HostsPerLeaf))
@@ -189,22 +197,39 @@ internal sealed record SearchContext(
         var host = Demand.Hosts[kind];
         var blocks = (Demand.Finals[kind] + hostsPerLeaf - 1) / hostsPerLeaf;
         long ports = host.Demand.Ports;
-        return floor = Floor.Switches(config.Build, blocks * ports, BlockYears(kind, hostsPerLeaf) * ports)
-            + Floor.Edge(new LinkEnds(host.Port, config.HostPorts), Demand.Finals[kind] * ports, HostYears(kind) * ports);
+        var ends = new LinkEnds(host.Port, config.HostPorts);
+        var edge = Demand.StandsApart(kind, config.Build)
+            ? Floor.EdgeApart(ends, kind)
+            : Floor.Edge(ends, Demand.Finals[kind] * ports, HostYears(kind) * ports);
+        floor = double.IsNaN(edge)
+            ? double.PositiveInfinity
+            : Floor.Switches(config.Build, blocks * ports, BlockYears(kind, hostsPerLeaf) * ports) + edge;
+        return floor;
     }
 
     /// <summary>By how much leaves with their links to hosts cost more in their places than the lower bound says; infinite when they do not
     /// fit there.</summary>
-    public double LeafSurplus(int kind, LeafRow row, FabricShape shape) =>
-        Math.Max(0, LeafLevel(kind, row, shape) - LeafFloor(kind, row.Config, row.HostsPerLeaf));
+    /// <param name="kind">The kind of host.</param>
+    /// <param name="row">The leaves.</param>
+    /// <param name="shape">The shape they are part of.</param>
+    /// <param name="incumbent">What is told why they do not fit.</param>
+    public double LeafSurplus(int kind, LeafRow row, FabricShape shape, Incumbent incumbent)
+    {
+        // Where leaves apart stand depends on what else does, so that they have no price of their own.
+        if (Demand.StandsApart(kind, row.Config.Build)) return 0;
+        var (level, fault) = LeafLevel(kind, row, shape);
+        if (fault.Length > 0) incumbent.Note(row.Least, fault);
+        return Math.Max(0, level - LeafFloor(kind, row.Config, row.HostsPerLeaf));
+    }
 
-    private double LeafLevel(int kind, LeafRow row, FabricShape shape)
+    private (double Cost, string Fault) LeafLevel(int kind, LeafRow row, FabricShape shape)
     {
         var key = (kind, row.Config.Build, row.Config.HostPorts, row.HostsPerLeaf);
         if (leafLevels.TryGetValue(key, out var found)) return found;
         var leaves = Demand.Hosts.Select(_ => row.Choice);
         var design = new FabricDesign { Shape = shape, Leaves = [.. leaves], OnlyKind = kind };
-        var cost = Pricer.Price(design, out _) is { } priced ? (double)priced.Total.Hundredths - 1 : double.PositiveInfinity;
-        return leafLevels[key] = cost;
+        return leafLevels[key] = Pricer.Price(design, out var fault) is { } priced
+            ? ((double)priced.Total.Hundredths - 1, "")
+            : (double.PositiveInfinity, fault);
     }
 }

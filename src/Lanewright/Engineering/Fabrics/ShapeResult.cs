@@ -6,7 +6,7 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Reason">Where there is none: what is in the way.</param>
 internal sealed record ShapeResult(PricedDesign? Best, double Bound, string Reason)
 {
-    /// <summary>Parts of the search that were looked into.</summary>
+    /// <summary>Parts of the search that were looked into, and what pricing designs counts beside.</summary>
     public long Looked { get; init; }
 
     /// <summary>A shape with nothing to search.</summary>

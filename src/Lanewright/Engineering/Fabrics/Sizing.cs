@@ -32,7 +32,9 @@ public sealed class Sizing
     }
 
     /// <summary>The options, best first.</summary>
-    public SizingAnswer Of(WantedFabric wanted)
+    /// <param name="wanted">What is asked.</param>
+    /// <param name="step">Told of each shape before it is searched; null when nobody waits.</param>
+    public SizingAnswer Of(WantedFabric wanted, Action<FabricShape>? step = null)
     {
         var options = new List<FabricOption>();
         var lost = ImmutableArray.CreateBuilder<ShapeLost>();
@@ -42,6 +44,7 @@ public sealed class Sizing
         var looked = 0L;
         foreach (var shape in Enum.GetValues<FabricShape>())
         {
+            step?.Invoke(shape);
             var result = search is null ? ShapeResult.None(fault) : search.Of(shape);
             looked += result.Looked;
             if (!double.IsNaN(result.Bound)) bound = Math.Min(bound, result.Bound);

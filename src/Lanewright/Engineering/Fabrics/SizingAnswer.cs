@@ -9,6 +9,6 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="LowerBound">No design of any shape that keeps the wishes costs less over the years; null when none keeps them.</param>
 public sealed record SizingAnswer(ImmutableArray<FabricOption> Options, ImmutableArray<ShapeLost> Lost, Money? LowerBound)
 {
-    /// <summary>Parts of the search that were looked into: the same on every machine.</summary>
+    /// <summary>Parts of the search that were looked into, and what pricing designs counts beside: the same on every machine.</summary>
     public long Looked { get; init; }
 }

@@ -5,11 +5,12 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="MostLooked">So many parts of the search of each shape are looked into at most; the others count for the bound
 /// alone.</param>
 /// <param name="MostPriced">So many designs of each shape are priced at most; what is left then only counts for the bound.</param>
-public sealed record SizingEffort(long MostLooked, int MostPriced)
+/// <param name="MostSpread">So many of those are tried in all ways to spread them over racks.</param>
+public sealed record SizingEffort(long MostLooked, int MostPriced, int MostSpread)
 {
     /// <summary>For who asks what to buy.</summary>
-    public static SizingEffort Whole { get; } = new(1_000_000, 200);
+    public static SizingEffort Whole { get; } = new(1_000_000, 200, 8);
 
     /// <summary>For who asks only whether anything can be had at all.</summary>
-    public static SizingEffort Glance { get; } = new(20_000, 10);
+    public static SizingEffort Glance { get; } = new(20_000, 10, 0);
 }

@@ -50,7 +50,8 @@ internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
                 var rack = group.Places[i].Rack.Index;
                 var before = byRack.GetValueOrDefault(rack);
                 byRack[rack] = (before.Watts + build.Maximum + watts[g][i], before.Kilograms + build.Weight);
-                if (group.Role is not (SwitchRole.Leaf or SwitchRole.Box)) worst = Math.Max(worst, build.Maximum + watts[g][i]);
+                if (fabric.HasLeavesApart || group.Role is not (SwitchRole.Leaf or SwitchRole.Box))
+                    worst = Math.Max(worst, build.Maximum + watts[g][i]);
                 if (fault.Length == 0 && group.Model.ModuleBudget is { } budget && watts[g][i] > budget.Value)
                     fault = $"the modules of one {group.Model.Name} draw {Watts.From(watts[g][i])} and it can spare {budget}";
             }

@@ -19,6 +19,9 @@ internal sealed class SwitchingPoints(FocusedSizing sizing, Func<int, WantedFabr
     /// <summary>The winner at a value, over the whole catalogue.</summary>
     public Winner At(int value) => full.TryGetValue(value, out var known) ? known : full[value] = sizing.Fully(ask(value));
 
+    /// <summary>The values between two that were asked over the whole catalogue, lowest first.</summary>
+    public IEnumerable<int> Asked(int above, int below) => full.Keys.Where(v => v > above && v < below).Order();
+
     /// <summary>The values at which a new winner begins on the way from one value to another, nearest first; only the next three.</summary>
     /// <param name="from">Where the way begins.</param>
     /// <param name="to">Where it ends, itself included; above or below.</param>

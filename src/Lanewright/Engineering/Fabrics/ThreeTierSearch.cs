@@ -126,7 +126,7 @@ internal sealed class ThreeTierSearch
             // Aggregation switches stand in the racks of upper tiers, so no uplink is shorter than the way to the nearest of those.
             .Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count) })
             .Where(r => r.Least < limit)
-            .Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape) })
+            .Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape, incumbent) })
             .Where(r => r.Least < limit),
     ];
 

@@ -43,6 +43,9 @@ public static class WishList
     /// <summary>Key of the weight in a rack.</summary>
     public const string RackWeight = "rack-weight";
 
+    /// <summary>Key of the racks that are named for hosts.</summary>
+    public const string Racks = "racks";
+
     /// <summary>Key of the budget.</summary>
     public const string Budget = "budget";
 
@@ -93,6 +96,8 @@ public static class WishList
         RackUnits = isKept(RackUnits) ? wanted.RackUnits : null,
         RackPower = isKept(RackPower) ? wanted.RackPower : null,
         RackWeight = isKept(RackWeight) ? wanted.RackWeight : null,
+        HostRacks = isKept(Racks) ? wanted.HostRacks : [],
+        SpineRacks = isKept(Racks) ? wanted.SpineRacks : [],
         Budget = isKept(Budget) ? wanted.Budget : null,
     };
 
@@ -116,6 +121,9 @@ public static class WishList
             wishes.Add(new Wish(RackPower, $"at most {power}", n => n.RackPower <= power));
         if (wanted.RackWeight is { } weight)
             wishes.Add(new Wish(RackWeight, $"at most {weight}", n => n.RackWeight <= weight));
+        // Racks that suffice are no limit: what has to be told of is too few.
+        if (wanted.HostRacks.Length is var named and > 0 && FabricHall.RacksFor(wanted) > named)
+            wishes.Add(new Wish(Racks, $"{Numerals.Whole(named)} named for the hosts", n => n.HostRacks <= named));
         if (wanted.Budget is { } budget)
             wishes.Add(new Wish(Budget, $"at most {Numerals.Grouped(budget.Units)}", n => n.PriceOverYears <= budget));
     }

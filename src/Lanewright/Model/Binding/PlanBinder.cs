@@ -34,6 +34,7 @@ public static class PlanBinder
         var spans = new SpanBinder(tree, standards, building, findings).Bind();
         var lines = new LineBinder(tree, standards, building, spans, findings).Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
+        var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings);
         var name = FileName(path ?? "fabric");
         return new Plan
         {
@@ -44,7 +45,7 @@ public static class PlanBinder
             Currency = tree.Text("currency") ?? PlanLanguage.ShippedCurrency,
             Standards = standards,
             Catalogue = catalogue,
-            Policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings),
+            Policy = policy,
             Building = building,
             Devices = devices,
             Statements = statements,
@@ -57,7 +58,7 @@ public static class PlanBinder
             Lines = lines,
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
-            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock),
+            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock, policy),
             CatalogueFiles = [.. catalogues.Select(c => c.Path)],
             StandardsFiles = [.. tables.Select(t => t.Path)],
             Sources = tree.Sources,

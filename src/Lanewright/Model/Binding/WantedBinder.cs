@@ -21,7 +21,8 @@ internal sealed class WantedBinder(
 
     /// <summary>What is asked for; null when nothing is, or no host could be made of it.</summary>
     /// <param name="stock">Equipment on hand.</param>
-    public WantedFabric? Bind(ImmutableArray<StockItem> stock)
+    /// <param name="policy">What holds for the whole project.</param>
+    public WantedFabric? Bind(ImmutableArray<StockItem> stock, Policy policy)
     {
         if (tree.Map("wanted") is not { } map) return null;
         var hosts = Hosts(map);
@@ -45,7 +46,7 @@ internal sealed class WantedBinder(
             RackWeight = map.InUnits("rack-weight", UnitText.Masses) is { } kilograms ? Mass.FromKilograms(kilograms) : null,
             Budget = map.Real("budget") is { } budget ? Money.FromUnits(budget) : null,
             EnergyPrice = EnergyPrice.FromPerKilowattHour((decimal)(map.Real("energy-price") ?? 0)),
-            Overhead = map.Share("overhead") ?? default,
+            Overhead = map.Share("overhead") ?? (policy.Pue is { } pue ? Share.From(pue - 1) : default),
             HostRacks = Racks(map, "racks"),
             SpineRacks = Racks(map, "spine-racks"),
             Reuse = Reuse(map, stock),

@@ -9,6 +9,8 @@ namespace Lanewright.Model.Wanted;
 public readonly record struct Ratio(long Numerator, long Denominator) : IComparable<Ratio>
 {
     private const long Largest = 1_000_000;
+    private const long PerWhole = 1000;
+    private const int Decimals = 3;
 
     /// <summary>As much up as down.</summary>
     public static Ratio One => new(1, 1);
@@ -43,18 +45,36 @@ public readonly record struct Ratio(long Numerator, long Denominator) : ICompara
     /// <summary>Whether the left ratio is larger or equal.</summary>
     public static bool operator >=(Ratio left, Ratio right) => left.CompareTo(right) >= 0;
 
-    /// <summary>Reads <c>3:1</c>, or <c>3</c> for three to one; each part a whole number from 1 to a million.</summary>
+    /// <summary>Reads <c>3:1</c>, or <c>3</c> for three to one, or <c>2.6:1</c>, which is 13:5; each part above zero and at most a million,
+    /// with three decimals at most, and so is what they come to in whole numbers.</summary>
     public static bool TryRead(string text, out Ratio ratio)
     {
         ratio = default;
         var parts = text.Split(':', StringSplitOptions.TrimEntries);
         if (parts.Length is < 1 or > 2) return false;
         var denominator = 1L;
-        if (!Numerals.TryWhole(parts[0], out var numerator)) return false;
-        if (parts.Length == 2 && !Numerals.TryWhole(parts[1], out denominator)) return false;
+        if (!Numerals.TryWhole(parts[0], out var numerator) || (parts.Length == 2 && !Numerals.TryWhole(parts[1], out denominator)))
+        {
+            var above = parts.Length == 2 ? parts[1] : "1";
+            if (!TryThousandths(parts[0], out numerator) || !TryThousandths(above, out denominator)) return false;
+            if (numerator < 1 || denominator < 1) return false;
+            (numerator, denominator) = new Ratio(numerator, denominator).Reduced;
+        }
         if (numerator is < 1 or > Largest || denominator is < 1 or > Largest) return false;
         ratio = new Ratio(numerator, denominator);
         return true;
+    }
+
+    /// <summary>A number with at most three decimals, in thousandths.</summary>
+    private static bool TryThousandths(string text, out long thousandths)
+    {
+        thousandths = 0;
+        var point = text.IndexOf('.', StringComparison.Ordinal);
+        var decimals = point < 0 ? "" : text[(point + 1)..];
+        if (point == 0 || decimals.Length > Decimals || (point > 0 && decimals.Length == 0)) return false;
+        if (!(point < 0 ? text : text[..point] + decimals).All(char.IsAsciiDigit)) return false;
+        return Numerals.TryWhole((point < 0 ? text : text[..point]) + decimals.PadRight(Decimals, '0'), out thousandths)
+            && thousandths <= Largest * PerWhole;
     }
 
     /// <inheritdoc/>

@@ -44,9 +44,12 @@ public static class BreakEvenChart
     }
 
     private static string Subtitle(BreakEven breakEven) => Changes(breakEven)
-        + (breakEven.Quantity is BreakEvenQuantity.ModulePrice or BreakEvenQuantity.EnergyPrice
+        + (IsExact(breakEven.Quantity)
             ? ""
-            : " The price goes in steps; each line joins the ends of a stretch.");
+            : " The price goes in steps; the dots are where it was asked, and lines join them.");
+
+    /// <summary>Whether the price is a chain of straight lines, with all its corners known.</summary>
+    private static bool IsExact(BreakEvenQuantity quantity) => quantity is BreakEvenQuantity.ModulePrice or BreakEvenQuantity.EnergyPrice;
 
     private static string Changes(BreakEven breakEven) => breakEven.Stretches.Length == 1
         ? "The same option is the cheapest over the whole range."
@@ -83,8 +86,12 @@ public static class BreakEvenChart
     {
         foreach (var stretch in breakEven.Stretches.Where(s => s.Shape is not null))
         {
-            var (from, to) = (scale.Y(stretch.CostFrom.Units), scale.Y(stretch.CostTo.Units));
-            canvas.Line(scale.X(stretch.From), from, scale.X(stretch.To), to, "heavy");
+            (decimal Value, Money Cost)[] points =
+                [(stretch.From, stretch.CostFrom), .. stretch.Between, (stretch.To, stretch.CostTo)];
+            foreach (var (from, to) in points.Zip(points.Skip(1)))
+                canvas.Line(scale.X(from.Value), scale.Y(from.Cost.Units), scale.X(to.Value), scale.Y(to.Cost.Units), "heavy");
+            if (!IsExact(breakEven.Quantity))
+                foreach (var point in points) canvas.Circle(scale.X(point.Value), scale.Y(point.Cost.Units), 2.4, "full");
         }
         foreach (var corner in breakEven.Stretches.Skip(1))
             Upright(canvas, scale.X(corner.From), "fine broken");

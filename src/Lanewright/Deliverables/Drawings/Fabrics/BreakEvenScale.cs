@@ -23,7 +23,7 @@ internal sealed class BreakEvenScale
         low = breakEven.Stretches[0].From;
         high = Math.Max(High(breakEven.Stretches[^1]), low + 0.000001m);
         var amounts = breakEven.Stretches.Where(s => s.Shape is not null)
-            .SelectMany(s => new[] { s.CostFrom.Units, s.CostTo.Units })
+            .SelectMany(s => s.Between.Select(b => b.Cost.Units).Append(s.CostFrom.Units).Append(s.CostTo.Units))
             .DefaultIfEmpty(0)
             .ToList();
         var step = Step(Math.Max(1, amounts.Max() - (amounts.Min() / 2)));

@@ -61,7 +61,7 @@ internal sealed class OptionBars
             x += 36 + TextFit.Width(words[i], 10.5);
         }
         canvas.Line(x + 6, y - 11, x + 6, y + 3, "act");
-        canvas.Text(x + 14, y, "no design of the shape costs less than this over the years", "small");
+        canvas.Text(x + 14, y, "no design of the shape, placed alike, costs less over the years", "small");
     }
 
     private void Money(Canvas canvas, double x, double y, string what, Money amount, FabricCost cost)

@@ -86,15 +86,19 @@ public static class OptionSheet
 
     private static ImmutableArray<string> Lost(FabricStudy study, string currency) =>
     [
+        .. TextFit.Lines(Sentence(FabricWords.BoundHolds), Sheet.Width - (2 * Sheet.Margin), SmallSize),
+        .. TextFit.Lines(Sentence(FabricWords.EnergyCounted), Sheet.Width - (2 * Sheet.Margin), SmallSize),
         .. study.Answer.Lost.Select(l => TextFit.Short(
             $"{FabricShapes.Title(l.Shape)}: {l.Reason}"
                 + (l.Bound is { } b ? $" (no less than {Numerals.Grouped(b.Units)} {currency})" : ""),
             Sheet.Width - (2 * Sheet.Margin), SmallSize)),
     ];
 
+    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..] + ".";
+
     private static string Subtitle(WantedFabric wanted) =>
         string.Join("; ", wanted.Hosts.Select(h =>
-            $"{Numerals.Grouped(h.Count)} {h.Name}, each {Numerals.Whole(h.Ports)} x {h.Rate}"))
+            $"{Numerals.Grouped(h.Count)} x {h.Name} with {Numerals.Whole(h.Ports)} x {h.Rate} each"))
         + $"; oversubscription {(wanted.Oversubscription.IsEmpty ? "1:1" : string.Join(", ", wanted.Oversubscription))}"
         + (wanted.Growth.Value > 0 ? $"; growth {wanted.Growth} a year" : "")
         + (wanted.Survive > 0 ? $"; survives {Numerals.Whole(wanted.Survive)} {(wanted.Survive == 1 ? "switch" : "switches")} out" : "")
