@@ -45,6 +45,9 @@ internal static class BuildCommand
         if (judged.Designed is { } designed)
         {
             var summary = PlanSummary.Of(designed);
+            if (designed.Plan.Wanted is not null && summary.Devices == 0)
+                Screen.Line("the plan describes no devices, only the fabric that is wanted: 'lanewright size' answers what to buy, and its "
+                    + "'--write' makes a plan to build from");
             Screen.Line(
                 $"{designed.Plan.Title}: {Numerals.Grouped(summary.Devices)} devices, {Numerals.Grouped(summary.Links)} links "
                 + $"in {summary.Classes} classes, {Numerals.Grouped(summary.Cables)} cables");

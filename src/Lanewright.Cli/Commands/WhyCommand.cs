@@ -37,7 +37,7 @@ internal static class WhyCommand
             throw new UsageFault($"the plan has no set, link or class '{name}'{Spelling.DidYouMean(name, known)}");
         }
         if (asJson) Screen.Document(stream => Write(designed.Plan, choices, stream));
-        else foreach (var choice in choices) Print(designed.Plan, choice);
+        else Print(designed.Plan, choices);
         return ExitCodes.NoErrors;
     }
 
@@ -49,22 +49,41 @@ internal static class WhyCommand
         return [.. design.Choices.Where(c => c.Class.Statements.Any(s => s.Name == name) || Identifiers.Class(c.Class.Index, 0) == name)];
     }
 
-    private static void Print(Plan plan, ClassChoice choice)
+    /// <summary>A table that stands there already is named and not printed again.</summary>
+    private static void Print(Plan plan, List<ClassChoice> choices)
     {
-        var currency = plan.Currency;
-        var length = choice.Class.Needed?.ToString() ?? "unknown";
-        Screen.Line(
-            $"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.SetNames}': "
-            + $"{choice.Class.Count} links at {choice.Class.Statement.Rate}, {length} or longer");
-        Screen.Print(
-            ["", "way", "medium", "verdict", currency + " a link", "W a link", "lost by"],
-            choice.Candidates.Select(s => (IReadOnlyList<string>)
-            [
-                s.Name != choice.Chosen?.Name ? "" : choice.Verdict == Verdict.Fail ? "nearest" : "taken",
-                s.Name, s.MediumName, Checks.Word(s.Verdict),
-                s.Price.ToString(), s.Power.Value.ToString("0.##"),
-                LostBy.Reason(s, choice.Winner, currency),
-            ]));
+        var printed = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var choice in choices)
+        {
+            var rows = Rows(plan, choice);
+            var key = string.Join('\n', rows.Select(r => string.Join('\t', r)));
+            var name = Identifiers.Class(choice.Class.Index, 0);
+            if (printed.TryGetValue(key, out var same)) Screen.Line($"{Heading(choice)}: the same ways as {same}, with the same verdicts");
+            else Print(plan, choice, rows);
+            printed.TryAdd(key, name);
+        }
+    }
+
+    private static string Heading(ClassChoice choice) =>
+        $"{Identifiers.Class(choice.Class.Index, 0)} of '{choice.Class.SetNames}': "
+        + $"{choice.Class.Count} {(choice.Class.Count == 1 ? "link" : "links")} at {choice.Class.Statement.Rate}, "
+        + $"{choice.Class.Needed?.ToString() ?? "unknown"} or longer";
+
+    private static List<IReadOnlyList<string>> Rows(Plan plan, ClassChoice choice) =>
+    [
+        .. choice.Candidates.Select(s => (IReadOnlyList<string>)
+        [
+            s.Name != choice.Chosen?.Name ? "" : choice.Verdict == Verdict.Fail ? "nearest" : "taken",
+            s.Name, s.MediumName, Checks.Word(s.Verdict),
+            s.Price.ToString(), s.Power.Value.ToString("0.##"),
+            LostBy.Reason(s, choice.Winner, plan.Currency),
+        ]),
+    ];
+
+    private static void Print(Plan plan, ClassChoice choice, List<IReadOnlyList<string>> rows)
+    {
+        Screen.Line(Heading(choice));
+        Screen.Print(["", "way", "medium", "verdict", plan.Currency + " a link", "W a link", "lost by"], rows);
         if (choice.Verdict == Verdict.Fail && SmallestChange.Of(plan, choice) is { } change) Screen.Line("smallest change: " + change);
     }
 

@@ -20,6 +20,9 @@ public static class ModelFindings
     /// <summary>More devices or links than any building holds.</summary>
     public static FindingKind PlanOutOfBounds { get; } = new("LW1105", "PlanOutOfBounds", Severity.Error);
 
+    /// <summary>A currency that no price of the plan is in.</summary>
+    public static FindingKind CurrencyUnpriced { get; } = new("LW1106", "CurrencyUnpriced", Severity.Error);
+
     /// <summary>A device where another one stands already.</summary>
     public static FindingKind RackUnitTaken { get; } = new("LW1201", "RackUnitTaken", Severity.Error);
 
@@ -68,7 +71,8 @@ public static class ModelFindings
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
-        NameUnknown, NameTaken, NameAmbiguous, VersionUnknown, PlanOutOfBounds, RackUnitTaken, RackUnitOutside, SlotsExceeded,
+        NameUnknown, NameTaken, NameAmbiguous, VersionUnknown, PlanOutOfBounds, CurrencyUnpriced,
+        RackUnitTaken, RackUnitOutside, SlotsExceeded,
         PlacesDoNotFit, CountsDiffer, PortsExhausted, PortTaken, PortUnknown, PatternEmpty, LinkToItself, BreakoutContradicts,
         CatalogueFault, DemandContradicts, LineContradicts, TrunkContradicts,
     ];

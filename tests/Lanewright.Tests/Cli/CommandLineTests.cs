@@ -247,6 +247,23 @@ public sealed class CommandLineTests
     }
 
     [Fact]
+    public void Why_PrintsEqualTablesOnce()
+    {
+        var output = Program.Run("why examples/kestrel-bay s-edge").Output;
+        var tables = output.Split("lost by").Skip(1).Select(t => t[..t.LastIndexOf("     ", StringComparison.Ordinal)].Trim()).ToList();
+        Assert.Equal(tables.Distinct().Count(), tables.Count);
+    }
+
+    [Fact]
+    public void BuildOfAPlanThatOnlyWants_PointsToSize()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        File.WriteAllText(Path.Combine(folder, "plan.yaml"), "lanewright: 1\nwanted: { hosts: { a: { count: 8, rate: 100G } } }\n");
+        var run = Program.Run($"build {folder} --out {Path.Combine(folder, "out")}");
+        Assert.Contains("'lanewright size' answers what to buy", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void New_WritesAPlanThatIsCleanAndIsNeverOverwritten()
     {
         var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;

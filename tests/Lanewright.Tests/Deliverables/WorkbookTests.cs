@@ -30,8 +30,27 @@ public sealed class WorkbookTests
         Assert.Empty(new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019)
             .Validate(book, TestContext.Current.CancellationToken).Select(e => $"{e.Part?.Uri} {e.Path?.XPath} {e.Description}"));
         Assert.Equal(
-            ["Summary", "Findings", "Links", "Parts", "Ports", "Cables", "Pathways", "Racks", "Feeds"],
+            ["Summary", "Findings", "Links", "Parts", "Ports", "Cables", "Pathways", "Racks", "Feeds", "Labels"],
             Sheets(book).Select(s => s.Name!.Value!));
+    }
+
+    [Fact]
+    public void SparesAndLabels_StandAsInTheirTables()
+    {
+        var judged = PlanBlock.Compile(Plan + """
+
+            policy:
+              spare-level: { confidence: 99 %, resupply: 720 h }
+              failure-rates: [ { of: module, fit: 500, repair: 8 h } ]
+            """);
+        using var book = Open(Delivered.File(judged, "handover.xlsx"));
+        foreach (var (sheet, file) in new[] { ("Spares", "spares.csv"), ("Labels", "labels.csv") })
+        {
+            var rows = Worksheet(book, Sheets(book).Single(s => s.Name == sheet)).Descendants<Row>().Count();
+            var lines = System.Text.Encoding.UTF8.GetString(Delivered.File(judged, file)).TrimEnd().Split('\n');
+            Assert.True(rows > 1);
+            Assert.Equal(lines.Length, rows);
+        }
     }
 
     [Fact]

@@ -9,11 +9,17 @@ namespace Lanewright.Deliverables.Drawings;
 internal static class WayWords
 {
     /// <summary>Rate, medium, length and an example.</summary>
-    public static string Subtitle(Plan plan, LinkWay way)
+    public static string Subtitle(Plan plan, LinkWay way) => Subtitle(way, Example(plan, way));
+
+    /// <summary>The same for a drawing that calls its ends A and B, and has the second end of the link first when turned.</summary>
+    public static string Subtitle(Plan plan, LinkWay way, bool isTurned, string far)
     {
-        var solution = way.Solution;
-        return $"{way.Class.Statement.Rate} a link over {solution.MediumName}, {solution.Length}. For example {Example(plan, way)}.";
+        var (from, to) = Ends(plan, way);
+        return Subtitle(way, isTurned ? $"{to} (A) to {from} ({far})" : $"{from} (A) to {to} ({far})");
     }
+
+    private static string Subtitle(LinkWay way, string example) =>
+        $"{way.Class.Statement.Rate} a link over {way.Solution.MediumName}, {way.Solution.Length}. For example {example}.";
 
     /// <summary>The type, and how often one cable carries it.</summary>
     public static string Title(LinkWay way)
@@ -42,10 +48,16 @@ internal static class WayWords
     /// <summary>The first link of the way by its ends.</summary>
     public static string Example(Plan plan, LinkWay way)
     {
+        var (from, to) = Ends(plan, way);
+        return $"{from} to {to}";
+    }
+
+    private static (string From, string To) Ends(Plan plan, LinkWay way)
+    {
         var (link, labels) = (way.Members[0].FirstLink, new PlaceLabels(plan));
         var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         var fromName = $"{plan.Devices.Name(from)} port {labels.Port(from, plan.Links.FromPort(link))}";
         var toName = $"{plan.Devices.Name(to)} port {labels.Port(to, plan.Links.ToPort(link))}";
-        return $"{fromName} to {toName}";
+        return (fromName, toName);
     }
 }

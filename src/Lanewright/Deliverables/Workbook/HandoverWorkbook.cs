@@ -1,3 +1,4 @@
+using Lanewright.Deliverables.Labels;
 using Lanewright.Rules;
 
 namespace Lanewright.Deliverables.Workbook;
@@ -18,6 +19,8 @@ public static class HandoverWorkbook
         book.Add("Pathways", PathwaysView.Of(designed));
         book.Add("Racks", RacksView.Of(designed));
         book.Add("Feeds", FeedsView.Of(designed));
+        if (designed.Plan.Policy.SpareLevel is not null) book.Add("Spares", SparesView.Of(designed));
+        book.Add("Labels", LabelsView.Of(designed));
         if (!designed.Plan.Trunks.IsEmpty)
         {
             book.Add("Trunks", TrunksView.Of(designed));

@@ -148,6 +148,32 @@ internal sealed class LinkBinder(
             ? Names.Item<T>(catalogue, what, name, map.SpanOf(key), findings)
             : null;
 
+    /// <summary>Ports on cards have numbers of their own in each kind of device; one set names the same of all.</summary>
+    private PortFilter? Ports(MapNode map, IReadOnlyList<DeviceGroup> groups)
+    {
+        if (map.Text("ports") is not { } text || !PortFilter.TryRead(text, out var filter)) return null;
+        if (filter.Labels.IsEmpty) return filter;
+        var found = new List<PortFilter>();
+        foreach (var group in groups)
+        {
+            if (filter.For(group.Layout, out var missing) is { } own) found.Add(own);
+            else
+                findings.Add(ModelFindings.PortUnknown, map.SpanOf("ports"),
+                    $"{group.Name} has no port {missing}: its ports are {PortsOf(group)}");
+        }
+        if (found.Exists(f => !f.Numbers.AsSpan().SequenceEqual(found[0].Numbers.AsSpan())))
+        {
+            findings.Add(ModelFindings.PortUnknown, map.SpanOf("ports"),
+                $"'{text}' are other ports of {groups[0].Name} than of the rest; link them by sets of their own");
+            return null;
+        }
+        return found.Count > 0 ? found[0] : null;
+    }
+
+    private static string PortsOf(DeviceGroup group) => group.Layout.Slots.Length == 0
+        ? "none"
+        : $"{group.Layout.Slots[0].Label} to {group.Layout.Slots[^1].Label}";
+
     private LinkEnd? End(MapNode map, string key)
     {
         var node = map[key];
@@ -160,7 +186,7 @@ internal sealed class LinkBinder(
         {
             Devices = chosen,
             Groups = groups,
-            Ports = described?.Text("ports") is { } ports && PortFilter.TryRead(ports, out var filter) ? filter : null,
+            Ports = described is null ? null : Ports(described, groups),
             Ways = breakout.Ways > 0 ? breakout.Ways : null,
             Module = described is null ? null : Item<ModuleModel>(described, "module", "module"),
             Fec = described?.Text("fec"),

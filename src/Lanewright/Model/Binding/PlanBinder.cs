@@ -24,6 +24,7 @@ public static class PlanBinder
         var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
         var catalogues = tree.Mentioned("catalogue");
         var catalogue = CatalogueOf(catalogues, standards, findings);
+        if (catalogues.IsEmpty) HoldCurrency(tree.Main, findings);
         var places = new BuildingBinder(tree, standards, findings);
         var building = places.Bind();
         var devices = new DeviceBinder(tree, catalogue, building, places.IsInDoubt, findings).Bind();
@@ -42,7 +43,7 @@ public static class PlanBinder
             Title = tree.Text("title") ?? tree.Text("name") ?? name,
             Revision = tree.Text("revision") ?? "",
             Date = tree.Text("date") ?? "",
-            Currency = tree.Text("currency") ?? "CU",
+            Currency = tree.Text("currency") ?? PlanLanguage.ShippedCurrency,
             Standards = standards,
             Catalogue = catalogue,
             Policy = policy,
@@ -64,6 +65,16 @@ public static class PlanBinder
             StandardsFiles = [.. tables.Select(t => t.Path)],
             Sources = tree.Sources,
         };
+    }
+
+    /// <summary>Shipped prices have a unit of their own, and no other name makes them true.</summary>
+    private static void HoldCurrency(MapNode main, FindingSink findings)
+    {
+        const string shipped = PlanLanguage.ShippedCurrency;
+        if (main.Text("currency") is { } currency && currency != shipped)
+            findings.Add(ModelFindings.CurrencyUnpriced, main.SpanOf("currency"),
+                $"the shipped catalogue has placeholder prices in {shipped}, and calling them {currency} makes none of them true; state "
+                + $"prices in {currency} in a catalogue of your own, or leave 'currency' out");
     }
 
     private static Catalogue CatalogueOf(ImmutableArray<SourceText> mentioned, StandardsLibrary standards, FindingSink findings)

@@ -15,6 +15,9 @@ public static class PlanLanguage
     public static ImmutableArray<string> Media { get; } =
         ["DAC", "AEC", "AOC", "OS2", "OS1a", "OS2-indoor-outdoor", "G.652.D", "OM3", "OM4", "OM5", "CAT6A"];
 
+    /// <summary>The unit the prices of the shipped catalogue are in.</summary>
+    public const string ShippedCurrency = "CU";
+
     private static readonly ScalarShape Medium = Shapes.OneOf(Media);
 
     private static readonly ScalarShape Pattern = Shapes.Matching(
@@ -22,7 +25,7 @@ public static class PlanLanguage
         t => t.Trim().Length > 0 && NamePattern.TryRead(t, out _));
 
     private static readonly ScalarShape Ports =
-        Shapes.Matching("port numbers such as '1..16, 20'", t => PortFilter.TryRead(t, out _), @"^[0-9., ]+$");
+        Shapes.Matching("port numbers such as '1..16, 20', or on cards '1/1..1/4'", t => PortFilter.TryRead(t, out _), @"^[0-9., /]+$");
 
     /// <summary>A kind of rack.</summary>
     public static MapShape RackType { get; } = new("a kind of rack",

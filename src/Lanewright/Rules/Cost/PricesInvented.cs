@@ -1,4 +1,5 @@
 using Lanewright.Findings;
+using Lanewright.Model.Binding;
 using Lanewright.Quantities;
 using Lanewright.Text;
 
@@ -15,10 +16,12 @@ internal sealed class PricesInvented() : Rule("LW2802", nameof(PricesInvented), 
         if (invented.Count == 0 || judgement.Plan.Sources.IsEmpty) return;
         var total = Money.Zero;
         foreach (var part in invented) total += part.Total;
+        var isMixed = judgement.Plan.Currency != PlanLanguage.ShippedCurrency;
+        var unit = isMixed ? $" in {PlanLanguage.ShippedCurrency}, added as if they were {judgement.Plan.Currency}" : "";
         judgement.Add(this, judgement.Plan.Sources[0].Span(0, 0),
             $"{invented.Count} of {bought.Count} lines of the parts list, {Numerals.Grouped(total.Units)} {judgement.Plan.Currency}, "
-            + "carry placeholder prices of the shipped catalogue, and its powers are placeholders of the usual size; "
+            + $"carry placeholder prices of the shipped catalogue{unit}, and its powers are placeholders of the usual size; "
             + "put quoted prices and data-sheet powers into a catalogue of your own",
-            count: invented.Count);
+            "", invented.Count, isMixed ? Severity.Warning : Severity.Advice);
     }
 }

@@ -1,5 +1,6 @@
 using Lanewright.Engineering.Power;
 using Lanewright.Findings;
+using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Power;
 
@@ -16,9 +17,10 @@ internal sealed class BreakerOverloaded() : Rule("LW4401", nameof(BreakerOverloa
             if (over.Count == 0) continue;
             var worst = over.MaxBy(s => s.Highest) ?? over[0];
             var least = BreakerRule.Least(worst.Highest, default, judgement.Plan.Policy.BreakerShare.Value);
+            var more = over.Count > 1 ? $" (and {Numerals.Whole(over.Count - 1)} more)" : "";
             judgement.Add(this, feed.Key.Span,
-                $"the strip of '{feed.Key.Name}' in rack {worst.Rack.Name} carries {worst.Highest} with all feeds up and may carry "
-                    + $"{worst.Limit} "
+                $"the strip of '{feed.Key.Name}' in rack {worst.Rack.Name}{more} carries {worst.Highest} with all feeds up and "
+                + $"may carry {worst.Limit} "
                 + $"without end (breaker {feed.Key.Breaker}); it would take a breaker of {least}, another feed, or fewer devices. A "
                 + "licensed "
                 + "electrician decides under the local code",

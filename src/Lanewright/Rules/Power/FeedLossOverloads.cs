@@ -1,5 +1,6 @@
 using Lanewright.Engineering.Power;
 using Lanewright.Findings;
+using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Power;
 
@@ -16,9 +17,9 @@ internal sealed class FeedLossOverloads() : Rule("LW4402", nameof(FeedLossOverlo
             var over = feed.Where(s => s.AfterLoss > s.Limit && s.Highest <= s.Limit).ToList();
             if (over.MaxBy(s => s.AfterLoss) is not { Lost: { } lost } worst) continue;
             judgement.Add(this, feed.Key.Span,
-                $"when '{lost.Name}' is lost, the strip of '{feed.Key.Name}' in rack {worst.Rack.Name} carries {worst.AfterLoss} "
-                    + "and may carry "
-                + $"{worst.Limit} without end, so that it trips as well and the rack is dark; keep each side below half of that, or "
+                $"when '{lost.Name}' is lost, the strip of '{feed.Key.Name}' in rack {worst.Rack.Name}{More(over.Count)} carries "
+                + $"{worst.AfterLoss} and may carry {worst.Limit} without end, so that it trips as well and the rack is dark; "
+                + "keep each side below half of that, or "
                 + "feed the rack "
                 + "more. A licensed electrician decides under the local code",
                 feed.Key.Name, over.Count, Kind.Severity,
@@ -26,4 +27,6 @@ internal sealed class FeedLossOverloads() : Rule("LW4402", nameof(FeedLossOverlo
                     judgement.Plan.Policy.BreakerShare.Source));
         }
     }
+
+    private static string More(int count) => count > 1 ? $" (and {Numerals.Whole(count - 1)} more)" : "";
 }

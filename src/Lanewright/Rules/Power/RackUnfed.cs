@@ -19,9 +19,8 @@ internal sealed class RackUnfed() : Rule("LW4403", nameof(RackUnfed), Severity.W
             // A hall without any feed is not planned yet; one with some has a gap.
             if (!judgement.Plan.Building.Racks.Any(r => r.Hall == row.Key.Hall && fed.Contains(r.Index))) continue;
             judgement.Add(this, RackPlaces.SpanOf(judgement, dark[0]),
-                $"rack {dark[0].Rack.Name} draws {Numerals.Shown(dark[0].Maximum.Value, "W")} and no feed of the plan leads to it; "
-                    + "add it to the "
-                + "racks of its feeds",
+                $"{RackPlaces.WithMore(dark[0].Rack.Name, dark.Count)} draws {Numerals.Shown(dark[0].Maximum.Value, "W")} and no feed "
+                + "of the plan leads to it; add it to the racks of its feeds",
                 dark[0].Rack.Name, dark.Count);
         }
     }

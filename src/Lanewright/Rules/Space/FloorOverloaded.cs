@@ -20,11 +20,11 @@ internal sealed class FloorOverloaded() : Rule("LW4302", nameof(FloorOverloaded)
                 .ToList();
             if (loads.Count == 0) continue;
             var (worst, load) = loads.MaxBy(r => r.Load);
+            var more = loads.Count > 1 ? $" (and {Numerals.Whole(loads.Count - 1)} more)" : "";
             judgement.Add(this, hall.Key.Span,
-                $"rack {worst.Rack.Name} and what stands in it press on the floor with {Numerals.Shown(load, "kPa")} over its "
-                    + "footprint, and the "
-                + $"floor bears {Numerals.Plain(limit)} kPa; spread the weight over more racks or have the floor judged by a "
-                + "structural engineer",
+                $"rack {worst.Rack.Name}{more} and what stands in it press on the floor with {Numerals.Shown(load, "kPa")} over its "
+                + $"footprint, and the floor bears {Numerals.Plain(limit)} kPa; spread the weight "
+                + "over more racks or have the floor judged by a structural engineer",
                 hall.Key.Name, loads.Count, Kind.Severity, new Evidence("floor load", load, limit, "kPa", null));
         }
     }

@@ -15,9 +15,9 @@ internal sealed class RackOverweight() : Rule("LW4301", nameof(RackOverweight))
             var over = row.Where(r => r.Rack.Type.WeightLimit is { } most && r.Weight > most).ToList();
             if (over.MaxBy(r => r.Weight) is not { Rack.Type.WeightLimit: { } limit } worst) continue;
             judgement.Add(this, RackPlaces.SpanOf(judgement, worst),
-                $"rack {worst.Rack.Name} holds {Numerals.Shown(worst.Weight.Kilograms, "kg")} and may hold {limit}, cables not "
-                    + "counted; move "
-                + "equipment to other racks, the heaviest lowest, or take racks that are rated for it",
+                $"{RackPlaces.WithMore(worst.Rack.Name, over.Count)} holds {Numerals.Shown(worst.Weight.Kilograms, "kg")} and "
+                + $"may hold {limit}, cables not counted; move equipment to other racks, the heaviest lowest, or take racks that are "
+                + "rated for it",
                 worst.Rack.Name, over.Count, Kind.Severity, new Evidence("weight", worst.Weight.Kilograms, limit.Kilograms, "kg", null));
         }
     }

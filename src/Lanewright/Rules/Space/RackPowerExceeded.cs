@@ -15,8 +15,8 @@ internal sealed class RackPowerExceeded() : Rule("LW4305", nameof(RackPowerExcee
             var over = row.Where(r => r.Rack.Type.PowerLimit is { } most && r.Maximum > most).ToList();
             if (over.MaxBy(r => r.Maximum) is not { Rack.Type.PowerLimit: { } limit } worst) continue;
             judgement.Add(this, RackPlaces.SpanOf(judgement, worst),
-                $"rack {worst.Rack.Name} may draw {Numerals.Shown(worst.Maximum.Value, "W")} at the most and "
-                    + $"{Numerals.Shown(limit.Value, "W")} can "
+                $"{RackPlaces.WithMore(worst.Rack.Name, over.Count)} may draw {Numerals.Shown(worst.Maximum.Value, "W")} at the most "
+                    + $"and {Numerals.Shown(limit.Value, "W")} can "
                 + $"be fed and cooled there (usual load {Numerals.Shown(worst.Typical.Value, "W")}); spread its devices over more racks",
                 worst.Rack.Name, over.Count, Kind.Severity, new Evidence("power", worst.Maximum.Value, limit.Value, "W", null));
         }

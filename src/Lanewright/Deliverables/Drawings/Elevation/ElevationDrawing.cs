@@ -15,14 +15,18 @@ internal sealed class ElevationDrawing(
     DesignedPlan designed, ImmutableArray<RackContents> racks, Lazy<ILookup<int, StripLoad>> strips, bool isRear)
 {
     private const double UnitHeight = 13;
-    private const double Pitch = (Sheet.Width - (2 * Sheet.Margin)) / ElevationSet.RacksOnSheet;
     private const double Scale = 20;
     private const double Strip = 7;
-    private const double Inner = Pitch - Scale - (2 * Strip) - 12;
+    private const int LeastRacks = 5;
     private const double LineStep = 13;
     private const double SmallSize = 10.5;
     private const double TinySize = 9.5;
     private const double HeadRoom = 18;
+
+    /// <summary>Racks share the width of the sheet; a few are not drawn wider than many would look.</summary>
+    private double Pitch => (Sheet.Width - (2 * Sheet.Margin)) / Math.Max(LeastRacks, racks.Length);
+
+    private double Inner => Pitch - Scale - (2 * Strip) - 12;
 
     /// <summary>Writes the drawing.</summary>
     public void Write(MarkupWriter markup, string id, bool isFile)
@@ -36,8 +40,8 @@ internal sealed class ElevationDrawing(
             ("hall and row", row, 2.4), ("seen from", isRear ? "the rear" : "the front", 1.2), ("racks", Numerals.Whole(racks.Length), 0.8),
             ("heights to scale", "1 unit = 44.45 mm", 1.9));
         var head = new SheetHead(id, $"Racks of {row}, {(isRear ? "rear" : "front")}",
-            "Units are numbered from the bottom. Weights without modules, cables and the racks themselves; power with "
-                + "modules.", Description());
+            "Units from the bottom. Weights without modules, cables and the racks themselves; power with modules"
+                + (designed.Plan.Power.IsEmpty ? "." : "; amperes: all feeds up / another lost."), Description());
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
             for (var i = 0; i < racks.Length; i++)
@@ -96,25 +100,41 @@ internal sealed class ElevationDrawing(
         for (var i = 0; i < own.Count && i < 2; i++)
         {
             var x = i == 0 ? left - Strip - 1 : left + Inner + 1;
-            canvas.Box(x, top + UnitHeight, Strip, floor - top - (2 * UnitHeight), own[i].Highest > own[i].Limit ? "actfill" : "full");
+            canvas.Box(x, top + UnitHeight, Strip, floor - top - (2 * UnitHeight), own[i].AfterLoss > own[i].Limit ? "actfill" : "full");
             var name = TextFit.Short(own[i].Feed.Name, (floor - top) / 2, TinySize);
             canvas.Upright(x + Strip - 1, floor - UnitHeight - 6, name, "tiny light");
         }
     }
 
+    /// <summary>What breaks a limit has the accent of the house.</summary>
     private void Below(Canvas canvas, RackContents contents, double x, double floor)
     {
-        var limit = contents.Rack.Type.WeightLimit is { } most ? $" of {Numerals.Shown(most.Kilograms, "kg")}" : "";
-        string[] lines =
+        var (heavy, hot) = (contents.Rack.Type.WeightLimit, contents.Rack.Type.PowerLimit);
+        (string Text, bool IsOver)[] lines =
         [
-            $"{Numerals.Whole(contents.UsedUnits)} units, {Numerals.Whole(contents.FreeUnits)} free",
-            Numerals.Shown(contents.Weight.Kilograms, "kg") + limit,
-            $"usual {Numerals.Grouped((decimal)Math.Round(contents.Typical.Value))} W",
-            $"most {Numerals.Grouped((decimal)Math.Round(contents.Maximum.Value))} W",
-            .. designed.Plan.Power.IsEmpty ? [] : strips.Value[contents.Rack.Index].Take(2).Select(s =>
-                $"{s.Feed.Name} {Numerals.Fixed(s.Highest.Value, 1)} of {Numerals.Fixed(s.Limit.Value, 1)} A"),
+            ($"{Numerals.Whole(contents.UsedUnits)} {(contents.UsedUnits == 1 ? "unit" : "units")}, "
+                + $"{Numerals.Whole(contents.FreeUnits)} free", false),
+            (Numerals.Shown(contents.Weight.Kilograms, "kg") + (heavy is { } most ? $" of {Numerals.Shown(most.Kilograms, "kg")}" : ""),
+                heavy is { } kilograms && contents.Weight > kilograms),
+            ($"usual {Numerals.Grouped((decimal)Math.Round(contents.Typical.Value))} W", false),
+            (hot is { } watts
+                ? $"most {Numerals.Fixed(contents.Maximum.Value / 1000, 1)} of {Numerals.Fixed(watts.Value / 1000, 1)} kW"
+                : $"most {Numerals.Grouped((decimal)Math.Round(contents.Maximum.Value))} W",
+                hot is { } cooled && contents.Maximum > cooled),
+            .. designed.Plan.Power.IsEmpty ? [] : strips.Value[contents.Rack.Index].Take(2).Select(Current),
         ];
-        canvas.Lines(x + 6, floor + 18, lines.Select(l => TextFit.Short(l, Pitch - 10, SmallSize)), LineStep, "small");
+        for (var i = 0; i < lines.Length; i++)
+            canvas.Text(x + 6, floor + 18 + (i * LineStep), TextFit.Short(lines[i].Text, Pitch - 10, SmallSize),
+                lines[i].IsOver ? "small alert" : "small");
+    }
+
+    /// <summary>The current of a strip, and what it is after the loss of another feed; a long name gives way to the figures.</summary>
+    private (string Text, bool IsOver) Current(StripLoad strip)
+    {
+        var after = strip.Lost is null ? "" : "/" + Numerals.Fixed(strip.AfterLoss.Value, 1);
+        var figures = $" {Numerals.Fixed(strip.Highest.Value, 1)}{after} of {Numerals.Fixed(strip.Limit.Value, 1)} A";
+        var room = Pitch - 10 - TextFit.Width(figures, SmallSize);
+        return (TextFit.Short(strip.Feed.Name, room, SmallSize) + figures, strip.AfterLoss > strip.Limit);
     }
 
     private string Description() => string.Join(" ", racks.Select(r =>

@@ -32,7 +32,11 @@ internal static class ElevationSet
         }
     }
 
-    /// <summary>The racks of each sheet: those of one row, in order.</summary>
+    /// <summary>The racks of each sheet: those of one row, in order, as many on each as come out even.</summary>
     public static IEnumerable<ImmutableArray<RackContents>> Sheets(RackBook book) =>
-        book.Racks.GroupBy(r => (r.Rack.Hall, r.Rack.Row)).SelectMany(row => row.Chunk(RacksOnSheet)).Select(r => r.ToImmutableArray());
+        from row in book.Racks.GroupBy(r => (r.Rack.Hall, r.Rack.Row))
+        let racks = row.ToList()
+        let sheets = (racks.Count + RacksOnSheet - 1) / RacksOnSheet
+        from sheet in racks.Chunk((racks.Count + sheets - 1) / sheets)
+        select sheet.ToImmutableArray();
 }

@@ -13,13 +13,16 @@ namespace Lanewright.Deliverables.Drawings.Floor;
 internal sealed class FloorDrawing
 {
     private const double Room = Sheet.Width - (2 * Sheet.Margin);
-    private const double MostHeight = 640;
+    private const double MostHeight = 820;
     private const double Clear = 0.9;
     private const double LeastBand = 4;
     private const double FrontInset = 0.08;
     private const double LegendHeight = 74;
     private const double SmallSize = 10.5;
     private const double Roomy = 24;
+    private const double TableRoom = 440;
+    private const double TableStep = 18;
+    private readonly LabelRoom labels = new();
 
     private readonly DesignedPlan designed;
     private readonly Hall hall;
@@ -50,14 +53,15 @@ internal sealed class FloorDrawing
     public void Write(MarkupWriter markup, string id, bool isFile)
     {
         var bottom = Sheet.Top + (deep * scale) + LegendHeight;
-        var fullest = fills.IsEmpty ? default : fills.Max(f => f.Fill);
+        var fullest = fills.IsEmpty ? default : fills.Max(OfAllowed);
         var block = TitleBlock.Of(designed.Plan, hall.FullName,
             ("hall", hall.FullName, 2), ("racks", Numerals.Grouped(racks.Length), 0.8),
-            ("fullest pathway", fills.IsEmpty ? "none drawn" : Percent(fullest), 1.4), ("scale", "by the bar", 1));
+            ("fullest pathway, of what is allowed", fills.IsEmpty ? "none drawn" : Percent(fullest), 2.2), ("scale", "by the bar", 1));
         var head = new SheetHead(id, $"Floor of {hall.FullName}",
             fills.IsEmpty
                 ? "Racks with their fronts marked. The plan states no pathways here: cables may lie everywhere overhead."
-                : "Racks with their fronts marked, pathways over them shaded by the share of their cross-section that cables take.",
+                : "Racks with their fronts marked, pathways over them. Colours and per cent on the plan: how much of what is allowed their "
+                    + "cables take.",
             Description());
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
@@ -65,13 +69,48 @@ internal sealed class FloorDrawing
             foreach (var rack in racks) Rack(canvas, rack);
             foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
             foreach (var fill in fills) Band(canvas, fill);
-            foreach (var pathway in fills.GroupBy(f => f.Pathway))
-                Name(canvas, pathway.Key, pathway.Max(f => f.Cables), pathway.Max(f => f.Fill));
             var (exitX, exitY) = At(hall.ExitX.Metres, hall.ExitY.Metres);
             canvas.Circle(exitX, exitY, 5, "box");
-            canvas.Text(exitX + 8, exitY - 7, "exit", "small halo");
+            labels.Take(exitX - 6, exitY - 6, exitX + 6, exitY + 6);
+            var half = TextFit.Width("exit", SmallSize) / 2;
+            Label(canvas, "exit", [(exitX - half, exitY + 19), (exitX + 9, exitY + 4), (exitX + 8, exitY - 7)]);
+            foreach (var pathway in fills.GroupBy(f => f.Pathway))
+                Name(canvas, pathway.Key, pathway.Max(f => f.Cables), pathway.Max(OfAllowed));
+            if (HasTable) Table(canvas);
             Legend(canvas, Sheet.Top + (deep * scale) + 18);
         });
+    }
+
+    /// <summary>Beside a narrow hall there is room for a table of its pathways.</summary>
+    private bool HasTable => !fills.IsEmpty && Room - (metres * scale) >= TableRoom;
+
+    /// <summary>How much of what is allowed is taken: what colours and figures on the plan mean.</summary>
+    private Share OfAllowed(SegmentFill fill) => Share.From(fill.Fill.Value / fill.Most(designed.Plan.Standards).Value);
+
+    private void Table(Canvas canvas)
+    {
+        const double right = Sheet.Width - Sheet.Margin;
+        var left = Sheet.Margin + (metres * scale) + 28;
+        double[] at = [left, right - 250, right - 165, right - 95, right];
+        string[] heads = ["pathway, at its fullest", "cables", "cross-section", "allowed", "of what is allowed"];
+        for (var i = 0; i < at.Length; i++) canvas.Text(at[i], Sheet.Top + 12, heads[i], i == 0 ? "small soft" : "small soft end");
+        canvas.Line(left, Sheet.Top + 19, right, Sheet.Top + 19, "fine");
+        var pathways = fills.GroupBy(f => f.Pathway).Select(g => g.MaxBy(OfAllowed)).OfType<SegmentFill>().ToList();
+        var rows = Math.Min(pathways.Count, (int)(((deep * scale) - 40) / TableStep));
+        for (var row = 0; row < rows; row++)
+        {
+            var (fill, y) = (pathways[row], Sheet.Top + 20 + ((row + 1) * TableStep));
+            string[] cells =
+            [
+                TextFit.Short(fill.Pathway.Name, at[1] - left - 60, 12), Numerals.Grouped(fill.Cables), Percent(fill.Fill),
+                Percent(Share.From(fill.Most(designed.Plan.Standards).Value)), Percent(OfAllowed(fill)),
+            ];
+            for (var i = 0; i < at.Length; i++)
+                canvas.Text(at[i], y, cells[i], (i == 0 ? "" : "end") + (i == 4 && OfAllowed(fill).Value > 1 ? " alert" : ""));
+        }
+        if (rows < pathways.Count)
+            canvas.Text(left, Sheet.Top + 22 + ((rows + 1) * TableStep),
+                $"and {Numerals.Whole(pathways.Count - rows)} more: pathways.csv lists all", "small soft");
     }
 
     private IEnumerable<WayPoint> Ends() => fills.Select(f => f.Pathway).Distinct().SelectMany(p => new[]
@@ -94,6 +133,7 @@ internal sealed class FloorDrawing
     {
         var (x, y) = At(first.X.Metres - (first.Type.Width.Metres / 2), first.Y.Metres + (first.Type.Depth.Metres / 2));
         canvas.Text(x - 8, y + 4, first.Row, "bold end halo");
+        labels.Take(x - 8 - TextFit.Width(first.Row, 12, bold: true), y - 8, x - 8, y + 6);
     }
 
     private void Band(Canvas canvas, SegmentFill fill)
@@ -103,22 +143,41 @@ internal sealed class FloorDrawing
         var ((x1, y1), (x2, y2)) = (At(a.X, a.Y), At(b.X, b.Y));
         var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * scale);
         var line = $"M{Canvas.N(x1)} {Canvas.N(y1)}L{Canvas.N(x2)} {Canvas.N(y2)}";
-        var most = fill.Most(designed.Plan.Standards).Value;
-        canvas.Stroke(line, fill.Fill.Value > most ? DrawingStyle.Accent : LoadColour.Of(Share.From(fill.Fill.Value / most)), width);
+        var taken = OfAllowed(fill);
+        canvas.Stroke(line, taken.Value > 1 ? DrawingStyle.Accent : LoadColour.Of(taken), width);
     }
 
-    /// <summary>Beside its middle, upright along a pathway that runs so.</summary>
+    /// <summary>Beside its line, where no other label stands; upright along a pathway that runs so.</summary>
     private void Name(Canvas canvas, Pathway pathway, int cables, Share fill)
     {
         var (x1, y1) = At(pathway.FromX.Metres, pathway.FromY.Metres);
         var (x2, y2) = At(pathway.ToX.Metres, pathway.ToY.Metres);
         var off = (Math.Max(LeastBand, pathway.Width.Metres * scale) / 2) + 4;
-        var text = $"{pathway.Name}: {Numerals.Grouped(cables)} {(cables == 1 ? "cable" : "cables")}, {Percent(fill)}";
+        var count = HasTable ? "" : $" {Numerals.Grouped(cables)} {(cables == 1 ? "cable" : "cables")},";
+        var whole = $"{pathway.Name}:{count} {Percent(fill)}";
         if (Math.Abs(x2 - x1) >= Math.Abs(y2 - y1))
-            canvas.Text(Math.Min(x1, x2) + 6, ((y1 + y2) / 2) - off, TextFit.Short(text, Math.Abs(x2 - x1) + 90, SmallSize), "small halo");
-        else
-            canvas.Upright(
-                ((x1 + x2) / 2) - off, Math.Max(y1, y2) - 6, TextFit.Short(text, Math.Abs(y2 - y1) + 60, SmallSize), "small halo");
+        {
+            var text = TextFit.Short(whole, Math.Abs(x2 - x1) + 90, SmallSize);
+            var width = TextFit.Width(text, SmallSize);
+            double[] starts = [Math.Min(x1, x2) + off + 10, ((x1 + x2) - width) / 2, Math.Max(x1, x2) - off - 10 - width];
+            var (above, below) = (((y1 + y2) / 2) - off, ((y1 + y2) / 2) + off + SmallSize - 2);
+            Label(canvas, text, [.. starts.Select(x => (x, above)), .. starts.Select(x => (x, below))]);
+            return;
+        }
+        var upright = TextFit.Short(whole, Math.Abs(y2 - y1) + 60, SmallSize);
+        var length = TextFit.Width(upright, SmallSize);
+        double[] bases = [Math.Max(y1, y2) - off - 10, ((y1 + y2) + length) / 2, Math.Min(y1, y2) + off + 10 + length];
+        var (before, after) = (((x1 + x2) / 2) - off, ((x1 + x2) / 2) + off + SmallSize - 2);
+        var (px, py) = labels.FirstFree(
+            [.. bases.Select(y => (before, y)), .. bases.Select(y => (after, y))], (x, y) => (x - SmallSize, y - length, x + 2, y));
+        canvas.Upright(px, py, upright, "small halo");
+    }
+
+    private void Label(Canvas canvas, string text, ReadOnlySpan<(double X, double Y)> places)
+    {
+        var width = TextFit.Width(text, SmallSize);
+        var (px, py) = labels.FirstFree(places.ToArray(), (x, y) => (x, y - SmallSize, x + width, y + 2));
+        canvas.Text(px, py, text, "small halo");
     }
 
     private void Legend(Canvas canvas, double y)
@@ -129,7 +188,7 @@ internal sealed class FloorDrawing
         if (fills.IsEmpty) return;
         const double wide = 14;
         var x = Sheet.Margin + (step * scale) + 60;
-        canvas.Text(x, y + 4, "filled, of what is allowed: empty to full; over it in red", "small");
+        canvas.Text(x, y + 4, "of what is allowed: from none to all; over it in red", "small");
         for (var i = 0; i <= 20; i++) canvas.Filled(x + (i * wide), y + 9, wide, 8, LoadColour.Of(Share.FromPercent(i * 5)));
         canvas.Filled(x + (22 * wide), y + 9, wide, 8, DrawingStyle.Accent);
         canvas.Text(Sheet.Margin, y + 40,
@@ -140,6 +199,7 @@ internal sealed class FloorDrawing
     private static string Percent(Share share) => Numerals.Fixed(share.Percent, 1) + " %";
 
     private string Description() => string.Join(" ", fills.GroupBy(f => f.Pathway).Select(p =>
-        $"Pathway {p.Key.Name}: {Numerals.Whole(p.Max(f => f.Cables))} cables, {Percent(p.Max(f => f.Fill))} full at most."))
+        $"Pathway {p.Key.Name}: {Numerals.Whole(p.Max(f => f.Cables))} cables, {Percent(p.Max(f => f.Fill))} of its cross-section at most, "
+        + $"{Percent(p.Max(OfAllowed))} of what is allowed."))
         + $" {Numerals.Whole(racks.Length)} racks.";
 }

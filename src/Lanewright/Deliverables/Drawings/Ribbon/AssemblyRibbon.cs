@@ -56,6 +56,7 @@ internal sealed class AssemblyRibbon
                 EndOf(RibbonWords.FarName(i, ends), RibbonWords.PortNames(farPorts), PerPort(farLanes), farPlug))],
             Strands = Strands(nearPlug, farPlug),
             Heads = Heads(),
+            IsTurned = isTurned,
             Spans = [.. Spans(nearLanes, farLanes)],
             Notes = [.. Notes(isOneForOne)],
         };

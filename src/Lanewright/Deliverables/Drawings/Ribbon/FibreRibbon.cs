@@ -43,7 +43,7 @@ internal sealed class FibreRibbon
         var from = new FibreSide(way.Class.From, a, fromRuns, fromType, solution.FromFec, "from");
         var to = new FibreSide(way.Class.To, b, toRuns, toType, solution.ToFec, "to");
         var isTurned = way.Class.Shape == FanShape.ToEnd;
-        return (isTurned ? new FibreRibbon(way, to, from) : new FibreRibbon(way, from, to)).Build();
+        return (isTurned ? new FibreRibbon(way, to, from) : new FibreRibbon(way, from, to)).Build() with { IsTurned = isTurned };
     }
 
     private RibbonModel Build()

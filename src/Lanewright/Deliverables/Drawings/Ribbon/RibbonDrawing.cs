@@ -19,7 +19,8 @@ public static class RibbonDrawing
     {
         if (ModelOf(plan, way) is not { } model) return false;
         var layout = RibbonLayout.Of(model);
-        var head = new SheetHead(way.Name + "-ribbon", "Lane ribbon: " + WayWords.Title(way), WayWords.Subtitle(plan, way),
+        var head = new SheetHead(way.Name + "-ribbon", "Lane ribbon: " + WayWords.Title(way),
+            WayWords.Subtitle(plan, way, model.IsTurned, model.Far[0].Name),
             Description(way, model));
         Sheet.Write(markup, head, TitleBlock.Of(plan, way), layout.Bottom, isFile, canvas => Draw(canvas, layout));
         return true;

@@ -23,6 +23,9 @@ internal sealed record RibbonModel
     /// <summary>What a reader must know beside it.</summary>
     public required ImmutableArray<string> Notes { get; init; }
 
+    /// <summary>Whether the first end of the drawing is the second of the link.</summary>
+    public bool IsTurned { get; init; }
+
     /// <summary>Whether legs meet other cables in couplers before they reach the far ends.</summary>
     public bool HasCouplers { get; init; }
 
