@@ -22,7 +22,6 @@ public sealed class WrittenPlacesTests
         title: All sections
         revision: D
         date: 2026-11-26
-        currency: XY
         policy:
           connection-loss: 0.35 dB
           connection-grade: C
