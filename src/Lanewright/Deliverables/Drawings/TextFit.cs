@@ -34,6 +34,15 @@ public static class TextFit
         return text[..kept].TrimEnd() + Cut;
     }
 
+    /// <summary>The text, or where it is wider than allowed an ellipsis and its end: names of a row tell themselves apart there.</summary>
+    public static string Ending(string text, double width, double size)
+    {
+        if (Width(text, size) <= width) return text;
+        var start = 1;
+        while (start < text.Length && (Width(Cut + text[start..], size) > width || char.IsLowSurrogate(text[start]))) start++;
+        return Cut + text[start..];
+    }
+
     /// <summary>The text in lines of at most a width, broken at blanks and after hyphens and slashes; what is more than the lines allowed
     /// is cut.</summary>
     public static ImmutableArray<string> Lines(string text, double width, double size, int most = int.MaxValue, bool bold = false)

@@ -134,7 +134,7 @@ internal sealed class ElevationDrawing(
         var after = strip.Lost is null ? "" : "/" + Numerals.Fixed(strip.AfterLoss.Value, 1);
         var figures = $" {Numerals.Fixed(strip.Highest.Value, 1)}{after} of {Numerals.Fixed(strip.Limit.Value, 1)} A";
         var room = Pitch - 10 - TextFit.Width(figures, SmallSize);
-        return (TextFit.Short(strip.Feed.Name, room, SmallSize) + figures, strip.AfterLoss > strip.Limit);
+        return (TextFit.Ending(strip.Feed.Name, room, SmallSize) + figures, strip.AfterLoss > strip.Limit);
     }
 
     private string Description() => string.Join(" ", racks.Select(r =>
