@@ -48,7 +48,7 @@ public static class PatchesView
     {
         var tube = Drawings.FibreColour.Of(patch.Number).Label;
         if (patch.Trunk.Cassette is null) return [tube, "all"];
-        if (patch.NearPort == 0 || patch.Trunk.Method is "U1" or "U2") return [tube, ""];
+        if (patch.NearPort == 0 || !patch.Trunk.IsOrderKnown) return [tube, ""];
         var first = (2 * patch.NearPort) - 1;
         return [tube, $"{Drawings.FibreColour.Of(first).Label}, {Drawings.FibreColour.Of(first + 1).Label}"];
     }

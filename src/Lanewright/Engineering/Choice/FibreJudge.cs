@@ -37,9 +37,7 @@ internal sealed class FibreJudge(FinderContext context)
     {
         var channel = ChannelOf(link, fibre, length, cords.ExtraConnections);
         var solution = Judge(link, from, to, media, cords, channel);
-        return link.Statement.Attenuator is { } stated
-            ? Fitted(solution, Stated(stated), "", 2)
-            : WithAttenuator(link, from, to, media, cords, solution) ?? solution;
+        return Attenuated(link, from, to, media, cords, solution);
     }
 
     /// <summary>The link with a cord from each module to the panels of its trunks.</summary>
@@ -63,10 +61,15 @@ internal sealed class FibreJudge(FinderContext context)
         if (way.Trunk.MeasuredLoss is { } measured && fibre.AttenuationAt(from.Type.Lanes[0].Shortest) is { } glass)
             channel = channel with { MeasuredLoss = measured + (glass.Value * laid) };
         var solution = Judge(link, from, to, media, cords, channel);
-        return link.Statement.Attenuator is { } stated
+        return Attenuated(link, from, to, media, cords, solution);
+    }
+
+    /// <summary>The link with the attenuator its statement asks for, or the one its receivers need.</summary>
+    private Solution Attenuated(
+        LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, CordChoice cords, Solution solution) =>
+        link.Statement.Attenuator is { } stated
             ? Fitted(solution, Stated(stated), "", 2)
             : WithAttenuator(link, from, to, media, cords, solution) ?? solution;
-    }
 
     /// <summary>A cord may be longer than its way, so none is ordered that is too short for the types at its ends.</summary>
     private static Length ShortestLink(ModuleEnd from, ModuleEnd to)

@@ -32,8 +32,8 @@ public sealed class LinkClasses
         route = new RouteLength(plan);
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
         kindOf = StatementKinds.FirstAlike(plan.Statements);
-        var trunks = plan.Trunks.IsEmpty ? null : new TrunkWays(plan);
-        through = [.. plan.Statements.Select(s => trunks?.Of(s))];
+        Trunks = new TrunkWays(plan, route);
+        through = [.. plan.Statements.Select(Trunks.Of)];
         Bundles = CageBundles.Of(plan);
         ClassOf = new int[plan.Links.Count];
         UnmeasuredLinks = [];
@@ -44,6 +44,9 @@ public sealed class LinkClasses
 
     /// <summary>Class of each link.</summary>
     public int[] ClassOf { get; }
+
+    /// <summary>Lengths of the trunks, and how links go through them.</summary>
+    public TrunkWays Trunks { get; }
 
     /// <summary>Links that share split cages.</summary>
     public CageBundles Bundles { get; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 
@@ -18,6 +19,7 @@ public sealed class LinkDesign
         classOf = classes.ClassOf;
         Choices = choices;
         UnmeasuredLinks = classes.UnmeasuredLinks;
+        Trunks = classes.Trunks;
         shareOf = Shares(choices);
         cableOf = new int[plan.Links.Count];
         Cables = LayCables(classes.Bundles);
@@ -25,6 +27,9 @@ public sealed class LinkDesign
 
     /// <summary>The choice for each class.</summary>
     public ImmutableArray<ClassChoice> Choices { get; }
+
+    /// <summary>Lengths of the trunks, and how links go through them.</summary>
+    public TrunkWays Trunks { get; }
 
     /// <summary>The cables, in the order of their first links.</summary>
     public ImmutableArray<CableRun> Cables { get; }

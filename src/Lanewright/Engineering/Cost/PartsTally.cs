@@ -30,7 +30,7 @@ public sealed class PartsTally
         tally.CountModules(design);
         tally.CountCables(design);
         tally.CountFarCords(design);
-        tally.CountTrunks();
+        tally.CountTrunks(design.Trunks);
         if (!plan.Lines.IsEmpty) tally.CountLines(lines.Value);
         return tally.Lines();
     }
@@ -73,10 +73,8 @@ public sealed class PartsTally
         }
     }
 
-    private void CountTrunks()
+    private void CountTrunks(TrunkWays ways)
     {
-        if (plan.Trunks.IsEmpty) return;
-        var ways = new TrunkWays(plan);
         foreach (var trunk in plan.Trunks)
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;

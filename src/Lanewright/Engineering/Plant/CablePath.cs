@@ -4,7 +4,6 @@ using Lanewright.Engineering.Links;
 using Lanewright.Model;
 using Lanewright.Model.Links;
 using Lanewright.Quantities;
-using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Plant;
 
@@ -141,7 +140,7 @@ public sealed class CablePath
     /// <summary>The two positions of a duplex port where pairs lie side by side; told only where the order is known.</summary>
     private string Fibres(int positions, int port)
     {
-        if (port == 0 || patch?.Trunk.Chain.Any(p => p.Kind == ArrayPartKind.Transition && !p.IsOrderKnown) != false) return "";
+        if (port == 0 || patch is not { Trunk.IsOrderKnown: true }) return "";
         return $"fibres {Numerals.Whole((2 * port) - 1)} and {Numerals.Whole(Math.Min(positions, 2 * port))} of the duplex side";
     }
 

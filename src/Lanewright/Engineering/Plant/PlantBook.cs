@@ -26,7 +26,7 @@ public sealed class PlantBook
             patchOf[cable] = Patch(way, taken[index]++, answers[index]);
             lit[index] += Lit(way.Trunk, solution);
         }
-        var ways = new TrunkWays(plan);
+        var ways = design.Trunks;
         Trunks =
         [
             .. plan.Trunks.Select(t => new TrunkState(t, ways.Of(t), taken[t.Index], Math.Min(lit[t.Index], t.Count * t.Positions),

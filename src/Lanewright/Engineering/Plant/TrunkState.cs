@@ -20,6 +20,9 @@ public sealed record TrunkState(
     /// <summary>Trunks that have a cable in at least one port.</summary>
     public int InUse => (Math.Min(Ports, Trunk.Ports) + Trunk.PortsEach - 1) / Trunk.PortsEach;
 
+    /// <summary>The edition whose test allows most; null where none gives a limit.</summary>
+    public TestLimit? LoosestTest => Tests.Where(t => t.Limit is not null).MaxBy(t => t.Limit?.Value);
+
     /// <summary>Part of the fibres that carries light.</summary>
     public Share Utilisation => Share.From((double)FibresLit / Fibres);
 }

@@ -9,15 +9,13 @@ namespace Lanewright.Engineering.Plant;
 /// <summary>Lengths of the trunks of a plan, and which way round sets of links go through them.</summary>
 public sealed class TrunkWays
 {
-    private readonly Plan plan;
     private readonly RouteLength route;
     private readonly Length?[] lengths;
 
     /// <summary>Measures in a plan.</summary>
-    public TrunkWays(Plan plan)
+    public TrunkWays(Plan plan, RouteLength route)
     {
-        this.plan = plan;
-        route = new RouteLength(plan);
+        this.route = route;
         lengths = [.. plan.Trunks.Select(LengthOf)];
     }
 

@@ -69,6 +69,9 @@ public sealed record TrunkGroup
     /// <summary>Polish at the panels' front.</summary>
     public string Polish => Cassette is { } cassette ? cassette.Front.Split(' ').ElementAtOrDefault(1) ?? "" : Cable.PolishNear;
 
+    /// <summary>Whether it is known which duplex port is which at both ends, and not only what pairs with what.</summary>
+    public bool IsOrderKnown => Chain.All(p => p.IsOrderKnown);
+
     /// <summary>Whether the arrays are angled.</summary>
     public bool IsAngled => Cable.PolishNear == "APC";
 }

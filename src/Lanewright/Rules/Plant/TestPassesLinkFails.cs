@@ -14,8 +14,7 @@ internal sealed class TestPassesLinkFails() : Rule("LW4208", nameof(TestPassesLi
         {
             var loss = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
             if (solution.Through is not { } way || loss?.Limit is not { } most) continue;
-            var state = judgement.Plant.Value.Trunks[way.Trunk.Index];
-            var loosest = state.Tests.Where(t => t.Limit is not null).MaxBy(t => t.Limit?.Value);
+            var loosest = judgement.Plant.Value.Trunks[way.Trunk.Index].LoosestTest;
             if (loosest?.Limit is not { } limit || limit.Value <= most) continue;
             judgement.Add(this, choice,
                 $"'{way.Trunk.Name}' passes the cabling test of edition {loosest.Edition} with up to {Numerals.Shown(limit.Value, "dB")}, "

@@ -12,7 +12,7 @@ internal sealed class TrunkLossAboveTest() : Rule("LW4209", nameof(TrunkLossAbov
         foreach (var state in judgement.Plant.Value.Trunks)
         {
             if (state.Trunk.MeasuredLoss is not { } measured) continue;
-            var loosest = state.Tests.Where(t => t.Limit is not null).MaxBy(t => t.Limit?.Value);
+            var loosest = state.LoosestTest;
             if (loosest?.Limit is not { } limit || measured.Value <= limit.Value) continue;
             judgement.Add(this, state.Trunk.Span,
                 $"'{state.Trunk.Name}' was measured at {measured} and edition {loosest.Edition} of the cabling standard allows "

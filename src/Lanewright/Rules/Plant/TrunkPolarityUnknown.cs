@@ -11,7 +11,7 @@ internal sealed class TrunkPolarityUnknown() : Rule("LW4203", nameof(TrunkPolari
     {
         foreach (var state in judgement.Plant.Value.Trunks.Where(t => t.Ports > 0 && t.Polarity.Verdict != Verdict.Fail))
         {
-            if (state.Polarity.Verdict == Verdict.Pass && state.Trunk.Chain.All(p => p.IsOrderKnown)) continue;
+            if (state.Polarity.Verdict == Verdict.Pass && state.Trunk.IsOrderKnown) continue;
             judgement.Add(this, state.Trunk.Span,
                 $"'{state.Trunk.Name}': {string.Join("; ", state.Polarity.Reasons)}; patch by the labels of the cassettes and note the "
                 + "port map",
