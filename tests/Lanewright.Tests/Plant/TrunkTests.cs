@@ -106,6 +106,18 @@ public sealed class TrunkTests
         Assert.Equal(2, Program.Run("trace tests/plans/plant nobody:1").Code);
     }
 
+    /// <summary>A trunk is made of array cables: neither twisted pair, whose plug has eight positions too, nor a duplex cord.</summary>
+    [Theory]
+    [InlineData("cord-cat6a")]
+    [InlineData("cord-os2-lc")]
+    [InlineData("fan-os2-mpo12-4lc")]
+    public void Trunk_OfAnotherCable_IsRefused(string cable)
+    {
+        var text = File.ReadAllText(Repository.Path("tests", "plans", "plant", "plan.yaml"))
+            .Replace("cable: trunk-os2-12, count: 8", $"cable: {cable}, count: 8", StringComparison.Ordinal);
+        Assert.Contains(PlanBlock.Compile(text).Findings, f => f.Kind.Name == "TrunkContradicts");
+    }
+
     private static Known<double>? Limit(string edition, string fibre, double metres, int inner, int splices) => TestLimit.Of(
         StandardsLibrary.Shipped, edition, StandardsLibrary.Shipped.Fibre(fibre)!, Length.FromMetres(metres), inner, splices).Limit;
 

@@ -107,7 +107,7 @@ internal sealed class TrunkBinder(
 
     private int? PositionsOf(CordModel cable)
     {
-        if (cable.Legs != 1 || cable.Near != cable.Far) return null;
+        if (cable.Legs != 1 || cable.Near != cable.Far || cable.IsTwistedPair) return null;
         if (standards.Connector(cable.Near)?.Real("positions") is not { } positions) return null;
         return standards.Polarity.Positions.Contains((int)positions.Value) ? (int)positions.Value : null;
     }

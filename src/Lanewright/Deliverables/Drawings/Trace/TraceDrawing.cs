@@ -68,7 +68,7 @@ internal sealed class TraceDrawing
     private void Strands(Canvas canvas)
     {
         var trunk = patch.Trunk;
-        var isTold = trunk.Cassette is null || patch.NearPort > 0;
+        var isTold = trunk.Cassette is null || (trunk.IsOrderKnown && patch.NearPort > 0);
         var (first, second) = trunk.Cassette is null ? (1, trunk.Positions) : ((2 * patch.NearPort) - 1, 2 * patch.NearPort);
         var (left, right) = (Middle(0), Middle(path.Elements.Length - 1));
         foreach (var (fibre, y) in new[] { (first, StrandY - Apart), (second, StrandY + Apart) })
