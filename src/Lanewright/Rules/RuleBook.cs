@@ -122,6 +122,7 @@ public static class RuleBook
         new Plant.TestPassesLinkFails(),
         new Plant.TrunkLossAboveTest(),
         new Plant.TrunksIdle(),
+        new Plant.CassetteUnfit(),
         new Plant.PatchCordLeavesHall(),
         new Power.HostsOnOneFeed(),
         new Lines.SignalTooNoisy(),

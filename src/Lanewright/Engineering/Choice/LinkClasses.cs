@@ -66,7 +66,7 @@ public sealed class LinkClasses
     {
         var needed = new double[plan.Links.Count];
         for (var link = 0; link < needed.Length; link++) needed[link] = Needed(link);
-        Bundles.RaiseToLongest(needed);
+        Bundles.RaiseToLongest(needed, link => !StartsApart(link));
         var far = FarNeeded();
         for (var link = 0; link < needed.Length; link++)
         {
@@ -93,7 +93,7 @@ public sealed class LinkClasses
         var statement = plan.Links.Statement(link);
         var way = through[statement];
         var end = way?.NearPanel ?? plan.Links.ToDevice(link);
-        var length = way is { Length: null } ? null : route.Between(plan.Links.FromDevice(link), end);
+        var length = way is { IsMeasured: false } ? null : route.Between(plan.Links.FromDevice(link), end);
         if (length is null && plan.Statements[statement].Length is null) UnmeasuredLinks.TryAdd(statement, link);
         return length?.Metres ?? double.NaN;
     }
@@ -110,9 +110,19 @@ public sealed class LinkClasses
             if (through[statement] is not null && length is null) UnmeasuredLinks.TryAdd(statement, link);
             far[link] = length?.Metres ?? double.NaN;
         }
-        Bundles.RaiseToLongest(far);
+        Bundles.RaiseToLongest(far, link => !EndsApart(link));
         return far;
     }
+
+    /// <summary>Legs that come together behind duplex ports have cords of their own before them.</summary>
+    private bool StartsApart(int link) =>
+        through[plan.Links.Statement(link)] is { } way && Bundles.ShapeOf(link) == FanShape.ToEnd && IsDuplex(way.Legs[0], isFar: false);
+
+    /// <summary>Legs that part before duplex ports have cords of their own behind them.</summary>
+    private bool EndsApart(int link) =>
+        through[plan.Links.Statement(link)] is { } way && Bundles.ShapeOf(link) == FanShape.FromEnd && IsDuplex(way.Legs[^1], isFar: true);
+
+    private static bool IsDuplex(TrunkLeg leg, bool isFar) => leg.Trunk.CassetteAt(isFar != leg.IsTurned) is not null;
 
     private LinkClassKey KeyOf(int link, double metres, double farMetres)
     {
