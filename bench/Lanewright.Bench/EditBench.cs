@@ -48,7 +48,8 @@ internal static partial class EditBench
                 }
                 var scratch = double.MaxValue;
                 for (var run = 0; run < Runs; run++) scratch = Math.Min(scratch, Compile(edit(text, run), new EarlierWork()).Time);
-                Console.WriteLine($"    {words}: {Numerals.Fixed(best.Time, 0)} ms ({best.Steps}), from scratch {Numerals.Fixed(scratch, 0)} ms");
+                Console.WriteLine($"    {words}: {Numerals.Fixed(best.Time, 0)} ms ({best.Steps}), "
+                    + $"from scratch {Numerals.Fixed(scratch, 0)} ms");
             }
         }
     }

@@ -8,6 +8,9 @@ namespace Lanewright;
 /// on, so a compilation that uses it gives the same as one from scratch, byte for byte. Compilations that share it take turns.</summary>
 public sealed class EarlierWork
 {
+    /// <summary>States of a plan after which what none of them wanted is dropped: as far as people go back and forth.</summary>
+    private const long MostRounds = 16;
+
     /// <summary>Held by the compilation whose turn it is.</summary>
     internal Lock Turn { get; } = new();
 
@@ -23,7 +26,7 @@ public sealed class EarlierWork
     /// <summary>Begins with another state of the plan.</summary>
     internal void NextRound()
     {
-        Readings.NextRound();
-        Solutions.NextRound();
+        Readings.NextRound(MostRounds);
+        Solutions.NextRound(MostRounds);
     }
 }

@@ -7,18 +7,16 @@ namespace Lanewright.Notation;
 /// <summary>What was made of texts before, for as long as the texts are the very same. Findings are told again as they were.</summary>
 internal sealed class EarlierReadings
 {
-    /// <summary>Rounds after which a reading that nobody wanted again is dropped: as far as people go back and forth.</summary>
-    private const long MostRounds = 16;
-
     private readonly Dictionary<Key, Reading> readings = [];
     private long round;
 
     /// <summary>Begins with another state of the texts.</summary>
-    public void NextRound()
+    /// <param name="most">Rounds after which a reading that nobody wanted again is dropped.</param>
+    public void NextRound(long most)
     {
         round++;
         foreach (var (key, reading) in readings)
-            if (reading.LastWanted + MostRounds < round) readings.Remove(key);
+            if (reading.LastWanted + most < round) readings.Remove(key);
     }
 
     /// <summary>What is made of texts, now or before.</summary>

@@ -66,12 +66,13 @@ public sealed class EarlierWorkProperties
         var links = text.IndexOf("links:\n", StringComparison.Ordinal);
         return new(StringComparer.Ordinal)
         {
-            ["plan.yaml"] = text[..devices] + text[links..] + "include: [devices.yaml]\n" + (seed % 3 == 0 ? "" : "catalogue: [own.yaml]\n"),
+            ["plan.yaml"] = text[..devices] + text[links..] + "include: [devices.yaml]\n"
+                + (seed % 3 == 0 ? "" : "catalogue: [own.yaml]\n"),
             ["devices.yaml"] = "lanewright: 1\n" + text[devices..links],
             ["own.yaml"] = """
                 cords:
                   own-cord: { title: cord, fibre: OS2, near: LC-duplex, far: LC-duplex, lengths: 1 5 30 m, price: 4, diameter: 2 mm }
-                  cord-os2-lc: { title: cord, fibre: OS2, near: LC-duplex, far: LC-duplex, lengths: 2 9 m, step: 1 m, price: 3, diameter: 2 mm }
+                  cord-os2-lc: { title: cord, fibre: OS2, near: LC-duplex, far: LC-duplex, lengths: 2 9 m, price: 3, diameter: 2 mm }
                 """,
         };
     }

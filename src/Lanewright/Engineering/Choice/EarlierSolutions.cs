@@ -7,20 +7,18 @@ namespace Lanewright.Engineering.Choice;
 /// (<see cref="LinkQuestions"/>), so an answer never goes out of date; one that is not wanted for a while is dropped.</summary>
 internal sealed class EarlierSolutions
 {
-    /// <summary>Rounds after which an answer that nobody wanted again is dropped: as far as people go back and forth.</summary>
-    private const long MostRounds = 16;
-
     private readonly LinkQuestions questions = new();
     private readonly Dictionary<FinderContext, Bank> banks = [];
     private long round;
 
     /// <summary>Begins with another state of the plan.</summary>
-    public void NextRound()
+    /// <param name="most">Rounds after which an answer that nobody wanted again is dropped.</param>
+    public void NextRound(long most)
     {
         round++;
         foreach (var (context, bank) in banks)
         {
-            bank.Forget(round - MostRounds);
+            bank.Forget(round - most);
             if (bank.IsEmpty) banks.Remove(context);
         }
     }

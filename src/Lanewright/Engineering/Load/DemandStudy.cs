@@ -27,7 +27,8 @@ public sealed class DemandStudy
         classes = new(() => IsHose
             ? SymmetryClasses.Of(fabric.InsideOrAll, TrafficMatrix.AllToAll(fabric.Map.Terminals(demand.Senders, demand.Rate)))
             : SymmetryClasses.Of(fabric.Map.Graph, Traffic));
-        sweep = new(() => Traffic is null ? null : FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures, fabric.Cancel));
+        sweep = new(() => Traffic is null ? null
+            : FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures, fabric.Cancel));
         worstOf = new(WorstOfLinks);
         throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
     }

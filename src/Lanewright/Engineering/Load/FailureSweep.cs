@@ -37,7 +37,8 @@ public sealed class FailureSweep
         var classes = UnitClasses.Of(graph, traffic, units);
         var trial = new OutageTrial(graph, traffic, rule);
         var effects = new OutageEffect?[classes.Length];
-        Parallel.For(0, classes.Length, new ParallelOptions { CancellationToken = cancel }, i => effects[i] = trial.Of(units[classes[i][0]].Outage));
+        var options = new ParallelOptions { CancellationToken = cancel };
+        Parallel.For(0, classes.Length, options, i => effects[i] = trial.Of(units[classes[i][0]].Outage));
         var result = new List<FailureClass>();
         for (var i = 0; i < classes.Length; i++)
         {
