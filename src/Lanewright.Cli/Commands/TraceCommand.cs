@@ -84,15 +84,19 @@ internal static class TraceCommand
         Screen.Print(["from", "at", .. path.Patches.Select(p => $"{p.Trunk.Name}-{Numerals.Whole(p.Number)}"), "arrives", "to"],
             path.Fibres.Select(f => (IReadOnlyList<string>)
             [
-                FibreWords.Start(f), FibreWords.Spot(f.Start), .. path.Patches.Select((_, i) => i < f.Hops.Length ? Hop(f.Hops[i]) : "-"),
+                FibreWords.Start(f), FibreWords.Spot(f.Start),
+                .. path.Patches.Select((patch, i) => i < f.Hops.Length ? Hop(f.Hops[i], patch) : "-"),
                 FibreWords.Spot(f.End), FibreWords.End(f),
             ]));
     }
 
-    private static string Hop(FibreHop hop) =>
-        FibreWords.Spot(hop.Near) + " > "
-        + (hop.Fibre > 0 ? $"fibre {Numerals.Whole(hop.Fibre)} {Deliverables.Drawings.FibreColour.Of(hop.Fibre).Label} > " : "")
-        + FibreWords.Spot(hop.Far);
+    private static string Hop(FibreHop hop, TrunkPatch patch)
+    {
+        var ends = (Near: FibreWords.Spot(hop.Near), Far: FibreWords.Spot(hop.Far));
+        if (hop.Fibre == 0) return $"{ends.Near} > {ends.Far}";
+        var colour = Deliverables.Drawings.FibreColour.Words(hop.Fibre, patch.Trunk.Fibres);
+        return $"{ends.Near} > fibre {Numerals.Whole(hop.Fibre)} {colour} > {ends.Far}";
+    }
 
     /// <summary>The test of the trunks and the limit of the application are two things.</summary>
     private static void Limits(CablePath path)

@@ -50,8 +50,8 @@ public static class PatchesView
         [
             CordNames.Of(cable, solution, joint, leg), cable, Identifiers.Link(link),
             solution.LinksPerCable > 1 && !cord.IsWhole ? leg : Cell.Empty, cord.Cord.Name, polarity?.CordTypes[joint], cord.Length.Metres,
-            plan.Devices.Name(from.Device), from.Port, Trunk(from.Trunk), Fibres(fibres, joint - 1, cord),
-            plan.Devices.Name(to.Device), to.Port, Trunk(to.Trunk), Fibres(fibres, joint, cord),
+            plan.Devices.Name(from.Device), from.Port, Trunk(from.Trunk), Fibres(fibres, joint - 1, cord, from.Trunk),
+            plan.Devices.Name(to.Device), to.Port, Trunk(to.Trunk), Fibres(fibres, joint, cord, to.Trunk),
             Json.PolarityJson.Polarity(polarity?.IsCrossed), plan.Statements[plan.Links.Statement(link)].IsExisting ? "yes" : "",
         ];
     }
@@ -60,11 +60,11 @@ public static class PatchesView
         patch is null ? "" : patch.IsThere ? $"{patch.Trunk.Name}-{Numerals.Whole(patch.Number)}" : "none left";
 
     /// <summary>The fibres of a trunk by number and colour, as TIA-598 has them; empty at a device and where they are not known.</summary>
-    private static string Fibres(ImmutableArray<FibreLine> lines, int hop, PatchCord cord)
+    private static string Fibres(ImmutableArray<FibreLine> lines, int hop, PatchCord cord, TrunkPatch? trunk)
     {
-        if (hop < 0 || lines.IsEmpty || hop >= lines[0].Hops.Length) return "";
+        if (trunk is null || hop < 0 || lines.IsEmpty || hop >= lines[0].Hops.Length) return "";
         if (cord.IsWhole) return "all lanes";
         var fibres = lines.Where(l => l.Hops.Length > hop && l.Hops[hop].Fibre > 0).Select(l => l.Hops[hop].Fibre).Order();
-        return string.Join(", ", fibres.Select(f => $"{Numerals.Whole(f)} {Drawings.FibreColour.Of(f).Label}"));
+        return string.Join(", ", fibres.Select(f => $"{Numerals.Whole(f)} {Drawings.FibreColour.Words(f, trunk.Trunk.Fibres)}"));
     }
 }

@@ -123,6 +123,8 @@ public static class RuleBook
         new Plant.TrunkLossAboveTest(),
         new Plant.TrunksIdle(),
         new Plant.CassetteUnfit(),
+        new Plant.TrunkShorterThanWay(),
+        new Plant.MeasuredLossImplausible(),
         new Plant.PatchCordLeavesHall(),
         new Power.HostsOnOneFeed(),
         new Lines.SignalTooNoisy(),

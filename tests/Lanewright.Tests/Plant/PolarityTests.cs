@@ -148,7 +148,8 @@ public sealed class PolarityTests
     /// totals light the link (own derivation, the rule of the cabling cases for duplex ports).</summary>
     [Fact]
     public void CassettesInSeries_FollowTheRuleOfSwaps() => Gen.Select(
-        Gen.OneOfConst("A", "B", "C", "U1").List[1, 5], Gen.OneOfConst("A-to-B", "A-to-A").List[6]).Sample((methods, cords) =>
+        Gen.OneOf(Gen.Const("A"), Gen.Const("B"), Gen.Const("C"), Gen.Const("U1")).List[1, 5],
+        Gen.OneOf(Gen.Const("A-to-B"), Gen.Const("A-to-A")).List[6]).Sample((methods, cords) =>
         {
             List<string> words = [cords[0]];
             List<string> adapters = [];

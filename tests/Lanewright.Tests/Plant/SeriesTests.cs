@@ -20,7 +20,8 @@ public sealed class SeriesTests
     /// <summary>Two trunks or more are the product of their permutations and those of the cords, and the way back undoes it.</summary>
     [Fact]
     public void Series_IsTheCompositionOfItsParts() => Gen.Select(
-        Gen.OneOfConst("A", "B", "C").List[1, 4], Gen.OneOfConst(12, 16), Gen.Bool.List[4]).Sample((types, positions, turned) =>
+        Gen.OneOf(Gen.Const("A"), Gen.Const("B"), Gen.Const("C")).List[1, 4], Gen.OneOf(Gen.Const(12), Gen.Const(16)),
+        Gen.Bool.List[4]).Sample((types, positions, turned) =>
         {
             var (fibres, way) = Followed(types, positions, turned, isBack: false);
             foreach (var fibre in fibres)
@@ -42,7 +43,8 @@ public sealed class SeriesTests
             Assert.Equal(types.Contains("C") ? way.Verdict : Verdict.Pass, way.Verdict);
         }, iter: 30, threads: 1);
 
-    /// <summary>Source: make-up of the methods, TIA-568.3 and a note on its edition E: the cords that are picked are those it names.</summary>
+    /// <summary>Source: make-up of the methods, TIA-568.3 and a note on its edition E: the cords that are picked are those it
+    /// names.</summary>
     [Theory]
     [InlineData("A", "trunk-os2-12", "cassette-lc-sm", "FR4")]
     [InlineData("C", "trunk-os2-12", "cassette-lc-sm", "FR4")]
@@ -84,7 +86,7 @@ public sealed class SeriesTests
         }
     }
 
-    /// <summary>Eight pairs of 0.25 dB for cassettes at four panels, 0.4 dB/km, one splice of 0.1 dB on the way between the halls.</summary>
+    /// <summary>Eight pairs of 0.25 dB for cassettes at four panels, 0.4 dB/km, one splice of 0.1 dB between the halls.</summary>
     [Fact]
     public void CassettesInSeries_CountTheirPairsAndSplices()
     {
@@ -142,8 +144,8 @@ public sealed class SeriesTests
         }
     }
 
-    /// <summary>Counted by hand from the plan: 4 duplex links of 3 cords; 4 parallel ones of 3; two arrays taken apart at a cassette, one link
-    /// each; a fan-out behind open arrays; one merged before cassettes with 4 cords; one split before them with 8.</summary>
+    /// <summary>Counted by hand from the plan: 4 duplex links of 3 cords; 4 parallel ones of 3; two arrays taken apart at a cassette, one
+    /// link each; a fan-out behind open arrays; one merged before cassettes with 4 cords; one split before them with 8.</summary>
     [Fact]
     public void Parts_CountEveryCordOnce()
     {
@@ -155,8 +157,8 @@ public sealed class SeriesTests
         Assert.Equal(2, Needed("cassette-lc-sm-8"));
     }
 
-    /// <summary>Rules on arrays: notes on array connectors (seen): one end of a mating has pins, angled and flat ends never mate. The second
-    /// of two trunks in series is as wrong as the first.</summary>
+    /// <summary>Rules on arrays: notes on array connectors (seen): one end of a mating has pins, angled and flat ends never mate. The
+    /// second of two trunks in series is as wrong as the first.</summary>
     [Theory]
     [InlineData("polish-near: APC, polish-far: APC, pins-near: unpinned, pins-far: unpinned", "PinsClash")]
     [InlineData("polish-near: PC, polish-far: PC, pins-near: pinned, pins-far: pinned", "PolishDiffers")]
@@ -181,10 +183,11 @@ public sealed class SeriesTests
     }
 
     private static (IReadOnlyList<FibreLine> Fibres, WayPolarity Way) Followed(
-        IReadOnlyList<string> types, int positions, IReadOnlyList<bool> turned, bool isBack)
+        List<string> types, int positions, List<bool> turned, bool isBack)
     {
         var trunks = string.Concat(types.Select((t, i) =>
-            $"  t{i}: {{ {(turned[i] ? "to" : "from")}: p{i}, {(turned[i] ? "from" : "to")}: q{i}, cable: trunk-os2-{positions}, type: {t} }}\n"));
+            $"  t{i}: {{ {(turned[i] ? "to" : "from")}: p{i}, {(turned[i] ? "from" : "to")}: q{i}, "
+            + $"cable: trunk-os2-{positions}, type: {t} }}\n"));
         var names = Enumerable.Range(0, types.Count).Select(i => "t" + i.ToString(CultureInfo.InvariantCulture));
         if (isBack) names = names.Reverse();
         var type = positions == 16 ? "800GBASE-DR8" : "400GBASE-DR4";

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using Lanewright.Engineering.Plant;
 
@@ -34,7 +33,7 @@ public static class TraceJson
         writer.WriteStartArray("cordTypes");
         foreach (var type in path.Polarity?.CordTypes ?? []) writer.WriteStringValue(type);
         writer.WriteEndArray();
-        Fibres(writer, path.Fibres);
+        Fibres(writer, path);
         Tests(writer, path);
         writer.WriteNumber("lengthM", Math.Round(path.Length.Metres, 3));
         if (path.Loss is { } whole) writer.WriteNumber("lossDb", Math.Round(whole.Value, 4));
@@ -42,21 +41,22 @@ public static class TraceJson
         writer.WriteEndObject();
     });
 
-    private static void Fibres(Utf8JsonWriter writer, ImmutableArray<FibreLine> fibres)
+    private static void Fibres(Utf8JsonWriter writer, CablePath path)
     {
         writer.WriteStartArray("fibres");
-        foreach (var fibre in fibres)
+        foreach (var fibre in path.Fibres)
         {
             writer.WriteStartObject();
             writer.WriteString("from", FibreWords.Start(fibre));
             writer.WriteString("at", FibreWords.Spot(fibre.Start));
             writer.WriteStartArray("trunks");
-            foreach (var hop in fibre.Hops)
+            for (var i = 0; i < fibre.Hops.Length; i++)
             {
+                var hop = fibre.Hops[i];
                 writer.WriteStartObject();
                 writer.WriteString("near", FibreWords.Spot(hop.Near));
                 writer.WriteNumber("fibre", hop.Fibre);
-                writer.WriteString("colour", hop.Fibre > 0 ? Drawings.FibreColour.Of(hop.Fibre).Label : "");
+                writer.WriteString("colour", hop.Fibre > 0 ? Drawings.FibreColour.Words(hop.Fibre, path.Patches[i].Trunk.Fibres) : "");
                 writer.WriteString("far", FibreWords.Spot(hop.Far));
                 writer.WriteEndObject();
             }

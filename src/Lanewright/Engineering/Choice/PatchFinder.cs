@@ -97,7 +97,8 @@ internal sealed class PatchFinder(FinderContext context)
 
     private int Positions(string connector) => (int)(context.Standards.Connector(connector)?.Real("positions")?.Value ?? 0);
 
-    private const string Arrays = "MPO";
+    /// <summary>The family of array connectors.</summary>
+    public const string Arrays = "MPO";
 
     private readonly record struct Joint(ModuleOpening Here, ModuleOpening There, Length Needed, string Place);
 }

@@ -77,6 +77,7 @@ public sealed class CablePath
     private void Walk()
     {
         End(plan.Links.FromDevice(link), plan.Links.FromPort(link), solution.FromModule?.Name);
+        if (solution is { Channel: { } attenuated, AttenuatorEnd: "from" }) Attenuator(attenuated);
         if (solution.Channel is not { } channel) Add("cable", cable, solution.Cable.Name, null);
         else if (patches.IsEmpty) Straight(channel);
         else Patched(channel);
@@ -130,6 +131,10 @@ public sealed class CablePath
         Cassette(channel, patch, patch.Leg.IsTurned, patch.NearPort, isMeasured, isBefore: true);
         var glass = trunk.MeasuredLoss ?? Glass(channel, patch.Leg.Length ?? default);
         Add("trunk", $"{trunk.Name}-{Numerals.Whole(patch.Number)}", trunk.Cable.Name, glass);
+        // Splices that the statement counts lie nobody knows where; those of the trunk lie in it.
+        if (trunk.Splices > 0 && !AreSplicesStated)
+            Add("splices", $"{trunk.Name}-{Numerals.Whole(patch.Number)}", Numerals.Whole(trunk.Splices),
+                isMeasured ? null : channel.SpliceLoss.Value * trunk.Splices);
         Cassette(channel, patch, !patch.Leg.IsTurned, patch.FarPort, isMeasured, isBefore: false);
         Connection(channel, Place(patch.FarPanel, patch.FarSlot), PortOf(patch.IsFarOpen, patch.FarPort), isMeasured);
     }
@@ -155,10 +160,18 @@ public sealed class CablePath
     private void Extras(Channel channel)
     {
         var splices = channel.Splices - (channel.Stretch?.Splices ?? 0);
-        if (splices > 0 && channel.MeasuredLoss is null)
-            Add("splices", Numerals.Whole(splices), "", channel.SpliceLoss.Value * splices);
-        if (channel.Attenuator > default(Decibels)) Add("attenuator", solution.Attenuator?.Name ?? "", "", channel.Attenuator);
+        if (splices > 0 && channel.MeasuredLoss is null && (patches.IsEmpty || AreSplicesStated))
+            Add("splices", "on the way", Numerals.Whole(splices), channel.SpliceLoss.Value * splices);
+        if (solution.AttenuatorEnd != "from") Attenuator(channel);
         if (channel.AgeingMargin > default(Decibels)) Add("reserve", "ageing and repair", "", channel.AgeingMargin);
+    }
+
+    private bool AreSplicesStated => plan.Statements[plan.Links.Statement(link)].Splices is not null;
+
+    /// <summary>It stands before the receiver that needs it.</summary>
+    private void Attenuator(Channel channel)
+    {
+        if (channel.Attenuator > default(Decibels)) Add("attenuator", solution.Attenuator?.Name ?? "", "", channel.Attenuator);
     }
 
     /// <summary>The part of the fibre's loss that falls on a length that was not measured.</summary>

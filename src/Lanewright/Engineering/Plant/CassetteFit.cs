@@ -22,6 +22,9 @@ public static class CassetteFit
             return $"{item.Name} is {cassette.RearPolish} at its rear and the trunk {polish}: angled and flat ends must never mate";
         if (Pins(standards, connector, pins) is { Length: > 0 } own && own == cassette.RearPins)
             return $"{item.Name} is {own} at its rear and so is the trunk: of two ends that mate one has pins and one has none";
+        var glass = standards.Fibre(trunk.Cable.Fibre)?.Kind == FibreKind.MultiMode ? "multi-mode" : "single-mode";
+        if (cassette.Glass.Length > 0 && cassette.Glass != glass)
+            return $"{item.Name} is {cassette.Glass} and the trunk {glass}: light is lost or scattered where they meet";
         return cassette.Ports is { } ports && ports * 2 != trunk.Fibres
             ? $"{item.Name} has {ports} ports and the trunk {trunk.Fibres} fibres; {trunk.Fibres / 2} ports take them all"
             : "";

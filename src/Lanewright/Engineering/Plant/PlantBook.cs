@@ -25,11 +25,15 @@ public sealed class PlantBook
         ledger = new PortLedger(plan, insides);
         var lit = Patch();
         Ways = [.. ways];
+        Fronts = new Lazy<PanelFronts>(() => PanelFronts.Of(plan, this));
         Trunks = [.. plan.Trunks.Select(t => StateOf(t, Math.Min(lit[t.Index], t.Count * t.Fibres)))];
     }
 
     /// <summary>What each group of trunks carries.</summary>
     public ImmutableArray<TrunkState> Trunks { get; }
+
+    /// <summary>What the fronts of the panels show.</summary>
+    public Lazy<PanelFronts> Fronts { get; }
 
     /// <summary>The ways that links take, in the order of their first links.</summary>
     public ImmutableArray<WayState> Ways { get; }

@@ -27,7 +27,10 @@ public sealed record TestLimit(string Edition, Known<double>? Limit)
             return new TestLimit(edition, null);
         }
         var sum = (glass.Value * length.Kilometres) + (2 * ends.Value) + (inner * pair.Value) + (splices * splice.Value);
-        return new TestLimit(edition, ends.As(_ => sum));
+        // A sum is known no better than the weakest of what it adds up, and that is the one it cites.
+        var parts = new[] { ends, glass, pair, splice };
+        var used = parts.Where((_, i) => (i != 2 || inner > 0) && (i != 3 || splices > 0));
+        return new TestLimit(edition, used.MaxBy(k => k.Source.Mark).As(_ => sum));
     }
 
     /// <summary>The limits of several permanent links one behind the other: a sum for each edition, and none where one has none.</summary>

@@ -38,6 +38,9 @@ public sealed record TrunkWay(ImmutableArray<TrunkLeg> Legs, ImmutableArray<Leng
     /// <summary>Splices in each fibre.</summary>
     public int Splices => Legs.Sum(l => l.Trunk.Splices);
 
+    /// <summary>Which legs are entered at their far panel, a bit for each.</summary>
+    public short Turns => (short)Legs.Select((l, i) => l.IsTurned ? 1 << i : 0).Sum();
+
     /// <summary>The trunks by name, in order.</summary>
     public string Name => string.Join(", ", Legs.Select(l => l.Trunk.Name));
 }

@@ -10,22 +10,38 @@ namespace Lanewright.Engineering.Plant;
 /// <summary>Lengths of the trunks of a plan, and which way round sets of links go through them.</summary>
 public sealed class TrunkWays
 {
+    private readonly Plan plan;
     private readonly RouteLength route;
     private readonly Length?[] lengths;
+    private readonly Dictionary<(int Statement, int From, int To), TrunkWay> known = [];
 
     /// <summary>Measures in a plan.</summary>
     public TrunkWays(Plan plan, RouteLength route)
     {
+        this.plan = plan;
         this.route = route;
         lengths = [.. plan.Trunks.Select(LengthOf)];
     }
 
-    /// <summary>How links of a set go; null for a set without trunks. Each group is entered at the end that makes the cords together
-    /// shortest; the first link of the set stands for all.</summary>
-    public TrunkWay? Of(LinkStatement statement)
+    /// <summary>How a link of a set goes; null for a set without trunks. Each group is entered at the end that makes the cords together
+    /// shortest; links between the same two racks go alike.</summary>
+    /// <param name="statement">The set.</param>
+    /// <param name="from">The device of the link's first end.</param>
+    /// <param name="to">The device of its second end.</param>
+    public TrunkWay? Of(LinkStatement statement, int from, int to)
     {
         if (statement.Through.IsEmpty) return null;
-        var turns = Turns(statement);
+        var key = (statement.Index, RackOf(from), RackOf(to));
+        if (!known.TryGetValue(key, out var way)) known[key] = way = Way(statement, from, to);
+        return way;
+    }
+
+    /// <summary>A device without a place is its own.</summary>
+    private int RackOf(int device) => plan.Devices.Rack(device)?.Index ?? -1 - device;
+
+    private TrunkWay Way(LinkStatement statement, int from, int to)
+    {
+        var turns = Turns(statement, from, to);
         ImmutableArray<TrunkLeg> legs = [.. statement.Through.Select((t, i) => new TrunkLeg(t, turns[i], lengths[t.Index]))];
         return new TrunkWay(legs, [.. legs.Skip(1).Select((next, i) => route.Between(legs[i].FarPanel, next.NearPanel))]);
     }
@@ -33,11 +49,13 @@ public sealed class TrunkWays
     /// <summary>Length of each of the trunks; null when it cannot be told.</summary>
     public Length? Of(TrunkGroup trunk) => lengths[trunk.Index];
 
+    /// <summary>What the geometry needs from panel to panel; null when it cannot be told.</summary>
+    public Length? Needed(TrunkGroup trunk) => route.Between(trunk.From, trunk.To);
+
     /// <summary>Which of the groups are entered at their far panel. Every choice is tried: a way has a few trunks.</summary>
-    private ImmutableArray<bool> Turns(LinkStatement statement)
+    private ImmutableArray<bool> Turns(LinkStatement statement, int from, int to)
     {
         var trunks = statement.Through;
-        var (from, to) = (statement.From.Devices[0], statement.To.Devices[0]);
         var (best, least) = (0, double.MaxValue);
         for (var choice = 0; choice < 1 << trunks.Length; choice++)
         {

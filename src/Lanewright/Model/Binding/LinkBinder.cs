@@ -108,6 +108,9 @@ internal sealed class LinkBinder(
             : found.Select(t => t.Cable.Fibre).Distinct().Count() > 1
                 ? $"the trunks are of {string.Join(" and ", found.Select(t => t.Cable.Fibre).Distinct())}, and light changes from one "
                     + "fibre into another with loss; take trunks of one class of fibre"
+            : map.Whole("connections") is { } stated && stated < found.Sum(t => t.Connections)
+                ? $"the way has {found.Sum(t => t.Connections)} mated pairs at its panels alone and 'connections' counts {stated}; leave "
+                    + "the key out, or count them all"
             : "";
         if (problem.Length == 0) return found;
         findings.Add(ModelFindings.TrunkContradicts, map.SpanOf("through"), problem);

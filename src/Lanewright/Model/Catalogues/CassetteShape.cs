@@ -11,14 +11,20 @@ namespace Lanewright.Model.Catalogues;
 /// <param name="RearPins">Alignment pins of the rear: <c>pinned</c> or <c>unpinned</c>; empty where it is not said.</param>
 public sealed record CassetteShape(int? Ports, string Connector, string Polish, string Rear, string RearPolish, string RearPins)
 {
+    /// <summary>Its glass: <c>single-mode</c> or <c>multi-mode</c>; empty where it is not said.</summary>
+    public string Glass { get; init; } = "";
+
     /// <summary>How it is written, for messages.</summary>
-    public const string Example = "6 x LC-duplex UPC from MPO-12 APC unpinned";
+    public const string Example = "6 x LC-duplex UPC from MPO-12 APC unpinned, single-mode";
 
     /// <summary>Reads <c>LC-duplex UPC</c>, or more of it as in <see cref="Example"/>.</summary>
     public static bool TryRead(string text, out CassetteShape? shape)
     {
         shape = null;
-        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var comma = text.Split(',');
+        var glass = comma.Length == 2 ? comma[1].Trim() : "";
+        if (comma.Length > 2 || (comma.Length == 2 && glass is not ("single-mode" or "multi-mode"))) return false;
+        var words = comma[0].Split(' ', StringSplitOptions.RemoveEmptyEntries);
         int? ports = null;
         if (words.Length > 2 && words[1] == "x")
         {
@@ -34,7 +40,10 @@ public sealed record CassetteShape(int? Ports, string Connector, string Polish, 
         if (pins.Length > 0) rear = rear[..^1];
         if (rear.Length > 2 || (pins.Length > 0 && rear.Length == 0)) return false;
         shape = new CassetteShape(
-            ports, front[0], front.Length > 1 ? front[1] : "", rear.Length > 0 ? rear[0] : "", rear.Length > 1 ? rear[1] : "", pins);
+            ports, front[0], front.Length > 1 ? front[1] : "", rear.Length > 0 ? rear[0] : "", rear.Length > 1 ? rear[1] : "", pins)
+        {
+            Glass = glass,
+        };
         return true;
     }
 

@@ -10,9 +10,9 @@ internal sealed class CassetteUnfit() : Rule("LW4212", nameof(CassetteUnfit))
     {
         foreach (var trunk in judgement.Plan.Trunks)
         {
-            var problem = new[] { false, true }.Select(isFar => CassetteFit.Problem(judgement.Plan.Standards, trunk, isFar))
-                .FirstOrDefault(p => p.Length > 0);
-            if (problem is null) continue;
+            var problem = CassetteFit.Problem(judgement.Plan.Standards, trunk, isFar: false);
+            if (problem.Length == 0) problem = CassetteFit.Problem(judgement.Plan.Standards, trunk, isFar: true);
+            if (problem.Length == 0) continue;
             judgement.Add(this, trunk.Span, $"'{trunk.Name}': {problem}; take a cassette or a trunk that fits", trunk.Name, trunk.Count);
         }
     }
