@@ -47,7 +47,8 @@ internal static class Assets
         for (var step = 0; step <= LoadColour.Steps; step++)
         {
             var (light, dark) = (LoadColour.Of(Part(step)), LoadColour.Of(Part(LoadColour.Steps - step)));
-            rules.Append(CultureInfo.InvariantCulture, $".lw [fill='{light}'] {{ fill: {dark} }} .lw [stroke='{light}'] {{ stroke: {dark} }}\n");
+            rules.Append(CultureInfo.InvariantCulture, $".lw [fill='{light}'] {{ fill: {dark} }} ");
+            rules.Append(CultureInfo.InvariantCulture, $".lw [stroke='{light}'] {{ stroke: {dark} }}\n");
         }
         rules.Append(CultureInfo.InvariantCulture, $".lw .place.lit + text {{ fill: {DrawingStyle.Ink} }} .lw .place.lit + text.light ");
         rules.Append("{ fill: #fffdf8 }\n}\n");

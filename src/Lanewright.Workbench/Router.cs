@@ -233,7 +233,8 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         if (desk.Current is not { } now) return Frame.BeingMade("The plan is being read for the first time.");
         // What the editor shows changes with every stroke and is fetched by it.
         if (entry.Key == "plan") return SheetPaper.Page(entry, rest, asked, now, desk, site);
-        var making = now.PageOf($"{entry.Key}\n{rest}\n{http.Request.QueryString}", () => SheetPaper.Page(entry, rest, asked, now, desk, site));
+        var address = $"{entry.Key}\n{rest}\n{http.Request.QueryString}";
+        var making = now.PageOf(address, () => SheetPaper.Page(entry, rest, asked, now, desk, site));
         if (await Task.WhenAny(making, Task.Delay(Patience, http.RequestAborted)).ConfigureAwait(false) == making)
             return await making.ConfigureAwait(false);
         _ = making.ContinueWith(_ => desk.Tick(), TaskScheduler.Default);

@@ -24,8 +24,8 @@ internal sealed class BreakEvenSliders(SheetPaper paper, Plan plan, FabricStudy 
         var all = study.BreakEvens.Where(b => b.Stretches.Any(s => s.Shape is not null)).ToList();
         if (all.Count == 0) return;
         paper.Markup.Element("h2", "What would change the answer");
-        paper.Markup.Element("p", "One quantity at a time, everything else as asked. Where one option stops being the cheapest is solved for "
-            + "and marked on the scale; the letters say which is it where.", ("class", "soft"));
+        paper.Markup.Element("p", "One quantity at a time, everything else as asked. Where one option stops being the cheapest is solved "
+            + "for and marked on the scale; the letters say which is it where.", ("class", "soft"));
         paper.Markup.Open("div", ("id", "sliders"));
         foreach (var breakEven in all) Slider(breakEven);
         paper.Markup.Close();

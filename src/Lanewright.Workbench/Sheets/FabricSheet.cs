@@ -63,7 +63,8 @@ internal static class FabricSheet
             foreach (var name in failures.Down)
                 markup.Inline("a", name + " ×", ("href", failures.With(name)), ("class", "stay tag"),
                     ("aria-label", $"bring {name} up again"));
-            markup.Inline("a", "all up again", ("href", paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index))), ("class", "stay"));
+            var whole = paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index));
+            markup.Inline("a", "all up again", ("href", whole), ("class", "stay"));
         }
         else
         {

@@ -34,7 +34,7 @@ internal static class PlantSheet
 
     private static void Rows(SheetPaper paper, TableView view, string caption, Func<Cell[], bool> isShown) =>
         PaperTable.Write(paper.Markup, view with { Rows = () => view.Rows().Where(isShown) }, caption, MostRows, (column, text) =>
-            column.EndsWith("-m", StringComparison.Ordinal) || paper.Now.Places?.Of(text) is not { } found ? "" : paper.Site.To(found.Page));
+            !column.EndsWith("-m", StringComparison.Ordinal) && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "");
 
     /// <summary>The way of the first cable through the trunk; others are told port by port in the table below.</summary>
     private static void Trace(SheetPaper paper, DesignedPlan designed, string trunk)

@@ -6,7 +6,8 @@ using Lanewright.Rules;
 
 namespace Lanewright.Workbench.Sheets;
 
-/// <summary>Where things of a plan are told of and where they are drawn, by the names that drawings, tables and findings call them.</summary>
+/// <summary>Where things of a plan are told of and where they are drawn, by the names that drawings, tables and findings call
+/// them.</summary>
 internal sealed class Whereabouts
 {
     private readonly DesignedPlan designed;
@@ -78,15 +79,19 @@ internal sealed class Whereabouts
             Add(place.Thing, place, place);
         }
         foreach (var choice in designed.Design.Choices)
-            for (var share = 0; share < Math.Max(1, choice.Shares.Length); share++)
-                Add(Identifiers.Class(choice.Class.Index, share), new SheetPlace("classes", Identifiers.Class(choice.Class.Index, share), ""));
-        foreach (var line in designed.Plan.Lines) Add(line.Name, new SheetPlace("lines", "", line.Name), new SheetPlace("lines", "", line.Name));
-        foreach (var span in designed.Plan.Spans) Add(span.Name, new SheetPlace("lines", "", span.Name), new SheetPlace("lines", "", span.Name));
+            for (var share = 0; share < Math.Max(1, choice.Shares.Length); share++) Add(Identifiers.Class(choice.Class.Index, share),
+                ClassPlace(choice.Class.Index, share));
+        foreach (var name in designed.Plan.Lines.Select(l => l.Name).Concat(designed.Plan.Spans.Select(s => s.Name)))
+            Drawn(name, new SheetPlace("lines", "", name));
         foreach (var trunk in designed.Plan.Trunks) Add(trunk.Name, new SheetPlace("plant", "", trunk.Name));
         foreach (var set in designed.Plan.Statements) Add(set.Name, new SheetPlace("links", "", set.Name));
-        foreach (var part in designed.Parts) Add(part.Item.Name, new SheetPlace("parts", part.Item.Name, ""), new SheetPlace("parts", part.Item.Name, ""));
+        foreach (var part in designed.Parts) Drawn(part.Item.Name, new SheetPlace("parts", part.Item.Name, ""));
         return all;
+
+        void Drawn(string name, SheetPlace place) => all.TryAdd(name, new Whereabout(place, place));
     }
+
+    private static SheetPlace ClassPlace(int index, int share) => new("classes", Identifiers.Class(index, share), "");
 
     private void Places(Action<string, SheetPlace, SheetPlace?> add)
     {
@@ -105,6 +110,7 @@ internal sealed class Whereabouts
             if (Floor(hall, "") is { } floor) add(hall.FullName, floor, floor);
         foreach (var feed in designed.Plan.Power)
             if (feed.Racks is [var first, ..])
-                add(feed.Name, new SheetPlace("why", "feed/" + feed.Name, ""), new SheetPlace("racks", designed.Plan.Building.Racks[first].Name, feed.Name));
+                add(feed.Name, new SheetPlace("why", "feed/" + feed.Name, ""),
+                    new SheetPlace("racks", designed.Plan.Building.Racks[first].Name, feed.Name));
     }
 }

@@ -33,8 +33,8 @@ internal static class WhyChannel
 
     private static void Noise(SheetPaper paper, LineChannel channel)
     {
-        var table = PaperTable.Open(paper.Markup, "signal over noise in the reference width; ratios of noise add, decibels do not", PaperTable.Narrow, "",
-            "#dB", "#noise to signal");
+        var table = PaperTable.Open(paper.Markup, "signal over noise in the reference width; ratios of noise add, decibels do not",
+            PaperTable.Narrow, "", "#dB", "#noise to signal");
         Noise(table, "over the noise of all amplifiers", channel.Osnr);
         Noise(table, "over nonlinear noise of the fibre", channel.OverNonlinear);
         var known = Ratio(channel.Osnr) + Ratio(channel.OverNonlinear);

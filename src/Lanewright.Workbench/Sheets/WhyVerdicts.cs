@@ -24,7 +24,8 @@ internal static class WhyVerdicts
         foreach (var (name, choice, solution, links) in Shares(designed).Take(MostRows)) Row(paper, table, name, choice, solution, links);
         table.Row("sum", ["together", "", "", Numerals.Grouped(summary.Links), "", "", "", "", "", ""]);
         table.Close();
-        if (summary.Classes > MostRows) paper.Markup.Element("p", "Further classes are in links.json among the documents.", ("class", "soft"));
+        if (summary.Classes > MostRows)
+            paper.Markup.Element("p", "Further classes are in links.json among the documents.", ("class", "soft"));
         return true;
     }
 

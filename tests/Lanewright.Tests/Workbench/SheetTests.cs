@@ -83,7 +83,7 @@ public sealed class SheetTests(Chromium chromium, OpenedDemo demo) : IClassFixtu
         Assert.Empty(faults);
     }
 
-    private static Task Set(ILocator slider, double value) => slider.EvaluateAsync(
+    private static async Task Set(ILocator slider, double value) => await slider.EvaluateAsync(
         "(s, v) => { s.value = v; s.dispatchEvent(new Event('input', { bubbles: true })); }", value.ToString(CultureInfo.InvariantCulture));
 
     [Fact]
@@ -93,7 +93,8 @@ public sealed class SheetTests(Chromium chromium, OpenedDemo demo) : IClassFixtu
         await page.GotoAsync(demo.Root + "racks");
         await page.Locator("figure svg.lw a.way").First.WaitForAsync();
         // Every drawing is one stop of the tab key.
-        Assert.Equal(await page.Locator("figure svg.lw:has(a)").CountAsync(), await page.Locator("figure svg.lw a[tabindex='0']").CountAsync());
+        var stops = await page.Locator("figure svg.lw a[tabindex='0']").CountAsync();
+        Assert.Equal(await page.Locator("figure svg.lw:has(a)").CountAsync(), stops);
         await page.Locator("figure svg.lw a[tabindex='0']").First.FocusAsync();
         await page.Keyboard.PressAsync("ArrowDown");
         var name = await page.EvaluateAsync<string>("document.activeElement.textContent");
@@ -124,7 +125,8 @@ public sealed class SheetTests(Chromium chromium, OpenedDemo demo) : IClassFixtu
         Assert.True(Regex.Count(pdf, @"/Type\s*/Page\b") >= 10, "the print holds the whole table");
         await page.GotoAsync(demo.Root + "plan/storage.yaml");
         await Assertions.Expect(page.Locator("#editor textarea")).ToHaveValueAsync(new Regex("devices:"));
-        var printed = await page.EvaluateAsync<string>("dispatchEvent(new Event('beforeprint')), document.querySelector('#paper pre').textContent");
+        var printed = await page.EvaluateAsync<string>(
+            "dispatchEvent(new Event('beforeprint')), document.querySelector('#paper pre').textContent");
         var text = await page.Locator("#editor textarea").InputValueAsync();
         Assert.Equal(text.Split('\n').Length, printed.Split('\n').Length);
         Assert.EndsWith(text.Split('\n')[4], printed.Split('\n')[4], StringComparison.Ordinal);
@@ -151,7 +153,8 @@ public sealed class SheetTests(Chromium chromium, OpenedDemo demo) : IClassFixtu
     private const string FaintWords = """
         () => {
           const parse = c => c.match(/[\d.]+/g).map(Number);
-          const lum = c => { const [r, g, b] = c.slice(0, 3).map(v => { v /= 255; return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4; });
+          const lin = v => v / 255 <= 0.04045 ? v / 255 / 12.92 : ((v / 255 + 0.055) / 1.055) ** 2.4;
+          const lum = c => { const [r, g, b] = c.slice(0, 3).map(lin);
             return 0.2126 * r + 0.7152 * g + 0.0722 * b; };
           const back = e => { for (let at = e; at; at = at.parentElement) { const c = parse(getComputedStyle(at).backgroundColor);
             if (c.length < 4 || c[3] > 0) return c; } return [255, 255, 255]; };

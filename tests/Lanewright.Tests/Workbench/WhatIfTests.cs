@@ -37,7 +37,8 @@ public sealed class WhatIfTests(Chromium chromium)
             await Assertions.Expect(page.Locator(".beside > section")).ToHaveCountAsync(2);
             Assert.EndsWith("?as=both", page.Url, StringComparison.Ordinal);
             Assert.Empty(await page.EvaluateAsync<string[]>(
-                "() => { const ids = [...document.querySelectorAll('[id]')].map(e => e.id); return ids.filter((id, i) => ids.indexOf(id) !== i); }"));
+                "() => { const ids = [...document.querySelectorAll('[id]')].map(e => e.id); "
+                + "return ids.filter((id, i) => ids.indexOf(id) !== i); }"));
         }
         // The price of the sheet as saved is the first of the two on the strip, and that as typed the second.
         await page.GotoAsync(plan.Root + "why/price?as=both");

@@ -54,7 +54,8 @@ public sealed class DamagedNetwork
         return LoadSolver.Of(hurt, traffic, rule) is { } loads ? new DamagedNetwork(network, loads, hurt, effect) : null;
     }
 
-    /// <summary>How full the fuller direction of a link of the whole network is; the fullest part where members of a bundle differ.</summary>
+    /// <summary>How full the fuller direction of a link of the whole network is; the fullest part where members of a bundle
+    /// differ.</summary>
     public Share Utilisation(int link) => fullest[link];
 
     /// <summary>How many of the physical links of a link are left.</summary>
