@@ -6,6 +6,7 @@ import { figures, point } from './figures.js';
 import { sliders } from './sliders.js';
 import { whatIf } from './whatif.js';
 import { onPaper } from './paper.js';
+import { buttons, waiting } from './waiting.js';
 
 const body = document.body;
 const root = body.dataset.root ?? '/';
@@ -132,6 +133,7 @@ function start() {
   else if (main?.querySelector('#editor')) sheet = editorSheet(root, say);
   else sheet = null;
   sliders();
+  waiting(root);
   point();
   void figures(root);
 }
@@ -195,5 +197,6 @@ document.addEventListener('keydown', event => {
 for (const part of document.getElementById('sheet')?.children ?? []) written.set(part, part.outerHTML);
 whatIf(root, say);
 onPaper(() => sheet);
+buttons(root, say);
 start();
 void follow();
