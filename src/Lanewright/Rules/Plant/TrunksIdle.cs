@@ -18,7 +18,7 @@ internal sealed class TrunksIdle() : Rule("LW4210", nameof(TrunksIdle), Severity
             if (state.Trunk.Count <= needed) continue;
             judgement.Add(this, state.Trunk.Span,
                 $"{state.Trunk.Count} trunks '{state.Trunk.Name}' are laid, {state.InUse} are in use and {needed} would do with "
-                + $"{Numerals.Plain(share.Percent)} % of growth; lay fewer, or say what the others are for",
+                + $"{Numerals.Plain(share.Percent)} % of growth; lay fewer, or write the 'growth' they are for",
                 state.Trunk.Name, state.Trunk.Count - needed);
         }
     }

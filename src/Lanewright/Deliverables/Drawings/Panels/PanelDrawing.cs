@@ -13,8 +13,8 @@ internal sealed class PanelDrawing(DesignedPlan designed, PanelFronts fronts, Im
     private const double RowHeight = 50;
     private const double HeadHeight = 24;
     private const double Gap = 14;
-    private const double Dot = 8;
-    private const double DotRadius = 2.9;
+    private const double Dot = 7.2;
+    private const double DotRadius = 2.7;
     private const double TinySize = 9.5;
     private const double ArrayWidth = 24;
 
