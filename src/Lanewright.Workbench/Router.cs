@@ -85,7 +85,9 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         "resume" => Steer(http, desk.Resume),
         "type" => Change(http, (name, version, text) => desk.Type(name, version, text)),
         "save" => Change(http, (name, version, _) => desk.Save(name, version)),
-        "discard" => Change(http, (name, _, _) => desk.Discard(name)),
+        "discard" => Change(http, (name, version, _) => desk.Discard(name, version)),
+        "aside" => Change(http, (name, _, text) => desk.PutAside(name, text)),
+        "replace" => Change(http, desk.Replace),
         "keep" => Change(http, (name, version, _) => desk.KeepTyped(name, version)),
         _ => Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain, "Nothing takes a post here."),
     };
@@ -214,11 +216,12 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
 
     private async Task Change(HttpContext http, Func<string, long, string, EditAnswer?> change)
     {
-        using var reader = new StreamReader(http.Request.Body, new UTF8Encoding(false, throwOnInvalidBytes: true));
+        using var reader = new StreamReader(http.Request.Body, new UTF8Encoding(false, throwOnInvalidBytes: true),
+            detectEncodingFromByteOrderMarks: false);
         string text;
         try
         {
-            text = await reader.ReadToEndAsync(http.RequestAborted).ConfigureAwait(false);
+            text = (await reader.ReadToEndAsync(http.RequestAborted).ConfigureAwait(false)).TrimStart('\uFEFF');
         }
         catch (DecoderFallbackException)
         {
@@ -250,7 +253,7 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         var query = http.Request.Query["q"].ToString();
         var page = entry is null ? Frame.NoSuchSheet(place) : await Body(entry, rest, query, http).ConfigureAwait(false);
         var status = page.IsFound ? StatusCodes.Status200OK : StatusCodes.Status404NotFound;
-        await Reply.Text(http.Response, status, Html, Frame.Around(page, entry, desk, site, seen)).ConfigureAwait(false);
+        await Reply.Text(http.Response, status, Html, Frame.Around(page, entry, desk, site, seen, http.Request.Headers["X-Have"].ToString())).ConfigureAwait(false);
     }
 
     private async Task<Page> Body(RegisterEntry entry, string rest, string query, HttpContext http)
