@@ -372,7 +372,8 @@ internal sealed class PlanDesk : IAsyncDisposable
         }
     }
 
-    private JudgedPlan SavedPlan() => Compilation.Of(new DeskFiles(folder, new Dictionary<string, string>()), First);
+    private JudgedPlan SavedPlan() => Compilation.Of(
+        new DeskFiles(folder, new Dictionary<string, string>()), First, earlier: earlier);
 
     /// <summary>Opens files read for the first time; whether a text of an earlier session lies over one.</summary>
     private bool TakeIn(DeskFiles files)

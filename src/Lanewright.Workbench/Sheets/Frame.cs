@@ -5,6 +5,7 @@ using Lanewright.Deliverables.Markup;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 using Lanewright.Workbench.Desk;
+using Microsoft.AspNetCore.Http;
 
 namespace Lanewright.Workbench.Sheets;
 
@@ -17,13 +18,15 @@ internal sealed class Frame
     private readonly PlanDesk desk;
     private readonly Site site;
     private readonly RegisterEntry? entry;
+    private readonly HttpRequest request;
 
-    private Frame(MarkupWriter markup, PlanDesk desk, Site site, RegisterEntry? entry)
+    private Frame(MarkupWriter markup, PlanDesk desk, Site site, RegisterEntry? entry, HttpRequest request)
     {
         this.markup = markup;
         this.desk = desk;
         this.site = site;
         this.entry = entry;
+        this.request = request;
     }
 
     /// <summary>A page that is not ready yet.</summary>
@@ -55,24 +58,18 @@ internal sealed class Frame
         + "there are.", "empty", isFound: false);
 
     /// <summary>The whole page around a sheet.</summary>
-    /// <param name="page">The sheet.</param>
-    /// <param name="entry">Which it is.</param>
-    /// <param name="desk">The plan.</param>
-    /// <param name="site">Addresses.</param>
-    /// <param name="seen">What the page is as new as.</param>
-    /// <param name="have">The print of the sheet that its window has: the same is not sent again.</param>
-    public static string Around(Page page, RegisterEntry? entry, PlanDesk desk, Site site, long seen, string have)
+    public static string Around(Page page, RegisterEntry? entry, PlanDesk desk, Site site, long seen, HttpRequest request)
     {
         using var text = new StringWriter();
         text.Write("<!DOCTYPE html>\n");
-        new Frame(new MarkupWriter(text), desk, site, entry).Write(Inner(page, entry, desk, site), seen, page.Title, have);
+        new Frame(new MarkupWriter(text), desk, site, entry, request).Write(Inner(page, entry, desk, site, request), seen, page.Title);
         return text.ToString();
     }
 
-    private static string Inner(Page page, RegisterEntry? entry, PlanDesk desk, Site site)
+    private static string Inner(Page page, RegisterEntry? entry, PlanDesk desk, Site site, HttpRequest request)
     {
         using var text = new StringWriter();
-        var frame = new Frame(new MarkupWriter(text), desk, site, entry);
+        var frame = new Frame(new MarkupWriter(text), desk, site, entry, request);
         frame.Fault();
         frame.JudgingGoesOn();
         text.Write(page.Body);
@@ -105,7 +102,7 @@ internal sealed class Frame
     private static void Steer(MarkupWriter markup, string words, string what, string work) =>
         markup.Inline("button", words, ("type", "button"), ("data-post", $"{what}?work={Uri.EscapeDataString(work)}"));
 
-    private void Write(string inner, long seen, string title, string have)
+    private void Write(string inner, long seen, string title)
     {
         var print = PrintOf(inner);
         var name = desk.Current?.Judged.Plan?.Name ?? desk.First;
@@ -125,7 +122,8 @@ internal sealed class Frame
         markup.Inline("a", "to the sheet", ("href", "#sheet"), ("class", "skip"));
         ListOfSheets();
         markup.Open("main", ("id", "sheet"), ("tabindex", "-1"), ("data-print", print));
-        if (have != print) markup.Trusted(inner);
+        // The print of the sheet that the window has: the same is not sent again.
+        if (request.Headers["X-Have"] != print) markup.Trusted(inner);
         markup.Close();
         TitleBlock();
         markup.Close();
@@ -186,7 +184,7 @@ internal sealed class Frame
         markup.Element("label", "Device, port, cable, part or code", ("for", "q"));
         markup.Leaf("input", ("id", "q"), ("name", "q"), ("type", "search"), ("autocomplete", "off"), ("maxlength", "200"));
         markup.Close();
-        markup.Element("p", "/ search · 1 to 9 sheets · g edit the plan", ("class", "keys"));
+        markup.Element("p", "/ search · 1 to 9 sheets · g the plan · Tab, then arrows, on a drawing", ("class", "keys"));
         markup.Close();
     }
 
@@ -207,6 +205,8 @@ internal sealed class Frame
     private void TitleBlock()
     {
         markup.Open("footer", ("id", "block"), ("aria-label", "title block"));
+        var side = SheetSides.Read(request.Query[SheetSides.Key].ToString());
+        new WhatIfStrip(markup, desk, site).Write(entry, request.PathBase + request.Path.ToUriComponent(), side);
         markup.Open("dl");
         var judged = desk.Current?.Judged;
         Cell("plan", judged?.Plan?.Title is { Length: > 0 } title ? title : judged?.Plan?.Name ?? desk.First, "wide");
@@ -215,15 +215,16 @@ internal sealed class Frame
             var summary = PlanSummary.Of(designed);
             Cell("revision", designed.Plan.Revision, "");
             Cell("date", designed.Plan.Date, "");
-            Cell(designed.Plan.Currency + " to buy", Numerals.Grouped(summary.Price.Units), "");
-            Cell("kW at most", Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "");
-            Cell("links pass", Numerals.Grouped(summary.Passing), "");
-            Cell("unproven", Numerals.Grouped(summary.Unproven), "");
-            Cell("fail", Numerals.Grouped(summary.Failing), summary.Failing > 0 ? "act" : "");
+            Cell(designed.Plan.Currency + " to buy", Numerals.Grouped(summary.Price.Units), "", site.To("why", "price"));
+            Cell("kW at most", Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "", site.To("why", "power"));
+            Cell("links pass", Numerals.Grouped(summary.Passing), "", site.To("why", "verdicts"));
+            Cell("unproven", Numerals.Grouped(summary.Unproven), "", site.Asking("links", "unproven"));
+            Cell("fail", Numerals.Grouped(summary.Failing), summary.Failing > 0 ? "act" : "", site.Asking("links", "fail"));
         }
         if (judged is not null) Counts(judged.Findings);
         var typed = desk.Files().Where(f => f.IsTyped).Select(f => f.Name).ToList();
-        Cell("text", typed.Count == 0 ? "as saved" : "not saved: " + string.Join(", ", typed), typed.Count == 0 ? "" : "typed");
+        Cell("text", typed.Count == 0 ? "as saved" : "not saved: " + string.Join(", ", typed), typed.Count == 0 ? "" : "typed",
+            site.To("compare"));
         Cell("sheet", Number(), "");
         markup.Close();
         markup.Close();
@@ -233,8 +234,8 @@ internal sealed class Frame
     {
         var counts = findings.CountBy(f => f.Severity).ToDictionary();
         var errors = counts.GetValueOrDefault(Severity.Error);
-        Cell("errors", Numerals.Grouped(errors), errors > 0 ? "act" : "");
-        Cell("warnings", Numerals.Grouped(counts.GetValueOrDefault(Severity.Warning)), "");
+        Cell("errors", Numerals.Grouped(errors), errors > 0 ? "act" : "", site.To("findings"));
+        Cell("warnings", Numerals.Grouped(counts.GetValueOrDefault(Severity.Warning)), "", site.To("findings"));
     }
 
     private string Number()
@@ -243,12 +244,15 @@ internal sealed class Frame
         return at < 0 ? "detail" : $"{Numerals.Whole(at + 1)} of {Numerals.Whole(Register.Listed.Length)}";
     }
 
-    private void Cell(string label, string value, string style)
+    private void Cell(string label, string value, string style, string address = "")
     {
         if (value.Length == 0) return;
         markup.Open("div", ("class", style));
         markup.Element("dt", label);
-        markup.Element("dd", value);
+        markup.Open("dd");
+        if (address.Length > 0) markup.Inline("a", value, ("href", address));
+        else markup.Text(value);
+        markup.Close();
         markup.Close();
     }
 }
