@@ -40,6 +40,17 @@ public sealed class EditingTests
     }
 
     [Fact]
+    public async Task Save_KeepsTheByteOrderMark()
+    {
+        await using var plan = await OpenedPlan.OfText("\ufeff" + Plan);
+        await Type(plan, Plan.Replace("one", "two", StringComparison.Ordinal));
+        await Save(plan);
+        var bytes = await File.ReadAllBytesAsync(Path.Combine(plan.Folder, "plan.yaml"));
+        Assert.Equal([0xef, 0xbb, 0xbf], bytes[..3]);
+        Assert.Equal(Plan.Replace("one", "two", StringComparison.Ordinal), System.Text.Encoding.UTF8.GetString(bytes[3..]));
+    }
+
+    [Fact]
     public async Task ChangeOutside_IsShownWhereNothingIsTyped()
     {
         await using var plan = await OpenedPlan.OfText(Plan);
