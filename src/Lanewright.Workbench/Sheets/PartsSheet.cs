@@ -65,7 +65,7 @@ internal static class PartsSheet
         if (places.Devices.Count == 0 && places.Links.Count == 0)
             paper.Markup.Element("p", "No device is this and no link is made with it: it goes to trunks and panels, or to stock.",
                 ("class", "soft"));
-        var view = new FloorView(places.Racks, r => paper.Site.To("racks", r.Name));
+        var view = new FloorView(places.Racks, r => paper.Site.To("racks", Site.Rack(r)));
         var inHall = places.Racks.CountBy(r => r.Hall).ToDictionary();
         foreach (var (hall, i) in FloorSet.Halls(designed.Plan.Building).Select((h, i) => (h, i)).Where(h => inHall.ContainsKey(h.h))
             .OrderByDescending(h => inHall[h.h]))

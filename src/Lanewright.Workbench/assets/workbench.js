@@ -189,6 +189,10 @@ document.addEventListener('keydown', event => {
     document.getElementById('q')?.focus();
   } else if (/^[0-9]$/.test(event.key)) {
     document.querySelectorAll('#register li a')[(Number(event.key) + 9) % 10]?.click();
+  } else if (event.key === 'n' || event.key === 'p') {
+    const ways = [...document.querySelectorAll('#register li a')];
+    const here = ways.findIndex(way => way.getAttribute('aria-current') === 'page');
+    ways.at((here + (event.key === 'n' ? 1 : -1) + ways.length) % ways.length)?.click();
   } else if (event.key === 'g') {
     location.href = root + 'plan';
   }
