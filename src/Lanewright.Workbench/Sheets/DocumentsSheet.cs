@@ -16,8 +16,33 @@ internal static class DocumentsSheet
             StringComparison.Ordinal)));
         paper.Heading("Documents", "As 'lanewright build' writes them, of the text as it is now.");
         List(paper, "To buy and to build from", all.Select(d => d.Name).Where(n => !n.Contains('/')), n => paper.Site.To("files", n));
-        List(paper, "Drawings", all.Select(d => d.Name).Where(n => n.Contains('/')), n => paper.Site.To("documents", n));
+        paper.Markup.Element("h2", "Drawings");
+        // Drawings are named by what they are of and by what they show of it, such as K001-ladder.
+        var drawings = all.Select(d => d.Name).Where(n => n.Contains('/')).GroupBy(Shows).ToList();
+        foreach (var kind in drawings.Where(k => k.Key.Length > 0)) Kind(paper, kind.Key, kind);
+        foreach (var rest in drawings.Where(k => k.Key.Length == 0)) Kind(paper, "others", rest);
         return true;
+    }
+
+    private static string Shows(string name)
+    {
+        var (plain, at) = (Plain(name), Plain(name).IndexOf('-', StringComparison.Ordinal));
+        return at > 1 && char.IsUpper(plain[0]) && char.IsAsciiDigit(plain[1]) ? plain[(at + 1)..] : "";
+    }
+
+    private static string Plain(string name) => Path.GetFileNameWithoutExtension(name);
+
+    private static void Kind(SheetPaper paper, string shows, IEnumerable<string> names)
+    {
+        paper.Markup.Open("p", ("class", "list kinds"));
+        paper.Markup.Inline("b", shows);
+        foreach (var name in names)
+        {
+            var words = shows == Shows(name) ? Plain(name)[..^(shows.Length + 1)] : Plain(name);
+            paper.Markup.Inline("a", words, ("href", paper.Site.To("documents", name)), ("aria-label", Plain(name)));
+            paper.Markup.Text(" ");
+        }
+        paper.Markup.Close();
     }
 
     private static void List(SheetPaper paper, string heading, IEnumerable<string> names, Func<string, string> address)

@@ -67,9 +67,12 @@ internal sealed class FabricFailures
 
     private string OfLine(PictureEdge line)
     {
-        var of = line.FabricLinks.ToHashSet();
-        var links = PlanLinks().Where(l => of.Contains(study.Fabric.Map.LinkOf(l))).Select(Identifiers.Link);
-        return links.FirstOrDefault(n => !named.Contains(n)) is { } next ? With(next) : Address(named);
+        var (map, of) = (study.Fabric.Map, line.FabricLinks.ToHashSet());
+        // One that still carries something comes first: of links to a switch that is down nothing is left to take.
+        var next = PlanLinks().Where(l => of.Contains(map.LinkOf(l)) && !named.Contains(Identifiers.Link(l)))
+            .OrderByDescending(l => named.IsEmpty || Damage is not { } damage || damage.Left(map.LinkOf(l)) > 0)
+            .Select(Identifiers.Link).FirstOrDefault();
+        return next is null ? Address(named) : With(next);
     }
 
     private IEnumerable<int> PlanLinks() =>

@@ -43,7 +43,8 @@ internal static class PartsSheet
         var view = whole with
         {
             Columns = [.. kept.Select(c => whole.Columns[c])],
-            Rows = () => rows.Select(r => kept.Select(c => r[c]).ToArray()),
+            Rows = () => rows.Select(r => kept.Select(c => Sparse.Contains(whole.Columns[c].Name) && r[c].Number == 0 ? Cell.Empty : r[c])
+                .ToArray()),
         };
         PaperTable.Write(paper.Markup, view, $"prices in {designed.Plan.Currency}", MostRows, (column, text) => column switch
         {
