@@ -17,6 +17,7 @@ internal sealed class FabricFailures
     private readonly Lazy<Dictionary<string, Outage>> known;
     private readonly ImmutableArray<string> named;
     private readonly Lazy<DamagedNetwork?> damage;
+    private readonly Lazy<ILookup<int, int>> planLinks;
 
     /// <summary>Takes what an address names.</summary>
     /// <param name="study">The demand.</param>
@@ -27,6 +28,7 @@ internal sealed class FabricFailures
         (this.study, this.address) = (study, address);
         this.named = [.. named.OfType<string>().Distinct(StringComparer.Ordinal).Take(Most)];
         known = new(Known);
+        planLinks = new(() => PlanLinks().ToLookup(study.Fabric.Map.LinkOf));
         damage = new(() => DamagedNetwork.Of(study, Down.Aggregate(Outage.None, (all, name) => all.With(known.Value[name]))));
     }
 
@@ -67,12 +69,10 @@ internal sealed class FabricFailures
 
     private string OfLine(PictureEdge line)
     {
-        var (map, of) = (study.Fabric.Map, line.FabricLinks.ToHashSet());
         // One that still carries something comes first: of links to a switch that is down nothing is left to take.
-        var next = PlanLinks().Where(l => of.Contains(map.LinkOf(l)) && !named.Contains(Identifiers.Link(l)))
-            .OrderByDescending(l => named.IsEmpty || Damage is not { } damage || damage.Left(map.LinkOf(l)) > 0)
-            .Select(Identifiers.Link).FirstOrDefault();
-        return next is null ? Address(named) : With(next);
+        var links = line.FabricLinks.OrderByDescending(l => named.IsEmpty || Damage is not { } damage || damage.Left(l) > 0)
+            .SelectMany(l => planLinks.Value[l]).Select(Identifiers.Link);
+        return links.FirstOrDefault(n => !named.Contains(n)) is { } next ? With(next) : Address(named);
     }
 
     private IEnumerable<int> PlanLinks() =>

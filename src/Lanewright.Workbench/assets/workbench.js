@@ -94,6 +94,8 @@ function settle(main, next) {
       if (isSame[i]) return;
       old[i].replaceWith(part);
       written.set(part, markups[i]);
+      // A part that is put in place whole is not told by itself.
+      if (part.hasAttribute('aria-live')) teller.textContent = part.textContent;
     });
   }
   if (held.length > 0 && !main.contains(document.activeElement)) at(main, held)?.focus({ preventScroll: true });
