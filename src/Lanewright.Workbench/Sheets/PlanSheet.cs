@@ -31,7 +31,8 @@ internal static class PlanSheet
         markup.Inline("textarea", "", ("aria-label", "text of " + file.Name), ("spellcheck", "false"), ("autocapitalize", "off"),
             ("autocomplete", "off"), ("wrap", "off"), ("aria-autocomplete", "list"), ("aria-controls", "words"),
             ("aria-keyshortcuts", "Control+S F8 Control+Space"));
-        markup.Inline("ul", "", ("class", "words"), ("id", "words"), ("role", "listbox"), ("aria-label", "what may stand here"), ("hidden", "hidden"));
+        markup.Inline("ul", "", ("class", "words"), ("id", "words"), ("role", "listbox"),
+            ("aria-label", "what may stand here"), ("hidden", "hidden"));
         markup.Close();
         markup.Inline("p", "", ("class", "unseen here"), ("role", "status"));
         markup.Inline("ol", "", ("class", "found"), ("aria-label", "findings in this file"));

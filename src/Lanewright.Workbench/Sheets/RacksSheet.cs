@@ -39,8 +39,8 @@ internal static class RacksSheet
         var shown = sheets[at].Select(r => r.Rack).ToHashSet();
         Devices(paper, designed, sheets[at]);
         var table = RacksView.Of(designed);
-        PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where((_, i) => shown.Contains(book.Racks[i].Rack)) }, "these racks",
-            MostRows, (column, text) => column is "rack" && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "");
+        PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where((_, i) => shown.Contains(book.Racks[i].Rack)) },
+            "these racks", MostRows, (column, text) => column is "rack" && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "");
         if (designed.Plan.Power.IsEmpty) return true;
         var feeds = FeedsView.Of(designed);
         var loads = StripLoads.Of(book);
