@@ -18,6 +18,12 @@ internal sealed class OpenFile(string name, string disk)
     /// <summary>What is typed and not saved; null when nothing is.</summary>
     public string? Typed { get; private set; }
 
+    /// <summary>Whether the last look did not find it on disk.</summary>
+    public bool WasMissed { get; set; }
+
+    /// <summary>Whether it is not there on disk any more.</summary>
+    public bool IsGone { get; set; }
+
     /// <summary>What the plan says now.</summary>
     public string Text => Typed ?? Disk;
 
