@@ -39,6 +39,9 @@ public sealed record FabricNeeds
     /// <summary>Racks that the hosts fill after the last year.</summary>
     public int HostRacks { get; init; }
 
+    /// <summary>Whether it stands in the racks named, within what they take.</summary>
+    public bool IsInNamedRacks { get; init; }
+
     /// <summary>The most that switches with their modules draw in one rack.</summary>
     public required Watts RackPower { get; init; }
 

@@ -40,10 +40,13 @@ internal sealed class LayoutMaker
         }
         if (fault.Length > 0) return null;
         var groups = maker.WithExisting();
-        var layout = new FabricLayout(demand.Hall.Racks, demand.Hall.IsStandard, groups, [.. maker.links]);
-        return new PlacedFabric(layout, [.. maker.cages], maker.counts, [.. maker.edges])
+        var layout = new FabricLayout(demand.Hall.Racks, demand.Hall.IsStandard, groups, [.. maker.links])
         {
-            HasLeavesApart = !design.IsBox && maker.Kinds.Any(k => demand.StandsApart(k, design.Leaves[k].Build)),
+            Standing = demand.Hall.Limits?.Site.Standing ?? [],
+        };
+        return new PlacedFabric(demand.Hall, layout, [.. maker.cages], maker.counts, [.. maker.edges])
+        {
+            HasLeavesApart = !design.IsBox && maker.Kinds.Any(k => design.Leaves[k].IsApart),
         };
     }
 
@@ -73,8 +76,7 @@ internal sealed class LayoutMaker
         var rackOf = Enumerable.Range(0, blocks)
             .SelectMany(b => Enumerable.Range(0, host.Demand.Ports).Select(p => demand.RackOfLeaf(kind, b, leaf.HostsPerLeaf, p)))
             .ToArray();
-        if (racks.ForLeaves(kind, leaf.Build, rackOf, out var fault) is not { } standing) return fault;
-        var isApart = demand.StandsApart(kind, leaf.Build);
+        if (racks.ForLeaves(kind, leaf, rackOf, out var fault) is not { } standing) return fault;
         var taking = new PortTaking(leaf.Build.Layout);
         var down = taking.Take(leaf.HostPorts, leaf.HostsPerLeaf);
         for (var port = 0; port < host.Demand.Ports; port++)
@@ -87,7 +89,7 @@ internal sealed class LayoutMaker
             var to = new FabricEnd([Whole(group)], new PortFilter(down), leaf.HostPorts.Mode);
             Link(new FabricLinks(EdgeName(kind, port), from, to, host.Demand.Rate, leaf.HostsPerLeaf, 1),
                 // Where racks of leaves are depends on what else stands apart, so that such a set is not remembered.
-                isApart ? null : new EdgeKey(kind, port, leaf.Build, leaf.HostPorts, leaf.HostsPerLeaf, year));
+                leaf.IsApart ? null : new EdgeKey(kind, port, leaf.Build, leaf.HostPorts, leaf.HostsPerLeaf, year));
         }
         return "";
     }
@@ -95,7 +97,7 @@ internal sealed class LayoutMaker
     private string AddBoxes()
     {
         var build = design.Leaves[0].Build;
-        if (racks.Boxes(build, design.Planes, out var fault) is not { } places) return fault;
+        if (racks.Boxes(design.Leaves[0], design.Planes, out var fault) is not { } places) return fault;
         for (var plane = 0; plane < design.Planes; plane++)
         {
             var box = Add(Name("box", plane, design.Planes), SwitchRole.Box, build, [places[plane]]);

@@ -36,6 +36,7 @@ public static class PlanBinder
         var lines = new LineBinder(tree, standards, building, spans, findings).Bind();
         var stock = StockBinder.Bind(tree, catalogue, findings);
         var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings);
+        var power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind();
         var name = FileName(path ?? "fabric");
         return new Plan
         {
@@ -55,12 +56,13 @@ public static class PlanBinder
             Demands = demands,
             DemandsLeftOut = demandBinder.LeftOut,
             DemandsInPart = demandBinder.InPart,
-            Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
+            Power = power,
             Spans = spans,
             Lines = lines,
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
-            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock, policy),
+            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings)
+                .Bind(stock, policy, power),
             CatalogueFiles = [.. catalogues.Select(c => c.Path)],
             StandardsFiles = [.. tables.Select(t => t.Path)],
             Sources = tree.Sources,
