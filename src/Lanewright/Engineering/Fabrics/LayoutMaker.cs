@@ -165,7 +165,7 @@ internal sealed class LayoutMaker
                     [.. present.Select(pod => podPlaces[pod][j])]);
             var cores = Add(Name("core", plane, design.Planes), SwitchRole.Core, core.Build, corePlaces);
             AddPodLinks(plane, first, pods, present);
-            AddCoreLinks(plane, first, cores, pods);
+            if (AddCoreLinks(plane, first, cores, pods) is { Length: > 0 } few) return few;
         }
         return "";
     }
@@ -188,19 +188,35 @@ internal sealed class LayoutMaker
         }
     }
 
-    private void AddCoreLinks(int plane, int firstAggregation, int cores, PodPlan pods)
+    private string AddCoreLinks(int plane, int firstAggregation, int cores, PodPlan pods)
     {
-        if (design is not { Upper: { } upper, Core: { } core }) return;
+        if (design is not { Upper: { } upper, Core: { } core }) return "";
         var below = pods.MostBelow();
         var taking = new PortTaking(upper.Build.Layout);
         taking.Take(upper.Down[below.Kind], below.Ports);
         var up = new PortFilter(taking.Take(upper.Up, core.Count * upper.Parallel));
         var down = new PortFilter(new PortTaking(core.Build.Layout).Take(core.Down[0], pods.Count * upper.Parallel));
+        if (!LeavesUplinks(up.Numbers.Length * upper.Up.Mode.Ways, [.. up.Numbers]))
+            return $"{upper.Build.Name} has too few ports for leaves of all kinds and for {core.Count * upper.Parallel} uplinks beside";
         for (var j = 0; j < upper.Count; j++)
             Link(new FabricLinks(Name(Name("trunk", plane, design.Planes), j, upper.Count),
                 new FabricEnd([Whole(firstAggregation + j)], up, upper.Up.Mode),
                 new FabricEnd([new FabricRun(cores, j * core.Count, core.Count)], down, core.Down[0].Mode),
                 upper.Up.Mode.Rate, 0, upper.Parallel));
+        return "";
+    }
+
+    /// <summary>Whether uplinks suffice, and lie in cages that the leaves of no kind take.</summary>
+    private bool LeavesUplinks(int uplinks, ImmutableArray<int> cages)
+    {
+        if (design is not { Upper: { } upper, Core: { } core } || uplinks < core.Count * upper.Parallel) return false;
+        return Kinds.All(kind =>
+        {
+            var leaf = design.Leaves[kind];
+            var ports = leaf.BlocksPerPod * InPlane(kind) * leaf.Parallel;
+            var down = new PortTaking(upper.Build.Layout).Take(upper.Down[kind], ports);
+            return down.Length * upper.Down[kind].Mode.Ways >= ports && !down.Any(cages.Contains);
+        });
     }
 
     /// <summary>The uplink side of leaves of a plane: their cages follow those of their hosts.</summary>

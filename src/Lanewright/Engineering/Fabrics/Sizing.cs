@@ -24,7 +24,7 @@ public sealed class Sizing
     public Sizing(FinderContext context, SizingEffort? effort = null)
     {
         this.context = context;
-        this.effort = effort ?? SizingEffort.Whole;
+        this.effort = (effort ?? SizingEffort.Whole) with { Cancel = context.Cancel };
         pricer = new LinkPricer(context);
         counter = new StateCounter(context, pricer);
         space = new SwitchSpace(context);
@@ -68,7 +68,7 @@ public sealed class Sizing
     {
         isProven = true;
         if (DemandOf(wanted, out _) is not { } demand) return [];
-        var search = new ShapeSearch(SearchOf(demand, SizingEffort.Any));
+        var search = new ShapeSearch(SearchOf(demand, effort with { StopsAtFirst = true }));
         foreach (var shape in Enum.GetValues<FabricShape>())
         {
             var result = search.Of(shape);

@@ -9,14 +9,14 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="MostSpread">So many of those are tried in all ways to spread them over racks.</param>
 public sealed record SizingEffort(long MostLooked, int MostPriced, long MostPricing, int MostSpread)
 {
+    /// <summary>Breaks the search off.</summary>
+    public CancellationToken Cancel { get; init; }
+
     /// <summary>For who asks what to buy.</summary>
     public static SizingEffort Whole { get; } = new(1_000_000, 200, 200_000, 8);
 
     /// <summary>Whether one design of a shape is enough, however dear: for who asks what can be had and not what is best.</summary>
     public bool StopsAtFirst { get; init; }
-
-    /// <summary>For who asks whether there is any design, with proof where there is none.</summary>
-    public static SizingEffort Any { get; } = Whole with { StopsAtFirst = true };
 
     /// <summary>For who asks only whether anything can be had at all.</summary>
     public static SizingEffort Glance { get; } = new(20_000, 10, 0, 0);

@@ -22,12 +22,13 @@ public sealed class DemandStudy
             .Aggregate((TrafficMatrix?)null, (sum, other) => sum is null ? other : sum + other);
         loads = new(() => Traffic is null ? null : LoadSolver.Of(Solved, Traffic, fabric.Rule));
         worstCase = new(() => IsHose && fabric.Rule != SplitRule.Ideal
-            ? HoseWorstCase.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule)
+            ? HoseWorstCase.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule, fabric.Cancel)
             : null);
         classes = new(() => IsHose
             ? SymmetryClasses.Of(fabric.InsideOrAll, TrafficMatrix.AllToAll(fabric.Map.Terminals(demand.Senders, demand.Rate)))
             : SymmetryClasses.Of(fabric.Map.Graph, Traffic));
-        sweep = new(() => Traffic is null ? null : FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures));
+        sweep = new(() => Traffic is null ? null
+            : FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures, fabric.Cancel));
         worstOf = new(WorstOfLinks);
         throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
     }
@@ -216,8 +217,8 @@ public sealed class DemandStudy
     private bool Counts(int link) => !Fabric.Map.IsAccess(Links[link]) || !Fabric.HasInside || Utilisation(link) > Full;
 
     /// <summary>Decimals beyond which two loads are the same: sums in another order differ in the last places.</summary>
-    private const int Places = 3 * 3;
+    internal const int Places = 3 * 3;
 
     /// <summary>Full, with room for rounding.</summary>
-    private static Share Full { get; } = Share.From(1 + 1e-9);
+    internal static Share Full { get; } = Share.From(1 + 1e-9);
 }

@@ -25,6 +25,10 @@ public static class StripLoads
         return loads.ToImmutable();
     }
 
+    /// <summary>The feeds a device in a rack draws from, evenly.</summary>
+    public static ImmutableArray<PowerFeed> FeedsOf(RackBook book, Rack rack, int device) =>
+        FeedsOf(book.Plan.Devices.Group(device).Feeds, [.. book.Plan.Power.Where(f => f.Racks.Contains(rack.Index))]);
+
     private static StripLoad Of(RackBook book, RackContents contents, ImmutableArray<PowerFeed> feeds, PowerFeed feed) => Of(
         contents.Rack,
         [.. contents.Devices.Select(d => new StripUse(book.MaximumOf(d), FeedsOf(book.Plan.Devices.Group(d).Feeds, feeds)))],

@@ -15,15 +15,20 @@ public static class PlanBinder
     /// <param name="path">Its first file; null when the question is all there is.</param>
     /// <param name="findings">Where faults go.</param>
     /// <param name="question">A text in the plan language whose section <c>wanted</c> overrides the plan's, key by key.</param>
-    public static Plan? Bind(PlanFiles files, string? path, FindingSink findings, SourceText? question = null)
+    public static Plan? Bind(PlanFiles files, string? path, FindingSink findings, SourceText? question = null) =>
+        Bind(files, path, findings, question, new EarlierReadings());
+
+    /// <summary>The same, with what was made before of texts that are still the same.</summary>
+    internal static Plan? Bind(PlanFiles files, string? path, FindingSink findings, SourceText? question, EarlierReadings earlier)
     {
-        var tree = PlanTree.Read(files, path, findings, question);
+        var tree = PlanTree.Read(files, path, findings, question, earlier);
         if (tree.Main is null) return null;
         tree.Agree("currency");
         var tables = tree.Mentioned("standards");
-        var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
+        var standards = tables.IsEmpty ? StandardsLibrary.Shipped
+            : earlier.Of("standards", null, tables, findings, () => StandardsLibrary.Load(tables, findings));
         var catalogues = tree.Mentioned("catalogue");
-        var catalogue = CatalogueOf(catalogues, standards, findings);
+        var catalogue = earlier.Of("catalogue", standards, catalogues, findings, () => CatalogueOf(catalogues, standards, findings));
         if (catalogues.IsEmpty) HoldCurrency(tree.Main, findings);
         var places = new BuildingBinder(tree, standards, findings);
         var building = places.Bind();
@@ -33,7 +38,11 @@ public static class PlanBinder
         var demandBinder = new DemandBinder(tree, devices, statements, findings);
         var demands = demandBinder.Bind();
         var spans = new SpanBinder(tree, standards, building, findings).Bind();
-        var lines = new LineBinder(tree, standards, building, spans, findings).Bind();
+        var lines = new LineBinder(tree, standards, building, spans, findings)
+            {
+                Ends = new LinkEndBinder(tree, catalogue, devices, findings), Devices = devices,
+            }.Bind();
+        var (links, linePorts) = new LinkExpander(devices, findings).Expand(statements, lines);
         var stock = StockBinder.Bind(tree, catalogue, findings);
         var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings);
         var power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind();
@@ -52,13 +61,14 @@ public static class PlanBinder
             Devices = devices,
             Trunks = trunks,
             Statements = statements,
-            Links = new LinkExpander(devices, findings).Expand(statements),
+            Links = links,
             Demands = demands,
             DemandsLeftOut = demandBinder.LeftOut,
             DemandsInPart = demandBinder.InPart,
             Power = power,
             Spans = spans,
             Lines = lines,
+            LinePorts = linePorts,
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
             Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings)
