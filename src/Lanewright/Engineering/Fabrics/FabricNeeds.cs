@@ -16,6 +16,10 @@ public sealed record FabricNeeds
     /// <summary>Fabrics side by side.</summary>
     public required int Planes { get; init; }
 
+    /// <summary>Whether every port of a host reaches every port of any other through switches; otherwise what one rail or plane sends to
+    /// another has to cross a host.</summary>
+    public bool PortsMeet { get; init; } = true;
+
     /// <summary>Hosts it was made for at the start, of all kinds.</summary>
     public required int Hosts { get; init; }
 

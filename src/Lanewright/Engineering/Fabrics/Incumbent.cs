@@ -151,7 +151,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     {
         if (units >= fewestUnits) return;
         fewestUnits = units;
-        tooTall = $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed";
+        tooTall = $"its switches take {Numerals.Whole(units)} rack units or more and {Numerals.Whole(most)} are allowed";
     }
 
     /// <summary>What the search came to.</summary>
