@@ -35,8 +35,8 @@ public static class BreakEvenWords
         var within = found.Gap.Value > 0 ? $" to the proven gap of {found.Gap}" : "";
         return found.IsWholeRangeProven
             ? $"proven{within} for every value of the range: the least price is a concave chain, and its corners were solved for"
-            : $"proven{within} at {Numerals.Whole(asked)} values, among them both sides of each change told, one step apart; between two of "
-                + "them that have one winner another may win for a while";
+            : $"proven{within} at {Numerals.Whole(asked)} values, among them both sides of each change told, one step apart; between two "
+                + "of them that have one winner another may win for a while";
     }
 
     /// <summary>A value of a quantity.</summary>

@@ -52,8 +52,8 @@ public static class FabricWords
 
     /// <summary>What holds for an option whose rails or planes have no switch in common.</summary>
     public const string NoMeeting =
-        "where rails or planes meet only inside hosts, no traffic from a port of one to a port of another goes through a switch: hosts have "
-        + "to carry it over, and 'load' reports such a demand as one without a path";
+        "where rails or planes meet only inside hosts, no traffic from a port of one to a port of another goes through a switch: hosts "
+        + "have to carry it over, and 'load' reports such a demand as one without a path";
 
     /// <summary>How energy is counted.</summary>
     public const string EnergyCounted =

@@ -128,7 +128,8 @@ public sealed class OptionPlanTests
               old-spine: { model: fixed-32x100, racks: room/S/1..2, unit: 30, existing: yes, feeds: [a, b] }
             wanted:
 
-            """.Replace("25 A", breaker + " A", StringComparison.Ordinal).Replace("16 kW", breaker > 25 ? "40 kW" : "16 kW", StringComparison.Ordinal)
+            """.Replace("25 A", breaker + " A", StringComparison.Ordinal)
+            .Replace("16 kW", breaker > 25 ? "40 kW" : "16 kW", StringComparison.Ordinal)
             + wanted;
         var (plan, study) = Asked.Study(Asked.Plan(block));
         Assert.NotEmpty(study.Answer.Options);
@@ -144,7 +145,8 @@ public sealed class OptionPlanTests
         var judged = PlanBlock.Compile(text + beside);
         Assert.False(judged.HasErrors, $"{option.Shape}\n{Expect.Text(judged)}\n{text}");
         // Where racks do not suffice for two to a tier, switches stand closely, and a warning says so.
-        Assert.Equal([], judged.Findings.Where(f => f.Severity == Severity.Warning && !(mayShareRacks && f.Kind.Name == "PairInOneRack")).Select(f => f.Kind.Code).Distinct());
+        var warnings = judged.Findings.Where(f => f.Severity == Severity.Warning && !(mayShareRacks && f.Kind.Name == "PairInOneRack"));
+        Assert.Equal([], warnings.Select(f => f.Kind.Code).Distinct());
         var designed = Expect.Designed(judged);
         Assert.Equal(
             option.Switches.GroupBy(s => s.Model.Name).Select(g => $"{g.Key} {g.Sum(s => s.Count)}").Order(),

@@ -99,7 +99,8 @@ public sealed class WrittenPlacesTests
     }
 
     /// <summary>Every limit of a place by itself, tightened until the answer has to mind it: 24 hosts of a rack that may draw 15.5 kW,
-    /// breakers too small for hosts and leaves together, a floor, a rack, a hall's air, a tray. Either no option is offered and the racks are
+    /// breakers too small for hosts and leaves together, a floor, a rack, a hall's air, a tray. Either no option is offered and the racks
+    /// are
     /// named as what stands in the way, or every option passes.</summary>
     [Theory]
     [InlineData("per-rack: 10", "per-rack: 24, count: 240", false)]

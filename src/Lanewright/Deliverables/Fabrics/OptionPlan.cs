@@ -61,7 +61,8 @@ public sealed class OptionPlan
             + $"{Numerals.Grouped(option.Price.Units, 2)} to buy.");
         foreach (var use in option.Switches) writer.WriteLine("# " + FabricWords.Switches(use));
         foreach (var tier in option.Uplinks) writer.WriteLine($"# tier {Numerals.Whole(tier.Tier + 1)}: {FabricWords.Uplinks(tier)}");
-        if (!option.Needs.PortsMeet) writer.WriteLine($"# {FabricWords.Meeting(option)}: what a port of one sends to a port of another, hosts carry over.");
+        if (!option.Needs.PortsMeet)
+            writer.WriteLine($"# {FabricWords.Meeting(option)}: what a port of one sends to a port of another, hosts carry over.");
         foreach (var line in Apart()) writer.WriteLine("# " + line);
         writer.WriteLine("# What is left open here is decided by 'lanewright build': media, modules, cables and their lengths.");
         writer.WriteLine("lanewright: 1");

@@ -70,7 +70,10 @@ internal sealed class FabricHall
         if (wanted.HostRacks.IsEmpty)
         {
             var standard = Standard(first[^1], context.Standards);
-            return new FabricHall(standard.HostRacks, standard.SpineRacks, isStandard: true, ways: null) { FirstRack = first.ToImmutable() };
+            return new FabricHall(standard.HostRacks, standard.SpineRacks, isStandard: true, ways: null)
+            {
+                FirstRack = first.ToImmutable(),
+            };
         }
         if (wanted.HostRacks.Concat(wanted.SpineRacks).Select(r => r.Hall).Distinct().Count() > 1)
         {

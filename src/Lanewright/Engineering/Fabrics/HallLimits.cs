@@ -92,8 +92,8 @@ internal sealed class HallLimits
         var kilograms = loads.Sum(l => l.Kilograms) + standing[rack.Index].Sum(d => WeightOf(d));
         if (type.WeightLimit is { } most && kilograms > most.Kilograms)
             return $"rack {rack.Name} would hold {Numerals.Shown(kilograms, "kg")} and may hold {most}";
-        if (rack.Hall.FloorLoad is { } bears
-            && FloorPressure.Of(rack, Mass.FromKilograms(kilograms) + (type.OwnWeight ?? default), context.Standards) is var load && load > bears)
+        var onFloor = Mass.FromKilograms(kilograms) + (type.OwnWeight ?? default);
+        if (rack.Hall.FloorLoad is { } bears && FloorPressure.Of(rack, onFloor, context.Standards) is var load && load > bears)
             return $"rack {rack.Name} would press on the floor with {Numerals.Shown(load, "kPa")} and the floor bears "
                 + $"{Numerals.Plain(bears)} kPa";
         var watts = loads.Sum(l => l.Watts) + standing[rack.Index].Sum(MaximumOf);
@@ -114,7 +114,8 @@ internal sealed class HallLimits
         {
             var strip = StripLoads.Of(rack, uses, feeds, feed, context.Policy);
             if (strip.Highest > strip.Limit)
-                return $"the strip of '{feed.Name}' in rack {rack.Name} would carry {strip.Highest} and may carry {strip.Limit} without end";
+                return $"the strip of '{feed.Name}' in rack {rack.Name} would carry {strip.Highest} and may carry {strip.Limit} "
+                    + "without end";
             if (strip is { Lost: { } lost } && strip.AfterLoss > strip.Limit)
                 return $"the strip of '{feed.Name}' in rack {rack.Name} would carry {strip.AfterLoss} when '{lost.Name}' is lost and may "
                     + $"carry {strip.Limit} without end";
@@ -142,7 +143,8 @@ internal sealed class HallLimits
         foreach (var (rack, loads) in inRack.Values)
             if (Fault(rack, loads) is { Length: > 0 } fault) return (rack, fault);
         if (inRack.Values.FirstOrDefault().Rack is not { } first) return (null, "");
-        var heat = inRack.Values.Sum(r => r.Loads.Sum(l => l.Watts)) + Site.Standing.Where(d => d.Rack.Hall == first.Hall).Sum(MaximumOf);
+        var heat = inRack.Values.Sum(r => r.Loads.Sum(l => l.Watts))
+            + Site.Standing.Where(d => d.Rack.Hall == first.Hall).Sum(MaximumOf);
         if (first.Hall.Cooling is { } cooling && heat > cooling.Value)
             return (null, $"equipment in {first.Hall.Name} would give off {Numerals.Shown(heat, "W")} and "
                 + $"{Numerals.Shown(cooling.Value, "W")} are carried away");

@@ -60,7 +60,8 @@ public sealed class Relaxations(
         var ask = wish.Key == WishList.Budget ? solve : quick;
         if (Least(ask(loosening.With(null)), loosening) is not { } best) return new Relaxation(wish, null, "");
         var impossible = loosening.Stated;
-        while (loosening.Value(best) - loosening.Step is var less && less > impossible && Least(ask(loosening.With(less)), loosening) is { } nearer)
+        while (loosening.Value(best) - loosening.Step is var less && less > impossible
+            && Least(ask(loosening.With(less)), loosening) is { } nearer)
         {
             best = nearer;
             var middle = (impossible + loosening.Value(best)) / 2;

@@ -5,7 +5,7 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="MostLooked">So many parts of the search of each shape are looked into at most; the others count for the bound
 /// alone.</param>
 /// <param name="MostPriced">So many designs of each shape are priced in any case; what is left then only counts for the bound.</param>
-/// <param name="MostPricing">More are priced while all of them count no more than this, in parts of the search; a small fabric has many.</param>
+/// <param name="MostPricing">More are priced while all count no more than this, in parts of the search.</param>
 /// <param name="MostSpread">So many of those are tried in all ways to spread them over racks.</param>
 public sealed record SizingEffort(long MostLooked, int MostPriced, long MostPricing, int MostSpread)
 {

@@ -225,7 +225,8 @@ internal sealed class ThreeTierSearch
         var least = chosen.Sum(c => c.Least);
         var perGroup = chosen.Max(c => Cores(c.Row, c.Pods, parallel));
         // Every pod is linked to as many cores as the one that needs most, so that each has to have cages left for them.
-        var haveUplinks = chosen.All(c => c.Row.Below.UplinksBeside(c.Row.BlocksPerPod(c.Pods) * c.Row.PortsPerBlock) >= perGroup * parallel);
+        var haveUplinks = chosen.All(c =>
+            c.Row.Below.UplinksBeside(c.Row.BlocksPerPod(c.Pods) * c.Row.PortsPerBlock) >= perGroup * parallel);
         if (haveUplinks) OfferCores(build, up, count, [.. chosen.Select(c => (c.Row, c.Pods))], least, parallel, perGroup, cores);
         // Dearer leaves of the other kinds are not tried: they would cost no less than this.
         incumbent.Skip(least + cores.Min(c => Standing(c.Build, (long)planes * count * (1 + context.Wanted.Survive))));

@@ -7,8 +7,6 @@ namespace Lanewright.Engineering.Fabrics;
 /// <summary>Tells whether the cables of a fabric fit into the trays and ducts of its hall, each on the one shortest way.</summary>
 internal static class TrayFill
 {
-    private const int Hundred = 100;
-
     /// <summary>The fullest pathway that holds more than it may; empty when all fit.</summary>
     /// <param name="ways">The ways of the hall.</param>
     /// <param name="tallies">The cables.</param>
@@ -30,7 +28,7 @@ internal static class TrayFill
         return worst is null
             ? ""
             : $"'{worst.Pathway.Name}' in {ways.Hall.Name} would hold {Numerals.Grouped(worst.Cables)} cables and be "
-                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(worst.Most(standards).Value * Hundred, "%")} is "
+                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(Share.From(worst.Most(standards).Value).Percent, "%")} is "
                 + "the most";
     }
 }

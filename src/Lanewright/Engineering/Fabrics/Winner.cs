@@ -24,7 +24,8 @@ internal sealed record Winner(FabricShape? Shape, string Name, FabricOption? Opt
     public static string NameOf(FabricOption option) =>
         $"{FabricShapes.Word(option.Shape)}, {string.Join(" under ", option.Switches.Select(Models).Distinct())}";
 
-    private static double GapOf(SizingAnswer answer, FabricOption best) => answer.LowerBound is { } bound && best.PriceOverYears > Money.Zero
+    private static double GapOf(SizingAnswer answer, FabricOption best) =>
+        answer.LowerBound is { } bound && best.PriceOverYears > Money.Zero
         ? Math.Max(0, (double)((best.PriceOverYears - bound).Hundredths / best.PriceOverYears.Hundredths))
         : 0;
 
