@@ -168,6 +168,7 @@ public sealed partial class TidyTests
         ("FabricStudy.cs", 4_000),
         ("SizingEffort.cs", 1_000_000),
         ("SizingEffort.cs", 200),
+        ("SizingEffort.cs", 200_000),
         ("SizingEffort.cs", 8),
         ("SizingEffort.cs", 20_000),
         ("Incumbent.cs", 1.25), // how deep to search
