@@ -145,7 +145,8 @@ public sealed class DemandStudy
 
     private ImmutableArray<FabricLink> Links => Fabric.Map.Graph.Links;
 
-    /// <summary>The ideal split must not think itself done when the fullest link is one that a host fills by itself.</summary>
+    /// <summary>The ideal split must not think itself done when the fullest link is one that a host fills by itself; that hosts send no
+    /// more over a port than it carries it sees to all the same.</summary>
     private FabricGraph Solved => Fabric.Rule == SplitRule.Ideal ? Fabric.InsideOrAll : Fabric.Map.Graph;
 
     /// <summary>What flows over a link from one of its ends, in Gb/s; nothing for a hose.</summary>

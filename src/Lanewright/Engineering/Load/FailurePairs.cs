@@ -42,11 +42,10 @@ public sealed record FailurePairs(
         ArgumentOutOfRangeException.ThrowIfLessThan(mostEvaluations, 1);
         var all = (long)units.Length * (units.Length - 1) / 2;
         if (all == 0) return new FailurePairs(0, 0, true, default, [], default, default);
-        var types = UnitTypes.Of(graph, traffic, units);
-        var classes = PairClasses.Of(types)?.List();
+        var classes = PairClasses.Of(graph, traffic, units)?.List();
         var isExact = classes is not null && classes.Count <= mostEvaluations;
         var pairs = isExact && classes is not null ? classes : Sample(units.Length, mostEvaluations, seed);
-        var trial = new OutageTrial(graph, traffic, rule);
+        var trial = new OutageTrial(graph, traffic, rule, pairs.Count);
         var effects = new OutageEffect?[pairs.Count];
         Parallel.For(0, pairs.Count, i => effects[i] = trial.Of(units[pairs[i].One].Outage.With(units[pairs[i].Two].Outage)));
         var (overloading, cutting, worst) = (0L, 0L, -1);
