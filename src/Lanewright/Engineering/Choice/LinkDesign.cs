@@ -38,10 +38,16 @@ public sealed class LinkDesign
     public SortedDictionary<int, int> UnmeasuredLinks { get; }
 
     /// <summary>Designs all links of a plan.</summary>
-    public static LinkDesign Of(Plan plan)
+    public static LinkDesign Of(Plan plan) => Of(plan, new EarlierSolutions(), CancellationToken.None);
+
+    /// <summary>Designs all links of a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="earlier">Ways that were found before.</param>
+    /// <param name="cancel">Breaks the work off.</param>
+    internal static LinkDesign Of(Plan plan, EarlierSolutions earlier, CancellationToken cancel)
     {
         var classes = LinkClasses.Of(plan);
-        return new LinkDesign(plan, classes, LinkChooser.Choose(plan, classes));
+        return new LinkDesign(plan, classes, LinkChooser.Choose(plan, classes, earlier, cancel));
     }
 
     /// <summary>Class of a link.</summary>

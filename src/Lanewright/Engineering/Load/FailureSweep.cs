@@ -28,15 +28,19 @@ public sealed class FailureSweep
 
     /// <summary>Sweeps over all units. Null when the ideal split is asked for a fabric beyond
     /// <see cref="IdealSplit.MostVariables"/>.</summary>
-    public static FailureSweep? Of(FabricGraph graph, TrafficMatrix traffic, SplitRule rule, ImmutableArray<FailureUnit> units)
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static FailureSweep? Of(
+        FabricGraph graph, TrafficMatrix traffic, SplitRule rule, ImmutableArray<FailureUnit> units, CancellationToken cancel = default)
     {
+        cancel.ThrowIfCancellationRequested();
         if (LoadSolver.Of(graph, traffic, rule) is not { } intact) return null;
         var classes = UnitClasses.Of(graph, traffic, units);
         // A link, its modules and a cable with no other link fail the same, whatever they are called.
         var outages = classes.GroupBy(c => units[c[0]].Outage, Outage.Alike).ToArray();
         var effects = new OutageEffect?[outages.Length];
         var trial = new OutageTrial(graph, traffic, rule, outages.Length);
-        Parallel.For(0, outages.Length, i => effects[i] = trial.Of(outages[i].Key));
+        var options = new ParallelOptions { CancellationToken = cancel };
+        Parallel.For(0, outages.Length, options, i => effects[i] = trial.Of(outages[i].Key));
         var effectOf = outages.SelectMany((o, i) => o.Select(c => (Unit: c[0], Effect: effects[i])))
             .ToDictionary(e => e.Unit, e => e.Effect);
         var result = new List<FailureClass>();

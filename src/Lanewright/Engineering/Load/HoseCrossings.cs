@@ -37,15 +37,18 @@ internal sealed class HoseCrossings
     public Orbits Orbits { get; }
 
     /// <summary>The worst case of every class; null for one that nothing crosses.</summary>
-    public IEnumerable<LinkWorstCase?> Solve(HoseEnds ends)
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public IEnumerable<LinkWorstCase?> Solve(HoseEnds ends, CancellationToken cancel = default)
     {
         var found = new LinkWorstCase?[classes.Length];
-        Parallel.For(0, classes.Length, i => found[i] = Solve(ends, i));
+        cancel.ThrowIfCancellationRequested();
+        Parallel.For(0, classes.Length, new ParallelOptions { CancellationToken = cancel }, i => found[i] = Solve(ends, i));
         return found;
     }
 
     /// <summary>The worst case of the classes that may hold the fullest link.</summary>
-    public IEnumerable<LinkWorstCase?> SolveFullest(HoseEnds ends)
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public IEnumerable<LinkWorstCase?> SolveFullest(HoseEnds ends, CancellationToken cancel = default)
     {
         var order = Enumerable.Range(0, classes.Length)
             .Select(i => (Class: i, Bound: Bound(ends, i)))
@@ -57,6 +60,7 @@ internal sealed class HoseCrossings
         {
             // A class whose bound is what was found may be the fullest link by its number.
             if (found.Count > 0 && next[0].Bound < found.Max(f => f?.Utilisation.Value ?? 0)) break;
+            cancel.ThrowIfCancellationRequested();
             var solved = new LinkWorstCase?[next.Length];
             Parallel.For(0, next.Length, i => solved[i] = Solve(ends, next[i].Class));
             found.AddRange(solved);

@@ -15,13 +15,17 @@ public sealed record HoseWorstCase(ImmutableArray<LinkWorstCase> Links)
     /// <summary>Computes the worst case of every class of links. For a fixed split a link's load is linear in the traffic, so the worst
     /// is a transportation problem (with equal bundles: a matching) over the parts of each pair's traffic that cross the link.</summary>
     /// <exception cref="ArgumentException">The rule is the ideal split, which has no fixed shares to take the worst of.</exception>
-    public static HoseWorstCase Of(FabricGraph graph, ImmutableArray<Terminal> terminals, SplitRule rule) =>
-        Of(graph, terminals, new HoseCrossings(graph, terminals, rule).Solve);
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static HoseWorstCase Of(
+        FabricGraph graph, ImmutableArray<Terminal> terminals, SplitRule rule, CancellationToken cancel = default) =>
+        Of(graph, terminals, ends => new HoseCrossings(graph, terminals, rule).Solve(ends, cancel));
 
     /// <summary>The same for the fullest link alone: classes that a simple bound shows to be less full are left out.</summary>
     /// <exception cref="ArgumentException">The rule is the ideal split, which has no fixed shares to take the worst of.</exception>
-    public static HoseWorstCase OfFullest(FabricGraph graph, ImmutableArray<Terminal> terminals, SplitRule rule) =>
-        Of(graph, terminals, new HoseCrossings(graph, terminals, rule).SolveFullest);
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static HoseWorstCase OfFullest(
+        FabricGraph graph, ImmutableArray<Terminal> terminals, SplitRule rule, CancellationToken cancel = default) =>
+        Of(graph, terminals, ends => new HoseCrossings(graph, terminals, rule).SolveFullest(ends, cancel));
 
     private static HoseWorstCase Of(
         FabricGraph graph, ImmutableArray<Terminal> terminals, Func<HoseEnds, IEnumerable<LinkWorstCase?>> solve)
