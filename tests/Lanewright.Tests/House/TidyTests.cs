@@ -200,9 +200,6 @@ public sealed partial class TidyTests
         ("Divisions.cs", 24),
         ("Divisions.cs", 600),
         ("Divisions.cs", 20_000_000),
-        ("HopLoads.cs", 8_000_000), // a bound on memory
-        ("HopLoads.cs", 1e-12), // rounding of the last places
-        ("OutageTrial.cs", 8), // from when on memory is worth its while
         ("Bisection.cs", 1e-9), // rounding of the last places
         ("Availability.cs", 8766), // hours in a year of 365.25 days
         ("AmplifierNoise.cs", 6.62607015e-34), // the quantum of action

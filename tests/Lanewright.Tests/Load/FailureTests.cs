@@ -54,8 +54,8 @@ public sealed class FailureTests
         }
     }
 
-    /// <summary>Without symmetry every failure stands alone, and most are worked out from what changes: each against all paths anew, by
-    /// its fullest link and by what is without a path.</summary>
+    /// <summary>Without symmetry every failure stands alone: each against all paths anew, by its fullest link and by what is without a
+    /// path.</summary>
     [Theory]
     [InlineData(14, 3, 1)]
     [InlineData(20, 4, 2)]

@@ -203,6 +203,9 @@ public sealed class DemandStudy
     /// <summary>What stands for all links like a link.</summary>
     public int ClassOf(int link) => classes.Value.LinkClasses[link];
 
+    /// <summary>What stands for all nodes like a node.</summary>
+    public int AlikeOf(int node) => classes.Value.NodeClasses[node];
+
     private BusyLink Busy(int link, long classSize)
     {
         var ends = Links[link];

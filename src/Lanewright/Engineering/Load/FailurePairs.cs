@@ -45,7 +45,7 @@ public sealed record FailurePairs(
         var classes = PairClasses.Of(graph, traffic, units)?.List();
         var isExact = classes is not null && classes.Count <= mostEvaluations;
         var pairs = isExact && classes is not null ? classes : Sample(units.Length, mostEvaluations, seed);
-        var trial = new OutageTrial(graph, traffic, rule, pairs.Count);
+        var trial = new OutageTrial(graph, traffic, rule);
         var effects = new OutageEffect?[pairs.Count];
         Parallel.For(0, pairs.Count, i => effects[i] = trial.Of(units[pairs[i].One].Outage.With(units[pairs[i].Two].Outage)));
         var (overloading, cutting, worst) = (0L, 0L, -1);

@@ -38,7 +38,7 @@ public sealed class FailureSweep
         // A link, its modules and a cable with no other link fail the same, whatever they are called.
         var outages = classes.GroupBy(c => units[c[0]].Outage, Outage.Alike).ToArray();
         var effects = new OutageEffect?[outages.Length];
-        var trial = new OutageTrial(graph, traffic, rule, outages.Length);
+        var trial = new OutageTrial(graph, traffic, rule);
         var options = new ParallelOptions { CancellationToken = cancel };
         Parallel.For(0, outages.Length, options, i => effects[i] = trial.Of(outages[i].Key));
         var effectOf = outages.SelectMany((o, i) => o.Select(c => (Unit: c[0], Effect: effects[i])))

@@ -3,35 +3,25 @@ namespace Lanewright.Engineering.Load;
 /// <summary>Tries outages on one fabric with one traffic and one rule.</summary>
 internal sealed class OutageTrial
 {
-    /// <summary>From so many outages on flows are kept.</summary>
-    private const int ManyOutages = 8;
-
     private readonly FabricGraph graph;
     private readonly TrafficMatrix traffic;
     private readonly SplitRule rule;
     private readonly Islands whole;
     private readonly int cutWhole;
-    private readonly HopLoads? flows;
 
     /// <summary>Looks at the fabric while it is whole.</summary>
-    /// <param name="graph">The fabric.</param>
-    /// <param name="traffic">What it carries.</param>
-    /// <param name="rule">How traffic divides.</param>
-    /// <param name="outages">How many outages will be asked about: for many it pays to keep what flows to every destination.</param>
-    public OutageTrial(FabricGraph graph, TrafficMatrix traffic, SplitRule rule, int outages = 1)
+    public OutageTrial(FabricGraph graph, TrafficMatrix traffic, SplitRule rule)
     {
         this.graph = graph;
         this.traffic = traffic;
         this.rule = rule;
         whole = new Islands(graph);
         cutWhole = whole.MembersCut(whole);
-        flows = rule == SplitRule.PerHop && outages >= ManyOutages ? HopLoads.Of(graph, traffic) : null;
     }
 
     /// <summary>What an outage does; null when the ideal split is too large to solve.</summary>
     public OutageEffect? Of(Outage outage)
     {
-        if (flows is not null && flows.Knows(outage) && flows.After(outage) is { } quick) return quick;
         var hurt = graph.Without(outage);
         if (LoadSolver.Of(hurt, traffic, rule) is not { } loads) return null;
         var busiest = loads.BusiestLink;
