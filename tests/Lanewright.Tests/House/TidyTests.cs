@@ -140,6 +140,10 @@ public sealed partial class TidyTests
         ("BreakEvens.cs", 10_000), // parts of a share that are told apart
         ("BreakEvens.cs", 5000), // growth that is looked at in any case, in these parts
         ("ConflictSets.cs", 20), // bound of a listing
+        ("TrunkFrontier.cs", 4_000_000), // bound of a table
+        ("PanelPlaces.cs", 200_000), // bound of a search
+        ("TrunkNeed.cs", 1e-9), // rounding of the last places
+        ("TrunkWays.cs", 1e9), // farther than any cord
         ("PartsTally.cs", 5), // rank in a sort order
         ("RackRoute.cs", 2.0), // half of a height
         ("FibreLinkChecks.cs", 0.1), // the step printed limits are rounded to
