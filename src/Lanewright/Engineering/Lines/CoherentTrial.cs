@@ -204,6 +204,8 @@ internal sealed class CoherentTrial
         var wanted = have.PreferredOutput.Value;
         if (type.RxPenalties.Steps is [var (free, _), ..] && type.RxPenalties.IsFloor)
             wanted = PowerLevel.Max(wanted, PowerLevel.FromDbm(free) + question.MultiplexerLoss + Decibels.From(1));
+        // Gain that is there anyway is no reason for a pad, as long as the receivers bear it.
+        if (preamplifier.GainMin is { } lowest) wanted = PowerLevel.Max(wanted, input + lowest.Value);
         if (type.RxMin is { } least) wanted = PowerLevel.Max(wanted, least.Value + question.MultiplexerLoss + Decibels.From(1));
         if (type.RxMax is { } most) wanted = PowerLevel.Min(wanted, most.Value + question.MultiplexerLoss - Decibels.From(1));
         if (preamplifier.OutputMax is { } output) wanted = PowerLevel.Min(wanted, output.Value.OfEach(Count));
