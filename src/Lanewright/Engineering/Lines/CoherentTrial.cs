@@ -76,7 +76,20 @@ internal sealed class CoherentTrial
             var state = At(launch, new CombShape(tilt, Count, hops));
             if (Worth(state) is var here && here > worth) (best, worth) = (state, here);
         }
-        return best;
+        return question.Launch is null && best.Shape != flat ? Climbed(best) : best;
+    }
+
+    /// <summary>The best launch was found for a flat comb; a tilted one may have another, a few tenths away.</summary>
+    private CombState Climbed(CombState state)
+    {
+        var (highest, worth) = (Highest(Transmitter - question.MultiplexerLoss), Worth(state));
+        foreach (var step in new[] { 1 / TenthsInDecibel, -1 / TenthsInDecibel })
+        {
+            while (state.Launch + Decibels.From(step) is var launch && launch <= highest
+                && At(launch, state.Shape) is var next && Worth(next) is var here && here > worth)
+                (state, worth) = (next, here);
+        }
+        return state;
     }
 
     /// <summary>The launch that leaves the smallest margin largest; that of the transmitters where nothing stands behind them.</summary>
