@@ -1,25 +1,32 @@
+using System.Runtime.InteropServices;
+using System.Security.Cryptography;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Markup;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 using Lanewright.Workbench.Desk;
+using Microsoft.AspNetCore.Http;
 
 namespace Lanewright.Workbench.Sheets;
 
 /// <summary>What is around every sheet: the list of sheets at the left, and the title block at the foot.</summary>
 internal sealed class Frame
 {
+    private const int PrintBytes = 12;
+
     private readonly MarkupWriter markup;
     private readonly PlanDesk desk;
     private readonly Site site;
     private readonly RegisterEntry? entry;
+    private readonly HttpRequest request;
 
-    private Frame(MarkupWriter markup, PlanDesk desk, Site site, RegisterEntry? entry)
+    private Frame(MarkupWriter markup, PlanDesk desk, Site site, RegisterEntry? entry, HttpRequest request)
     {
         this.markup = markup;
         this.desk = desk;
         this.site = site;
         this.entry = entry;
+        this.request = request;
     }
 
     /// <summary>A page that is not ready yet.</summary>
@@ -51,13 +58,27 @@ internal sealed class Frame
         + "there are.", "empty", isFound: false);
 
     /// <summary>The whole page around a sheet.</summary>
-    public static string Around(Page page, RegisterEntry? entry, PlanDesk desk, Site site, long seen)
+    public static string Around(Page page, RegisterEntry? entry, PlanDesk desk, Site site, long seen, HttpRequest request)
     {
         using var text = new StringWriter();
         text.Write("<!DOCTYPE html>\n");
-        new Frame(new MarkupWriter(text), desk, site, entry).Write(page, seen);
+        new Frame(new MarkupWriter(text), desk, site, entry, request).Write(Inner(page, entry, desk, site, request), seen, page.Title);
         return text.ToString();
     }
+
+    private static string Inner(Page page, RegisterEntry? entry, PlanDesk desk, Site site, HttpRequest request)
+    {
+        using var text = new StringWriter();
+        var frame = new Frame(new MarkupWriter(text), desk, site, entry, request);
+        frame.Fault();
+        frame.JudgingGoesOn();
+        text.Write(page.Body);
+        return text.ToString();
+    }
+
+    /// <summary>What tells one sheet from another.</summary>
+    private static string PrintOf(string inner) =>
+        Convert.ToHexStringLower(SHA256.HashData(MemoryMarshal.AsBytes(inner.AsSpan())).AsSpan(0, PrintBytes));
 
     private static Page Words(string title, string words, string style, bool isFound)
     {
@@ -81,15 +102,16 @@ internal sealed class Frame
     private static void Steer(MarkupWriter markup, string words, string what, string work) =>
         markup.Inline("button", words, ("type", "button"), ("data-post", $"{what}?work={Uri.EscapeDataString(work)}"));
 
-    private void Write(Page page, long seen)
+    private void Write(string inner, long seen, string title)
     {
+        var print = PrintOf(inner);
         var name = desk.Current?.Judged.Plan?.Name ?? desk.First;
         markup.Open("html", ("lang", "en-GB"));
         markup.Open("head");
         markup.Leaf("meta", ("charset", "utf-8"));
         markup.Leaf("meta", ("name", "viewport"), ("content", "width=device-width"));
         markup.Leaf("meta", ("name", "color-scheme"), ("content", "light dark"));
-        markup.Element("title", $"{page.Title}, {name}");
+        markup.Element("title", $"{title}, {name}");
         foreach (var sheet in new[] { "drawings.css", "workbench.css" })
             markup.Leaf("link", ("rel", "stylesheet"), ("href", site.To("assets", sheet)));
         markup.Leaf("link", ("rel", "icon"), ("href", site.To("assets", "mark.svg")));
@@ -99,10 +121,9 @@ internal sealed class Frame
         markup.Open("body", ("data-root", site.To("")), ("data-seen", Numerals.Whole(seen)), ("data-sheet", entry?.Key ?? ""));
         markup.Inline("a", "to the sheet", ("href", "#sheet"), ("class", "skip"));
         ListOfSheets();
-        markup.Open("main", ("id", "sheet"), ("tabindex", "-1"));
-        Fault();
-        JudgingGoesOn();
-        markup.Trusted(page.Body);
+        markup.Open("main", ("id", "sheet"), ("tabindex", "-1"), ("data-print", print));
+        // The print of the sheet that the window has: the same is not sent again.
+        if (request.Headers["X-Have"] != print) markup.Trusted(inner);
         markup.Close();
         TitleBlock();
         markup.Close();
@@ -163,7 +184,7 @@ internal sealed class Frame
         markup.Element("label", "Device, port, cable, part or code", ("for", "q"));
         markup.Leaf("input", ("id", "q"), ("name", "q"), ("type", "search"), ("autocomplete", "off"), ("maxlength", "200"));
         markup.Close();
-        markup.Element("p", "/ search · 1 to 9 sheets · g edit the plan", ("class", "keys"));
+        markup.Element("p", "/ search · 1 to 9 sheets · g the plan · Tab, then arrows, on a drawing", ("class", "keys"));
         markup.Close();
     }
 
@@ -184,6 +205,8 @@ internal sealed class Frame
     private void TitleBlock()
     {
         markup.Open("footer", ("id", "block"), ("aria-label", "title block"));
+        var side = SheetSides.Read(request.Query[SheetSides.Key].ToString());
+        new WhatIfStrip(markup, desk, site).Write(entry, request.PathBase + request.Path.ToUriComponent(), side);
         markup.Open("dl");
         var judged = desk.Current?.Judged;
         Cell("plan", judged?.Plan?.Title is { Length: > 0 } title ? title : judged?.Plan?.Name ?? desk.First, "wide");
@@ -192,15 +215,16 @@ internal sealed class Frame
             var summary = PlanSummary.Of(designed);
             Cell("revision", designed.Plan.Revision, "");
             Cell("date", designed.Plan.Date, "");
-            Cell(designed.Plan.Currency + " to buy", Numerals.Grouped(summary.Price.Units), "");
-            Cell("kW at most", Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "");
-            Cell("links pass", Numerals.Grouped(summary.Passing), "");
-            Cell("unproven", Numerals.Grouped(summary.Unproven), "");
-            Cell("fail", Numerals.Grouped(summary.Failing), summary.Failing > 0 ? "act" : "");
+            Cell(designed.Plan.Currency + " to buy", Numerals.Grouped(summary.Price.Units), "", site.To("why", "price"));
+            Cell("kW at most", Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "", site.To("why", "power"));
+            Cell("links pass", Numerals.Grouped(summary.Passing), "", site.To("why", "verdicts"));
+            Cell("unproven", Numerals.Grouped(summary.Unproven), "", site.Asking("links", "unproven"));
+            Cell("fail", Numerals.Grouped(summary.Failing), summary.Failing > 0 ? "act" : "", site.Asking("links", "fail"));
         }
         if (judged is not null) Counts(judged.Findings);
         var typed = desk.Files().Where(f => f.IsTyped).Select(f => f.Name).ToList();
-        Cell("text", typed.Count == 0 ? "as saved" : "not saved: " + string.Join(", ", typed), typed.Count == 0 ? "" : "typed");
+        Cell("text", typed.Count == 0 ? "as saved" : "not saved: " + string.Join(", ", typed), typed.Count == 0 ? "" : "typed",
+            site.To("compare"));
         Cell("sheet", Number(), "");
         markup.Close();
         markup.Close();
@@ -210,8 +234,8 @@ internal sealed class Frame
     {
         var counts = findings.CountBy(f => f.Severity).ToDictionary();
         var errors = counts.GetValueOrDefault(Severity.Error);
-        Cell("errors", Numerals.Grouped(errors), errors > 0 ? "act" : "");
-        Cell("warnings", Numerals.Grouped(counts.GetValueOrDefault(Severity.Warning)), "");
+        Cell("errors", Numerals.Grouped(errors), errors > 0 ? "act" : "", site.To("findings"));
+        Cell("warnings", Numerals.Grouped(counts.GetValueOrDefault(Severity.Warning)), "", site.To("findings"));
     }
 
     private string Number()
@@ -220,12 +244,15 @@ internal sealed class Frame
         return at < 0 ? "detail" : $"{Numerals.Whole(at + 1)} of {Numerals.Whole(Register.Listed.Length)}";
     }
 
-    private void Cell(string label, string value, string style)
+    private void Cell(string label, string value, string style, string address = "")
     {
         if (value.Length == 0) return;
         markup.Open("div", ("class", style));
         markup.Element("dt", label);
-        markup.Element("dd", value);
+        markup.Open("dd");
+        if (address.Length > 0) markup.Inline("a", value, ("href", address));
+        else markup.Text(value);
+        markup.Close();
         markup.Close();
     }
 }

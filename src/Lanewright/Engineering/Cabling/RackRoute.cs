@@ -29,13 +29,29 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
     /// <param name="to">The other rack.</param>
     /// <param name="heightTo">Height of the device in that.</param>
     /// <param name="across">The way at the height of the pathway; not looked at inside one rack.</param>
-    public Length Between(Rack from, Length heightFrom, Rack to, Length heightTo, Length across)
+    public Length Between(Rack from, Length heightFrom, Rack to, Length heightTo, Length across) =>
+        Parts(from, heightFrom, to, heightTo, across).Total;
+
+    /// <summary>The same, part by part.</summary>
+    /// <param name="from">One rack.</param>
+    /// <param name="heightFrom">Height of the device in it.</param>
+    /// <param name="to">The other rack.</param>
+    /// <param name="heightTo">Height of the device in that.</param>
+    /// <param name="across">The way at the height of the pathway; not looked at inside one rack.</param>
+    public RouteParts Parts(Rack from, Length heightFrom, Rack to, Length heightTo, Length across)
     {
         var insideRacks = policy.InRack * 2;
-        if (from.Index == to.Index) return (heightFrom - heightTo).Abs() + insideRacks;
+        if (from.Index == to.Index)
+        {
+            var upright = (heightFrom - heightTo).Abs();
+            return new RouteParts(default, upright, default, default, default, insideRacks, default, upright + insideRacks);
+        }
         var rise = (from.Hall.PathwayHeight - heightFrom).Abs();
         var drop = (to.Hall.PathwayHeight - heightTo).Abs();
-        return WithSlack(across + rise + drop) + insideRacks;
+        var way = across + rise + drop;
+        var loops = policy.Service * 2;
+        return new RouteParts(
+            across, rise, drop, way * policy.Contingency.Value, loops, insideRacks, default, WithSlack(way) + insideRacks);
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>

@@ -22,15 +22,19 @@ public sealed class RouteLength
     }
 
     /// <summary>The length, or null when an end has no place or no route joins the halls.</summary>
-    public Length? Between(int from, int to)
+    public Length? Between(int from, int to) => Parts(from, to)?.Total;
+
+    /// <summary>The same, part by part.</summary>
+    public RouteParts? Parts(int from, int to)
     {
         if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo) return null;
         if (rackFrom.Hall == rackTo.Hall)
-            return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), Across(rackFrom, rackTo));
+            return route.Parts(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), Across(rackFrom, rackTo));
         if (plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall) is not { } surveyed) return null;
         // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
         var toExits = ToExit(rackFrom) + ToExit(rackTo);
-        return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), toExits) + surveyed.Length;
+        var inside = route.Parts(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), toExits);
+        return inside with { Surveyed = surveyed.Length, Total = inside.Total + surveyed.Length };
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>

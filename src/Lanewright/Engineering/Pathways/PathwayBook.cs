@@ -54,6 +54,21 @@ public sealed class PathwayBook
         }
     }
 
+    /// <summary>The pathways a cable goes through, in order, each once in a row, with how far it lies in it.</summary>
+    public ImmutableArray<(Pathway Pathway, Length Length)> Stretches(int fromDevice, int toDevice)
+    {
+        var stretches = ImmutableArray.CreateBuilder<(Pathway Pathway, Length Length)>();
+        foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice)))
+        {
+            var (pathway, length) = (hall.Graph.Segments[segment].Pathway, Length.FromMetres(hall.Graph.Segments[segment].Metres));
+            if (stretches.Count > 0 && stretches[^1].Pathway == pathway)
+                stretches[^1] = (pathway, stretches[^1].Length + length);
+            else
+                stretches.Add((pathway, length));
+        }
+        return stretches.ToImmutable();
+    }
+
     private ImmutableArray<SegmentFill> Fill(LinkDesign design)
     {
         var starts = new Dictionary<int, int>();

@@ -23,6 +23,7 @@ internal sealed class FloorDrawing
     private const double TableRoom = 440;
     private const double TableStep = 18;
     private readonly LabelRoom labels = new();
+    private readonly FloorView? view;
 
     private readonly DesignedPlan designed;
     private readonly Hall hall;
@@ -34,8 +35,9 @@ internal sealed class FloorDrawing
     private readonly double deep;
     private readonly double scale;
 
-    public FloorDrawing(DesignedPlan designed, Hall hall, ImmutableArray<SegmentFill> fills)
+    public FloorDrawing(DesignedPlan designed, Hall hall, ImmutableArray<SegmentFill> fills, FloorView? view = null)
     {
+        this.view = view;
         this.designed = designed;
         this.hall = hall;
         this.fills = fills;
@@ -124,9 +126,12 @@ internal sealed class FloorDrawing
     {
         var (x, y) = At(rack.X.Metres - (rack.Type.Width.Metres / 2), rack.Y.Metres);
         var (width, depth) = (rack.Type.Width.Metres * scale, rack.Type.Depth.Metres * scale);
+        var leads = view is not null && canvas.BeginWay(view.Address(rack), "rack " + rack.Name);
         canvas.Box(x, y, width, depth, "block");
         canvas.Line(x, y + (FrontInset * scale), x + width, y + (FrontInset * scale), "fine");
         if (width >= Roomy) canvas.Text(x + (width / 2), y + (depth / 2) + 4, Numerals.Whole(rack.Number), "small mid");
+        if (view is not null && view.Marked.Contains(rack)) canvas.Box(x + 2, y + 2, width - 4, depth - 4, "heavy");
+        if (leads) canvas.End();
     }
 
     private void RowName(Canvas canvas, Rack first)
