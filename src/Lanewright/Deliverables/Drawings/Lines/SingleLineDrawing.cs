@@ -12,12 +12,12 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
     private const double Going = Sheet.Top + 122;
     private const double Coming = Going + 44;
     private const double Top = Going - 92;
-    private const double Bottom = Coming + 118;
+    private const double Bottom = Coming + 96;
     private const double Room = 330;
-    private const double Modules = 54;
-    private const double Multiplexers = 168;
+    private const double Modules = 64;
+    private const double Multiplexers = 172;
     private const double Amplifiers = 236;
-    private const double Panels = 304;
+    private const double Panels = 290;
     private const double Small = 10.5;
 
     private readonly LinePointNames names = new(sheet.Plan);
@@ -58,13 +58,13 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         canvas.Text(At(Modules), Going + 4, $"{Numerals.Whole(count)} x", "small mid");
         canvas.Text(At(Modules), Coming + 4, TextFit.Short(Design.TypeName, 64, Small), "small mid");
         var ports = here.GroupBy(c => names.Device(c.From)).Select(g => $"{g.Key}: {Runs(g.Select(c => names.Port(c.From)))}").ToList();
-        Words(canvas, At(Modules), ports.Count > 0 ? string.Join("; ", ports) : "ports not named", 128);
+        Words(canvas, At(Modules), ports.Count > 0 ? string.Join("; ", ports) : "ports not named", 112);
         if (Design.Multiplexes)
         {
             Multiplexer(canvas, At(Multiplexers), inwards);
-            Words(canvas, At(Multiplexers), isFirst ? Place("multiplexer line", site) : Place("multiplexer line", site), 92);
+            Words(canvas, At(Multiplexers), Place("multiplexer line", site), 84);
             if (here.Count > 0)
-                canvas.Text((At(Modules) + At(Multiplexers)) / 2 + (inwards * 10), Going - 34, Numbers(here), "small mid soft");
+                canvas.Text((At(Modules) + At(Multiplexers)) / 2 + (inwards * 6), Going - 34, Numbers(here), "small mid soft");
         }
         var (outward, inward) = isFirst ? ("booster", "preamplifier") : ("preamplifier", "booster");
         Amplifier(canvas, At(Amplifiers), Going, 1, outward, isFirst || outward == "preamplifier");
