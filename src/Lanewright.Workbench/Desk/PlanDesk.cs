@@ -265,26 +265,13 @@ internal sealed class PlanDesk : IAsyncDisposable
         var stamp = folder.StampOf(file.Name);
         if (!file.WasMissed && stamps.TryGetValue(file.Name, out var known) && known == stamp) return false;
         // A file that is being replaced is missing for a moment; only one that is still missing at the next look is gone.
-        if (folder.Read(file.Name, out _) is not { } text) return IsNewlyGone(file);
+        if (folder.Read(file.Name, out _) is not { } text) return file.Miss();
         stamps[file.Name] = stamp;
-        var isBack = file.IsGone;
-        (file.IsGone, file.WasMissed) = (false, false);
+        var isBack = file.Meet();
         if (string.Equals(text, file.Disk, StringComparison.Ordinal)) return isBack;
         var merged = file.Typed is { } typed ? LineMerge.Of(file.Base, typed, text) : null;
         file.SeeOnDisk(text);
         if (merged is not null) file.Rebase(merged);
-        return true;
-    }
-
-    private static bool IsNewlyGone(OpenFile file)
-    {
-        if (!file.WasMissed)
-        {
-            file.WasMissed = true;
-            return false;
-        }
-        if (file.IsGone) return false;
-        file.IsGone = true;
         return true;
     }
 

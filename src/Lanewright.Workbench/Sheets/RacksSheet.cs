@@ -40,7 +40,7 @@ internal static class RacksSheet
         Devices(paper, designed, sheets[at]);
         var table = RacksView.Of(designed);
         PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where((_, i) => shown.Contains(book.Racks[i].Rack)) },
-            "these racks", MostRows, (column, text) => column is "rack" && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "");
+            "these racks", MostRows, (_, _) => "");
         if (designed.Plan.Power.IsEmpty) return true;
         var feeds = FeedsView.Of(designed);
         var loads = StripLoads.Of(book);
