@@ -102,6 +102,7 @@ public static class RuleBook
         new Space.LabelsOffPage(),
         new Space.PlacesNamedAlike(),
         new Space.HeavyMountedHigh(),
+        new Space.RowsOverlap(),
         new Power.BreakerOverloaded(),
         new Power.FeedLossOverloads(),
         new Power.RackUnfed(),
