@@ -46,8 +46,8 @@ internal sealed class SpanBinder(PlanTree tree, StandardsLibrary standards, Buil
         var floor = standards.LineValue("span", "loss-floor").Value;
         if (map.Decibels("measured-loss") is { } measured && measured.Value < floor * length.Kilometres - Slight)
             return Contradicts(map.SpanOf("measured-loss"),
-                $"{measured} over {Numerals.Plain(length.Kilometres)} km is {Numerals.Plain(measured.Value / length.Kilometres)} dB/km, and "
-                + $"no glass loses less than {Numerals.Plain(floor)} dB/km; say what was measured on '{name}'");
+                $"{measured} over {Numerals.Plain(length.Kilometres)} km is {Numerals.Plain(measured.Value / length.Kilometres)} dB/km, "
+                + $"and no glass loses less than {Numerals.Plain(floor)} dB/km; say what was measured on '{name}'");
         var kind = map.Text("fibre") ?? UsualFibre;
         if (standards.LineFibre(kind) is not { } fibre) return null;
         return new FibreSpan
