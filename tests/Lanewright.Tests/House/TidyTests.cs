@@ -140,6 +140,10 @@ public sealed partial class TidyTests
         ("BreakEvens.cs", 10_000), // parts of a share that are told apart
         ("BreakEvens.cs", 5000), // growth that is looked at in any case, in these parts
         ("ConflictSets.cs", 20), // bound of a listing
+        ("TrunkFrontier.cs", 4_000_000), // bound of a table
+        ("PanelPlaces.cs", 200_000), // bound of a search
+        ("TrunkNeed.cs", 1e-9), // rounding of the last places
+        ("TrunkWays.cs", 1e9), // farther than any cord
         ("PartsTally.cs", 5), // rank in a sort order
         ("RackRoute.cs", 2.0), // half of a height
         ("FibreLinkChecks.cs", 0.1), // the step printed limits are rounded to
@@ -169,6 +173,7 @@ public sealed partial class TidyTests
         ("FabricStudy.cs", 4_000),
         ("SizingEffort.cs", 1_000_000),
         ("SizingEffort.cs", 200),
+        ("SizingEffort.cs", 200_000),
         ("SizingEffort.cs", 8),
         ("SizingEffort.cs", 20_000),
         ("Incumbent.cs", 1.25), // how deep to search
@@ -208,6 +213,8 @@ public sealed partial class TidyTests
         ("ReedSolomonCode.cs", 100), // halvings of a search
         ("ReedSolomonCode.cs", 1e-30), // where it begins
         ("ReedSolomonCode.cs", 1e-6), // below it a power is its first term
+        ("CoherentChecks.cs", 1e-9), // rounding of the last places
+        ("LineWords.cs", 1000), // metres in a kilometre
         ("LineCords.cs", 1e-6), // kilometres by which sums of lengths may differ
         ("NonlinearNoise.cs", 16.0), // factors of the model's integrals
         ("NonlinearNoise.cs", 27),

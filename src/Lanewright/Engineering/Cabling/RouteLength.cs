@@ -41,11 +41,8 @@ public sealed class RouteLength
     public Length WithSlack(Length way) => route.WithSlack(way);
 
     /// <summary>Along pathways where the hall has any that join the two; otherwise straight along and across the rows.</summary>
-    private Length Across(Rack from, Rack to)
-    {
-        if (from.Index == to.Index || !ways.TryGetValue(from.Hall.Index, out var own)) return RackRoute.Across(from, to);
-        return own.Metres(from.Index, to.Index) is { } metres ? Length.FromMetres(metres) : RackRoute.Across(from, to);
-    }
+    private Length Across(Rack from, Rack to) =>
+        from.Index == to.Index || !ways.TryGetValue(from.Hall.Index, out var own) ? RackRoute.Across(from, to) : own.Across(from, to);
 
     private Length ToExit(Rack rack)
     {

@@ -19,6 +19,10 @@ internal sealed record HostBuild(
     /// <summary>A hair that the product of growth may be above a whole number.</summary>
     private const double Rounding = 1e-9;
 
+    /// <summary>What one puts on its rack, modules aside.</summary>
+    public RackLoad Load { get; } = new(
+        Model.Maximum.Value + Cards.Sum(c => c.Maximum.Value), Model.Weight.Kilograms + Cards.Sum(c => c.Weight.Kilograms));
+
     /// <summary>The host for a demand, or null with what is in the way.</summary>
     public static HostBuild? Of(HostDemand demand, FinderContext context, int rackUnits, out string fault)
     {

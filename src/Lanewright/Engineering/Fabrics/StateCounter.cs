@@ -57,7 +57,7 @@ internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
             }
         }
         return new FabricState(fabric, tallies, bill, typical, units, byRack.Values.Select(r => r.Watts).DefaultIfEmpty(0).Max(),
-            byRack.Values.Select(r => r.Kilograms).DefaultIfEmpty(0).Max(), worst, fault);
+            byRack.Values.Select(r => r.Kilograms).DefaultIfEmpty(0).Max(), worst, watts, fault);
     }
 
     private static void Spread(double[] from, FabricEnd end, double[][] watts)

@@ -21,9 +21,9 @@ internal sealed class PatchedLinks
     /// <summary>The links of a design.</summary>
     public static PatchedLinks Of(Plan plan, LinkDesign design) => new(plan, design);
 
-    /// <summary>The trunks a link goes through, in order; none where it is not patched, or no port is left for it.</summary>
+    /// <summary>The trunks a link goes through, in order; none where it is not patched, or where no port is left for it.</summary>
     public IEnumerable<TrunkPatch> Of(int link) =>
-        book is not null && design.CableOf(link) is >= 0 and var cable && book.PatchOf(cable) is { IsThere: true } patch ? [patch] : [];
+        book is null ? [] : book.PatchesOf(link).Where(patch => patch.IsThere);
 
     /// <summary>The two devices or panels each cable, cord or trunk of a link joins, in order.</summary>
     public IEnumerable<(int From, int To)> Legs(int link)

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Cabling;
 using Lanewright.Model.Places;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -50,6 +52,11 @@ public sealed class HallWays
         var along = TreeOf(a).MetresTo(Graph.Drops[b]);
         return double.IsInfinity(along) ? null : along + OffPathway(a) + OffPathway(b);
     }
+
+    /// <summary>The way between two racks of the hall: along pathways that join them, otherwise straight along and across the
+    /// rows.</summary>
+    public Length Across(Rack from, Rack to) =>
+        Metres(from.Index, to.Index) is { } metres ? Length.FromMetres(metres) : RackRoute.Across(from, to);
 
     /// <summary>Metres between a rack, or the exit, and the pathway nearest to it.</summary>
     public double OffPathway(Rack rack) => OffPathway(placeOf[rack.Index]);
