@@ -2,8 +2,8 @@ using System.Diagnostics;
 
 namespace Lanewright.Bench;
 
-/// <summary>Times work, best of several runs: the best is the one least disturbed by the machine. On a machine that others use as well the time
-/// of all processors together says more than the wall clock.</summary>
+/// <summary>Times work, best of several runs: the best is the one least disturbed by the machine. On a machine that others use as well the
+/// time of all processors together says more than the wall clock.</summary>
 internal static class Clock
 {
     /// <summary>Milliseconds of the best run.</summary>

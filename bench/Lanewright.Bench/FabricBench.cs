@@ -60,8 +60,8 @@ internal static class FabricBench
         var sweep = Clock.Both(1, () => FailureSweep.Of(fabric.Graph, fabric.AllToAll, SplitRule.PerHop, units));
         var bisection = Bisection.Of(fabric.Graph, fabric.Terminals);
         var cut = Clock.Both(1, () => bisection = Bisection.Of(fabric.Graph, fabric.Terminals));
-        Console.WriteLine($"  {IrregularSwitches} switches with {IrregularLinks} links each, at random: every one of {Numerals.Whole(units.Length)} "
-            + $"links lost {Show(sweep)}; bisection {Numerals.Plain(bisection.AtLeast.Gigabits)} to "
+        Console.WriteLine($"  {IrregularSwitches} switches with {IrregularLinks} links each, at random: every one of "
+            + $"{Numerals.Whole(units.Length)} links lost {Show(sweep)}; bisection {Numerals.Plain(bisection.AtLeast.Gigabits)} to "
             + $"{Numerals.Plain(bisection.AtMost.Gigabits)} links {Show(cut)}");
     }
 
