@@ -93,7 +93,9 @@ internal sealed class LineCommand
         var wanted = parsed.GetValue(name);
         var lines = all.Where(l => wanted is null || l.Statement.Name == wanted).ToList();
         if (lines.Count == 0)
-            throw new UsageFault($"the plan has no line '{wanted}'{Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))}");
+            throw new UsageFault($"the plan has no line '{wanted}' that could be read"
+                + Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))
+                + (judged.HasErrors ? "; 'lanewright check' shows what stands in the way" : ""));
         if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed.Plan.Catalogue, stream));
         else foreach (var line in lines) LinePrinter.Print(line, designed.Plan.Catalogue);
         var isDenied = lines.Any(l => l.Verdict == Verdict.Fail || l.Routes.Length < l.Statement.Routes);

@@ -41,10 +41,6 @@ internal sealed class FabricFailures
     /// <summary>What that does; null without traffic, and where the ideal split is too large to solve.</summary>
     public DamagedNetwork? Damage => damage.Value;
 
-    /// <summary>Whether two of the things that are down may hold the same link, of which nothing is known but how many there are.</summary>
-    public bool MayCountTwice => Down.Select(n => known.Value[n]).SelectMany(o => o.Links.Select(l => (l.Link, l.FirstMember)).Distinct())
-        .CountBy(l => l).Any(l => l.Value > 1) && Down.Any(n => known.Value[n].Links.Sum(l => l.Count) > 1);
-
     /// <summary>How the drawing shows it.</summary>
     public FabricView View => new(named.IsEmpty ? null : Damage, study.Fabric.Map, OfBox, OfLine);
 

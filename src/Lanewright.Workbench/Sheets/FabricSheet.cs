@@ -74,9 +74,6 @@ internal static class FabricSheet
         Effect(markup, study, failures.View.Damage);
         foreach (var name in failures.Unknown)
             markup.Element("p", $"'{name}' is not in this network any more, so it is not counted.", ("class", "soft"));
-        if (failures.MayCountTwice)
-            markup.Element("p", "A link that two of these take down counts twice, up to all there are between its two ends.",
-                ("class", "soft"));
         markup.Close();
     }
 

@@ -33,8 +33,8 @@ internal static class WhyLength
         if (solution?.Through is not null)
         {
             markup.Open("p");
-            markup.Text("It goes through a trunk, with a cord at each end. ");
-            paper.Way("The trunk and the way of the light", paper.Site.To("plant", statement.Through?.Name ?? ""));
+            markup.Text("It goes through trunks, with cords at the ends and between them. ");
+            paper.Way("The trunks and the way of the light", paper.Site.To("plant", statement.Through[0].Name));
             markup.Close();
             return;
         }

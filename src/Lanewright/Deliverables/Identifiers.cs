@@ -28,6 +28,9 @@ public static class Identifiers
     /// <summary>A floor plan by its number.</summary>
     public static string Floor(int number) => "F" + Numerals.Padded(number, 2);
 
+    /// <summary>A sheet of panel fronts by its number.</summary>
+    public static string Panels(int number) => "P" + Numerals.Padded(number, 2) + "-panels";
+
     /// <summary>A sheet of rack elevations by its number.</summary>
     public static string Elevation(int number) => "E" + Numerals.Padded(number, 2);
 

@@ -61,7 +61,7 @@ public sealed class TrunkTests
     [Fact]
     public void Ports_AreTakenOnce()
     {
-        var patches = Enumerable.Range(0, 24).Select(c => Planned.Plant.Value.PatchOf(c)).OfType<TrunkPatch>().ToList();
+        var patches = Enumerable.Range(0, Planned.Plan.Links.Count).SelectMany(l => Planned.Plant.Value.PatchesOf(l)).ToList();
         Assert.Equal(24, patches.Count);
         Assert.All(patches, p => Assert.True(p.IsThere));
         Assert.Equal(24, patches.Select(p => (p.NearPanel, p.NearSlot, p.NearPort)).Distinct().Count());
@@ -122,5 +122,5 @@ public sealed class TrunkTests
         StandardsLibrary.Shipped, edition, StandardsLibrary.Shipped.Fibre(fibre)!, Length.FromMetres(metres), inner, splices).Limit;
 
     private static CablePath Path(int cable) => CablePath.Of(
-        Planned.Plan, Planned.Design, Planned.Plant.Value, cable, "C")!;
+        Planned.Plan, Planned.Design, Planned.Plant.Value, Planned.Design.Cables[cable].FirstLink, "C")!;
 }

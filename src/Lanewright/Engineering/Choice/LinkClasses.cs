@@ -19,7 +19,6 @@ public sealed class LinkClasses
     private readonly List<int> firsts = [];
     private readonly List<SortedSet<int>> statements = [];
     private readonly int[] kindOf;
-    private readonly TrunkWay?[] through;
     private readonly List<EndSpec> ends = [];
     private readonly Dictionary<(Model.Catalogues.CageModel Cage, int Ways, Watts? Limit), short> endByContent = [];
     private readonly Dictionary<(int Group, PortPlace Port), short> endByPort = [];
@@ -33,7 +32,6 @@ public sealed class LinkClasses
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
         kindOf = StatementKinds.FirstAlike(plan.Statements);
         Trunks = new TrunkWays(plan, route);
-        through = [.. plan.Statements.Select(Trunks.Of)];
         Bundles = CageBundles.Of(plan);
         ClassOf = new int[plan.Links.Count];
         UnmeasuredLinks = [];
@@ -66,7 +64,7 @@ public sealed class LinkClasses
     {
         var needed = new double[plan.Links.Count];
         for (var link = 0; link < needed.Length; link++) needed[link] = Needed(link);
-        Bundles.RaiseToLongest(needed);
+        Bundles.RaiseToLongest(needed, link => !StartsApart(link));
         var far = FarNeeded();
         for (var link = 0; link < needed.Length; link++)
         {
@@ -91,9 +89,9 @@ public sealed class LinkClasses
     private double Needed(int link)
     {
         var statement = plan.Links.Statement(link);
-        var way = through[statement];
+        var way = WayOf(link);
         var end = way?.NearPanel ?? plan.Links.ToDevice(link);
-        var length = way is { Length: null } ? null : route.Between(plan.Links.FromDevice(link), end);
+        var length = way is { IsMeasured: false } ? null : route.Between(plan.Links.FromDevice(link), end);
         if (length is null && plan.Statements[statement].Length is null) UnmeasuredLinks.TryAdd(statement, link);
         return length?.Metres ?? double.NaN;
     }
@@ -106,13 +104,29 @@ public sealed class LinkClasses
         for (var link = 0; link < far.Length; link++)
         {
             var statement = plan.Links.Statement(link);
-            var length = through[statement] is { } way ? route.Between(way.FarPanel, plan.Links.ToDevice(link)) : null;
-            if (through[statement] is not null && length is null) UnmeasuredLinks.TryAdd(statement, link);
+            var way = WayOf(link);
+            var length = way is null ? null : route.Between(way.FarPanel, plan.Links.ToDevice(link));
+            if (way is not null && length is null) UnmeasuredLinks.TryAdd(statement, link);
             far[link] = length?.Metres ?? double.NaN;
         }
-        Bundles.RaiseToLongest(far);
+        Bundles.RaiseToLongest(far, link => !EndsApart(link));
         return far;
     }
+
+    /// <summary>How a link goes through trunks; null where it goes through none.</summary>
+    private TrunkWay? WayOf(int link) => plan.Trunks.IsEmpty
+        ? null
+        : Trunks.Of(plan.Statements[plan.Links.Statement(link)], plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+
+    /// <summary>Legs that come together behind duplex ports have cords of their own before them.</summary>
+    private bool StartsApart(int link) =>
+        WayOf(link) is { } way && Bundles.ShapeOf(link) == FanShape.ToEnd && IsDuplex(way.Legs[0], isFar: false);
+
+    /// <summary>Legs that part before duplex ports have cords of their own behind them.</summary>
+    private bool EndsApart(int link) =>
+        WayOf(link) is { } way && Bundles.ShapeOf(link) == FanShape.FromEnd && IsDuplex(way.Legs[^1], isFar: true);
+
+    private static bool IsDuplex(TrunkLeg leg, bool isFar) => leg.Trunk.CassetteAt(isFar != leg.IsTurned) is not null;
 
     private LinkClassKey KeyOf(int link, double metres, double farMetres)
     {
@@ -138,7 +152,8 @@ public sealed class LinkClasses
             (short)(rackFrom is null ? -1 : rackTypes.IndexOf(rackFrom.Type)),
             (short)(rackTo is null ? -1 : rackTypes.IndexOf(rackTo.Type)),
             Bundles.ShapeOf(link),
-            double.IsNaN(farMetres) ? -1 : grid.PlaceOf(Length.FromMetres(farMetres)));
+            double.IsNaN(farMetres) ? -1 : grid.PlaceOf(Length.FromMetres(farMetres)),
+            WayOf(link)?.Turns ?? 0);
     }
 
     /// <summary>A way between two lengths of the grid is rounded up, but a cable that is as long as the way is long enough.</summary>
@@ -180,7 +195,7 @@ public sealed class LinkClasses
             To = ends[key.To],
             Needed = statement.Length ?? (key.Place < 0 ? null : grid.LengthOf(key.Place)),
             Way = way,
-            Through = through[statement.Index],
+            Through = WayOf(firsts[index]),
             FarNeeded = key.FarPlace < 0 ? null : grid.LengthOf(key.FarPlace),
             Route = key.Route < 0 ? null : plan.Building.Routes[key.Route],
             FromRack = key.FromRack < 0 ? null : rackTypes[key.FromRack],

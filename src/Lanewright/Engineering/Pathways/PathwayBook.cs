@@ -110,11 +110,19 @@ public sealed class PathwayBook
                 yield return (from, to, 1, solution.Cable.Diameter);
                 continue;
             }
-            yield return (from, way.NearPanel, 1, solution.Cable.Diameter);
-            yield return (way.FarPanel, to, 1, solution.FarCord?.Diameter ?? default);
+            yield return (from, way.NearPanel, Laid(solution.Patching[0], run), solution.Patching[0].Cord.Diameter);
+            for (var i = 1; i < way.Legs.Length; i++)
+            {
+                var bridge = solution.Patching[i];
+                yield return (way.Legs[i - 1].FarPanel, way.Legs[i].NearPanel, Laid(bridge, run), bridge.Cord.Diameter);
+            }
+            yield return (way.FarPanel, to, Laid(solution.Patching[^1], run), solution.Patching[^1].Cord.Diameter);
         }
         foreach (var trunk in plan.Trunks) yield return (trunk.From, trunk.To, trunk.Count, trunk.Cable.Diameter);
     }
+
+    /// <summary>Cords of one cable that lie side by side.</summary>
+    private static int Laid(PatchCord cord, CableRun run) => cord.Links > 1 ? 1 : run.Links;
 
     /// <summary>The stretches between two racks: of one hall, or of both as far as their exits.</summary>
     private ImmutableArray<(HallWays Ways, int Segment)> WayBetween(int from, int to)
