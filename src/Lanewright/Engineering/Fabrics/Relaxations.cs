@@ -42,7 +42,7 @@ public sealed class Relaxations(
             WishList.Planes => First(wish, Down(wanted.Planes, 1), p => wanted with { Planes = p }, p => Numerals.Whole(p)),
             WishList.Rails => First(wish, [1], r => wanted with { Rails = r }, _ => "none"),
             WishList.Racks => solve(wanted with { HostRacks = [], SpineRacks = [] }) is [var best, ..]
-                ? new Relaxation(wish, $"{Numerals.Whole(best.HostRacks)} racks that take all of it", best.Name)
+                ? new Relaxation(wish, $"{Numerals.Whole(best.HostRacks)} racks", best.Name)
                 : new Relaxation(wish, null, ""),
             WishList.FormFactors => Joined(wish, wanted with { FormFactors = [] }, n => n.FormFactors.Except(wanted.FormFactors)),
             WishList.UplinkRates => Joined(wish, wanted with { UplinkRates = [] },

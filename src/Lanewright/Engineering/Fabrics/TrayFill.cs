@@ -28,7 +28,8 @@ internal static class TrayFill
         return worst is null
             ? ""
             : $"'{worst.Pathway.Name}' in {ways.Hall.Name} would hold {Numerals.Grouped(worst.Cables)} cables and be "
-                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(Share.From(worst.Most(standards).Value).Percent, "%")} is "
+                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and "
+                + $"{Numerals.Shown(Share.From(worst.Most(standards).Value).Percent, "%")} is "
                 + "the most";
     }
 }
