@@ -22,6 +22,14 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
     private readonly Dictionary<int, int> hostRacks =
         Hall.HostRacks.Select((r, i) => (r.Index, At: i)).ToDictionary(r => r.Index, r => r.At);
 
+    private readonly Dictionary<(int Rack, SwitchBuild Build, int Most), int> intoEmpty = [];
+
+    /// <summary>Switches of a kind that a rack takes that holds none yet, counted once.</summary>
+    /// <param name="question">The rack, the switch, and how many one rack may hold.</param>
+    /// <param name="count">Counts them.</param>
+    public int IntoEmpty((int Rack, SwitchBuild Build, int Most) question, Func<int> count) =>
+        intoEmpty.TryGetValue(question, out var known) ? known : intoEmpty[question] = count();
+
     /// <summary>Which of the racks of hosts a rack is; -1 for none of them.</summary>
     public int IndexAmongHosts(Rack rack) => hostRacks.GetValueOrDefault(rack.Index, -1);
 

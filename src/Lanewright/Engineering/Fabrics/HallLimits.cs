@@ -14,7 +14,7 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed class HallLimits
 {
     private readonly FinderContext context;
-    private readonly ILookup<int, StandingDevice> standing;
+    private readonly Dictionary<int, ImmutableArray<StandingDevice>> standing;
     private readonly Dictionary<int, ImmutableArray<PowerFeed>> feedsOf;
     private readonly Dictionary<(int Rack, int Hosts, int HostKind, SwitchBuild Build, int Switches), string> stacks = [];
 
@@ -22,7 +22,7 @@ internal sealed class HallLimits
     {
         Site = site;
         this.context = context;
-        standing = site.Standing.ToLookup(d => d.Rack.Index);
+        standing = site.Standing.GroupBy(d => d.Rack.Index).ToDictionary(g => g.Key, g => g.ToImmutableArray());
         feedsOf = site.Feeds.SelectMany(f => f.Racks, (feed, rack) => (feed, rack)).GroupBy(f => f.rack)
             .ToDictionary(g => g.Key, g => g.Select(f => f.feed).ToImmutableArray());
     }
@@ -72,8 +72,14 @@ internal sealed class HallLimits
         }
     }
 
-    private StandingDevice? Blocking(Rack rack, int unit, int units) => standing[rack.Index].FirstOrDefault(d =>
-        d.Unit < unit + units && unit < d.Unit + Math.Max(1, d.Group.Model.Units));
+    private StandingDevice? Blocking(Rack rack, int unit, int units)
+    {
+        foreach (var device in StandingIn(rack))
+            if (device.Unit < unit + units && unit < device.Unit + Math.Max(1, device.Group.Model.Units)) return device;
+        return null;
+    }
+
+    private ImmutableArray<StandingDevice> StandingIn(Rack rack) => standing.GetValueOrDefault(rack.Index, []);
 
     /// <summary>What is in the way of so many switches beside hosts of a kind in a rack; empty when nothing. Modules are not counted
     /// yet.</summary>
@@ -82,21 +88,21 @@ internal sealed class HallLimits
         var key = (rack.Index, hosts, hosts == 0 ? -1 : kind, build, switches);
         if (stacks.TryGetValue(key, out var found)) return found;
         return stacks[key] = Fault(
-            rack, [.. Enumerable.Repeat(host, hosts), .. Enumerable.Repeat(new RackLoad(build.Maximum, build.Weight), switches)]);
+            rack, [.. Enumerable.Repeat(host, hosts), .. Enumerable.Repeat(build.Load, switches)]);
     }
 
     /// <summary>What a rack cannot take of some devices beside what stands there; empty when it takes them.</summary>
     public string Fault(Rack rack, IReadOnlyCollection<RackLoad> loads)
     {
         var type = rack.Type;
-        var kilograms = loads.Sum(l => l.Kilograms) + standing[rack.Index].Sum(d => WeightOf(d));
+        var kilograms = loads.Sum(l => l.Kilograms) + StandingIn(rack).Sum(d => LoadOf(d).Kilograms);
         if (type.WeightLimit is { } most && kilograms > most.Kilograms)
             return $"rack {rack.Name} would hold {Numerals.Shown(kilograms, "kg")} and may hold {most}";
         var onFloor = Mass.FromKilograms(kilograms) + (type.OwnWeight ?? default);
         if (rack.Hall.FloorLoad is { } bears && FloorPressure.Of(rack, onFloor, context.Standards) is var load && load > bears)
             return $"rack {rack.Name} would press on the floor with {Numerals.Shown(load, "kPa")} and the floor bears "
                 + $"{Numerals.Plain(bears)} kPa";
-        var watts = loads.Sum(l => l.Watts) + standing[rack.Index].Sum(MaximumOf);
+        var watts = loads.Sum(l => l.Watts) + StandingIn(rack).Sum(d => LoadOf(d).Watts);
         if (type.PowerLimit is { } limit && watts > limit.Value)
             return $"rack {rack.Name} may draw {Numerals.Shown(watts, "W")} and {Numerals.Shown(limit.Value, "W")} can be fed and cooled "
                 + "there";
@@ -108,7 +114,7 @@ internal sealed class HallLimits
         ImmutableArray<StripUse> uses =
         [
             .. loads.Select(l => new StripUse(Watts.From(l.Watts), feeds)),
-            .. standing[rack.Index].Select(d => new StripUse(Watts.From(MaximumOf(d)), StripLoads.FeedsOf(d.Group.Feeds, feeds))),
+            .. StandingIn(rack).Select(d => new StripUse(Watts.From(LoadOf(d).Watts), StripLoads.FeedsOf(d.Group.Feeds, feeds))),
         ];
         foreach (var feed in feeds)
         {
@@ -132,7 +138,7 @@ internal sealed class HallLimits
         for (var g = 0; g < groups.Length; g++)
         {
             var group = groups[g];
-            var own = LoadOf(group);
+            var own = RackLoad.Of(group.Model, group.Cards);
             for (var i = 0; i < group.Places.Length; i++)
             {
                 var rack = group.Places[i].Rack;
@@ -144,19 +150,12 @@ internal sealed class HallLimits
             if (Fault(rack, loads) is { Length: > 0 } fault) return (rack, fault);
         if (inRack.Values.FirstOrDefault().Rack is not { } first) return (null, "");
         var heat = inRack.Values.Sum(r => r.Loads.Sum(l => l.Watts))
-            + Site.Standing.Where(d => d.Rack.Hall == first.Hall).Sum(MaximumOf);
+            + Site.Standing.Where(d => d.Rack.Hall == first.Hall).Sum(d => LoadOf(d).Watts);
         if (first.Hall.Cooling is { } cooling && heat > cooling.Value)
             return (null, $"equipment in {first.Hall.Name} would give off {Numerals.Shown(heat, "W")} and "
                 + $"{Numerals.Shown(cooling.Value, "W")} are carried away");
         return (null, state.Fabric.Hall.Ways is { } ways ? TrayFill.Fault(ways, state.Tallies, context.Standards) : "");
     }
 
-    private static RackLoad LoadOf(FabricGroup group) => new(
-        group.Model.Maximum.Value + group.Cards.Sum(c => c.Maximum.Value),
-        group.Model.Weight.Kilograms + group.Cards.Sum(c => c.Weight.Kilograms));
-
-    private static double MaximumOf(StandingDevice device) =>
-        device.Group.Model.Maximum.Value + device.Group.Cards.Sum(c => c.Maximum.Value);
-
-    private static double WeightOf(StandingDevice device) => RackBook.WeightOf(device.Group).Kilograms;
+    private static RackLoad LoadOf(StandingDevice device) => RackLoad.Of(device.Group.Model, device.Group.Cards);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Space;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Wanted;
@@ -20,8 +21,7 @@ internal sealed record HostBuild(
     private const double Rounding = 1e-9;
 
     /// <summary>What one puts on its rack, modules aside.</summary>
-    public RackLoad Load { get; } = new(
-        Model.Maximum.Value + Cards.Sum(c => c.Maximum.Value), Model.Weight.Kilograms + Cards.Sum(c => c.Weight.Kilograms));
+    public RackLoad Load { get; } = RackLoad.Of(Model, Cards);
 
     /// <summary>The host for a demand, or null with what is in the way.</summary>
     public static HostBuild? Of(HostDemand demand, FinderContext context, int rackUnits, out string fault)

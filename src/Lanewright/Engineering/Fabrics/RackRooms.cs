@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Space;
 using Lanewright.Model.Places;
 
 namespace Lanewright.Engineering.Fabrics;
@@ -23,8 +24,12 @@ internal sealed class RackRooms(FabricDemand demand, int mostInRack)
             : Math.Max(0, room.Ceiling - room.Floor + 1) / units;
     }
 
-    /// <summary>Switches that a rack still takes.</summary>
-    public int InOne(SwitchBuild build, Rack rack)
+    /// <summary>Switches that a rack still takes. What one without switches takes is the same in every design.</summary>
+    public int InOne(SwitchBuild build, Rack rack) => HoldsNone(rack)
+        ? demand.IntoEmpty((rack.Index, build, mostInRack), () => Count(build, rack))
+        : Count(build, rack);
+
+    private int Count(SwitchBuild build, Rack rack)
     {
         var room = Of(rack);
         var most = Math.Min(mostInRack - room.Loads.Count, InUnits(rack, build));
@@ -45,7 +50,7 @@ internal sealed class RackRooms(FabricDemand demand, int mostInRack)
         return limits.Fault(rack,
         [
             .. Enumerable.Repeat(HostLoad(room), room.Hosts), .. room.Loads,
-            .. Enumerable.Repeat(new RackLoad(build.Maximum, build.Weight), switches),
+            .. Enumerable.Repeat(build.Load, switches),
         ]);
     }
 
@@ -60,7 +65,7 @@ internal sealed class RackRooms(FabricDemand demand, int mostInRack)
             : Enumerable.Range(1, switches).Select(i => room.Ceiling - (i * units) + 1);
         ImmutableArray<FabricPlace> places = [.. from.Take(switches).Reverse().Select(u => new FabricPlace(rack, u))];
         room.Ceiling = places[0].Unit - 1;
-        for (var i = 0; i < switches; i++) room.Loads.Add(new RackLoad(build.Maximum, build.Weight));
+        for (var i = 0; i < switches; i++) room.Loads.Add(build.Load);
         return places;
     }
 

@@ -58,19 +58,21 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
         fault = "";
         var (ports, sets) = (demand.Hosts[kind].Demand.Ports, isSpread ? LeastRacks : 1);
         var places = new FabricPlace[rackOf.Length];
+        // A rack that is taken leaves the list, so that the others stay as they are found here.
+        var refusal = DropFull(open, build);
         for (var set = 0; set < sets; set++)
         {
             var leaves = Enumerable.Range(0, rackOf.Length).Where(i => i % ports % sets == set).ToArray();
             for (var at = 0; at < leaves.Length;)
             {
                 var near = demand.Hall.HostRacks[rackOf[leaves[at]]];
-                var refusal = DropFull(open, build);
                 if (open.MinBy(r => (Math.Round(demand.Hall.Across(r, near).Metres, 4), r.Index)) is not { } rack)
                 {
                     fault = refusal.Length > 0 ? refusal
                         : $"the racks of the hosts are full, and those kept for upper tiers do not take {rackOf.Length} x {build.Name}";
                     return null;
                 }
+                refusal = "";
                 var here = Math.Min(rooms.InOne(build, rack), leaves.Length - at);
                 var taken = Take(rack, build, here);
                 for (var i = 0; i < here; i++) places[leaves[at + i]] = taken[i];
