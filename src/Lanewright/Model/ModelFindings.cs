@@ -68,12 +68,15 @@ public static class ModelFindings
     /// <summary>A span or a line whose keys do not go together.</summary>
     public static FindingKind LineContradicts { get; } = new("LW1701", "LineContradicts", Severity.Error);
 
+    /// <summary>A tray or duct whose keys do not go together.</summary>
+    public static FindingKind PathwayContradicts { get; } = new("LW1711", "PathwayContradicts", Severity.Error);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         NameUnknown, NameTaken, NameAmbiguous, VersionUnknown, PlanOutOfBounds, CurrencyUnpriced,
         RackUnitTaken, RackUnitOutside, SlotsExceeded,
         PlacesDoNotFit, CountsDiffer, PortsExhausted, PortTaken, PortUnknown, PatternEmpty, LinkToItself, BreakoutContradicts,
-        CatalogueFault, DemandContradicts, LineContradicts, TrunkContradicts,
+        CatalogueFault, DemandContradicts, LineContradicts, TrunkContradicts, PathwayContradicts,
     ];
 }

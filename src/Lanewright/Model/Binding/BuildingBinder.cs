@@ -105,8 +105,20 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         if (map.Length("width") is not { } width || map.Map("from") is not { } from || map.Map("to") is not { } to) return;
         var isDuct = map.Text("kind") == "duct";
         var depth = isDuct ? width : map.Length("depth") ?? Length.FromMillimetres(UsualTrayDepth);
-        pathways.Add(new Pathway(hall, name, Position(from, "x"), Position(from, "y"), Position(to, "x"), Position(to, "y"), width, depth,
-            isDuct, map.Span));
+        if (isDuct && map["depth"] is not null)
+        {
+            findings.Add(ModelFindings.PathwayContradicts, map.SpanOf("depth"),
+                $"'{name}' is a round duct, whose depth is its width; leave 'depth' out, or make it a tray");
+            return;
+        }
+        var pathway = new Pathway(hall, name, Position(from, "x"), Position(from, "y"), Position(to, "x"), Position(to, "y"), width, depth,
+            isDuct, map.Span);
+        if (pathway.FromX == pathway.ToX && pathway.FromY == pathway.ToY)
+        {
+            findings.Add(ModelFindings.PathwayContradicts, map.Span, $"'{name}' ends where it begins; give its ends two places");
+            return;
+        }
+        pathways.Add(pathway);
     }
 
     private void AddRow(Hall hall, string row, MapNode map)

@@ -28,12 +28,18 @@ public static class PlanLanguage
     public static ScalarShape Ports { get; } =
         Shapes.Matching("port numbers such as '1..16, 20', or on cards '1/1..1/4'", t => PortFilter.TryRead(t, out _), @"^[0-9., /]+$");
 
+    /// <summary>Inside sizes of what cables lie in: below the thinnest cable nothing lies, and beyond a room it is no tray.</summary>
+    private static readonly ScalarShape Inside = Shapes.LengthBetween(1, 5000);
+
+    /// <summary>Outside sizes of racks.</summary>
+    private static readonly ScalarShape RackSize = Shapes.LengthBetween(100, 5000);
+
     /// <summary>A kind of rack.</summary>
     public static MapShape RackType { get; } = new("a kind of rack",
     [
         new("units", Shapes.Whole(1, 60), "rack units") { Otherwise = "48" },
-        new("width", Shapes.Length, "outside width; the pitch of a row") { Otherwise = "600 mm" },
-        new("depth", Shapes.Length, "outside depth") { Otherwise = "1200 mm" },
+        new("width", RackSize, "outside width; the pitch of a row") { Otherwise = "600 mm" },
+        new("depth", RackSize, "outside depth") { Otherwise = "1200 mm" },
         new("front-space", Shapes.Length, "from the port face to the closed front door") { Otherwise = "150 mm" },
         new("plinth", Shapes.Length, "height of the lowest rack unit above the floor") { Otherwise = "100 mm" },
         new("device-depth", Shapes.Length, "from the front posts to the closed rear door")
@@ -67,8 +73,8 @@ public static class PlanLanguage
         new("from", Point, "where it begins") { IsRequired = true },
         new("to", Point, "where it ends; pathways that cross or touch are joined") { IsRequired = true },
         new("kind", Shapes.OneOf("tray", "duct"), "open tray, or closed round duct") { Otherwise = "tray" },
-        new("width", Shapes.Length, "inside width; of a duct its inside diameter") { IsRequired = true },
-        new("depth", Shapes.Length, "inside depth; not of a duct") { Otherwise = "100 mm" },
+        new("width", Inside, "inside width; of a duct its inside diameter") { IsRequired = true },
+        new("depth", Inside, "inside depth; not of a duct") { Otherwise = "100 mm" },
     ]);
 
     /// <summary>A hall.</summary>
