@@ -59,7 +59,8 @@ public static class TrunksView
             .Select(w => designed.Design.SolutionOf(w.FirstLink))
             .Select(s => (Type: s?.TypeName, Check: s?.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss)))
             .Where(a => a.Check is { Limit: not null, Value: not null })
-            .MinBy(a => a.Check?.Limit - a.Check?.Value);
+            .OrderBy(a => a.Check?.Limit - a.Check?.Value)
+            .FirstOrDefault();
         return tightest.Check is { Limit: { } allowed, Value: { } computed }
             ? [tightest.Type, Math.Round(allowed, 3), Math.Round(computed, 3)]
             : [Cell.Empty, Cell.Empty, Cell.Empty];

@@ -4,6 +4,7 @@ using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 using Lanewright.Standards;
+using Lanewright.Tests.Deliverables;
 
 namespace Lanewright.Tests.Plant;
 
@@ -107,6 +108,18 @@ public sealed class TrunkTests
     }
 
     /// <summary>A trunk is made of array cables: neither twisted pair, whose plug has eight positions too, nor a duplex cord.</summary>
+    [Fact]
+    public void TrunksWithoutLinks_AreListed()
+    {
+        var judged = PlanBlock.Compile("""
+            lanewright: 1
+            sites: { main: { halls: { hall: { rows: { A: { racks: 2 } } } } } }
+            devices: { odf: { model: panel-1u-12, racks: hall/A } }
+            trunks: { spare: { from: odf-1, to: odf-2, cable: trunk-os2-12 } }
+            """);
+        Assert.Single(Delivered.Table(judged, "trunks.csv"), row => row.StartsWith("spare,", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("cord-cat6a")]
     [InlineData("cord-os2-lc")]

@@ -12,10 +12,15 @@ public sealed class PanelFronts
     private PanelFronts(Plan plan, PlantBook book)
     {
         var used = Used(plan, book);
+        // What lines put into their shelves and panels is told by their own drawings; shown here these would look free.
+        var ofLines = plan.Lines.SelectMany(l => (int[])[.. l.FromShelves, .. l.ToShelves, .. l.FromPanels, .. l.ToPanels])
+            .Except(plan.Trunks.SelectMany(t => (int[])[t.From, t.To]))
+            .ToHashSet();
         foreach (var group in plan.Devices.Groups.Where(g => g.Model.Kind == DeviceKind.Panel))
         {
             for (var panel = group.First; panel < group.First + group.Count; panel++)
             {
+                if (ofLines.Contains(panel)) continue;
                 Panels.Add(panel);
                 fronts[panel] = [.. Enumerable.Range(1, group.Model.Slots).Select(s => new PanelPlace(s, null, 0, 0, [], IsOpen: false))];
             }
