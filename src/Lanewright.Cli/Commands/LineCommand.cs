@@ -86,8 +86,7 @@ internal sealed class LineCommand
     {
         if (parsed.GetValue(length) is not null) throw new UsageFault("a plan says how long its spans are; leave --length out");
         var judged = CommonOptions.Compile(path);
-        if (judged.Designed is not { } designed)
-            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var designed = CommonOptions.Designed(judged);
         var all = designed.Lines.Value.Lines;
         if (all.IsEmpty) throw new UsageFault("the plan has no lines, or none that could be read; 'lanewright check' shows why");
         var wanted = parsed.GetValue(name);

@@ -28,8 +28,7 @@ internal static class TraceCommand
 
     private static int Run(JudgedPlan judged, string name, bool asJson)
     {
-        if (judged.Designed is not { } designed)
-            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var designed = CommonOptions.Designed(judged);
         var link = Find(designed, name);
         var cable = designed.Design.CableOf(link);
         var path = CablePath.Of(designed.Plan, designed.Design, designed.Plant.Value, link, Identifiers.Cable(cable))

@@ -38,8 +38,7 @@ internal static class TrunksCommand
                 throw new UsageFault($"--growth '{growth}' is no share; write it as 25%");
             share = Share.From(read);
         }
-        if (judged.Designed is not { } designed)
-            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var designed = CommonOptions.Designed(judged);
         if (designed.Plan.Trunks.IsEmpty)
             throw new UsageFault("the plan has no trunks; describe panels and trunks between them, and patch links with 'through'");
         var sizing = TrunkSizing.Of(designed.Plan, designed.Plant.Value, share);
