@@ -25,7 +25,8 @@ internal sealed class LinkQuestions
     private readonly Dictionary<EndSpec, EndSpec> ends = [];
 
     /// <summary>How many values are known.</summary>
-    public int Count => words.Count + cages.Count + copper.Count + rates.Count + stocks.Count + ends.Count;
+    public int Count =>
+        words.Count + cages.Count + copper.Count + rates.Count + stocks.Count + legs.Count + bridges.Count + ends.Count;
 
     /// <summary>The question a class asks.</summary>
     public LinkClass Of(LinkClass link) => link with
