@@ -10,9 +10,7 @@ internal static class WhyLength
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper, DesignedPlan designed, string thing)
     {
-        var number = thing.StartsWith('L') && Numerals.TryWhole(thing.AsSpan(1), out var n) ? n - 1 : -1;
-        if (number < 0 || number >= designed.Plan.Links.Count) return paper.Unknown("Length of a cable", $"There is no link '{thing}'.");
-        var link = (int)number;
+        if (paper.Now.Places?.LinkOf(thing) is not { } link) return paper.Unknown("Length of a cable", $"There is no link '{thing}'.");
         paper.Heading($"Length of the cable of {thing}");
         Section(paper, designed, link, "h2");
         return true;
@@ -54,7 +52,7 @@ internal static class WhyLength
     private static void Table(SheetPaper paper, DesignedPlan designed, int link, RouteParts parts)
     {
         var (from, to) = (designed.Plan.Links.FromDevice(link), designed.Plan.Links.ToDevice(link));
-        var table = PaperTable.Open(paper.Markup, "metres", PaperTable.Narrow, "step", "#m");
+        var table = PaperTable.OpenNarrow(paper.Markup, "metres", "step", "#m");
         var isInside = designed.Plan.Devices.RackIndex(from) == designed.Plan.Devices.RackIndex(to);
         Row(isInside ? "from the one device to the other in its rack" : "from the first device up to the pathway", parts.Rise);
         var across = parts.Across;
