@@ -9,7 +9,9 @@ namespace Lanewright.Workbench.Sheets;
 /// link by its identifier, anything else by its kind and name.</summary>
 internal sealed class FabricFailures
 {
-    private const string Key = "down";
+    /// <summary>The key of an address.</summary>
+    public const string Key = "down";
+
     private const int Most = 60;
 
     private readonly DemandStudy study;

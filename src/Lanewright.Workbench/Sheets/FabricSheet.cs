@@ -33,7 +33,7 @@ internal static class FabricSheet
             paper.Markup.Element("p", WhyNoFailures(study), ("class", "soft"));
             return true;
         }
-        var failures = new FabricFailures(study, paper.Site.To("fabric", wanted), paper.Asked["down"]);
+        var failures = new FabricFailures(study, paper.Site.To("fabric", wanted), paper.Asked[FabricFailures.Key]);
         Tried(paper, study, failures);
         paper.Figure(() => FabricDrawing.Write(paper.Markup, study, wanted, isFile: false, failures.View));
         paper.Figure(() => FailureDrawing.Write(paper.Markup, study, wanted, isFile: false));
