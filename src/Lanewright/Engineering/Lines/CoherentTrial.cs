@@ -85,9 +85,12 @@ internal sealed class CoherentTrial
         var (highest, worth) = (Highest(Transmitter - question.MultiplexerLoss), Worth(state));
         foreach (var step in new[] { 1 / TenthsInDecibel, -1 / TenthsInDecibel })
         {
+            var start = state;
             while (state.Launch + Decibels.From(step) is var launch && launch <= highest
                 && At(launch, state.Shape) is var next && Worth(next) is var here && here > worth)
                 (state, worth) = (next, here);
+            // What was climbed lies behind, and is lower.
+            if (state != start) break;
         }
         return state;
     }

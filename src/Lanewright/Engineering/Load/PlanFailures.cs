@@ -162,7 +162,7 @@ public sealed class PlanFailures
     /// <summary>A way between two halls takes down all that goes from the one to the other.</summary>
     private void AddRoutes()
     {
-        var routes = new SortedDictionary<int, SortedSet<int>>();
+        var routes = new SortedDictionary<int, List<int>>();
         foreach (var link in Links())
         {
             foreach (var (from, to) in patches.Legs(link))
@@ -170,15 +170,10 @@ public sealed class PlanFailures
                 if (plan.Devices.Rack(from)?.Hall is not { } here || plan.Devices.Rack(to)?.Hall is not { } there) continue;
                 if (here == there) continue;
                 if (plan.Building.RouteBetween(here, there) is not { } route) continue;
-                var index = plan.Building.Routes.IndexOf(route);
-                if (!routes.TryGetValue(index, out var links)) routes[index] = links = [];
-                links.Add(link);
+                Note(routes, plan.Building.Routes.IndexOf(route), link);
             }
         }
-        foreach (var (index, links) in routes)
-        {
-            Add(NameOf(plan.Building.Routes[index]), FailureKind.Route, OutageOf(links));
-        }
+        foreach (var (index, links) in routes) Add(NameOf(plan.Building.Routes[index]), FailureKind.Route, OutageOf(links));
     }
 
     /// <summary>Links of the plan that belong to the network, in order.</summary>

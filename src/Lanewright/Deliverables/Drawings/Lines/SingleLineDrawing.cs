@@ -86,7 +86,7 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
     private void Middle(Canvas canvas, double left, double right)
     {
         var spans = Design.Spans.IsEmpty ? Route.Answer.Question.Spans : Design.Spans;
-        var between = Design.Amplifiers.Where(a => a.Place.StartsWith("in-line", StringComparison.Ordinal)).ToList();
+        var between = Design.Amplifiers.Where(a => a.IsBetween).ToList();
         var width = (right - left) / Math.Max(1, spans.Length);
         for (var i = 0; i < spans.Length; i++)
         {
