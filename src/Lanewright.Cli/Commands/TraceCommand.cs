@@ -80,7 +80,7 @@ internal static class TraceCommand
     {
         if (path.Fibres.IsEmpty) return;
         Screen.Line("");
-        Screen.Print(["from", "at", .. path.Patches.Select(p => $"{p.Trunk.Name}-{Numerals.Whole(p.Number)}"), "arrives", "to"],
+        Screen.Print(["from", "at", .. path.Patches.Select(p => p.Trunk.NameOf(p.Number)), "arrives", "to"],
             path.Fibres.Select(f => (IReadOnlyList<string>)
             [
                 FibreWords.Start(f), FibreWords.Spot(f.Start),

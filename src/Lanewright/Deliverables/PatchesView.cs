@@ -57,7 +57,7 @@ public static class PatchesView
     }
 
     private static string Trunk(TrunkPatch? patch) =>
-        patch is null ? "" : patch.IsThere ? $"{patch.Trunk.Name}-{Numerals.Whole(patch.Number)}" : "none left";
+        patch is null ? "" : patch.IsThere ? patch.Trunk.NameOf(patch.Number) : "none left";
 
     /// <summary>The fibres of a trunk by number and colour, as TIA-598 has them; empty at a device and where they are not known.</summary>
     private static string Fibres(ImmutableArray<FibreLine> lines, int hop, PatchCord cord, TrunkPatch? trunk)

@@ -44,7 +44,7 @@ public static class LabelList
                 foreach (var isFar in new[] { false, true })
                 {
                     var (here, there) = (Place(trunk, number, isFar), Place(trunk, number, !isFar));
-                    var name = $"{trunk.Name}-{Numerals.Whole(number + 1)}";
+                    var name = trunk.NameOf(number + 1);
                     var fibres = $"{name} {(isFar ? "to" : "from")}, {trunk.Fibres} x {trunk.Cable.Fibre}";
                     yield return new PrintedLabel("trunk", here, there, fibres);
                     if (trunk.CassetteAt(isFar) is null) continue;

@@ -15,9 +15,6 @@ internal sealed class FibreJudge(FinderContext context)
     /// <summary>Connector of the legs where two fan-outs meet.</summary>
     private const string Coupled = "LC-duplex";
 
-    /// <summary>That a catalogue lacks something is read in it, whatever its figures are worth.</summary>
-    private static readonly Citation StockList = new("catalogue", "", "", Mark.Seen);
-
     private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Memory);
 
     private readonly PatchFinder patches = new(context);
@@ -246,7 +243,7 @@ internal sealed class FibreJudge(FinderContext context)
             var missing = isMixed
                 ? $"the parts of split cages are mixed and the catalogue lacks {fibre.Name} fan-outs from {FanOuts(link, near, far)}"
                 : $"no {fibre.Name} cord in the catalogue joins {near} and {link.Legs} x {far}";
-            yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, StockList, missing);
+            yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, CatalogueFacts.WhatIsLacking, missing);
             yield break;
         }
         if (fibre.Kind != from.Type.FibreKind)

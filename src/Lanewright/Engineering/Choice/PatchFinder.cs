@@ -3,7 +3,6 @@ using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
-using Lanewright.Text;
 
 namespace Lanewright.Engineering.Choice;
 
@@ -11,8 +10,6 @@ namespace Lanewright.Engineering.Choice;
 /// second device. The ports of a split cage part at a fan-out cord, or at a cassette that a trunk has at one end only.</summary>
 internal sealed class PatchFinder(FinderContext context)
 {
-    private static readonly Citation StockList = new("catalogue", "", "", Mark.Seen);
-
     /// <summary>The cords of a class of links.</summary>
     /// <param name="link">The links.</param>
     /// <param name="way">Their way.</param>
@@ -91,7 +88,7 @@ internal sealed class PatchFinder(FinderContext context)
     private static string Pins(Joint joint) =>
         "(" + string.Join(", ", new[] { joint.Here, joint.There }.Select(o => o.Pins.Length > 0 ? o.Pins : "pinned")) + ")";
 
-    private static PatchPlan Refused(string check, string problem) => new([], Check.Of(check, false, StockList, problem), 1);
+    private static PatchPlan Refused(string check, string problem) => new([], Check.Of(check, false, CatalogueFacts.WhatIsLacking, problem), 1);
 
     private bool IsArray(ModuleOpening opening) => context.Standards.Connector(opening.Connector)?.Word("family") == Arrays;
 

@@ -151,7 +151,7 @@ public sealed class PlanFailures
         foreach (var link in Links())
             foreach (var patch in patches.Of(link)) Note(trunks, (patch.Trunk.Index, patch.Number), link);
         foreach (var ((trunk, number), links) in trunks)
-            Add($"{plan.Trunks[trunk].Name}-{Numerals.Whole(number)}", FailureKind.Trunk, OutageOf(links));
+            Add(plan.Trunks[trunk].NameOf(number), FailureKind.Trunk, OutageOf(links));
     }
 
     private void AddPanels()

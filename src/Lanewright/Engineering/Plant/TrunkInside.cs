@@ -82,14 +82,11 @@ public sealed class TrunkInside
     /// <summary>The port at which a duplex port of the near end arrives; 0 where its fibres part, or it is not known. Cassettes alike
     /// whose order nobody read still lead each port to its own number, where they do so in one order: then they do in every
     /// order.</summary>
-    public int FarPortOf(int port) => Arrival(port, isTurned: false);
+    public int FarPortOf(int port) => Arrival(port);
 
-    /// <summary>The same for a port of the far end.</summary>
-    public int NearPortOf(int port) => Arrival(port, isTurned: true);
-
-    private int Arrival(int port, bool isTurned)
+    private int Arrival(int port)
     {
-        var (first, second) = (Through(FibreSpot.Of(port, 1), isTurned), Through(FibreSpot.Of(port, 2), isTurned));
+        var (first, second) = (Through(FibreSpot.Of(port, 1), isTurned: false), Through(FibreSpot.Of(port, 2), isTurned: false));
         if (first.Port == 0 || first.Port != second.Port) return 0;
         return trunk.IsOrderKnown || LeadsEachToItself() ? first.Port : 0;
     }

@@ -101,4 +101,8 @@ public sealed record TrunkGroup
 
     /// <summary>Alignment pins of an open array; empty behind a cassette and where nothing is said.</summary>
     public string PinsAt(bool isFar) => CassetteAt(isFar) is null ? isFar ? Cable.PinsFar : Cable.PinsNear : "";
+
+    /// <summary>What one of its trunks is called in documents and on its label.</summary>
+    /// <param name="number">Which of them, from 1.</param>
+    public string NameOf(int number) => $"{Name}-{Numerals.Whole(number)}";
 }

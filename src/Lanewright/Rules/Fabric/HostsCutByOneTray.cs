@@ -3,6 +3,7 @@ using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
+using Lanewright.Text;
 
 namespace Lanewright.Rules.Fabric;
 
@@ -36,41 +37,39 @@ internal sealed class HostsCutByOneTray() : Rule("LW3116", nameof(HostsCutByOneT
         if (ways.Count == 0) return;
         var worst = study.Fabric.Failures[ways[0].Units[0]];
         var route = judgement.Plan.Building.Routes.First(r => PlanFailures.NameOf(r) == worst.Name);
-        var (cut, lost) = (ways[0].HostsLost, ways[0].LostGigabits);
         var hosts = HostsUp(study);
         int In(Hall hall) => hosts.Count(h => judgement.Plan.Devices.Rack(h)?.Hall == hall);
         // A hall with one way loses its own hosts and no others: that is accepted more often.
-        var isOwn = cut <= Math.Max(In(route.From), In(route.To));
-        var more = ways.Sum(t => t.Size) - 1;
-        judgement.Add(this, route.Span,
-            $"when the way from {worst.Name} is lost, {FabricWords.Count(cut, "host")} of {Numerals.Grouped(hosts.Length)} are cut off"
-            + (lost > 0 ? $" and {Numerals.Shown(lost, "Gb/s")} of '{study.Demand.Name}' are lost" : "")
-            + (more > 0 ? $"; {FabricWords.Count(more, "more way")} cut off as many or fewer" : "")
-            + "; give the hall a second way that shares no duct with the first, or accept it: 'lanewright load' lists all",
-            worst.Name, ways.Sum(t => (long)t.Size), isOwn ? Severity.Advice : Severity.Warning,
-            new Evidence("hosts cut off", cut, 0, "", null));
+        var isOwn = ways[0].HostsLost <= Math.Max(In(route.From), In(route.To));
+        Tell(judgement, study, ways, route.Span, isOwn, ($"the way from {worst.Name}", "more way",
+            "give the hall a second way that shares no duct with the first"));
     }
 
     private void Judge(Judgement judgement, DemandStudy study)
     {
         var trays = Cutting(study, FailureKind.Tray).ToList();
         if (trays.Count == 0) return;
-        var hosts = HostsUp(study);
         var worst = study.Fabric.Failures[trays[0].Units[0]];
         var tray = judgement.Plan.Building.Pathways.First(p => $"{p.Hall.Name}/{p.Name}" == worst.Name);
-        var under = hosts.Count(h => judgement.Plan.Devices.Rack(h) is { } rack && judgement.Pathways.Value.OverRack(rack) == tray);
-        var cut = trays[0].HostsLost;
-        var lost = trays[0].LostGigabits;
+        var under = HostsUp(study).Count(h =>
+            judgement.Plan.Devices.Rack(h) is { } rack && judgement.Pathways.Value.OverRack(rack) == tray);
         // What stands under a tray has no other way out: that is accepted more often than the loss of the rest of the hall.
-        var isOwn = cut <= under;
-        var more = trays.Sum(t => t.Size) - 1;
-        judgement.Add(this, tray.Span,
-            $"when tray {worst.Name} is lost, {FabricWords.Count(cut, "host")} of {Numerals.Grouped(hosts.Length)} are cut off"
+        Tell(judgement, study, trays, tray.Span, trays[0].HostsLost <= under, ($"tray {worst.Name}", "more tray",
+            "lead half of the cables another way, spread the switches over trays"));
+    }
+
+    private void Tell(
+        Judgement judgement, DemandStudy study, List<FailureClass> failures, SourceSpan span, bool isOwn,
+        (string Lost, string Others, string Cure) words)
+    {
+        var (cut, lost, more) = (failures[0].HostsLost, failures[0].LostGigabits, failures.Sum(t => t.Size) - 1);
+        judgement.Add(this, span,
+            $"when {words.Lost} is lost, {FabricWords.Count(cut, "host")} of {Numerals.Grouped(HostsUp(study).Length)} are cut off"
             + (lost > 0 ? $" and {Numerals.Shown(lost, "Gb/s")} of '{study.Demand.Name}' are lost" : "")
-            + (more > 0 ? $"; {FabricWords.Count(more, "more tray")} cut off as many or fewer" : "")
-            + "; lead half of the cables another way, spread the switches over trays, or accept it: 'lanewright load' lists all",
-            worst.Name, trays.Sum(t => (long)t.Size), isOwn ? Severity.Advice : Severity.Warning,
-            new Evidence("hosts cut off", cut, 0, "", null));
+            + (more > 0 ? $"; {FabricWords.Count(more, words.Others)} cut off as many or fewer" : "")
+            + $"; {words.Cure}, or accept it: 'lanewright load' lists all",
+            study.Fabric.Failures[failures[0].Units[0]].Name, failures.Sum(t => (long)t.Size),
+            isOwn ? Severity.Advice : Severity.Warning, new Evidence("hosts cut off", cut, 0, "", null));
     }
 
     private static ImmutableArray<int> HostsUp(DemandStudy study)

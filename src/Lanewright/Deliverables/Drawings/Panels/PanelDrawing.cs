@@ -66,7 +66,7 @@ internal sealed class PanelDrawing(DesignedPlan designed, PanelFronts fronts, Im
         canvas.Box(x + 1.5, y + 1.5, width - 3, RowHeight - 3, place.Trunk is null ? "faint" : place.IsOpen ? "hollow" : "block");
         canvas.Text(x + 5, y + 13, Numerals.Padded(place.Slot, 2), "tiny soft");
         if (place.Trunk is not { } trunk) return;
-        var name = $"{trunk.Name}-{Numerals.Whole(place.Number)}";
+        var name = trunk.NameOf(place.Number);
         canvas.Text(x + 19, y + 13, TextFit.Short(name, width - 24, TinySize), "tiny");
         if (place.IsOpen)
         {

@@ -39,7 +39,7 @@ internal sealed class TraceDrawing
     public void Write(MarkupWriter markup, bool isFile)
     {
         var loss = path.Loss?.Value ?? 0;
-        var trunks = string.Join(", ", path.Patches.Select(p => $"{p.Trunk.Name}-{Numerals.Whole(p.Number)}"));
+        var trunks = string.Join(", ", path.Patches.Select(p => p.Trunk.NameOf(p.Number)));
         var methods = string.Join(", ", path.Patches.Select(p => p.Trunk.MethodName).Distinct());
         var head = new SheetHead(id, $"The way of {cable} through {trunks}",
             $"{path.Length}, {Numerals.Unit(Math.Round(loss, 2), "dB")} for the worst lane; "
