@@ -88,7 +88,8 @@ internal sealed class PatchFinder(FinderContext context)
     private static string Pins(Joint joint) =>
         "(" + string.Join(", ", new[] { joint.Here, joint.There }.Select(o => o.Pins.Length > 0 ? o.Pins : "pinned")) + ")";
 
-    private static PatchPlan Refused(string check, string problem) => new([], Check.Of(check, false, CatalogueFacts.WhatIsLacking, problem), 1);
+    private static PatchPlan Refused(string check, string problem) =>
+        new([], Check.Of(check, false, CatalogueFacts.WhatIsLacking, problem), 1);
 
     private bool IsArray(ModuleOpening opening) => context.Standards.Connector(opening.Connector)?.Word("family") == Arrays;
 
