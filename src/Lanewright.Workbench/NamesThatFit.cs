@@ -20,7 +20,7 @@ internal static class NamesThatFit
         ("devices/*/cards", p => Items(p.Catalogue.Cards)),
         ("devices/*/racks", Rows),
         ("devices/*/feeds", Feeds),
-        ("sites/*/halls/*/rows/*/rack", p => p.Building.Racks.Select(r => r.Type.Name).Distinct().Select(n => new Offer(n, "kind of rack"))),
+        ("sites/*/halls/*/rows/*/rack", p => p.Building.Racks.Select(r => new Offer(r.Type.Name, "kind of rack"))),
         ("routes/from", Halls),
         ("routes/to", Halls),
         ("trunks/*/from", Panels),
@@ -116,7 +116,8 @@ internal static class NamesThatFit
     }
 
     /// <summary>Two sites may each have a hall of one name; then the site tells which.</summary>
-    private static string NameOf(Plan plan, Hall hall) => plan.Building.Halls.Count(h => h.Name == hall.Name) > 1 ? hall.FullName : hall.Name;
+    private static string NameOf(Plan plan, Hall hall) =>
+        plan.Building.Halls.Count(h => h.Name == hall.Name) > 1 ? hall.FullName : hall.Name;
 
     private static IEnumerable<Offer> Halls(Plan plan) => plan.Building.Halls.Select(h => new Offer(NameOf(plan, h), "hall of " + h.Site));
 

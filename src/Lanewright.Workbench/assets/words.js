@@ -53,7 +53,8 @@ function readFlow(line, first, start, flows, isValue = false) {
     } else if (letter === ',' && flows.length > 0) {
       if (!flows.at(-1).isList) flows.at(-1).key = null;
       from = i + 1;
-    } else if (letter === ':' && /\s|^$/.test(line[i + 1] ?? '') && flows.length > 0 && !flows.at(-1).isList) {
+    } else if (letter === ':' && /\s|^$/.test(line[i + 1] ?? '') && flows.length > 0 && !flows.at(-1).isList
+      && flows.at(-1).key === null) {
       flows.at(-1).key = plain(line.slice(from, i));
       from = i + 1;
     }
@@ -78,7 +79,8 @@ export function wordsOf(schema, place) {
 
 /** A name as it may be written as a value: in quotes where it would be read as something else. */
 export function written(name) {
-  return /^[A-Za-z_][\w./-]*$/.test(name) && !/^(yes|no|true|false|on|off|null)$/i.test(name) ? name : JSON.stringify(name);
+  const isPlain = /^\w[\w./-]*$/.test(name) && !/^([\d._-]+(e\d+)?|0x[\da-f]+|yes|no|true|false|on|off|null)$/i.test(name);
+  return isPlain ? name : JSON.stringify(name);
 }
 
 function each(shape) {

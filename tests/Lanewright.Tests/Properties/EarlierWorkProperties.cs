@@ -58,8 +58,11 @@ public sealed class EarlierWorkProperties
         Assert.Contains(Sweeps(files).Zip(before), s => !ReferenceEquals(s.First, s.Second));
         return;
 
-        List<object> Sweeps(Dictionary<string, string> state) =>
-            [.. Compilation.Of(new TextFiles(state), "plan.yaml", earlier: earlier).Designed!.Load.Demands.Select(d => d.Sweep).OfType<object>()];
+        List<object> Sweeps(Dictionary<string, string> state)
+        {
+            var judged = Compilation.Of(new TextFiles(state), "plan.yaml", earlier: earlier);
+            return [.. judged.Designed!.Load.Demands.Select(d => d.Sweep).OfType<object>()];
+        }
     }
 
     private static void AssertSame(Dictionary<string, string> files, EarlierWork earlier, string which)

@@ -8,7 +8,7 @@ public sealed class Chromium : IAsyncLifetime
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
 
     /// <summary>Milliseconds that a slow machine may take for what comes at once elsewhere.</summary>
-    private const int Longest = 300_000;
+    private const int Longest = 180_000;
 
     private IPlaywright? playwright;
     private IBrowser? browser;

@@ -66,7 +66,7 @@ public sealed class EditorTests(Chromium chromium)
         await page.Locator("#editor .words li").First.WaitForAsync();
         await page.Keyboard.PressAsync("Enter");
         await page.Keyboard.TypeAsync(", length: 30 m }");
-        var typed = Plan + "  more: { from: leaf, to: \"odd: name\", rate: 400G, type: \"400GBASE-DR4\", length: 30 m }";
+        var typed = Plan + "  more: { from: leaf, to: \"odd: name\", rate: 400G, type: 400GBASE-DR4, length: 30 m }";
         await Assertions.Expect(area).ToHaveValueAsync(typed);
         await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString() == typed);
         await Assertions.Expect(page.Locator("#block")).ToContainTextAsync("errors0");

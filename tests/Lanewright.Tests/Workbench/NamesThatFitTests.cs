@@ -2,13 +2,13 @@ using System.Text.Json;
 
 namespace Lanewright.Tests.Workbench;
 
-/// <summary>The names that the editor offers: each place is one of the plan language, and what is offered there is a name it takes.</summary>
+/// <summary>The names that the editor offers: each place is one of the plan language, and what is offered is a name it takes.</summary>
 public sealed class NamesThatFitTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
 {
     [Theory]
     [InlineData("devices/x/model", "fixed-32x4", "fixed-32x400", "fixed-32x40")]
     [InlineData("devices/x/racks", "survey/A", "survey/A/1..8")]
-    [InlineData("devices/x/feeds", "", "A")]
+    [InlineData("devices/x/feeds", "", "dome-a", "storage-b")]
     [InlineData("trunks/x/from", "odf", "odf-bay")]
     [InlineData("trunks/x/cable", "trunk", "trunk-os2-12")]
     [InlineData("links/x/from/of", "spine", "spine", "spine-1", "wspine")]

@@ -163,7 +163,7 @@ public sealed class DemandStudy
         return Fabric.Map.IsAccess(Links[link]) && Fabric.HasInside ? HoseAtHost(Links[link]) : worstOf.Value[link];
     }
 
-    private HoseWorstCase WorstOf(ImmutableArray<Terminal> hosts) =>
+    private HoseWorstCase? WorstOf(ImmutableArray<Terminal> hosts) =>
         Fabric.Earlier.Of(nameof(HoseWorstCase), LoadQuestion.Of(Fabric.InsideOrAll, hosts, Fabric.Rule),
             () => HoseWorstCase.Of(Fabric.InsideOrAll, hosts, Fabric.Rule, Fabric.Cancel));
 

@@ -22,12 +22,13 @@ internal sealed class EarlierLoads
     /// <param name="what">What is asked for.</param>
     /// <param name="question">What it depends on.</param>
     /// <param name="reckon">Works it out; what is broken off is not kept.</param>
-    public T Of<T>(string what, LoadQuestion question, Func<T> reckon)
+    public T? Of<T>(string what, LoadQuestion question, Func<T?> reckon)
+        where T : class
     {
         if (!answers.TryGetValue((what, question), out var answer))
             answer = answers.GetOrAdd((what, question), new Answer(reckon()));
         answer.LastWanted = round;
-        return answer.Value is T value ? value : default!;
+        return answer.Value as T;
     }
 
     private sealed class Answer(object? value)
