@@ -1,5 +1,4 @@
 using Lanewright.Deliverables.Tables;
-using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
@@ -18,29 +17,28 @@ public static class CablesView
         new("from-device", 22), new("from-rack", 18), new("from-unit", 9, ColumnKind.Whole), new("from-port", 9),
         new("to-device", 22), new("to-rack", 18), new("to-unit", 9, ColumnKind.Whole), new("to-port", 9),
         new("route-m", 9, ColumnKind.Real), new("ordered-m", 10, ColumnKind.Real), new("from-label", 40), new("to-label", 40),
-        new("existing", 8), new("pathways", 40),
+        new("existing", 8), new("pathways", 40), new("moved-off", 20),
     ], () => Rows(designed.Plan, designed.Design, designed.Pathways.Value));
 
     private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design, PathwayBook pathways)
     {
         var labels = new PlaceLabels(plan);
-        var route = new RouteLength(plan);
         var legsSeen = new int[design.Cables.Length];
         for (var link = 0; link < plan.Links.Count; link++)
         {
             var cable = design.CableOf(link);
             if (cable < 0 || design.SolutionOf(link) is not { } solution) continue;
-            var row = Row(plan, labels, route, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
-            yield return [.. row, string.Join(" ", pathways.Through(plan.Links.FromDevice(link), plan.Links.ToDevice(link)))];
+            var row = Row(plan, labels, pathways, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
+            yield return [.. row, string.Join(" ", pathways.Through(link)), Full(pathways, link)];
         }
     }
 
-    private static Cell[] Row(Plan plan, PlaceLabels labels, RouteLength route, Solution solution, int link, int cable, int leg, int legs)
+    private static Cell[] Row(Plan plan, PlaceLabels labels, PathwayBook pathways, Solution solution, int link, int cable, int leg, int legs)
     {
         var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         var (fromPort, toPort) = (plan.Links.FromPort(link), plan.Links.ToPort(link));
         var (here, there) = (labels.Place(from, fromPort), labels.Place(to, toPort));
-        var way = route.Between(from, to);
+        var way = pathways.LengthOf(link);
         return
         [
             Identifiers.Cable(cable), legs > 1 ? leg : Cell.Empty, Identifiers.Link(link), plan.Statements[plan.Links.Statement(link)].Name,
@@ -52,6 +50,10 @@ public static class CablesView
             plan.Statements[plan.Links.Statement(link)].IsExisting ? "yes" : "",
         ];
     }
+
+    /// <summary>The pathway that had no room for it.</summary>
+    private static string Full(PathwayBook pathways, int link) =>
+        pathways.MoveOf(link) is { } move ? pathways.Fills[move.Full].Pathway.FullName : "";
 
     private static Cell Unit(Plan plan, int device) => plan.Devices.Unit(device) > 0 ? plan.Devices.Unit(device) : Cell.Empty;
 }

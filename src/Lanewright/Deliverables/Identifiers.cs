@@ -22,6 +22,9 @@ public static class Identifiers
     /// <summary>A floor plan by its number.</summary>
     public static string Floor(int number) => "F" + Numerals.Padded(number, 2);
 
+    /// <summary>A section of a tray or duct by its number.</summary>
+    public static string Section(int number) => "X" + Numerals.Padded(number, 2);
+
     /// <summary>A sheet of rack elevations by its number.</summary>
     public static string Elevation(int number) => "E" + Numerals.Padded(number, 2);
 

@@ -62,6 +62,9 @@ public static class ModelFindings
     /// <summary>Trunks whose keys do not go together.</summary>
     public static FindingKind TrunkContradicts { get; } = new("LW1702", "TrunkContradicts", Severity.Error);
 
+    /// <summary>A tray, riser or duct whose keys do not go together.</summary>
+    public static FindingKind PathwayContradicts { get; } = new("LW1711", "PathwayContradicts", Severity.Error);
+
     /// <summary>A demand whose keys do not go together, or that no host can send.</summary>
     public static FindingKind DemandContradicts { get; } = new("LW1601", "DemandContradicts", Severity.Error);
 
@@ -74,6 +77,6 @@ public static class ModelFindings
         NameUnknown, NameTaken, NameAmbiguous, VersionUnknown, PlanOutOfBounds, CurrencyUnpriced,
         RackUnitTaken, RackUnitOutside, SlotsExceeded,
         PlacesDoNotFit, CountsDiffer, PortsExhausted, PortTaken, PortUnknown, PatternEmpty, LinkToItself, BreakoutContradicts,
-        CatalogueFault, DemandContradicts, LineContradicts, TrunkContradicts,
+        CatalogueFault, DemandContradicts, LineContradicts, TrunkContradicts, PathwayContradicts,
     ];
 }

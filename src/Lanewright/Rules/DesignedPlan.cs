@@ -26,6 +26,9 @@ public sealed record DesignedPlan(
     /// <summary>Which ways cables go.</summary>
     public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
 
+    /// <summary>In what bundles and in what order cables are pulled.</summary>
+    public Lazy<PullPlan> Pulls { get; } = new(() => PullPlan.Of(Plan, Design, PathwayBook.Of(Plan, Design)));
+
     /// <summary>What trunks between panels carry.</summary>
     public Lazy<PlantBook> Plant { get; } = new(() => PlantBook.Of(Plan, Design));
 

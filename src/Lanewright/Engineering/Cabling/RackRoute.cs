@@ -35,8 +35,11 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
         if (from.Index == to.Index) return (heightFrom - heightTo).Abs() + insideRacks;
         var rise = (from.Hall.PathwayHeight - heightFrom).Abs();
         var drop = (to.Hall.PathwayHeight - heightTo).Abs();
-        return WithSlack(across + rise + drop) + insideRacks;
+        return OutOfRack(across + rise + drop);
     }
+
+    /// <summary>A way that leaves a rack, with its detours, a service loop and the way inside the rack at both ends.</summary>
+    public Length OutOfRack(Length way) => WithSlack(way) + (policy.InRack * 2);
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => (way * (1 + policy.Contingency.Value)) + (policy.Service * 2);

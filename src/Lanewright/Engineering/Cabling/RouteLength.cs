@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Places;
@@ -6,50 +5,90 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Cabling;
 
-/// <summary>How long a cable between two devices has to be: along rows and across them at pathway height, up and down in racks.</summary>
+/// <summary>How long a cable between two devices has to be: along pathways, or along rows and across them where there are none, with what goes
+/// up and down at the racks, and with slack.</summary>
 public sealed class RouteLength
 {
     private readonly Plan plan;
     private readonly RackRoute route;
-    private readonly ImmutableSortedDictionary<int, HallWays> ways;
 
     /// <summary>Measures in a plan.</summary>
     public RouteLength(Plan plan)
     {
         this.plan = plan;
         route = new RackRoute(plan.Policy, plan.Standards);
-        ways = HallWays.Of(plan.Building);
+        Ways = WayNet.IsNeeded(plan.Building) ? new ShortestWays(WayNet.Of(plan.Building, plan.Standards)) : null;
     }
 
-    /// <summary>The length, or null when an end has no place or no route joins the halls.</summary>
-    public Length? Between(int from, int to)
+    /// <summary>Shortest ways along pathways; null where the plan has none.</summary>
+    public ShortestWays? Ways { get; }
+
+    /// <summary>The length by the shortest way, or null when an end has no place or no route joins the halls.</summary>
+    /// <param name="from">One device.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="side">The side of pathways it lies in; empty for any.</param>
+    public Length? Between(int from, int to, string side = "")
     {
         if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo) return null;
-        if (rackFrom.Hall == rackTo.Hall)
-            return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), Across(rackFrom, rackTo));
-        if (plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall) is not { } surveyed) return null;
+        return Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), side);
+    }
+
+    /// <summary>The length by the shortest way between two heights in racks, or null when no route joins the halls.</summary>
+    /// <param name="from">One rack.</param>
+    /// <param name="heightFrom">Height of the device in it, above the floor.</param>
+    /// <param name="to">The other rack.</param>
+    /// <param name="heightTo">Height of the device in that.</param>
+    /// <param name="side">The side of pathways it lies in; empty for any.</param>
+    public Length? Between(Rack from, Length heightFrom, Rack to, Length heightTo, string side)
+    {
+        if (from.Index != to.Index && WayBetween(from, to, side) is { } way)
+            return from.Index < to.Index ? Along(way, heightFrom, heightTo) : Along(way, heightTo, heightFrom);
+        if (from.Hall == to.Hall) return route.Between(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
+        if (RouteOf(from, to, side) is not { } surveyed) return null;
         // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
-        var toExits = ToExit(rackFrom) + ToExit(rackTo);
-        return route.Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), toExits) + surveyed.Length;
+        return route.Between(from, heightFrom, to, heightTo, ToExit(from, surveyed) + ToExit(to, surveyed)) + surveyed.Length;
+    }
+
+    /// <summary>The length by a way along pathways.</summary>
+    public Length Along(CableWay way, int from, int to)
+    {
+        var (a, b) = plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to) ? (from, to) : (to, from);
+        if (plan.Devices.Rack(a) is not { } low || plan.Devices.Rack(b) is not { } high)
+            throw new InvalidOperationException("a way leads from rack to rack");
+        return Along(way, Height(a, low), Height(b, high));
+    }
+
+    /// <summary>Height of the middle of a device above the floor.</summary>
+    /// <param name="rack">Its rack.</param>
+    /// <param name="lowest">Its lowest rack unit, from 1.</param>
+    /// <param name="units">Its height in rack units.</param>
+    public Length Height(Rack rack, int lowest, int units) => route.Height(rack.Type, lowest, units);
+
+    /// <summary>The route between the halls of two racks that the shortest way takes; null in one hall, and where there is none.</summary>
+    public HallRoute? RouteOf(Rack from, Rack to, string side)
+    {
+        if (from.Hall == to.Hall) return null;
+        return WayBetween(from, to, side)?.Route ?? plan.Building.RouteBetween(from.Hall, to.Hall);
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => route.WithSlack(way);
 
-    /// <summary>Along pathways where the hall has any that join the two; otherwise straight along and across the rows.</summary>
-    private Length Across(Rack from, Rack to)
+    private Length Along(CableWay way, Length lowHeight, Length highHeight)
     {
-        if (from.Index == to.Index || !ways.TryGetValue(from.Hall.Index, out var own)) return RackRoute.Across(from, to);
-        return own.Metres(from.Index, to.Index) is { } metres ? Length.FromMetres(metres) : RackRoute.Across(from, to);
+        var upAndDown = (Length.FromMetres(way.LowHeight) - lowHeight).Abs() + (Length.FromMetres(way.HighHeight) - highHeight).Abs();
+        return route.OutOfRack(Length.FromMetres(way.Metres) + upAndDown) + (way.Route?.Length ?? default);
     }
 
-    private Length ToExit(Rack rack)
+    private CableWay? WayBetween(Rack from, Rack to, string side) =>
+        Ways?.Between(WayQuestion.Between(from.Index, to.Index, Math.Max(0, Ways.Net.SideOf(side))));
+
+    private static Length ToExit(Rack rack, HallRoute surveyed)
     {
-        var straight = (rack.X - rack.Hall.ExitX).Abs() + (rack.Y - rack.Hall.ExitY).Abs();
-        if (!ways.TryGetValue(rack.Hall.Index, out var own)) return straight;
-        return own.Metres(rack.Index, HallWays.Exit) is { } metres ? Length.FromMetres(metres) : straight;
+        var exit = surveyed.From == rack.Hall ? surveyed.FromExit : surveyed.ToExit;
+        return (rack.X - exit.X).Abs() + (rack.Y - exit.Y).Abs();
     }
 
     private Length Height(int device, Rack rack) =>
-        route.Height(rack.Type, plan.Devices.Unit(device), plan.Devices.Group(device).Model.Units);
+        Height(rack, plan.Devices.Unit(device), plan.Devices.Group(device).Model.Units);
 }

@@ -120,11 +120,11 @@ public sealed class PlanFailures
         for (var link = 0; link < plan.Links.Count; link++)
         {
             if (map.LinkOf(link) < 0) continue;
-            foreach (var pathway in book.PathwaysBetween(plan.Links.FromDevice(link), plan.Links.ToDevice(link)))
+            foreach (var pathway in book.PathwaysOf(link))
                 inPathway[pathway].Add(link);
         }
         foreach (var pathway in plan.Building.Pathways)
-            if (inPathway[pathway].Count > 0) Add($"{pathway.Hall.Name}/{pathway.Name}", FailureKind.Tray, OutageOf(inPathway[pathway]));
+            if (inPathway[pathway].Count > 0) Add(pathway.FullName, FailureKind.Tray, OutageOf(inPathway[pathway]));
     }
 
     private void Add(string name, FailureKind kind, Outage outage) => units.Add(new FailureUnit(name, kind, outage));

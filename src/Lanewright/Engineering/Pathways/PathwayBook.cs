@@ -1,123 +1,143 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
+using Lanewright.Model.Catalogues;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>Which way every cable of a design goes, and what lies in each stretch of every pathway. Cables between the same two racks go
-/// the same way, so the work is that of the pairs of racks.</summary>
+/// <summary>Which way every cable of a design goes, and what lies in each stretch of every pathway.</summary>
 public sealed class PathwayBook
 {
     private readonly Plan plan;
-    private readonly ImmutableSortedDictionary<int, HallWays> halls;
-    private readonly Dictionary<(int From, int To), ImmutableArray<(HallWays Ways, int Segment)>> ways = [];
-    private readonly Dictionary<(int From, int To), ImmutableArray<Pathway>> pathways = [];
+    private readonly LinkDesign design;
+    private readonly CableLaying? laying;
+    private readonly Dictionary<CableKey, int> pieceOf = [];
+    private readonly Dictionary<CableWay, ImmutableArray<Pathway>> pathwaysOf = new(ReferenceEqualityComparer.Instance);
+
+    private readonly Dictionary<int, CableMove> moves = [];
 
     private PathwayBook(Plan plan, LinkDesign design)
     {
         this.plan = plan;
-        halls = HallWays.Of(plan.Building);
-        Fills = halls.IsEmpty ? [] : Fill(design);
+        this.design = design;
+        laying = design.Laying;
+        Fills = laying?.Fills ?? [];
+        for (var i = 0; i < Pieces.Length; i++) pieceOf[Pieces[i].Key] = i;
+        foreach (var move in Detours.Moves)
+            if (move.Key.Kind != CableKind.Trunk) moves.TryAdd(move.Key.Index, move);
     }
 
-    /// <summary>The halls with pathways.</summary>
-    public IEnumerable<HallWays> Halls => halls.Values;
+    /// <summary>The graph of pathways; null where the plan has none.</summary>
+    public WayNet? Net => laying?.Net;
 
     /// <summary>Every stretch of every pathway, hall by hall.</summary>
     public ImmutableArray<SegmentFill> Fills { get; }
 
+    /// <summary>All that is laid from rack to rack.</summary>
+    public ImmutableArray<CablePiece> Pieces => laying?.Pieces ?? [];
+
+    /// <summary>Cables that do not go the shortest way, and pairs that are kept apart.</summary>
+    public LaidDetours Detours => laying?.Detours ?? LaidDetours.None;
+
     /// <summary>The ways of a design.</summary>
     public static PathwayBook Of(Plan plan, LinkDesign design) => new(plan, design);
 
-    /// <summary>The pathway that cables of a rack come down from; null where its hall has none.</summary>
-    public Pathway? OverRack(Rack rack) => halls.TryGetValue(rack.Hall.Index, out var own) ? own.Over(rack) : null;
+    /// <summary>The way of a piece by its number; null where none leads there.</summary>
+    public CableWay? WayOf(int piece) => laying?.WayOf(piece);
 
-    /// <summary>The pathways that a cable between two devices lies in, each once.</summary>
-    public ImmutableArray<Pathway> PathwaysBetween(int fromDevice, int toDevice)
+    /// <summary>The pathway that cables of a rack come down from; null where its hall has none.</summary>
+    public Pathway? OverRack(Rack rack) => Net?.Over(rack);
+
+    /// <summary>The pathways that the cable of a link lies in, each once; of a link through trunks those of its cords and of its
+    /// trunks.</summary>
+    public ImmutableArray<Pathway> PathwaysOf(int link)
     {
-        var key = (plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice));
-        if (pathways.TryGetValue(key, out var found)) return found;
-        return pathways[key] = [.. WayBetween(key.Item1, key.Item2).Select(w => w.Ways.Graph.Segments[w.Segment].Pathway).Distinct()];
+        var ways = WaysOf(link).ToList();
+        return ways.Count == 1 ? PathwaysOf(ways[0]) : [.. ways.SelectMany(w => PathwaysOf(w)).Distinct()];
     }
 
-    /// <summary>The pathways a cable goes through, in order, each once in a row; empty where there are none.</summary>
-    public IEnumerable<string> Through(int fromDevice, int toDevice)
+    /// <summary>The pathways that the cable of a link goes through from its first end to its second, in order, each once in a row; empty where
+    /// there are none.</summary>
+    public IEnumerable<string> Through(int link)
     {
+        var piece = Piece(new CableKey(CableKind.Cable, FirstLink(link)));
+        return piece < 0 || WayOf(piece) is not { } way ? [] : Names(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice);
+    }
+
+    /// <summary>The pathways of a way in order from one device to another, each once in a row.</summary>
+    public IEnumerable<string> Names(CableWay way, int from, int to)
+    {
+        // Ways are written from the rack of the lower number.
+        var isForward = plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to);
         var last = "";
-        foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice)))
+        for (var i = 0; i < way.Stretches.Length; i++)
         {
-            var name = hall.Hall.Name + "/" + hall.Graph.Segments[segment].Pathway.Name;
+            var stretch = way.Stretches[isForward ? i : way.Stretches.Length - 1 - i];
+            var name = Fills[stretch].Pathway.FullName;
             if (name != last) yield return name;
             last = name;
         }
     }
 
-    private ImmutableArray<SegmentFill> Fill(LinkDesign design)
+    /// <summary>Which cables lie in which pathway, each kind once.</summary>
+    public IEnumerable<(Pathway Pathway, CableItem Cable)> CablesByPathway()
     {
-        var starts = new Dictionary<int, int>();
-        var total = 0;
-        foreach (var (hall, own) in halls)
+        var seen = new HashSet<(CableWay, string)>();
+        var found = new HashSet<(Pathway, string)>();
+        for (var i = 0; i < Pieces.Length; i++)
         {
-            starts[hall] = total;
-            total += own.Graph.Segments.Length;
+            if (WayOf(i) is not { } way || !seen.Add((way, Pieces[i].Item.Name))) continue;
+            foreach (var pathway in PathwaysOf(way))
+                if (found.Add((pathway, Pieces[i].Item.Name))) yield return (pathway, Pieces[i].Item);
         }
-        var (cables, area, unknown) = (new int[total], new double[total], new int[total]);
-        foreach (var (from, to, count, diameter) in Laid(design))
-        {
-            foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(from), plan.Devices.RackIndex(to)))
-            {
-                var index = starts[hall.Hall.Index] + segment;
-                cables[index] += count;
-                area[index] += SegmentFill.Round(diameter) * count;
-                if (diameter.Metres <= 0) unknown[index] += count;
-            }
-        }
-        return
-        [
-            .. from hall in halls
-               from segment in Enumerable.Range(0, hall.Value.Graph.Segments.Length)
-               let index = starts[hall.Key] + segment
-               select new SegmentFill(hall.Value, segment, cables[index], area[index], unknown[index]),
-        ];
     }
 
-    /// <summary>What is laid from device to device: cables, the cords at both ends of trunks, and trunks.</summary>
-    private IEnumerable<(int From, int To, int Count, Length Diameter)> Laid(LinkDesign design)
+    /// <summary>What lies in a stretch: each kind of cable with its number, the thickest first.</summary>
+    public ImmutableArray<(CableItem Cable, int Count)> Contents(int stretch) =>
+    [
+        .. Enumerable.Range(0, Pieces.Length)
+            .Where(i => WayOf(i)?.Stretches.Contains(stretch) == true)
+            .GroupBy(i => Pieces[i].Item.Name, StringComparer.Ordinal)
+            .Select(g => (Pieces[g.First()].Item, g.Count()))
+            .OrderByDescending(c => c.Item.Diameter).ThenBy(c => c.Item.Name, StringComparer.Ordinal),
+    ];
+
+    /// <summary>What moved the cable of a link, or its far cord, off its shortest way; null where nothing did.</summary>
+    public CableMove? MoveOf(int link) => moves.GetValueOrDefault(FirstLink(link));
+
+    /// <summary>How long the cable of a link, or the cord at its first end, has to be; null when it cannot be told.</summary>
+    public Length? LengthOf(int link)
     {
-        foreach (var run in design.Cables)
+        var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+        var end = design.SolutionOf(link)?.Through?.NearPanel ?? to;
+        return Detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way)
+            ? design.Lengths.Along(way, from, end)
+            : design.Lengths.Between(from, end, plan.Statements[plan.Links.Statement(link)].Side);
+    }
+
+    private IEnumerable<CableWay> WaysOf(int link)
+    {
+        var first = FirstLink(link);
+        foreach (var key in new[] { new CableKey(CableKind.Cable, first), new CableKey(CableKind.FarCord, first) })
+            if (Piece(key) is >= 0 and var piece && WayOf(piece) is { } way) yield return way;
+        if (design.SolutionOf(link)?.Through is not { } through) yield break;
+        var last = default(CableWay);
+        for (var number = 0; number < through.Trunk.Count; number++)
         {
-            if (design.SolutionOf(run.FirstLink) is not { } solution) continue;
-            var (from, to) = (plan.Links.FromDevice(run.FirstLink), plan.Links.ToDevice(run.FirstLink));
-            if (solution.Through is not { } way)
-            {
-                yield return (from, to, 1, solution.Cable.Diameter);
-                continue;
-            }
-            yield return (from, way.NearPanel, 1, solution.Cable.Diameter);
-            yield return (way.FarPanel, to, 1, solution.FarCord?.Diameter ?? default);
+            if (Piece(new CableKey(CableKind.Trunk, through.Trunk.Index, number)) is not (>= 0 and var trunk)) continue;
+            if (WayOf(trunk) is { } way && way != last) yield return last = way;
         }
-        foreach (var trunk in plan.Trunks) yield return (trunk.From, trunk.To, trunk.Count, trunk.Cable.Diameter);
     }
 
-    /// <summary>The stretches between two racks: of one hall, or of both as far as their exits.</summary>
-    private ImmutableArray<(HallWays Ways, int Segment)> WayBetween(int from, int to)
-    {
-        if (from < 0 || to < 0 || from == to) return [];
-        if (ways.TryGetValue((from, to), out var found)) return found;
-        var (a, b) = (plan.Building.Racks[from], plan.Building.Racks[to]);
-        var way = a.Hall == b.Hall
-            ? In(a.Hall.Index, from, to)
-            : In(a.Hall.Index, from, HallWays.Exit).Concat(In(b.Hall.Index, HallWays.Exit, to));
-        return ways[(from, to)] = [.. way];
-    }
+    private int FirstLink(int link) => design.CableOf(link) is >= 0 and var cable ? design.Cables[cable].FirstLink : link;
 
-    private IEnumerable<(HallWays, int)> In(int hall, int from, int to)
+    private int Piece(CableKey key) => pieceOf.GetValueOrDefault(key, -1);
+
+    private ImmutableArray<Pathway> PathwaysOf(CableWay way)
     {
-        if (!halls.TryGetValue(hall, out var own)) return [];
-        var way = own.Way(from, to);
-        // Trees begin at the lower index, so that a way may come out backwards.
-        return (from < to ? way.Reverse() : way).Select(s => (own, s));
+        if (pathwaysOf.TryGetValue(way, out var found)) return found;
+        return pathwaysOf[way] = [.. way.Stretches.Select(s => Fills[s].Pathway).Distinct()];
     }
 }

@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Links;
 using Lanewright.Model.Plant;
@@ -10,12 +11,14 @@ namespace Lanewright.Engineering.Plant;
 public sealed class TrunkWays
 {
     private readonly RouteLength route;
+    private readonly LaidDetours detours;
     private readonly Length?[] lengths;
 
     /// <summary>Measures in a plan.</summary>
-    public TrunkWays(Plan plan, RouteLength route)
+    public TrunkWays(Plan plan, RouteLength route, LaidDetours detours)
     {
         this.route = route;
+        this.detours = detours;
         lengths = [.. plan.Trunks.Select(LengthOf)];
     }
 
@@ -34,7 +37,20 @@ public sealed class TrunkWays
     public Length? Of(TrunkGroup trunk) => lengths[trunk.Index];
 
     private Length? LengthOf(TrunkGroup trunk) =>
-        trunk.Length ?? (route.Between(trunk.From, trunk.To) is { } way ? trunk.Cable.OrderedFor(way) ?? way : null);
+        trunk.Length ?? (Longest(trunk) is { } way ? trunk.Cable.OrderedFor(way) ?? way : null);
+
+    /// <summary>Trunks alike are equally long: as the one that goes the longest way.</summary>
+    private Length? Longest(TrunkGroup trunk)
+    {
+        var longest = route.Between(trunk.From, trunk.To);
+        for (var number = 0; number < trunk.Count && !detours.Moves.IsEmpty; number++)
+        {
+            if (!detours.Ways.TryGetValue(new CableKey(CableKind.Trunk, trunk.Index, number), out var way)) continue;
+            var own = route.Along(way, trunk.From, trunk.To);
+            longest = longest is { } before ? Length.Max(before, own) : own;
+        }
+        return longest;
+    }
 
     /// <summary>Cords reach panels of their own hall; a panel that has no way to a device is far from it.</summary>
     private double Metres(int device, int panel) => route.Between(device, panel)?.Metres ?? double.MaxValue / 4;

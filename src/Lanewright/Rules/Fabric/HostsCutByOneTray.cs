@@ -31,7 +31,7 @@ internal sealed class HostsCutByOneTray() : Rule("LW3116", nameof(HostsCutByOneT
         if (trays.Count == 0) return;
         var hosts = HostsUp(study);
         var worst = study.Fabric.Failures[trays[0].Units[0]];
-        var tray = judgement.Plan.Building.Pathways.First(p => $"{p.Hall.Name}/{p.Name}" == worst.Name);
+        var tray = judgement.Plan.Building.Pathways.First(p => p.FullName == worst.Name);
         var under = hosts.Count(h => judgement.Plan.Devices.Rack(h) is { } rack && judgement.Pathways.Value.OverRack(rack) == tray);
         var cut = trays[0].HostsLost;
         var lost = trays[0].LostGigabits;
