@@ -28,6 +28,13 @@ if (args is ["lines"])
     LineBench.Run();
     return;
 }
+// "edit" benches a compilation after an edit of one line, for plans of these many links, or of those named.
+if (args is ["edit", ..])
+{
+    var links = args.Skip(1).Select(a => Numerals.TryWhole(a, out var n) ? (int)n : 0).Where(n => n > 0).ToList();
+    EditBench.Run(links.Count > 0 ? links : [10_000, 100_000, 200_000]);
+    return;
+}
 // Plans of these many links, or those named on the command line.
 var sizes = args.Where(a => Numerals.TryWhole(a, out _)).Select(a =>
 {

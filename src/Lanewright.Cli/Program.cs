@@ -15,6 +15,7 @@ root.Subcommands.Add(TraceCommand.Create());
 root.Subcommands.Add(PlaceCommand.Create());
 root.Subcommands.Add(LineCommand.Create());
 root.Subcommands.Add(GridCommand.Create());
+root.Subcommands.Add(FecCommand.Create());
 root.Subcommands.Add(SizeCommand.Create());
 root.Subcommands.Add(ExplainCommand.Create());
 root.Subcommands.Add(StandardsCommand.Create());

@@ -17,6 +17,9 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
 
     /// <summary>How long a page may take before its reader is told that it is being made.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(900);
+
+    /// <summary>How long the first page may wait for the first result: the frame of the sheets is there sooner than that.</summary>
+    private static readonly TimeSpan FirstPatience = TimeSpan.FromMilliseconds(150);
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(25);
 
     private readonly Site site = new(doorkeeper.Token);
@@ -30,6 +33,16 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
             if (doorkeeper.Refusal(http.Request) is { } refused)
             {
                 await Reply.Text(http.Response, refused.Status, Plain, refused.Words).ConfigureAwait(false);
+                return;
+            }
+            if (doorkeeper.Gate is { } gate && !gate.IsIn(http.Request))
+            {
+                await gate.Serve(http).ConfigureAwait(false);
+                return;
+            }
+            if (!doorkeeper.HasToken(http.Request.Path))
+            {
+                await WithoutToken(http).ConfigureAwait(false);
                 return;
             }
             var parts = (http.Request.Path.Value ?? "").Split('/', 4);
@@ -58,6 +71,7 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         "" => Redirect(http),
         "assets" => Asset(http, rest),
         "state" => State(http),
+        "progress" => Progress(http),
         "rows" => Rows(http),
         "text" => Text(http),
         "schema.json" => Schema(http),
@@ -67,12 +81,20 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
 
     private Task Post(HttpContext http, string place) => place switch
     {
+        "break-off" => Steer(http, desk.BreakOff),
+        "resume" => Steer(http, desk.Resume),
         "type" => Change(http, (name, version, text) => desk.Type(name, version, text)),
         "save" => Change(http, (name, version, _) => desk.Save(name, version)),
         "discard" => Change(http, (name, _, _) => desk.Discard(name)),
         "keep" => Change(http, (name, version, _) => desk.KeepTyped(name, version)),
         _ => Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain, "Nothing takes a post here."),
     };
+
+    /// <summary>Who gave the passphrase may come by the short address; on this machine the token is all that lets anybody in.</summary>
+    private Task WithoutToken(HttpContext http) => doorkeeper.Gate is not null && http.Request.Path.Value is "/" or "/enter"
+        ? Redirect(http)
+        : Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain,
+            "Nothing here. Open the whole address that 'lanewright open' printed.");
 
     private Task Redirect(HttpContext http)
     {
@@ -95,6 +117,28 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
             json.WriteNumber("ticks", ticks);
             json.WriteEndObject();
         }).ConfigureAwait(false);
+    }
+
+    /// <summary>Tells how far work is that somebody waits for.</summary>
+    private async Task Progress(HttpContext http)
+    {
+        var place = http.Request.Query["work"].ToString();
+        var judging = desk.Running;
+        var (age, step) = place == PlanDesk.JudgingPlace ? (judging?.Age, judging?.Step) : (desk.Works.AgeOf(place), desk.Step);
+        await Reply.Json(http.Response, StatusCodes.Status200OK, json =>
+        {
+            json.WriteStartObject();
+            json.WriteBoolean("goesOn", age is not null);
+            json.WriteNumber("seconds", (int)(age ?? default).TotalSeconds);
+            json.WriteString("step", step);
+            json.WriteEndObject();
+        }).ConfigureAwait(false);
+    }
+
+    private static Task Steer(HttpContext http, Action<string> steer)
+    {
+        steer(http.Request.Query["work"].ToString());
+        return Reply.Text(http.Response, StatusCodes.Status200OK, Plain, "");
     }
 
     private async Task Rows(HttpContext http)
@@ -127,9 +171,14 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         }).ConfigureAwait(false);
     }
 
-    private Task Text(HttpContext http) => desk.StateOf(http.Request.Query["file"].ToString()) is { } file
-        ? Reply.Json(http.Response, StatusCodes.Status200OK, json => TextJson.Write(json, file, desk.Current?.Judged.Findings ?? []))
-        : Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain, "This is no file of the plan.");
+    private Task Text(HttpContext http)
+    {
+        if (desk.StateOf(http.Request.Query["file"].ToString()) is not { } file)
+            return Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain, "This is no file of the plan.");
+        if (!Numerals.TryWhole(http.Request.Query["have"].ToString(), out var have)) have = -1;
+        return Reply.Json(
+            http.Response, StatusCodes.Status200OK, json => TextJson.Write(json, file, have, desk.Current?.Judged.Findings ?? []));
+    }
 
     private static async Task Schema(HttpContext http)
     {
@@ -142,7 +191,7 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
     private async Task Document(HttpContext http, string name)
     {
         var made = desk.Current is { } now
-            ? await Task.Run(() => Made(now, name), http.RequestAborted).ConfigureAwait(false)
+            ? await Task.Run(() => Made(now, name, http.RequestAborted), http.RequestAborted).ConfigureAwait(false)
             : null;
         if (made is not { } bytes)
         {
@@ -154,10 +203,11 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         await Reply.Bytes(http.Response, "application/octet-stream", bytes).ConfigureAwait(false);
     }
 
-    private static byte[]? Made(Snapshot now, string name)
+    private byte[]? Made(Snapshot now, string name, CancellationToken gone)
     {
         if (DeliverySet.Of(now.Judged).FirstOrDefault(d => d.Name == name) is not { } document) return null;
-        using var stream = new MemoryStream();
+        using var work = desk.Works.Begin("files/" + name);
+        using var stream = new WatchedStream(gone);
         document.Write(stream);
         return stream.ToArray();
     }
@@ -205,15 +255,34 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
 
     private async Task<Page> Body(RegisterEntry entry, string rest, string query, HttpContext http)
     {
-        if (desk.Current is null) await desk.NextTick(desk.Ticks, Patience, http.RequestAborted).ConfigureAwait(false);
-        if (desk.Current is not { } now) return Frame.BeingMade("The plan is being read for the first time.");
+        if (desk.Current is null) await desk.NextTick(desk.Ticks, FirstPatience, http.RequestAborted).ConfigureAwait(false);
+        if (desk.Current is not { } now)
+            return desk.Works.IsBrokenOff(PlanDesk.JudgingPlace)
+                ? Frame.BrokenOff(PlanDesk.JudgingPlace)
+                : Frame.BeingMade("The plan is being read and judged for the first time.", PlanDesk.JudgingPlace);
         // What the editor shows changes with every stroke and is fetched by it.
         if (entry.Key == "plan") return SheetPaper.Page(entry, rest, query, now, desk, site);
-        var making = now.PageOf($"{entry.Key}\n{rest}\n{query}", () => SheetPaper.Page(entry, rest, query, now, desk, site));
+        var place = $"{entry.Key}\n{rest}\n{query}";
+        if (desk.Works.IsBrokenOff(place)) return Frame.BrokenOff(place);
+        var making = now.PageOf(place, () =>
+        {
+            using var work = desk.Works.Begin(place);
+            return SheetPaper.Page(entry, rest, query, now, desk, site);
+        });
         if (await Task.WhenAny(making, Task.Delay(Patience, http.RequestAborted)).ConfigureAwait(false) == making)
-            return await making.ConfigureAwait(false);
+        {
+            try
+            {
+                return await making.ConfigureAwait(false);
+            }
+            catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
+            {
+                // The text it was made from is no longer the newest; the page of the newest takes its place.
+                return Frame.BeingMade("The text has changed; the sheet follows.", place);
+            }
+        }
         _ = making.ContinueWith(_ => desk.Tick(), TaskScheduler.Default);
         return Frame.BeingMade("This sheet is being worked out. It fills itself in as soon as it is ready; other sheets can be read "
-            + "meanwhile.");
+            + "meanwhile.", place);
     }
 }

@@ -9,11 +9,15 @@ namespace Lanewright.Workbench;
 internal static class TextJson
 {
     /// <summary>Writes it.</summary>
-    public static void Write(Utf8JsonWriter json, FileState file, IEnumerable<Finding> findings)
+    /// <param name="json">Where to.</param>
+    /// <param name="file">The text.</param>
+    /// <param name="have">The version that the editor has; the text of that is not sent again.</param>
+    /// <param name="findings">What was found in the plan.</param>
+    public static void Write(Utf8JsonWriter json, FileState file, long have, IEnumerable<Finding> findings)
     {
         json.WriteStartObject();
         json.WriteString("file", file.Name);
-        json.WriteString("text", file.Text);
+        if (file.Version != have) json.WriteString("text", file.Text);
         json.WriteNumber("version", file.Version);
         json.WriteBoolean("typed", file.IsTyped);
         json.WriteBoolean("torn", file.IsTorn);

@@ -1,4 +1,6 @@
 using System.Net;
+using System.Net.NetworkInformation;
+using System.Net.Sockets;
 using Lanewright.Workbench.Desk;
 using Lanewright.Workbench.Door;
 using Microsoft.AspNetCore.Builder;
@@ -8,7 +10,7 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace Lanewright.Workbench;
 
-/// <summary>The workbench's server: one plan, this machine only.</summary>
+/// <summary>The workbench's server: one plan, this machine only unless it is told otherwise.</summary>
 public sealed class WorkbenchServer : IAsyncDisposable
 {
     /// <summary>Most bytes of a request's body: a text of the plan.</summary>
@@ -21,15 +23,16 @@ public sealed class WorkbenchServer : IAsyncDisposable
     private readonly WebApplication app;
     private readonly PlanDesk desk;
 
-    private WorkbenchServer(WebApplication app, PlanDesk desk, int port, string token)
+    private WorkbenchServer(WebApplication app, PlanDesk desk, Uri address)
     {
         this.app = app;
         this.desk = desk;
-        Port = port;
-        Address = new Uri($"http://127.0.0.1:{port}/{token}/brief");
+        Port = address.Port;
+        Address = address;
     }
 
-    /// <summary>The address to open. Who has it may read and change the plan.</summary>
+    /// <summary>The address to open. Who has it may read and change the plan; on another address than loopback, who has the passphrase
+    /// as well.</summary>
     public Uri Address { get; }
 
     /// <summary>The port.</summary>
@@ -38,12 +41,14 @@ public sealed class WorkbenchServer : IAsyncDisposable
     /// <summary>Opens a plan and begins to serve it.</summary>
     /// <param name="path">The plan's first file.</param>
     /// <param name="port">The port; 0 for any that is free.</param>
-    public static async Task<WorkbenchServer> StartAsync(string path, int port)
+    /// <param name="elsewhere">Another address to serve on, with its passphrase; null for this machine alone.</param>
+    /// <exception cref="WorkbenchFault">The plan cannot be read, or the address or the port cannot be had.</exception>
+    public static async Task<WorkbenchServer> StartAsync(string path, int port, Elsewhere? elsewhere = null)
     {
         var desk = new PlanDesk(path);
         // Nothing of the surroundings steers this server: no settings file, no variable, no argument.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(options => Bound(options, port));
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(options => Bound(options, elsewhere?.Address ?? IPAddress.Loopback, port));
         var app = builder.Build();
         Router? router = null;
         app.Run(http => router is { } ready ? ready.Serve(http) : Starting(http));
@@ -51,16 +56,31 @@ public sealed class WorkbenchServer : IAsyncDisposable
         {
             await app.StartAsync().ConfigureAwait(false);
         }
-        catch (IOException)
+        catch (Exception fault) when (fault is IOException or SocketException)
         {
             await desk.DisposeAsync().ConfigureAwait(false);
             await app.DisposeAsync().ConfigureAwait(false);
-            throw new WorkbenchFault($"port {port} is taken; name another with --port, or leave it out");
+            throw new WorkbenchFault(fault is SocketException { SocketErrorCode: not SocketError.AddressAlreadyInUse } refused
+                ? $"nothing can be served on {elsewhere?.Address ?? IPAddress.Loopback}, port {port}: {refused.Message}"
+                : $"port {port} is taken; name another with --port, or leave it out");
         }
         var bound = new Uri(app.Urls.First()).Port;
-        var doorkeeper = new Doorkeeper(bound);
+        var doorkeeper = new Doorkeeper(bound, elsewhere?.Passphrase);
         router = new Router(desk, doorkeeper);
-        return new WorkbenchServer(app, desk, bound, doorkeeper.Token);
+        return new WorkbenchServer(app, desk, elsewhere is null
+            ? new Uri($"http://127.0.0.1:{bound}/{doorkeeper.Token}/brief")
+            : new UriBuilder("http", Shown(elsewhere.Address).ToString(), bound).Uri);
+    }
+
+    /// <summary>An address of this machine to open, where it is served on all it has.</summary>
+    private static IPAddress Shown(IPAddress address)
+    {
+        if (!address.Equals(IPAddress.Any) && !address.Equals(IPAddress.IPv6Any)) return address;
+        return NetworkInterface.GetAllNetworkInterfaces()
+            .Where(n => n.OperationalStatus == OperationalStatus.Up && n.NetworkInterfaceType != NetworkInterfaceType.Loopback)
+            .SelectMany(n => n.GetIPProperties().UnicastAddresses)
+            .Select(a => a.Address)
+            .FirstOrDefault(a => a.AddressFamily == AddressFamily.InterNetwork) ?? IPAddress.Loopback;
     }
 
     /// <inheritdoc/>
@@ -72,10 +92,10 @@ public sealed class WorkbenchServer : IAsyncDisposable
         await app.DisposeAsync().ConfigureAwait(false);
     }
 
-    private static void Bound(KestrelServerOptions options, int port)
+    private static void Bound(KestrelServerOptions options, IPAddress address, int port)
     {
         options.AddServerHeader = false;
-        options.Listen(IPAddress.Loopback, port);
+        options.Listen(address, port);
         options.Limits.MaxRequestBodySize = LargestBody;
         options.Limits.MaxRequestHeadersTotalSize = LargestHeaders;
         options.Limits.MaxRequestLineSize = LargestLine;

@@ -20,25 +20,25 @@ public static class Compilation
     /// <summary>Compiles a plan.</summary>
     /// <param name="files">The door to its files.</param>
     /// <param name="path">Its first file.</param>
-    /// <param name="progress">Told of each step before it begins; null when nobody waits.</param>
-    public static JudgedPlan Of(PlanFiles files, string path, Action<string>? progress = null)
+    /// <param name="progress">Told of each step before it begins, also of what is worked out later when somebody asks for it; null when
+    /// nobody waits.</param>
+    /// <param name="earlier">What was found for earlier states of the plan; null when there were none. It makes no difference to the
+    /// result.</param>
+    /// <param name="cancel">Breaks the compilation off, and later whatever is still being worked out from its result.</param>
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static JudgedPlan Of(
+        PlanFiles files, string path, Action<string>? progress = null, EarlierWork? earlier = null, CancellationToken cancel = default)
     {
-        var findings = new FindingSink();
-        progress?.Invoke("reading and binding");
-        if (PlanBinder.Bind(files, path, findings) is not { } plan) return new JudgedPlan { Findings = findings.ToSorted() };
-        progress?.Invoke($"computing {plan.Links.Count} links");
-        var design = LinkDesign.Of(plan);
-        var lines = new Lazy<LineBook>(() => LineBook.Of(plan));
-        var parts = PartsTally.Of(plan, design, lines);
-        var load = LoadStudy.Of(plan, design);
-        progress?.Invoke("judging");
-        var glance = new Lazy<SizingAnswer?>(() => plan.Wanted is { } wanted ? FabricStudy.Glance(wanted, ContextOf(plan)) : null);
-        var judgement = new Judgement(plan, design, parts, load, glance, findings) { Lines = lines };
-        var waiting = judgement.IsWhole ? [] : RuleBook.All.Where(r => r.NeedsWholePlan).ToImmutableArray();
-        foreach (var rule in RuleBook.All.Except(waiting)) rule.Judge(judgement);
-        var sorted = findings.ToSorted();
-        var designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan)) { Lines = lines };
-        return new JudgedPlan { Designed = designed, Findings = sorted, RulesWaiting = waiting.Length };
+        var work = earlier ?? new EarlierWork();
+        lock (work.Turn)
+        {
+            work.NextRound();
+            return Of(work.Texts.Over(files), path, work, step =>
+            {
+                cancel.ThrowIfCancellationRequested();
+                progress?.Invoke(step);
+            }, cancel);
+        }
     }
 
     /// <summary>Answers what fabric to buy.</summary>
@@ -47,21 +47,52 @@ public static class Compilation
     /// <param name="question">A text in the plan language whose section <c>wanted</c> overrides the plan's, key by key; null when the plan
     /// says everything.</param>
     /// <param name="progress">Told of each step before it begins; null when nobody waits.</param>
-    public static SizedPlan Size(PlanFiles files, string? path, SourceText? question, Action<string>? progress = null)
+    /// <param name="cancel">Breaks it off, and later whatever is still being worked out from its result.</param>
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static SizedPlan Size(
+        PlanFiles files, string? path, SourceText? question, Action<string>? progress = null, CancellationToken cancel = default)
     {
         var findings = new FindingSink();
         progress?.Invoke("reading and binding");
         var plan = PlanBinder.Bind(files, path, findings, question);
         if (plan?.Wanted is not { } wanted || findings.ErrorCount > 0) return new SizedPlan(plan, null, findings.ToSorted());
-        var study = FabricStudy.Of(wanted, ContextOf(plan), shape => progress?.Invoke($"sizing: {FabricShapes.Title(shape)}"));
+        var study = FabricStudy.Of(wanted, ContextOf(plan) with { Cancel = cancel }, shape => progress?.Invoke(SizingStep(shape)));
         return new SizedPlan(plan, study, findings.ToSorted());
     }
 
     /// <summary>The documents of a compiled plan.</summary>
     public static ImmutableArray<Deliverable> Deliver(JudgedPlan judged) => DeliverySet.Of(judged);
 
-    private static Lazy<FabricStudy?> SizingOf(Plan plan) =>
-        new(() => plan.Wanted is { } wanted ? FabricStudy.Of(wanted, ContextOf(plan)) : null);
+    private static JudgedPlan Of(PlanFiles files, string path, EarlierWork earlier, Action<string> step, CancellationToken cancel)
+    {
+        var findings = new FindingSink();
+        step("reading and binding");
+        if (PlanBinder.Bind(files, path, findings, null, earlier.Readings) is not { } plan)
+            return new JudgedPlan { Findings = findings.ToSorted() };
+        step($"computing {plan.Links.Count} links");
+        var design = LinkDesign.Of(plan, earlier.Solutions, cancel);
+        var lines = new Lazy<LineBook>(() => LineBook.Of(plan));
+        var parts = PartsTally.Of(plan, design, lines);
+        var load = LoadStudy.Of(plan, design, cancel);
+        step("judging");
+        var context = ContextOf(plan) with { Cancel = cancel };
+        var glance = new Lazy<SizingAnswer?>(() => plan.Wanted is { } wanted ? FabricStudy.Glance(wanted, context) : null);
+        var judgement = new Judgement(plan, design, parts, load, glance, findings) { Lines = lines };
+        var waiting = judgement.IsWhole ? [] : RuleBook.All.Where(r => r.NeedsWholePlan).ToImmutableArray();
+        foreach (var rule in RuleBook.All.Except(waiting))
+        {
+            cancel.ThrowIfCancellationRequested();
+            rule.Judge(judgement);
+        }
+        var sorted = findings.ToSorted();
+        var designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan.Wanted, context, step)) { Lines = lines };
+        return new JudgedPlan { Designed = designed, Findings = sorted, RulesWaiting = waiting.Length };
+    }
+
+    private static Lazy<FabricStudy?> SizingOf(WantedFabric? wanted, FinderContext context, Action<string> step) =>
+        new(() => wanted is null ? null : FabricStudy.Of(wanted, context, shape => step(SizingStep(shape))));
+
+    private static string SizingStep(FabricShape shape) => $"sizing: {FabricShapes.Title(shape)}";
 
     private static FinderContext ContextOf(Plan plan) => new(plan.Standards, plan.Catalogue, plan.Policy);
 }

@@ -79,12 +79,16 @@ internal static class LinePrinter
         ]));
 
     private static void Channels(LineDesign design) => Screen.Print(
-        ["THz", "nm", "received", "over amplifier noise", "over glass noise", "all noise", "needed", "margin", "expected", "ps/nm"],
+        [
+            "THz", "nm", "received", "over amplifier noise", "over glass noise", "all noise", "needed", "margin", "expected",
+            "errors before code", "code margin", "ps/nm",
+        ],
         design.Channels.Select(c => (IReadOnlyList<string>)
         [
             Numerals.Fixed(c.Frequency.Terahertz, 5), Numerals.Fixed(c.Frequency.Wavelength.Nanometres, 3), Of(c.Received?.Dbm, "dBm"),
             Of(c.Osnr?.Value, "dB"), Of(c.OverNonlinear?.Value, "dB"), Of(c.GsnrInReference?.Value, "dB"), Of(c.Required?.Value, "dB"),
             Of(c.Margin?.Value, "dB"), Of(c.ExpectedMargin?.Value, "dB"),
+            c.ErrorsBeforeCode is { } errors ? Numerals.Scientific(errors) : "", Of(c.CodeMargin?.Value, "dB"),
             c.Dispersion is { } d ? Numerals.Whole((long)Math.Round(d.PicosecondsPerNanometre)) : "",
         ]));
 

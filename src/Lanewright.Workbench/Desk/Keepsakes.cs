@@ -8,11 +8,14 @@ internal sealed class Keepsakes(PlanFolder folder)
     private const string Typed = ".typed";
     private const string Under = ".typed-over";
 
+    private readonly Dictionary<string, string> kept = new(StringComparer.Ordinal);
+
     /// <summary>Keeps what is typed over a text, so that neither a crash of the browser nor one of the server loses it.</summary>
     public void KeepTyped(string name, string over, string typed)
     {
         // In this order, a crash between the two leaves a text that is refused rather than one that overwrites.
-        folder.Write(PathOf(name, Under), over);
+        if (kept.GetValueOrDefault(name) != over) folder.Write(PathOf(name, Under), over);
+        kept[name] = over;
         folder.Write(PathOf(name, Typed), typed);
     }
 
@@ -23,6 +26,7 @@ internal sealed class Keepsakes(PlanFolder folder)
     /// <summary>Drops what was typed.</summary>
     public void DropTyped(string name)
     {
+        kept.Remove(name);
         folder.Remove(PathOf(name, Typed));
         folder.Remove(PathOf(name, Under));
     }

@@ -6,6 +6,12 @@ namespace Lanewright.Workbench.Desk;
 /// the truth; nothing here overwrites what somebody else wrote.</summary>
 internal sealed class PlanDesk : IAsyncDisposable
 {
+    /// <summary>The place that judging itself is known by among long work.</summary>
+    public const string JudgingPlace = "judging";
+
+    /// <summary>Judging that takes longer is told of, and gives way to a newer text.</summary>
+    public static readonly TimeSpan SaysItJudgesAfter = TimeSpan.FromSeconds(1);
+
     private static readonly TimeSpan LookEvery = TimeSpan.FromMilliseconds(300);
 
     private readonly Lock gate = new();
@@ -20,7 +26,10 @@ internal sealed class PlanDesk : IAsyncDisposable
     private TaskCompletionSource pulse = NewPulse();
     private long ticks;
     private int isClosed;
-    private JudgedPlan? saved;
+    private readonly EarlierWork earlier = new();
+    private (JudgedPlan Judged, Judging By)? saved;
+    private Judging newest = Begun();
+    private Judging? running;
 
     /// <summary>Opens a plan.</summary>
     /// <param name="path">Its first file on disk.</param>
@@ -39,6 +48,42 @@ internal sealed class PlanDesk : IAsyncDisposable
 
     /// <summary>The newest result; null until the first is there.</summary>
     public Snapshot? Current { get; private set; }
+
+    /// <summary>What goes on that somebody may be waiting for.</summary>
+    public LongWork Works { get; } = new(TimeProvider.System);
+
+    /// <summary>The judging of a text that goes on just now; null when none does.</summary>
+    public Judging? Running => running;
+
+    /// <summary>What is worked out from the newest result just now, in words.</summary>
+    public string Step => newest.Step;
+
+    /// <summary>A person does not want to wait for work any longer. Whatever else is being worked out from the same result begins again
+    /// when it is next looked at.</summary>
+    public void BreakOff(string place)
+    {
+        Works.BreakOff(place);
+        lock (gate)
+        {
+            if (place == JudgingPlace)
+            {
+                running?.BreakOff();
+                return;
+            }
+            newest.BreakOff();
+            saved?.By.BreakOff();
+            saved = null;
+        }
+        work.Release();
+    }
+
+    /// <summary>A person wants broken off work after all.</summary>
+    public void Resume(string place)
+    {
+        Works.Resume(place);
+        if (place == JudgingPlace) work.Release();
+        Tick();
+    }
 
     /// <summary>Counts everything that may change a page.</summary>
     public long Ticks => Interlocked.Read(ref ticks);
@@ -137,11 +182,19 @@ internal sealed class PlanDesk : IAsyncDisposable
     {
         if (Interlocked.Exchange(ref isClosed, 1) == 1) return;
         await closing.CancelAsync().ConfigureAwait(false);
+        lock (gate)
+        {
+            running?.BreakOff();
+            newest.BreakOff();
+            saved?.By.BreakOff();
+        }
         work.Release();
         Tick();
         // A request that is still under way may yet release the work, so that only what nobody else holds is disposed of.
         await Task.WhenAll(judging, watching).ConfigureAwait(false);
     }
+
+    private static Judging Begun() => new(TimeProvider.System, new CancellationTokenSource());
 
     private static TaskCompletionSource NewPulse() => new(TaskCreationOptions.RunContinuationsAsynchronously);
 
@@ -167,6 +220,9 @@ internal sealed class PlanDesk : IAsyncDisposable
                 keepsakes.KeepTyped(name, file.Base, typed);
             else if (file.Typed is null && before is not null)
                 keepsakes.DropTyped(name);
+            // A text that changed is judged whatever was broken off before.
+            Works.Resume(JudgingPlace);
+            if (running is { } slow && slow.Age > SaysItJudgesAfter) slow.BreakOff();
         }
         work.Release();
         return answer;
@@ -221,26 +277,56 @@ internal sealed class PlanDesk : IAsyncDisposable
 
     private void JudgeOnce()
     {
+        var judging = Begun();
         Dictionary<string, string> typed;
-        lock (gate) typed = open.Values.Where(f => f.Typed is not null).ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
+        lock (gate)
+        {
+            if (Works.IsBrokenOff(JudgingPlace)) return;
+            typed = open.Values.Where(f => f.Typed is not null).ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
+            running = judging;
+        }
+        _ = TellWhenLong(judging);
         var files = new DeskFiles(folder, typed);
-        JudgedPlan judged;
         try
         {
-            judged = Compilation.Of(files, First);
+            Take(judging.Of(files, First, earlier), judging, files, typed.Count == 0);
+        }
+        catch (OperationCanceledException) when (judging.IsBrokenOff)
+        {
+            // For a newer text, which is waiting, or because nobody wants to wait for this one.
         }
         // Whatever text is typed, the desk stays open; what went wrong is said on every sheet.
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {
             Current = Current?.Failed(fault.Message);
-            return;
         }
+        finally
+        {
+            lock (gate) running = null;
+        }
+    }
+
+    private async Task TellWhenLong(Judging judging)
+    {
+        await Task.Delay(SaysItJudgesAfter, closing.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        if (running == judging && !closing.IsCancellationRequested) Tick();
+    }
+
+    private void Take(JudgedPlan judged, Judging by, DeskFiles files, bool isSaved)
+    {
         lock (gate)
         {
             if (TakeIn(files)) work.Release();
-            if (typed.Count == 0) saved = judged;
-            var before = saved;
-            Current = new Snapshot(judged, typed.Count == 0 ? new(judged) : new(() => before ?? SavedPlan()), files.Asked);
+            // Sheets of the result before are no longer wanted, unless it is the one that others are held against.
+            if (!ReferenceEquals(saved?.By, newest)) newest.BreakOff();
+            newest = by;
+            if (isSaved)
+            {
+                saved?.By.BreakOff();
+                saved = (judged, by);
+            }
+            var before = saved?.Judged;
+            Current = new Snapshot(judged, isSaved ? new(judged) : new(() => before ?? SavedPlan()), files.Asked);
         }
     }
 

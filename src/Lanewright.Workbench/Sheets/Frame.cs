@@ -23,7 +23,28 @@ internal sealed class Frame
     }
 
     /// <summary>A page that is not ready yet.</summary>
-    public static Page BeingMade(string words) => Words("One moment", words, "waiting", isFound: true);
+    /// <param name="words">Why.</param>
+    /// <param name="work">The place its work is known by.</param>
+    public static Page BeingMade(string words, string work)
+    {
+        using var text = new StringWriter();
+        var markup = new MarkupWriter(text);
+        markup.Element("h1", "One moment");
+        Waiting(markup, words, work);
+        return new Page("One moment", text.ToString(), IsFound: true);
+    }
+
+    /// <summary>A page whose making a person broke off.</summary>
+    /// <param name="work">The place its work is known by.</param>
+    public static Page BrokenOff(string work)
+    {
+        using var text = new StringWriter();
+        var markup = new MarkupWriter(text);
+        markup.Element("h1", "Broken off");
+        markup.Element("p", "You broke this off; nothing of it goes on.", ("class", "empty"));
+        Steer(markup, "Work it out after all", "resume", work);
+        return new Page("Broken off", text.ToString(), IsFound: true);
+    }
 
     /// <summary>A page for an address at which no sheet stands.</summary>
     public static Page NoSuchSheet(string place) => Words("No such sheet", $"There is no sheet '{place}'. The list of sheets has all "
@@ -47,6 +68,19 @@ internal sealed class Frame
         return new Page(title, text.ToString(), isFound);
     }
 
+    /// <summary>Words for somebody who waits, with how far it is and a way out.</summary>
+    private static void Waiting(MarkupWriter markup, string words, string work)
+    {
+        markup.Open("div", ("class", "waiting"), ("data-work", work), ("role", "status"));
+        markup.Element("p", words);
+        markup.Element("p", "", ("class", "step small"));
+        markup.Close();
+        Steer(markup, "Break it off", "break-off", work);
+    }
+
+    private static void Steer(MarkupWriter markup, string words, string what, string work) =>
+        markup.Inline("button", words, ("type", "button"), ("data-post", $"{what}?work={Uri.EscapeDataString(work)}"));
+
     private void Write(Page page, long seen)
     {
         var name = desk.Current?.Judged.Plan?.Name ?? desk.First;
@@ -67,6 +101,7 @@ internal sealed class Frame
         ListOfSheets();
         markup.Open("main", ("id", "sheet"), ("tabindex", "-1"));
         Fault();
+        JudgingGoesOn();
         markup.Trusted(page.Body);
         markup.Close();
         TitleBlock();
@@ -86,6 +121,25 @@ internal sealed class Frame
             markup.Inline("a", "Choose", ("href", site.To("plan", file.Name)));
             markup.Close();
         }
+    }
+
+    /// <summary>Says that the sheets are of the text before, while a text is judged for long or where that was broken off.</summary>
+    private void JudgingGoesOn()
+    {
+        if (desk.Current is null) return;
+        var isBrokenOff = desk.Works.IsBrokenOff(PlanDesk.JudgingPlace);
+        if (!isBrokenOff && !(desk.Running?.Age >= PlanDesk.SaysItJudgesAfter)) return;
+        markup.Open("div", ("class", "torn"));
+        if (isBrokenOff)
+        {
+            markup.Element("p", "Judging the text was broken off; the sheets show the last text that was judged.");
+            Steer(markup, "Judge it now", "resume", PlanDesk.JudgingPlace);
+        }
+        else
+        {
+            Waiting(markup, "The text is being judged; the sheets show the one before.", PlanDesk.JudgingPlace);
+        }
+        markup.Close();
     }
 
     private void ListOfSheets()

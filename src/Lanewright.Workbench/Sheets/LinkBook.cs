@@ -66,7 +66,10 @@ internal sealed class LinkBook
         return kept[key] = Sorted(Filtered(key.Item1), sort);
     }
 
-    private string End(int device, Model.Links.PortPlace port) => $"{devices.Value[device]}:{labels.Port(device, port)}";
+    private string End(int device, Model.Links.PortPlace port) => $"{NameOf(device)}:{labels.Port(device, port)}";
+
+    /// <summary>A few rows need a few names; only who looks for a word needs all.</summary>
+    private string NameOf(int device) => devices.IsValueCreated ? devices.Value[device] : designed.Plan.Devices.Name(device);
 
     private int[] Filtered(string filter)
     {

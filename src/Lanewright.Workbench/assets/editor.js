@@ -24,12 +24,12 @@ export function editorSheet(root, say) {
 
   /** Takes the text and what was found in it; a text in hand is not touched. */
   async function read() {
-    const answer = await fetch(`${root}text?file=${name}`);
+    const answer = await fetch(`${root}text?file=${name}&have=${state.isReady ? state.version : -1}`);
     if (!answer.ok) return;
     const found = await answer.json();
-    const text = plain(found.text);
     const isIdle = area.value === state.sent && !state.isSending;
-    if (!state.isReady || (isIdle && found.version !== state.version)) {
+    if (found.text !== undefined && (!state.isReady || (isIdle && found.version !== state.version))) {
+      const text = plain(found.text);
       put(text);
       state.version = found.version;
       state.sent = text;
@@ -95,7 +95,7 @@ export function editorSheet(root, say) {
 
   function schedule() {
     clearTimeout(state.timer);
-    state.timer = setTimeout(send, 60);
+    state.timer = setTimeout(send, 10);
   }
 
   async function act(what) {

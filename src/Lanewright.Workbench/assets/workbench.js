@@ -2,6 +2,7 @@
 // @ts-check
 import { linksSheet } from './links.js';
 import { editorSheet } from './editor.js';
+import { buttons, waiting } from './waiting.js';
 
 const body = document.body;
 const root = body.dataset.root ?? '/';
@@ -72,6 +73,7 @@ function start() {
   if (main?.querySelector('#links')) sheet = linksSheet(root);
   else if (main?.querySelector('#editor')) sheet = editorSheet(root, say);
   else sheet = null;
+  waiting(root);
   point();
 }
 
@@ -133,5 +135,6 @@ document.addEventListener('keydown', event => {
   }
 });
 
+buttons(root, say);
 start();
 void follow();

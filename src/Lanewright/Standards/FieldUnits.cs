@@ -1,5 +1,6 @@
 using Lanewright.Findings;
 using Lanewright.Notation;
+using Lanewright.Quantities;
 using Lanewright.Text;
 
 namespace Lanewright.Standards;
@@ -15,14 +16,31 @@ internal sealed class FieldUnits
     public void Learn(Fact fact)
     {
         ofValue[(fact.Subject, fact.Field)] = fact.Unit;
-        if (!ofField.TryGetValue(fact.Field, out var units)) ofField[fact.Field] = units = new(StringComparer.Ordinal);
-        units.Add(fact.Unit);
+        Learn(fact.Field, fact.Unit);
+        if (StemOf(fact.Field) is { } stem) Learn(stem, fact.Unit);
     }
+
+    private void Learn(string field, string unit)
+    {
+        if (!ofField.TryGetValue(field, out var units)) ofField[field] = units = new(StringComparer.Ordinal);
+        units.Add(unit);
+    }
+
+    /// <summary>A penalty's field without its boundary: such tables may be told finer than they are shipped. Null for other
+    /// fields.</summary>
+    private static string? StemOf(string field)
+    {
+        const string before = "-penalty@";
+        var at = field.IndexOf(before, StringComparison.Ordinal);
+        return at > 0 && Numerals.TryReal(field.AsSpan(at + before.Length), out _) ? field[..(at + before.Length)] : null;
+    }
+
+    private string KnownAs(string field) => ofField.ContainsKey(field) ? field : StemOf(field) ?? field;
 
     /// <summary>Whether a row names a field the table has; one that has not would be read by nobody, and is reported.</summary>
     public bool CheckField(Fact fact, MapNode row, FindingSink findings)
     {
-        if (ofField.ContainsKey(fact.Field)) return true;
+        if (ofField.ContainsKey(KnownAs(fact.Field))) return true;
         findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("field"),
             $"no row of this table has a field '{fact.Field}', so nothing would read it{Spelling.DidYouMean(fact.Field, ofField.Keys)}");
         return false;
@@ -34,11 +52,11 @@ internal sealed class FieldUnits
     {
         if (ofValue.TryGetValue((fact.Subject, fact.Field), out var own)
             ? own == fact.Unit
-            : !ofField.TryGetValue(fact.Field, out var units) || units.Contains(fact.Unit))
+            : !ofField.TryGetValue(KnownAs(fact.Field), out var units) || units.Contains(fact.Unit))
         {
             return true;
         }
-        var kept = own ?? string.Join(" or ", ofField[fact.Field].Order(StringComparer.Ordinal));
+        var kept = own ?? string.Join(" or ", ofField[KnownAs(fact.Field)].Order(StringComparer.Ordinal));
         findings.Add(StandardsFindings.LimitUnreadable, row.SpanOf("unit"),
             $"'{fact.Field}' of {fact.Subject} is given {In(fact.Unit)} and is kept {In(kept)}; write it {In(kept)}");
         return false;

@@ -85,6 +85,12 @@ public sealed class WavelengthType(FactSheet sheet)
     /// <summary>Largest polarisation-dependent loss in dB.</summary>
     public Known<double>? PdlMax => Sheet.Real("pdl-max") ?? PdlPenalties.Last;
 
+    /// <summary>Penalty of neighbours; null when not known.</summary>
+    public Known<Decibels>? CrosstalkPenalty { get; } = sheet.Decibels("crosstalk-penalty");
+
+    /// <summary>Penalties of multiplexers by the spacing in gigahertz that they are made for.</summary>
+    public PenaltySteps FilterPenalties { get; } = PenaltySteps.Read(sheet, "filter-penalty@", isFloor: true);
+
     /// <summary>Penalties known at a single point only: what a careful planner keeps beside the required signal over noise.</summary>
     public Decibels Reserve =>
         (Sheet.Decibels("pmd-reserve")?.Value ?? default) + (Sheet.Decibels("pdl-reserve")?.Value ?? default);

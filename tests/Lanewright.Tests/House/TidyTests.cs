@@ -194,6 +194,11 @@ public sealed partial class TidyTests
         ("Bisection.cs", 1e-9), // rounding of the last places
         ("Availability.cs", 8766), // hours in a year of 365.25 days
         ("AmplifierNoise.cs", 6.62607015e-34), // the quantum of action
+        ("CodeMargin.cs", 1e-100), // fewer errors than anybody can wait for
+        ("CodeMargin.cs", 0.49), // errors with which there is no signal left
+        ("ReedSolomonCode.cs", 100), // halvings of a search
+        ("ReedSolomonCode.cs", 1e-30), // where it begins
+        ("ReedSolomonCode.cs", 1e-6), // below it a power is its first term
         ("NonlinearNoise.cs", 16.0), // factors of the model's integrals
         ("NonlinearNoise.cs", 27),
         ("NonlinearNoise.cs", 5.0),

@@ -18,7 +18,7 @@ internal static class LineRouteFunctions
                 RouteAvailability.Either(Share.From(At(0)), Share.From(At(1)), Share.From(a.Length > 2 ? At(2) : 1)).Value,
             "downtime_min_per_year" => RouteAvailability.MinutesDown(Share.From(At(0))),
             "route_avail" => RouteAvailability.Of(Length.FromKilometres(At(0)), At(1), Duration.FromHours(At(2))).Value,
-            _ => throw new InvalidOperationException($"no function {function} with {a.Length} inputs"),
+            _ => LineCodeFunctions.Of(function, a) ?? throw new InvalidOperationException($"no function {function} with {a.Length} inputs"),
         };
     }
 

@@ -101,6 +101,9 @@ public sealed class PlanLineTests
             own,rx-min,-20,dBm,own sheet,,,invented,,
             own,rx-max,-1,dBm,own sheet,,,invented,,
             own,dispersion-max,800,ps/nm,own sheet,,,invented,,
+            own,frequency-min,185,THz,own sheet,,,invented,,
+            own,frequency-max,205,THz,own sheet,,,invented,,
+            own,pmd-max,10,ps,own sheet,,,invented,,
             """);
         var design = Book(judged).Lines.Single().Routes.Single().Answer.Design;
         Assert.Equal(LineScheme.CoarseDirect, design.Scheme);

@@ -41,6 +41,15 @@ internal sealed class OpenedPlan : IAsyncDisposable
         return new OpenedPlan(plan, await WorkbenchServer.StartAsync(Path.Combine(plan, "plan.yaml"), 0));
     }
 
+    /// <summary>Opens a text as a plan, served to other machines as well.</summary>
+    public static async Task<OpenedPlan> OfText(string text, Elsewhere elsewhere)
+    {
+        var plan = Path.Combine(Directory.CreateTempSubdirectory("lanewright-").FullName, "plan");
+        Directory.CreateDirectory(plan);
+        await File.WriteAllTextAsync(Path.Combine(plan, "plan.yaml"), text);
+        return new OpenedPlan(plan, await WorkbenchServer.StartAsync(Path.Combine(plan, "plan.yaml"), 0, elsewhere));
+    }
+
     /// <summary>Opens a copy of an example.</summary>
     public static Task<OpenedPlan> OfExample(string name) => OfFiles([.. Directory.GetFiles(Repository.Path("examples", name))
         .Select(f => (Path.GetFileName(f), File.ReadAllText(f)))]);

@@ -28,4 +28,17 @@ public static class JsonText
         if (value is { } number) writer.WriteNumber(name, Math.Round(number, 6) + 0.0);
         else writer.WriteNull(name);
     }
+
+    /// <summary>A share that may be very small, with four digits that count; or null.</summary>
+    public static void Share(this Utf8JsonWriter writer, string name, double? value)
+    {
+        if (value is not { } share) writer.WriteNull(name);
+        else if (share <= double.Epsilon) writer.WriteNumber(name, 0);
+        else
+        {
+            const int digits = 4;
+            var scale = Math.Pow(10, digits - 1 - Math.Floor(Math.Log10(share)));
+            writer.WriteNumber(name, double.IsFinite(scale) ? Math.Round(share * scale) / scale : 0);
+        }
+    }
 }

@@ -67,15 +67,12 @@ public static class LineJson
         writer.Number("marginDb", channel.Margin?.Value);
         writer.Number("expectedMarginDb", channel.ExpectedMargin?.Value);
         writer.Number("dispersionPsNm", channel.Dispersion?.PicosecondsPerNanometre);
-        writer.Number("preFecErrorLimit", limit);
-        writer.Number("preFecErrorRatio", channel.ErrorsBeforeCode is { } errors ? Significant(errors) : null);
+        writer.Share("preFecErrorLimit", limit);
+        writer.Share("preFecErrorRatio", channel.ErrorsBeforeCode);
+        writer.Number("fecMarginDb", channel.CodeMargin?.Value);
         writer.Number("overShannonDb", channel.OverShannon?.Value);
         writer.WriteEndObject();
     }
-
-    /// <summary>Three digits that count, whatever the size.</summary>
-    private static double Significant(double value) =>
-        value > 0 ? Math.Round(value, Math.Clamp(3 - (int)Math.Floor(Math.Log10(value)), 0, 15)) : 0;
 
     private static void Built(Utf8JsonWriter writer, LineDesign design)
     {

@@ -18,6 +18,9 @@ public sealed record FinderContext(StandardsLibrary Standards, Catalogue Catalog
     /// <summary>What is on hand; a longer cable of it may serve where a shorter one would be bought.</summary>
     public ImmutableArray<StockItem> Stock { get; init; } = [];
 
+    /// <summary>Breaks long searches off.</summary>
+    public CancellationToken Cancel { get; init; }
+
     private static readonly Citation OwnPolicy = new("policy of the plan", "", "", Mark.Seen);
 
     /// <summary>One end of a class as the comparisons want it.</summary>

@@ -13,35 +13,49 @@ public sealed class LinkChooser
     private const int Batch = 64;
 
     private readonly LinkClasses classes;
-    private readonly SolutionFinder finder;
+    private readonly EarlierSolutions.Bank answers;
     private readonly Ranking ranking;
     private readonly StockLedger stock;
 
-    private LinkChooser(Plan plan, LinkClasses classes)
+    private LinkChooser(Plan plan, LinkClasses classes, EarlierSolutions earlier)
     {
         this.classes = classes;
-        finder = new SolutionFinder(new FinderContext(plan.Standards, plan.Catalogue, plan.Policy) { Stock = plan.Stock });
+        answers = earlier.Under(new FinderContext(plan.Standards, plan.Catalogue, plan.Policy) { Stock = plan.Stock });
         ranking = new Ranking(plan.Policy);
         stock = new StockLedger(plan.Stock);
     }
 
     /// <summary>A choice for each class, in the order of the classes.</summary>
-    public static ImmutableArray<ClassChoice> Choose(Plan plan, LinkClasses classes)
+    /// <param name="plan">The plan.</param>
+    /// <param name="classes">Its classes.</param>
+    /// <param name="earlier">Ways that were found before.</param>
+    /// <param name="cancel">Breaks the work off.</param>
+    internal static ImmutableArray<ClassChoice> Choose(
+        Plan plan, LinkClasses classes, EarlierSolutions earlier, CancellationToken cancel)
     {
-        var chooser = new LinkChooser(plan, classes);
+        var chooser = new LinkChooser(plan, classes, earlier);
+        var options = new ParallelOptions { CancellationToken = cancel };
         var choices = new ClassChoice[classes.All.Length];
         // Finding takes time and touches nothing, so cores share it; choosing counts stock down and keeps to the order of the plan.
         foreach (var batch in ClassesTogether.Of(plan, classes).Chunk(Batch))
         {
             var found = new (LinkClass, ImmutableArray<Solution>)[batch.Length][];
-            Parallel.For(0, batch.Length, i => found[i] = chooser.Find(batch[i]));
+            var asked = Array.ConvertAll(batch, chooser.Ask);
+            Parallel.For(0, batch.Length, options, i => found[i] = chooser.Find(asked[i]));
             foreach (var candidates in found) chooser.ChooseTogether(candidates, choices);
         }
         return [.. choices];
     }
 
-    private (LinkClass Class, ImmutableArray<Solution> All)[] Find(ImmutableArray<int> together) =>
-        [.. together.Select(i => (classes.All[i], finder.All(classes.All[i])))];
+    private (LinkClass Class, LinkClass Question)[] Ask(ImmutableArray<int> together) =>
+        [.. together.Select(i => (classes.All[i], answers.QuestionOf(classes.All[i])))];
+
+    private (LinkClass Class, ImmutableArray<Solution> All)[] Find((LinkClass Class, LinkClass Question)[] asked) =>
+        [.. asked.Select(a => (a.Class, Of(a.Class, answers.All(a.Question))))];
+
+    /// <summary>An answer knows trunks by what they are made of; the class knows which they are.</summary>
+    private static ImmutableArray<Solution> Of(LinkClass link, ImmutableArray<Solution> answer) =>
+        link.Through is null ? answer : [.. answer.Select(s => s with { Through = link.Through })];
 
     private void ChooseTogether((LinkClass Class, ImmutableArray<Solution> All)[] candidates, ClassChoice[] choices)
     {

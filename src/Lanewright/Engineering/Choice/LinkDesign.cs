@@ -50,27 +50,34 @@ public sealed class LinkDesign
     /// <summary>One link of each statement whose length cannot be told, by statement.</summary>
     public SortedDictionary<int, int> UnmeasuredLinks { get; }
 
+    /// <summary>Designs all links of a plan.</summary>
+    public static LinkDesign Of(Plan plan) => Of(plan, new EarlierSolutions(), CancellationToken.None);
+
     /// <summary>Designs all links of a plan. Where cables go ways longer than the shortest, they are chosen again for the ways they
     /// go.</summary>
-    public static LinkDesign Of(Plan plan)
+    /// <param name="plan">The plan.</param>
+    /// <param name="earlier">Ways that were found before.</param>
+    /// <param name="cancel">Breaks the work off.</param>
+    internal static LinkDesign Of(Plan plan, EarlierSolutions earlier, CancellationToken cancel)
     {
         var lengths = new RouteLength(plan);
-        if (lengths.Ways is not { } ways) return Once(plan, lengths, LaidDetours.None);
+        if (lengths.Ways is not { } ways) return Once(LaidDetours.None);
         var detours = plan.Statements.Any(s => s.ApartFrom is not null) ? LaidDetours.Of(ApartWays.Of(plan, ways)) : LaidDetours.None;
         for (var round = 1; ; round++)
         {
-            var design = Once(plan, lengths, detours);
+            var design = Once(detours);
             var laying = CableLaying.Of(plan, design, ways, detours, mayMove: round < MostRounds);
             design.Laying = laying;
             if (laying.Detours.Moves.Length == detours.Moves.Length) return design;
             detours = laying.Detours;
+            cancel.ThrowIfCancellationRequested();
         }
-    }
 
-    private static LinkDesign Once(Plan plan, RouteLength lengths, LaidDetours detours)
-    {
-        var classes = LinkClasses.Of(plan, lengths, detours);
-        return new LinkDesign(plan, classes, LinkChooser.Choose(plan, classes), lengths);
+        LinkDesign Once(LaidDetours known)
+        {
+            var classes = LinkClasses.Of(plan, lengths, known);
+            return new LinkDesign(plan, classes, LinkChooser.Choose(plan, classes, earlier, cancel), lengths);
+        }
     }
 
     /// <summary>Class of a link.</summary>

@@ -38,6 +38,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     public bool CouldWin(double bound)
     {
         if (!(bound < Limit)) return false;
+        effort.Cancel.ThrowIfCancellationRequested();
         if (++looked <= effort.MostLooked) return true;
         Skip(bound);
         return false;

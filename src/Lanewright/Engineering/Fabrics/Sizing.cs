@@ -24,7 +24,7 @@ public sealed class Sizing
     public Sizing(FinderContext context, SizingEffort? effort = null)
     {
         this.context = context;
-        this.effort = effort ?? SizingEffort.Whole;
+        this.effort = (effort ?? SizingEffort.Whole) with { Cancel = context.Cancel };
         pricer = new LinkPricer(context);
         counter = new StateCounter(context, pricer);
         space = new SwitchSpace(context);

@@ -8,6 +8,9 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="MostSpread">So many of those are tried in all ways to spread them over racks.</param>
 public sealed record SizingEffort(long MostLooked, int MostPriced, int MostSpread)
 {
+    /// <summary>Breaks the search off.</summary>
+    public CancellationToken Cancel { get; init; }
+
     /// <summary>For who asks what to buy.</summary>
     public static SizingEffort Whole { get; } = new(1_000_000, 200, 8);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
 using Lanewright.Quantities;
 using Lanewright.Standards;
 
@@ -41,6 +42,10 @@ internal sealed class ChannelResults
         var penalty = trial.PenaltyOf(state, channel);
         var required = type.RequiredOsnr?.Value;
         var hasAmplifiers = state.Amplified(channel) > 0;
+        // A penalty is told in signal over noise, and so a factor of the noise: where the margin is nothing, errors are at the limit.
+        var errors = symbols is not null && ownNoise is { } own
+            ? new SymbolErrors(symbols).At(1 / (own + (noise * penalty.Ratio * perReference)))
+            : (double?)null;
         return new LineChannel
         {
             Frequency = question.Channels.Channels[channel],
@@ -54,9 +59,8 @@ internal sealed class ChannelResults
             Margin = inReference - penalty - required,
             ExpectedMargin = Expected(channel, noise) - penalty - required,
             Dispersion = penalties.Dispersions[channel],
-            ErrorsBeforeCode = symbols is not null && ownNoise is { } own
-                ? new SymbolErrors(symbols).At(1 / (own + (noise * perReference)))
-                : null,
+            ErrorsBeforeCode = errors,
+            CodeMargin = errors is { } wrong && type.ErrorLimit is { } limit ? CodeMargin.Of(wrong, limit.Value) : null,
             OverShannon = gsnr - shannon,
         };
     }

@@ -79,17 +79,19 @@ internal sealed class CoherentChecks(
             yield return Check.AtLeast(
                 LineCheckNames.ReceiveLow, state.LowestReceived.Dbm, floor?.As(l => l.Dbm), CheckUnits.Average, marks);
         }
-        yield return Check.AtMost(LineCheckNames.ReceiveHigh, Strongest.Dbm, type.RxMax?.As(l => l.Dbm), CheckUnits.Average, marks) with
+        yield return Check.AtMost(
+            LineCheckNames.ReceiveHigh, Strongest?.Dbm, type.RxMax?.As(l => l.Dbm), CheckUnits.Average, marks) with
         {
             Note = state.ReceiverPad.Value > 0 ? $"with a pad of {state.ReceiverPad} before the receiver" : "",
         };
     }
 
-    /// <summary>Without a booster and a preamplifier the strongest transmitter decides.</summary>
-    private PowerLevel Strongest =>
-        trial.HasBooster || trial.HasPreamplifier || type.TxMax is not { } most || question.Transmitter is not null
+    /// <summary>Without a booster and a preamplifier the strongest transmitter decides; null where nobody says how strong that
+    /// is.</summary>
+    private PowerLevel? Strongest =>
+        trial.HasBooster || trial.HasPreamplifier || question.Transmitter is not null
         ? state.HighestReceived
-        : state.HighestReceived + (most.Value - trial.Transmitter);
+        : state.HighestReceived + (type.TxMax?.Value - trial.Transmitter);
 
     private IEnumerable<Check> Band()
     {

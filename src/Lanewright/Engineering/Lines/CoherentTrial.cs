@@ -142,7 +142,9 @@ internal sealed class CoherentTrial
         }
         var worth = -Decibels.OfRatio(most).Value;
         var floor = type.RxMin?.Value.Dbm ?? double.NegativeInfinity;
-        return worth - (weight * Math.Max(0, floor - state.LowestReceived.Dbm));
+        var above = state.LowestReceived.Dbm - floor;
+        // The last decibel above the floor counts like one of signal over noise: the smallest of all margins is what is made large.
+        return worth - (weight * Math.Max(0, -above)) - Math.Clamp(1 - above, 0, 1);
     }
 
     /// <summary>Levels and noises at a launch.</summary>

@@ -21,18 +21,27 @@ internal static class DirectRung
         var types = question.Standards.WavelengthTypes
             .Where(t => !t.IsCoherent && t.Rate == question.Rate && t.IsCoarse == (scheme == LineScheme.CoarseDirect)).ToList();
         if (types.Count == 0) return Without(question, scheme, Unknown(question, scheme));
-        var asked = scheme == LineScheme.CoarseDirect ? question with { Channels = Coarse(question) } : question;
+        var asked = scheme == LineScheme.CoarseDirect ? Coarse(question) : question;
         var designs = types.Select(t => Judge(asked, scheme, t)).ToList();
         return designs.FirstOrDefault(d => d.Verdict == Verdict.Pass) ?? designs.MinBy(d => d.Verdict) ?? designs[0];
     }
 
-    /// <summary>As many coarse channels, those nearest to where loss is reckoned first, lowest frequency first as everywhere.</summary>
-    private static ChannelPlan Coarse(LineQuestion question)
+    /// <summary>As many coarse channels, those nearest to where loss is reckoned first, lowest frequency first as everywhere; over
+    /// multiplexers made for them, and fibre that loses more where they lie farther away.</summary>
+    private static LineQuestion Coarse(LineQuestion question)
     {
         var grid = question.Standards.Grid;
         var nearest = Enumerable.Range(0, grid.CoarseChannels).Select(grid.Coarse)
             .OrderBy(w => Math.Abs(w.Nanometres - GlassSpan.Usual.Nanometres)).Take(question.Channels.Channels.Length);
-        return question.Channels with { Channels = [.. nearest.Select(Frequency.Of).Order()] };
+        var more = question.Standards.LineValue("coarse", "loss-more");
+        var usual = question.Standards.LineValue("multiplexer", "coarse-loss").As(Decibels.From);
+        var isStated = ReferenceEquals(question.Equipment.MultiplexerLoss.Source, Citation.OfPlan);
+        return question with
+        {
+            Channels = question.Channels with { Channels = [.. nearest.Select(Frequency.Of).Order()] },
+            Equipment = isStated ? question.Equipment : question.Equipment with { MultiplexerLoss = usual },
+            Spans = [.. question.Spans.Select(s => s with { Farther = Decibels.From(more.Value * s.Length.Kilometres) })],
+        };
     }
 
     private static string Unknown(LineQuestion question, LineScheme scheme)
@@ -59,6 +68,7 @@ internal static class DirectRung
         var penalty = penalties.OfAll + Decibels.From(penalties.OfDispersion.Max());
         var mark = question.Spans.Select(s => s.Mark)
             .Append(question.Multiplexes ? question.Equipment.MultiplexerLoss.Source.Mark : Mark.Seen).Aggregate(Marks.Weaker);
+        var all = question.Channels.Channels;
         return new LineDesign
         {
             Scheme = scheme,
@@ -69,7 +79,11 @@ internal static class DirectRung
                     with { Note = penalty.Value > 0 ? $"with {penalty} for dispersion" : "" },
                 Check.AtMost(LineCheckNames.ReceiveHigh, (high - pad)?.Dbm, type.RxMax?.As(l => l.Dbm), CheckUnits.Average, mark)
                     with { Note = pad.Value > 0 ? $"with a pad of {pad} before the receiver" : "" },
+                Check.AtLeast(LineCheckNames.BandLow, all.Min(f => f.Terahertz), type.FrequencyMin?.As(f => f.Terahertz), "THz"),
+                Check.AtMost(LineCheckNames.BandHigh, all.Max(f => f.Terahertz), type.FrequencyMax?.As(f => f.Terahertz), "THz"),
+                .. Spacing(question, scheme, type),
                 penalties.Checks().First(),
+                .. penalties.Delays(),
             ],
             Channels =
             [
@@ -83,6 +97,14 @@ internal static class DirectRung
             ReceiverPad = pad,
             Multiplexes = question.Multiplexes,
         };
+    }
+
+    /// <summary>Coarse channels lie where their grid has them.</summary>
+    private static IEnumerable<Check> Spacing(LineQuestion question, LineScheme scheme, WavelengthType type)
+    {
+        if (scheme == LineScheme.CoarseDirect || question.Channels.Channels.Length == 1) yield break;
+        yield return Check.AtLeast(
+            LineCheckNames.Spacing, question.Channels.Spacing.Gigahertz, type.SpacingMin?.As(f => f.Gigahertz), "GHz");
     }
 
     private static LineDesign Without(LineQuestion question, LineScheme scheme, string reason) => new()

@@ -41,6 +41,9 @@ public sealed record LineChannel
     /// <summary>Share of wrong bits before the code, of a transceiver that just meets its specification; null when not known.</summary>
     public double? ErrorsBeforeCode { get; init; }
 
+    /// <summary>How far they are from what the code corrects, in dB of quality; null when not known.</summary>
+    public Decibels? CodeMargin { get; init; }
+
     /// <summary>How far above the bound of Shannon the signal over noise is; null when not known.</summary>
     public Decibels? OverShannon { get; init; }
 }

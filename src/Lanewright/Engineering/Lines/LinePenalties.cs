@@ -22,7 +22,9 @@ internal sealed class LinePenalties
         Dispersions = [.. question.Channels.Channels.Select(DispersionOf)];
         OfDispersion = [.. Dispersions.Select(d => d is { } v ? type.DispersionPenalties.At(v.PicosecondsPerNanometre).Value : 0)];
         OfAll = (MeanDelay is { } pmd ? type.PmdPenalties.At(pmd) : default)
-            + (Pdl is { } pdl ? type.PdlPenalties.At(pdl.Value) : default);
+            + (Pdl is { } pdl ? type.PdlPenalties.At(pdl.Value) : default)
+            + (question.Channels.Channels.Length > 1 ? type.CrosstalkPenalty?.Value ?? default : default)
+            + (question.Multiplexes ? type.FilterPenalties.At(question.Channels.Spacing.Gigahertz) : default);
     }
 
     /// <summary>Largest dispersion of each channel from end to end; null where it is not known.</summary>
@@ -72,6 +74,13 @@ internal sealed class LinePenalties
         {
             Note = $"{type.Name} at the longest wavelength, largest of {question.Spans[0].Fibre.Name}",
         };
+        foreach (var check in Delays()) yield return check;
+        yield return Check.AtMost(LineCheckNames.Pdl, Pdl?.Value, type.PdlMax, "dB", Pdl?.Source.Mark ?? Mark.Weak);
+    }
+
+    /// <summary>Those of differential delay alone.</summary>
+    public IEnumerable<Check> Delays()
+    {
         var delayMark = Weakest(question.Spans.Select(s => s.Fibre.PmdMax?.Source.Mark ?? Mark.Weak));
         yield return Check.AtMost(LineCheckNames.Pmd, MeanDelay, type.PmdMax, "ps", delayMark);
         if (type.DgdMax is { } most)
@@ -82,7 +91,6 @@ internal sealed class LinePenalties
                 Note = $"{Numerals.Plain(Math.Round(times, 2))} times the mean, exceeded with a chance of 1 in 100000",
             };
         }
-        yield return Check.AtMost(LineCheckNames.Pdl, Pdl?.Value, type.PdlMax, "dB", Pdl?.Source.Mark ?? Mark.Weak);
     }
 
     private Dispersion? DispersionOf(Frequency channel)

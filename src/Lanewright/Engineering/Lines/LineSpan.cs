@@ -51,6 +51,9 @@ public sealed record LineSpan
     /// <summary>Loss kept back for splices of repairs to come.</summary>
     public Decibels Repair { get; init; }
 
+    /// <summary>Loss that the glass has more at the wavelengths used than where it is reckoned.</summary>
+    public Decibels Farther { get; init; }
+
     /// <summary>What takes light, part by part.</summary>
     public ImmutableArray<LossPart> Parts
     {
@@ -64,6 +67,7 @@ public sealed record LineSpan
                 if (Connectors > 0) parts.Add(new LossPart("connectors", ConnectorLoss.Value * Connectors));
                 if (Splices > 0) parts.Add(new LossPart("splices", SpliceLoss.Value * Splices));
             }
+            if (Farther.Value > 0) parts.Add(new LossPart("other wavelengths", Farther));
             if (Ageing.Value > 0) parts.Add(new LossPart("ageing", Ageing));
             if (Repair.Value > 0) parts.Add(new LossPart("repairs", Repair));
             return parts.ToImmutable();
@@ -115,6 +119,7 @@ public sealed record LineSpan
             MeasuredLoss = MeasuredLoss is { } all ? (all * share) + (ConnectorLoss.Value * (2 - (2 * share))) : null,
             Connectors = (int)Math.Ceiling((Connectors + (2 * (pieces - 1))) * share),
             Splices = (int)Math.Ceiling(Splices * share),
+            Farther = Farther * share,
             Ageing = Ageing * share,
             Repair = Repair * share,
         };

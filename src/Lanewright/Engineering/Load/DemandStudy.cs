@@ -22,12 +22,13 @@ public sealed class DemandStudy
             .Aggregate((TrafficMatrix?)null, (sum, other) => sum is null ? other : sum + other);
         loads = new(() => Traffic is null ? null : LoadSolver.Of(Solved, Traffic, fabric.Rule));
         worstCase = new(() => IsHose && fabric.Rule != SplitRule.Ideal
-            ? HoseWorstCase.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule)
+            ? HoseWorstCase.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule, fabric.Cancel)
             : null);
         classes = new(() => IsHose
             ? SymmetryClasses.Of(fabric.InsideOrAll, TrafficMatrix.AllToAll(fabric.Map.Terminals(demand.Senders, demand.Rate)))
             : SymmetryClasses.Of(fabric.Map.Graph, Traffic));
-        sweep = new(() => Traffic is null ? null : FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures));
+        sweep = new(() => Traffic is null ? null
+            : FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures, fabric.Cancel));
         worstOf = new(WorstOfLinks);
         throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
     }

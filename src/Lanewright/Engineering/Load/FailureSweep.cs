@@ -28,13 +28,17 @@ public sealed class FailureSweep
 
     /// <summary>Sweeps over all units. Null when the ideal split is asked for a fabric beyond
     /// <see cref="IdealSplit.MostVariables"/>.</summary>
-    public static FailureSweep? Of(FabricGraph graph, TrafficMatrix traffic, SplitRule rule, ImmutableArray<FailureUnit> units)
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static FailureSweep? Of(
+        FabricGraph graph, TrafficMatrix traffic, SplitRule rule, ImmutableArray<FailureUnit> units, CancellationToken cancel = default)
     {
+        cancel.ThrowIfCancellationRequested();
         if (LoadSolver.Of(graph, traffic, rule) is not { } intact) return null;
         var classes = UnitClasses.Of(graph, traffic, units);
         var trial = new OutageTrial(graph, traffic, rule);
         var effects = new OutageEffect?[classes.Length];
-        Parallel.For(0, classes.Length, i => effects[i] = trial.Of(units[classes[i][0]].Outage));
+        var options = new ParallelOptions { CancellationToken = cancel };
+        Parallel.For(0, classes.Length, options, i => effects[i] = trial.Of(units[classes[i][0]].Outage));
         var result = new List<FailureClass>();
         for (var i = 0; i < classes.Length; i++)
         {

@@ -18,7 +18,9 @@ public sealed record HoseWorstCase(ImmutableArray<LinkWorstCase> Links)
     /// <summary>Computes the worst case of every class of links. For a fixed split a link's load is linear in the traffic, so the worst
     /// is a transportation problem (with equal bundles: a matching) over the parts of each pair's traffic that cross the link.</summary>
     /// <exception cref="ArgumentException">The rule is the ideal split, which has no fixed shares to take the worst of.</exception>
-    public static HoseWorstCase Of(FabricGraph graph, ImmutableArray<Terminal> terminals, SplitRule rule)
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
+    public static HoseWorstCase Of(
+        FabricGraph graph, ImmutableArray<Terminal> terminals, SplitRule rule, CancellationToken cancel = default)
     {
         if (rule == SplitRule.Ideal) throw new ArgumentException("the ideal split has no fixed shares", nameof(rule));
         var ends = HoseEnds.Of(graph, terminals);
@@ -30,7 +32,8 @@ public sealed record HoseWorstCase(ImmutableArray<LinkWorstCase> Links)
             .ToArray();
         var crossings = Crossings(graph, [.. classes.Select(c => c.Arc)], ends, rule);
         var found = new LinkWorstCase?[classes.Length];
-        Parallel.For(0, classes.Length, i =>
+        cancel.ThrowIfCancellationRequested();
+        Parallel.For(0, classes.Length, new ParallelOptions { CancellationToken = cancel }, i =>
             found[i] = HoseProblem.Solve(graph, ends, crossings[i], arcs.Side[classes[i].Arc], classes[i].Size));
         var direct = Enumerable.Range(0, arcs.DirectLinks.Length * 2)
             .Select(i => HoseProblem.Direct(graph, ends, arcs.DirectLinks[i / 2], i % 2));

@@ -9,10 +9,14 @@ namespace Lanewright.Engineering.Load;
 public sealed class LoadStudy
 {
     private readonly LinkDesign design;
+    private readonly CancellationToken cancel;
 
-    private LoadStudy(Plan plan, LinkDesign design, ImmutableArray<PlanNetwork> networks, ImmutableArray<Demand> demands, SplitRule rule)
+    private LoadStudy(
+        Plan plan, LinkDesign design, ImmutableArray<PlanNetwork> networks, ImmutableArray<Demand> demands, SplitRule rule,
+        CancellationToken cancel)
     {
         this.design = design;
+        this.cancel = cancel;
         Networks = networks;
         var fabrics = ImmutableArray.CreateBuilder<NetworkStudy>();
         var studies = ImmutableArray.CreateBuilder<DemandStudy>();
@@ -20,7 +24,7 @@ public sealed class LoadStudy
         {
             var own = demands.Where(d => d.Network == network.Name).ToImmutableArray();
             if (own.IsEmpty) continue;
-            NetworkStudy Fabric(Func<int, int> roleOf) => new(FabricMap.Of(network, roleOf), design, plan.Policy, rule);
+            NetworkStudy Fabric(Func<int, int> roleOf) => new(FabricMap.Of(network, roleOf), design, plan.Policy, rule, cancel);
             var whole = Fabric(_ => 0);
             fabrics.Add(whole);
             foreach (var demand in own)
@@ -48,13 +52,17 @@ public sealed class LoadStudy
     public DemandStudy? Worst => Demands.MaxBy(d => (d.MaxUtilisation, -d.Demand.Index));
 
     /// <summary>The study of a plan's own demands.</summary>
-    public static LoadStudy Of(Plan plan, LinkDesign design) =>
-        new(plan, design, PlanNetwork.All(plan), plan.Demands, RuleOf(plan.Policy.Split));
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">How its links are made.</param>
+    /// <param name="cancel">Breaks off what takes long to reckon, also later.</param>
+    public static LoadStudy Of(Plan plan, LinkDesign design, CancellationToken cancel = default) =>
+        new(plan, design, PlanNetwork.All(plan), plan.Demands, RuleOf(plan.Policy.Split), cancel);
 
     /// <summary>The same demands under another split. A plan that states no demand is asked two things of its main network: every host to
     /// every other at line rate, and the worst that any traffic can do.</summary>
     public LoadStudy Asked(Plan plan, SplitRule? rule) => new(
-        plan, design, Networks, plan.Demands.IsEmpty ? OwnQuestions(Networks[0]) : plan.Demands, rule ?? RuleOf(plan.Policy.Split));
+        plan, design, Networks, plan.Demands.IsEmpty ? OwnQuestions(Networks[0]) : plan.Demands, rule ?? RuleOf(plan.Policy.Split),
+        cancel);
 
     /// <summary>The network of a demand, with bundles as large as can be.</summary>
     public NetworkStudy FabricOf(DemandStudy study) => Fabrics.First(f => f.Map.Network == study.Fabric.Map.Network);

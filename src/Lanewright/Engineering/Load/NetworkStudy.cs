@@ -13,14 +13,15 @@ public sealed class NetworkStudy
     private readonly Lazy<HoseWorstCase?> worstCase;
     private readonly Lazy<PathLatency?> latency;
 
-    internal NetworkStudy(FabricMap map, LinkDesign design, Policy policy, SplitRule rule)
+    internal NetworkStudy(FabricMap map, LinkDesign design, Policy policy, SplitRule rule, CancellationToken cancel)
     {
+        Cancel = cancel;
         Map = map;
         Policy = policy;
         Rule = rule;
         failures = new(() => PlanFailures.Of(map, design));
         bisection = new(() => Bisection.Of(map.Graph, AllHosts()));
-        worstCase = new(() => rule == SplitRule.Ideal ? null : HoseWorstCase.Of(InsideOrAll, AllHosts(), rule));
+        worstCase = new(() => rule == SplitRule.Ideal ? null : HoseWorstCase.Of(InsideOrAll, AllHosts(), rule, cancel));
         latency = new(() => PathLatency.Of(map, design));
         HasInside = map.Graph.Links.Any(l => !map.IsAccess(l));
     }
@@ -33,6 +34,9 @@ public sealed class NetworkStudy
 
     /// <summary>How its switches split traffic.</summary>
     public SplitRule Rule { get; }
+
+    /// <summary>Breaks off what takes long to reckon.</summary>
+    internal CancellationToken Cancel { get; }
 
     /// <summary>Whether any link joins two switches.</summary>
     public bool HasInside { get; }

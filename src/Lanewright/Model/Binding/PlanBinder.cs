@@ -15,15 +15,20 @@ public static class PlanBinder
     /// <param name="path">Its first file; null when the question is all there is.</param>
     /// <param name="findings">Where faults go.</param>
     /// <param name="question">A text in the plan language whose section <c>wanted</c> overrides the plan's, key by key.</param>
-    public static Plan? Bind(PlanFiles files, string? path, FindingSink findings, SourceText? question = null)
+    public static Plan? Bind(PlanFiles files, string? path, FindingSink findings, SourceText? question = null) =>
+        Bind(files, path, findings, question, new EarlierReadings());
+
+    /// <summary>The same, with what was made before of texts that are still the same.</summary>
+    internal static Plan? Bind(PlanFiles files, string? path, FindingSink findings, SourceText? question, EarlierReadings earlier)
     {
-        var tree = PlanTree.Read(files, path, findings, question);
+        var tree = PlanTree.Read(files, path, findings, question, earlier);
         if (tree.Main is null) return null;
         tree.Agree("currency");
         var tables = tree.Mentioned("standards");
-        var standards = tables.IsEmpty ? StandardsLibrary.Shipped : StandardsLibrary.Load(tables, findings);
+        var standards = tables.IsEmpty ? StandardsLibrary.Shipped
+            : earlier.Of("standards", null, tables, findings, () => StandardsLibrary.Load(tables, findings));
         var catalogues = tree.Mentioned("catalogue");
-        var catalogue = CatalogueOf(catalogues, standards, findings);
+        var catalogue = earlier.Of("catalogue", standards, catalogues, findings, () => CatalogueOf(catalogues, standards, findings));
         if (catalogues.IsEmpty) HoldCurrency(tree.Main, findings);
         var places = new BuildingBinder(tree, standards, findings);
         var building = places.Bind();

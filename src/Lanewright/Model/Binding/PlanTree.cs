@@ -12,14 +12,16 @@ internal sealed class PlanTree
 
     private readonly PlanFiles files;
     private readonly FindingSink findings;
+    private readonly EarlierReadings earlier;
     private readonly List<(SourceText Source, MapNode Root)> roots = [];
     private readonly HashSet<string> visited = new(StringComparer.Ordinal);
     private WantedOverlay? overlay;
 
-    private PlanTree(PlanFiles files, FindingSink findings)
+    private PlanTree(PlanFiles files, FindingSink findings, EarlierReadings earlier)
     {
         this.files = files;
         this.findings = findings;
+        this.earlier = earlier;
     }
 
     /// <summary>The first file's root; null when nothing could be made of it.</summary>
@@ -33,9 +35,10 @@ internal sealed class PlanTree
     /// <param name="path">Its first file; null when the question is all there is.</param>
     /// <param name="findings">Where faults go.</param>
     /// <param name="question">A text in the plan language whose section <c>wanted</c> overrides the plan's, key by key.</param>
-    public static PlanTree Read(PlanFiles files, string? path, FindingSink findings, SourceText? question = null)
+    /// <param name="earlier">What was made before of texts that are still the same.</param>
+    public static PlanTree Read(PlanFiles files, string? path, FindingSink findings, SourceText? question, EarlierReadings earlier)
     {
-        var tree = new PlanTree(files, findings) { overlay = WantedOverlay.Read(question, findings) };
+        var tree = new PlanTree(files, findings, earlier) { overlay = WantedOverlay.Read(question, findings) };
         if (path is not null) tree.Add(path, default);
         if (tree.overlay?.Rest() is { } rest && (path is null || tree.Main is not null)) tree.Add(rest.Source, rest.Root);
         return tree;
@@ -131,7 +134,7 @@ internal sealed class PlanTree
             return;
         }
         var before = findings.ErrorCount;
-        if (YamlTree.Read(source, findings) is not { } node)
+        if (earlier.Of("tree", null, [source], findings, () => YamlTree.Read(source, findings)) is not { } node)
         {
             if (findings.ErrorCount == before)
                 findings.Add(NotationFindings.WrongKind, source.Span(0, 0),
