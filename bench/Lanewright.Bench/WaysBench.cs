@@ -38,6 +38,26 @@ internal static class WaysBench
                 + growth);
             before = (cables, time);
         }
+        var net = WayNet.Of(building, StandardsLibrary.Shipped);
+        WaysReference.Run(net);
+        Pairs(net);
+    }
+
+    /// <summary>Two ways without a stretch in common, for racks at random places.</summary>
+    private static void Pairs(WayNet net)
+    {
+        const int pairs = 200;
+        var time = Clock.Best(2, () =>
+        {
+            var search = new DisjointSearch(net);
+            var state = 3UL;
+            for (var i = 0; i < pairs; i++)
+            {
+                var (from, to) = (Next(ref state), Next(ref state));
+                if (from != to) _ = search.Find(from, to, to, 0);
+            }
+        });
+        Console.WriteLine($"  {Numerals.Whole(pairs)} pairs of ways apart: {Numerals.Fixed(time, 0)} ms");
     }
 
     private static IEnumerable<WayQuestion> Questions(int cables)

@@ -3,9 +3,7 @@ using System.CommandLine;
 using Lanewright.Cli.Printing;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
-using Lanewright.Engineering.Placement;
 using Lanewright.Model.Devices;
-using Lanewright.Quantities;
 using Lanewright.Rules;
 using Lanewright.Text;
 
@@ -44,8 +42,12 @@ internal static class PlaceCommand
             throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
         var known = designed.Plan.Building.Racks.Select(r => $"{r.Hall.Name}/{r.Row}").ToHashSet();
         foreach (var row in rows.Where(r => !known.Contains(r)))
-            throw new UsageFault($"the plan has no row '{row}'; it has {string.Join(", ", known.Order(NaturalOrder.Instance).Take(MostNamed))}");
-        var answer = PlacementAnswer.Of(designed, Groups(designed, groups), r => rows.Length == 0 || rows.Contains($"{r.Hall.Name}/{r.Row}"));
+            {
+            var some = known.Order(NaturalOrder.Instance).Take(MostNamed);
+            throw new UsageFault($"the plan has no row '{row}'; it has {string.Join(", ", some)}");
+        }
+        var answer = PlacementAnswer.Of(
+            designed, Groups(designed, groups), r => rows.Length == 0 || rows.Contains($"{r.Hall.Name}/{r.Row}"));
         if (asJson) Screen.Document(stream => PlacementJson.Write(designed, answer, stream));
         else Print(designed, answer);
         return ExitCodes.NoErrors;
@@ -67,13 +69,14 @@ internal static class PlaceCommand
             Screen.Line($"{plan.Devices.Groups[placement.Group].Name}: {PlacementWords.Of(placement, unit)}");
             Screen.Print(["device", "stands in", "cheapest in"], placement.Moves.Take(MostRows).Select(m => (IReadOnlyList<string>)
                 [plan.Devices.Name(m.Device), PlacementWords.Place(m.From), PlacementWords.Place(m.To)]));
-            Screen.Print(["rack", $"cables of the first device, {unit}"], placement.RackCosts.Take(MostRacks).Select(r => (IReadOnlyList<string>)
-                [r.Rack.Name, PlacementWords.Amount(r.Cost)]));
+            Screen.Print(["rack", $"cables of the first device, {unit}"], placement.RackCosts.Take(MostRacks).Select(
+                r => (IReadOnlyList<string>)[r.Rack.Name, PlacementWords.Amount(r.Cost)]));
         }
         foreach (var order in answer.Rows)
             Screen.Line($"rows of {plan.Building.Halls[order.Hall].FullName}: {PlacementWords.Of(order, unit)}");
         Screen.Line("what a link costs by its length:");
-        Screen.Print(["links", "from", "to", "medium", "cable", $"{unit} at the shortest", $"{unit} a metre more"], answer.Steps.SelectMany(s =>
+        string[] heads = ["links", "from", "to", "medium", "cable", $"{unit} at the shortest", $"{unit} a metre more"];
+        Screen.Print(heads, answer.Steps.SelectMany(s =>
             s.Steps.Select(step => (IReadOnlyList<string>)
             [
                 s.Link.SetNames, step.From.ToString(), step.To.ToString(), step.Medium, step.Cable, step.First.ToString(),

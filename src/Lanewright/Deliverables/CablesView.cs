@@ -33,7 +33,8 @@ public static class CablesView
         }
     }
 
-    private static Cell[] Row(Plan plan, PlaceLabels labels, PathwayBook pathways, Solution solution, int link, int cable, int leg, int legs)
+    private static Cell[] Row(
+        Plan plan, PlaceLabels labels, PathwayBook pathways, Solution solution, int link, int cable, int leg, int legs)
     {
         var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         var (fromPort, toPort) = (plan.Links.FromPort(link), plan.Links.ToPort(link));

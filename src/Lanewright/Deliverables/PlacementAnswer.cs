@@ -13,7 +13,8 @@ namespace Lanewright.Deliverables;
 /// <param name="Rows">Orders of rows alike.</param>
 /// <param name="Steps">What a link of each kind costs by its length.</param>
 public sealed record PlacementAnswer(
-    ImmutableArray<GroupPlacement> Groups, ImmutableArray<RowOrder> Rows, ImmutableArray<(LinkClass Link, ImmutableArray<MediaStep> Steps)> Steps)
+    ImmutableArray<GroupPlacement> Groups, ImmutableArray<RowOrder> Rows,
+    ImmutableArray<(LinkClass Link, ImmutableArray<MediaStep> Steps)> Steps)
 {
     /// <summary>Lengths that are looked at in any case.</summary>
     private static readonly Length Usual = Length.FromMetres(60);

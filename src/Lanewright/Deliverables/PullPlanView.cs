@@ -1,5 +1,6 @@
 using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Pathways;
+using Lanewright.Engineering.Space;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 using Lanewright.Text;
@@ -14,8 +15,10 @@ public static class PullPlanView
     [
         new("order", 7, ColumnKind.Whole), new("bundle", 8), new("route", 7, ColumnKind.Whole), new("from-rack", 18), new("to-rack", 18),
         new("pathways", 44), new("part", 24), new("cables", 7, ColumnKind.Whole), new("length-m", 9, ColumnKind.Real),
-        new("bundle-mm", 9, ColumnKind.Real), new("weight-kg", 9, ColumnKind.Real), new("weight-known", 14), new("persons", 8, ColumnKind.Whole),
-        new("fibres", 7, ColumnKind.Whole), new("spare-fibres", 10, ColumnKind.Whole), new("first", 12), new("last", 12), new("why-now", 44),
+        new("bundle-mm", 9, ColumnKind.Real), new("weight-kg", 9, ColumnKind.Real), new("weight-known", 14),
+        new("persons", 8, ColumnKind.Whole),
+        new("fibres", 7, ColumnKind.Whole), new("spare-fibres", 10, ColumnKind.Whole), new("first", 12), new("last", 12),
+        new("why-now", 44),
     ], () => designed.Pulls.Value.Bundles.Select(b => Row(designed, b)));
 
     /// <summary>Why a bundle is pulled when it is, in words.</summary>
@@ -38,7 +41,7 @@ public static class PullPlanView
 
     /// <summary>Persons needed to lift a bundle: one up to what one may lift in the best of postures.</summary>
     public static int Persons(DesignedPlan designed, PullBundle bundle) =>
-        (int)Math.Max(1, Math.Ceiling(bundle.Kilograms / designed.Plan.Standards.Facility("lift", "one-person").Value));
+        (int)Math.Max(1, Math.Ceiling(LiftingIndex.Of(Mass.FromKilograms(bundle.Kilograms), designed.Plan.Standards).Value));
 
     private static Cell[] Row(DesignedPlan designed, PullBundle bundle)
     {

@@ -116,6 +116,7 @@ public static class RuleBook
         new Space.LabelsOffPage(),
         new Space.PlacesNamedAlike(),
         new Space.HeavyMountedHigh(),
+        new Space.FloorUnproven(),
         new Power.BreakerOverloaded(),
         new Power.FeedLossOverloads(),
         new Power.RackUnfed(),

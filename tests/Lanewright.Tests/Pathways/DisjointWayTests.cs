@@ -9,7 +9,8 @@ public sealed class DisjointWayTests
 {
     private sealed record Answer(int Flow, double Cost, int[] Bridges);
 
-    // The textbook trap (Suurballe 1974; worked by hand): the shortest way takes the middle tray and leaves no second way, though two exist.
+    // The textbook trap (Suurballe 1974; worked by hand): the shortest way takes the middle tray and leaves no second way, though two
+    // exist.
     [Fact]
     public void ShortestWayIsGivenUp_WhereItWouldBlockTheSecond()
     {
@@ -38,10 +39,11 @@ public sealed class DisjointWayTests
             {
                 var trays = TrayGrid.Grid(rows, columns, isThere, [.. steps.Select(s => (double)s)]).ToList();
                 if (trays.Count < 2) return;
-                var places = trays.SelectMany(t => new[] { (t.FromX.Metres, t.FromY.Metres), (t.ToX.Metres, t.ToY.Metres) }).Distinct().ToList();
+                var places = trays
+                    .SelectMany(t => new[] { (t.FromX.Metres, t.FromY.Metres), (t.ToX.Metres, t.ToY.Metres) }).Distinct().ToList();
                 var (a, b) = (places[first % places.Count], places[second % places.Count]);
                 if (a == places[0] || b == places[0]) return;
-                var racks = new[] { TrayGrid.Rack(0, places[0].Item1, places[0].Item2), TrayGrid.Rack(1, a.Item1, a.Item2), TrayGrid.Rack(2, b.Item1, b.Item2) };
+                var racks = new[] { places[0], a, b }.Select((p, i) => TrayGrid.Rack(i, p.Item1, p.Item2)).ToList();
                 var net = TrayGrid.Net(trays, racks);
                 if (new DisjointSearch(net).Find(0, 1, 2, 0) is not { } found) return;
                 var shared = found.One.Stretches.Intersect(found.Other.Stretches).Order().ToArray();
@@ -53,8 +55,8 @@ public sealed class DisjointWayTests
                 }));
                 ours.Add((Whole(net, found.One) + Whole(net, found.Other), shared));
             },
-            iter: 80, threads: 1);
-        Assert.True(questions.Count > 20);
+            iter: 400, threads: 1);
+        Assert.True(questions.Count > 20, $"{questions.Count} cases");
         var answers = GraphLibrary.Ask(Script, questions);
         for (var i = 0; i < ours.Count; i++)
         {

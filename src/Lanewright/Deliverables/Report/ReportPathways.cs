@@ -27,8 +27,9 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         if (designed.Pathways.Value.Net is null) return;
         markup.Element("h2", Heading, ("id", Anchor));
         markup.Element("p", "Fill is held against what is planned and what is allowed; weights are those of the catalogue or reckoned from "
-            + "diameters and kinds. Work at height, under loads and on openings in rated walls and floors is for trained and licensed persons; "
-            + "trays are bonded, openings are closed again after each change, and nobody stands on a tray. Local code prevails.", ("class", "soft"));
+            + "diameters and kinds. Work at height, under loads and on openings in rated walls and floors is for trained and "
+            + "licensed persons; trays are bonded, openings are closed again after each change, and nobody stands on a tray. Local code "
+            + "prevails.", ("class", "soft"));
         Moves();
         Pairs();
         Pulls();
@@ -62,7 +63,8 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         var table = HtmlTable.Open(markup, "links", "#pairs", "#apart", "#that share a stretch", "#that meet at a crossing");
         foreach (var set in pairs.GroupBy(p => designed.Plan.Links.Statement(p.One)).OrderBy(g => g.Key))
             table.Row(designed.Plan.Statements[set.Key].Name, Numerals.Grouped(set.Count()),
-                Numerals.Grouped(set.Count(p => p.Shared.IsEmpty && p.Crossings.IsEmpty)), Numerals.Grouped(set.Count(p => !p.Shared.IsEmpty)),
+                Numerals.Grouped(set.Count(p => p.Shared.IsEmpty && p.Crossings.IsEmpty)),
+                Numerals.Grouped(set.Count(p => !p.Shared.IsEmpty)),
                 Numerals.Grouped(set.Count(p => !p.Crossings.IsEmpty)));
         table.Close();
     }
@@ -72,7 +74,8 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         var bundles = designed.Pulls.Value.Bundles;
         if (bundles.IsEmpty) return;
         markup.Element("h3", "Order of pulling");
-        var table = HtmlTable.Open(markup, "bundle", "from", "to", "pathways", "part", "#cables", "#longest m", "#kg", "#persons", "#spare fibres", "why now");
+        var table = HtmlTable.Open(markup, "bundle", "from", "to", "pathways", "part", "#cables", "#longest m", "#kg", "#persons",
+            "#spare fibres", "why now");
         foreach (var bundle in bundles.Take(MostBundles))
         {
             table.Row(bundle.Name, designed.Plan.Building.Racks[bundle.From].Name, designed.Plan.Building.Racks[bundle.To].Name,
@@ -91,8 +94,8 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         markup.Element("h3", "Where things should stand");
         if (designed.Plan.Links.Count > MostLinksPlaced)
         {
-            markup.Element("p", "'lanewright place' finds the cheapest places of switches and rows; in a plan as large as this it takes longer "
-                + "than a report should.");
+            markup.Element("p", "'lanewright place' finds the cheapest places of switches and rows; in a plan as large as this it "
+                + "takes longer than a report should.");
             return;
         }
         var answer = PlacementAnswer.Of(designed, null, _ => true);
@@ -104,7 +107,8 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         foreach (var order in answer.Rows)
             markup.Element("p", $"Rows of {designed.Plan.Building.Halls[order.Hall].FullName}: {PlacementWords.Of(order, unit)}.");
         markup.Element("p", PlacementWords.Caution, ("class", "soft"));
-        var table = HtmlTable.Open(markup, "links", "#from m", "#to m", "medium", "cable", $"#{unit} at the shortest", $"#{unit} a metre more");
+        var table = HtmlTable.Open(
+            markup, "links", "#from m", "#to m", "medium", "cable", $"#{unit} at the shortest", $"#{unit} a metre more");
         foreach (var (link, steps) in answer.Steps)
             foreach (var step in steps)
                 table.Row(link.SetNames, Numerals.Plain(step.From.Metres), Numerals.Plain(step.To.Metres), step.Medium, step.Cable,

@@ -5,8 +5,8 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Cabling;
 
-/// <summary>How long a cable between two devices has to be: along pathways, or along rows and across them where there are none, with what goes
-/// up and down at the racks, and with slack.</summary>
+/// <summary>How long a cable between two devices has to be: along pathways, or along rows and across them where there are none, with what
+/// goes up and down at the racks, and with slack.</summary>
 public sealed class RouteLength
 {
     private readonly Plan plan;

@@ -47,7 +47,8 @@ public sealed class ApartWays
         }
         else
         {
-            var ends = otherLinks.SelectMany(l => new[] { plan.Links.FromDevice(l), plan.Links.ToDevice(l) }, (link, device) => (link, device))
+            var ends = otherLinks
+                .SelectMany(l => new[] { plan.Links.FromDevice(l), plan.Links.ToDevice(l) }, (link, device) => (link, device))
                 .ToLookup(e => e.device, e => e.link);
             foreach (var link in ownLinks)
             {
@@ -93,7 +94,8 @@ public sealed class ApartWays
         pairs.Add(new ApartPair(one, other, rack, shared, shared.IsEmpty ? Crossings(both.One, both.Other) : []));
     }
 
-    /// <summary>Links of two sides have ways of their own but for pathways without a side, and those the second avoids where it can.</summary>
+    /// <summary>Links of two sides have ways of their own but for pathways without a side, and those the second avoids where it
+    /// can.</summary>
     private (CableWay, CableWay)? OnTheirSides(int rack, int a, int b, int sideOne, int sideOther)
     {
         if (shortest.Between(WayQuestion.Between(rack, a, sideOne)) is not { } one) return null;

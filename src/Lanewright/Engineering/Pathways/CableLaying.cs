@@ -4,8 +4,8 @@ using Lanewright.Model;
 
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>Where every cable of a design lies: on the shortest way, apart from its pair where the plan wants that, or, where a pathway has no
-/// more room, on the next way that has.</summary>
+/// <summary>Where every cable of a design lies: on the shortest way, apart from its pair where the plan wants that, or, where a pathway
+/// has no more room, on the next way that has.</summary>
 public sealed class CableLaying
 {
     private readonly CableWay?[] ways;

@@ -11,7 +11,8 @@ public static class CableWeight
     private const double KilogramsOfCubicMetre = 1000;
     private const double SquareMetre = 1e-6;
 
-    /// <summary>Kilograms a metre: as stated, else by diameter and the density of its kind; null where nobody states its diameter.</summary>
+    /// <summary>Kilograms a metre: as stated, else by diameter and the density of its kind; null where nobody states its
+    /// diameter.</summary>
     public static Known<double>? AMetreOf(CableItem cable, StandardsLibrary standards)
     {
         if (cable.WeightPerKilometre is { } stated)

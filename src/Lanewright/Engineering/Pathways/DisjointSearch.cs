@@ -1,8 +1,8 @@
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>Two ways from one rack to two racks, or to one, that have as few stretches in common as there can be, then as few crossings, and
-/// are then as short together as there can be: a flow of two at the least cost, found by two searches, the second of which may turn parts of
-/// the first way back (Suurballe; Bhandari).</summary>
+/// <summary>Two ways from one rack to two racks, or to one, that have as few stretches in common as there can be, then as few crossings,
+/// and are then as short together as there can be: a flow of two at the least cost, found by two searches, the second of which may turn
+/// parts of the first way back (Suurballe; Bhandari).</summary>
 public sealed class DisjointSearch
 {
     private readonly WayNet net;
@@ -96,10 +96,13 @@ public sealed class DisjointSearch
     private void Leave(int state, int point, Query query, bool isSecond)
     {
         if (isSecond && isOnFirst[point] && point != query.Source) Step(state, state - 1, 0, BackThroughPoint);
+        var isExit = net.IsExit(point);
+        var cameByRoute = isExit && by[state - 1] is >= 0 and var came && net.Edges[came].Route >= 0;
         foreach (var e in net.EdgesAt(point))
         {
             var edge = net.Edges[e];
             var far = edge.Far(point);
+            if (isExit && cameByRoute == (edge.Route >= 0)) continue;
             if (net.IsRack(far) && far != query.One && far != query.Other) continue;
             if (edge.Side != query.Side && edge.Side != 0 && query.Side != 0) continue;
             if (edge.Route >= 0 ? !Leads(edge, point, query) : !query.Halls.Contains(edge.Hall)) continue;
@@ -126,7 +129,8 @@ public sealed class DisjointSearch
         heap.Lower(state, value);
     }
 
-    /// <summary>The edges of a way just found, each with the point it leads to; edges turned back have their number below nothing.</summary>
+    /// <summary>The edges of a way just found, each with the point it leads to; edges turned back have their number below
+    /// nothing.</summary>
     private List<(int Edge, int Point)> Trace(Query query, int end)
     {
         var way = new List<(int, int)>();

@@ -13,7 +13,8 @@ public static class JamRatio
     public static double? Of(SegmentFill fill)
     {
         if (!fill.Pathway.IsDuct || fill.Cables != Cables || fill.Unknown > 0) return null;
-        return Of(fill.Pathway.Width, Length.FromMillimetres(Math.Sqrt(fill.SquareMillimetres / Cables / SegmentFill.Round(OneMillimetre))));
+        var alike = Math.Sqrt(fill.SquareMillimetres / Cables / SegmentFill.Round(OneMillimetre));
+        return Of(fill.Pathway.Width, Length.FromMillimetres(alike));
     }
 
     /// <summary>Inside diameter over outside diameter.</summary>

@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>Leads cables out of pathways that hold too many: one after another the cable whose next way with room is the least longer for the
-/// room it makes. Of cables alike the last of the plan goes first. With one overfull stretch and cables alike no other choice is shorter in
-/// all; beyond that it is a good choice and no proof.</summary>
+/// <summary>Leads cables out of pathways that hold too many: one after another the cable whose next way with room is the least longer for
+/// the room it makes. Of cables alike the last of the plan goes first. With one overfull stretch and cables alike no other choice is
+/// shorter in all; beyond that it is a good choice and no proof.</summary>
 internal sealed class OverflowMoves
 {
     private readonly WayNet net;

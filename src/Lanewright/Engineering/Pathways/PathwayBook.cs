@@ -58,8 +58,8 @@ public sealed class PathwayBook
         return ways.Count == 1 ? PathwaysOf(ways[0]) : [.. ways.SelectMany(w => PathwaysOf(w)).Distinct()];
     }
 
-    /// <summary>The pathways that the cable of a link goes through from its first end to its second, in order, each once in a row; empty where
-    /// there are none.</summary>
+    /// <summary>The pathways that the cable of a link goes through from its first end to its second, in order, each once in a row; empty
+    /// where there are none.</summary>
     public IEnumerable<string> Through(int link)
     {
         var piece = Piece(new CableKey(CableKind.Cable, FirstLink(link)));

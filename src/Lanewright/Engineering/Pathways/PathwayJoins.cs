@@ -16,7 +16,8 @@ internal sealed class PathwayJoins(double dropOut)
     public IReadOnlyList<(WayPoint High, WayPoint Low)> Drops => drops;
 
     /// <summary>Where each pathway begins and ends.</summary>
-    public static List<WayPoint>[] Ends(ImmutableArray<Pathway> pathways) => [.. pathways.Select(p => new List<WayPoint> { Start(p), End(p) })];
+    public static List<WayPoint>[] Ends(ImmutableArray<Pathway> pathways) =>
+        [.. pathways.Select(p => new List<WayPoint> { Start(p), End(p) })];
 
     /// <summary>Where it begins.</summary>
     public static WayPoint Start(Pathway pathway) => new(pathway.FromX.Metres, pathway.FromY.Metres, pathway.FromHeight.Metres);

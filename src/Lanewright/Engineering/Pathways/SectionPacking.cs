@@ -63,7 +63,8 @@ public static class SectionPacking
         }
     }
 
-    private static IEnumerable<(double X, double Y)> Between((double X, double Y, double R) one, (double X, double Y, double R) other, double radius)
+    private static IEnumerable<(double X, double Y)> Between(
+        (double X, double Y, double R) one, (double X, double Y, double R) other, double radius)
     {
         var (dx, dy) = (other.X - one.X, other.Y - one.Y);
         var apart = Math.Sqrt((dx * dx) + (dy * dy));

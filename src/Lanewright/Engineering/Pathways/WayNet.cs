@@ -13,6 +13,7 @@ public sealed class WayNet
     private readonly ImmutableDictionary<string, int> sideNumbers;
     private readonly int[] rackPoints;
     private readonly int firstPlace;
+    private readonly int exits;
 
     internal WayNet(WayNetParts parts, Building building)
     {
@@ -22,6 +23,7 @@ public sealed class WayNet
         Edges = [.. parts.Edges];
         rackPoints = parts.RackPoints;
         firstPlace = parts.FirstRack;
+        exits = parts.Exits;
         sideNumbers = parts.Sides;
         first = new int[Points.Length + 1];
         foreach (var edge in Edges)
@@ -70,6 +72,10 @@ public sealed class WayNet
 
     /// <summary>Whether a point is a rack.</summary>
     public bool IsRack(int point) => point >= firstPlace;
+
+    /// <summary>Whether a point is an exit: cables pass it from a hall to a route and from a route to a hall, never from tray to
+    /// tray.</summary>
+    public bool IsExit(int point) => point < exits;
 
     /// <summary>Number of a side; 0 for none, -1 where no pathway is of that side.</summary>
     public int SideOf(string name) => name.Length == 0 ? 0 : sideNumbers.GetValueOrDefault(name, -1);

@@ -37,6 +37,7 @@ internal sealed class WayNetMaker
         foreach (var hall in building.Halls)
             foreach (var exit in ExitsOf(hall))
                 exitPoints[(hall.Index, exit.Name)] = AddPlace(new WayPoint(exit.X.Metres, exit.Y.Metres, hall.PathwayHeight.Metres));
+        var exits = points.Count;
         var racks = building.Racks.ToLookup(r => r.Hall.Index);
         foreach (var hall in building.Halls) AddHall(hall, [.. inHall[hall.Index]], [.. racks[hall.Index]]);
         foreach (var route in building.Routes) AddRoute(route);
@@ -45,7 +46,7 @@ internal sealed class WayNetMaker
         foreach (var rack in building.Racks) rackPoints[rack.Index] = AddPlace(PlaceOf(rack));
         foreach (var drop in drops)
             edges.Add(new WayEdge(drop.Point, rackPoints[drop.Rack], drop.Metres, -1, drop.Hall, drop.Side, -1));
-        return new WayNet(new WayNetParts(points, stretches, edges, rackPoints, firstRack, sides), building);
+        return new WayNet(new WayNetParts(points, stretches, edges, rackPoints, firstRack, exits, sides), building);
     }
 
     private static IEnumerable<HallExit> ExitsOf(Hall hall) => hall.Exits.Prepend(hall.Exit);
@@ -63,8 +64,10 @@ internal sealed class WayNetMaker
         {
             foreach (var rack in racks)
                 foreach (var exit in ExitsOf(hall))
-                    drops.Add((rack.Index, exitPoints[(hall.Index, exit.Name)], Rise(PlaceOf(rack), points[exitPoints[(hall.Index, exit.Name)]]),
-                        hall.Index, 0));
+                {
+                    var point = exitPoints[(hall.Index, exit.Name)];
+                    drops.Add((rack.Index, point, Rise(PlaceOf(rack), points[point]), hall.Index, 0));
+                }
             return;
         }
         var cuts = PathwayJoins.Ends(pathways);
@@ -72,7 +75,8 @@ internal sealed class WayNetMaker
         for (var i = 0; i < pathways.Length; i++)
             for (var j = i + 1; j < pathways.Length; j++)
                 joins.Cross(pathways[i], pathways[j], cuts[i], cuts[j]);
-        var bySide = Enumerable.Range(0, pathways.Length).GroupBy(i => pathways[i].Side).Select(g => g.ToImmutableArray()).ToImmutableArray();
+        var bySide = Enumerable.Range(0, pathways.Length)
+            .GroupBy(i => pathways[i].Side).Select(g => g.ToImmutableArray()).ToImmutableArray();
         var rackDrops = racks.SelectMany(r => DropsOf(PlaceOf(r), pathways, bySide, isRack: true), (rack, drop) => (rack, drop)).ToList();
         var exitDrops = ExitsOf(hall).SelectMany(
             e => DropsOf(points[exitPoints[(hall.Index, e.Name)]], pathways, bySide, isRack: false), (exit, drop) => (exit, drop)).ToList();
@@ -92,7 +96,8 @@ internal sealed class WayNetMaker
         }
     }
 
-    /// <summary>A place meets the pathway nearest to it, and of each further side the nearest that a rack's cables reach unsupported.</summary>
+    /// <summary>A place meets the pathway nearest to it, and of each further side the nearest that a rack's cables reach
+    /// unsupported.</summary>
     private IEnumerable<(int Pathway, WayPoint At)> DropsOf(
         WayPoint place, ImmutableArray<Pathway> pathways, ImmutableArray<ImmutableArray<int>> bySide, bool isRack)
     {
@@ -101,7 +106,8 @@ internal sealed class WayNetMaker
             if (i == 0 || !isRack || nearest[i].Metres <= reach) yield return (nearest[i].Pathway, nearest[i].At);
     }
 
-    private static (int Pathway, WayPoint At, double Metres) NearestOf(WayPoint place, ImmutableArray<Pathway> pathways, ImmutableArray<int> side)
+    private static (int Pathway, WayPoint At, double Metres) NearestOf(
+        WayPoint place, ImmutableArray<Pathway> pathways, ImmutableArray<int> side)
     {
         var best = (Pathway: side[0], At: default(WayPoint), Metres: double.PositiveInfinity);
         foreach (var i in side)

@@ -37,9 +37,12 @@ internal sealed class WaySearch
         {
             // A rack is an end of a way, never on it.
             if (point != source && net.IsRack(point)) continue;
+            var isExit = net.IsExit(point);
+            var cameByRoute = isExit && net.Edges[by[point]].Route >= 0;
             foreach (var e in net.EdgesAt(point))
             {
                 var edge = net.Edges[e];
+                if (isExit && cameByRoute == (edge.Route >= 0)) continue;
                 if (edge.Side != side && edge.Side != 0 && side != 0) continue;
                 if (edge.Route >= 0 ? !Leads(edge, point, ownHall, farHall) : edge.Hall != ownHall && edge.Hall != farHall) continue;
                 if (closed is not null && edge.Stretch >= 0 && closed[edge.Stretch]) continue;

@@ -1,6 +1,7 @@
 namespace Lanewright.Engineering.Placement;
 
-/// <summary>Gives each of several things a place of its own at the least cost in all: the Hungarian method with potentials, exact.</summary>
+/// <summary>Gives each of several things a place of its own at the least cost in all: the Hungarian method with potentials,
+/// exact.</summary>
 public static class Assignment
 {
     /// <summary>The place of each thing.</summary>

@@ -5,8 +5,8 @@ using Lanewright.Model.Places;
 
 namespace Lanewright.Engineering.Placement;
 
-/// <summary>Finds places for the devices of a group. Where no two of them are linked each link has one end that stays, and the best placement
-/// is an assignment, found exactly. Where some are, their own links are left out for a bound and put in by exchanges.</summary>
+/// <summary>Finds places for the devices of a group. Where no two of them are linked each link has one end that stays, and the best
+/// placement is an assignment, found exactly. Where some are, their own links are left out for a bound and put in by exchanges.</summary>
 internal sealed class GroupPlacer
 {
     private const int MostExchanges = 200;
@@ -37,11 +37,14 @@ internal sealed class GroupPlacer
         ImmutableArray<int> devices = [.. Enumerable.Range(0, plan.Devices.Count)
             .Where(d => plan.Devices.Group(d).Index == group && plan.Devices.Rack(d) is not null)];
         if (devices.IsEmpty || plan.Devices.Rack(devices[0]) is not { } first) return null;
-        var racks = plan.Building.Racks.Where(r => r.Hall == first.Hall && r.Type == first.Type && allows(r));
-        var places = PlaceOffer.Of(plan, book, devices, racks, devices.Length);
-        // Where it stands now is a place as well, whatever is offered otherwise.
-        if (places.Length < devices.Length) return null;
-        return new GroupPlacer(cost, devices, places).Find(group);
+        // Devices that stand in several halls or racks stand apart on purpose: each stays in its hall, and no rack gets more than one has
+        // now.
+        var halls = devices.Select(d => plan.Devices.Rack(d)?.Hall).ToHashSet();
+        var most = devices.GroupBy(plan.Devices.RackIndex).Max(g => g.Count());
+        var racks = plan.Building.Racks.Where(r => halls.Contains(r.Hall) && r.Type == first.Type && allows(r));
+        var places = PlaceOffer.Of(plan, book, devices, racks, most);
+        var isEnough = devices.GroupBy(d => plan.Devices.Rack(d)?.Hall).All(g => places.Count(p => p.Rack.Hall == g.Key) >= g.Count());
+        return isEnough ? new GroupPlacer(cost, devices, places).Find(group) : null;
     }
 
     private GroupPlacement Find(int group)
@@ -49,7 +52,9 @@ internal sealed class GroupPlacer
         var alone = new double[devices.Length, places.Length];
         for (var d = 0; d < devices.Length; d++)
             for (var p = 0; p < places.Length; p++)
-                alone[d, p] = cost.Of(devices[d], places[p], moved);
+                alone[d, p] = places[p].Rack.Hall == cost.Now(devices[d])?.Rack.Hall
+                    ? cost.Of(devices[d], places[p], moved)
+                    : double.PositiveInfinity;
         ImmutableArray<PlacedAt> now = [.. devices.Select(d => cost.Now(d) ?? throw new InvalidOperationException("it has a place"))];
         var held = devices.Select((d, i) => cost.Of(d, now[i], moved)).Sum() + Own(i => now[i]);
         var found = Assignment.Solve(alone);
@@ -58,7 +63,8 @@ internal sealed class GroupPlacer
         var best = Total(alone, found);
         // A placement as dear as the plan's is no reason to move anything.
         var isBetter = best < held - Rounding;
-        var costs = Enumerable.Range(0, places.Length).Select(p => (places[p].Rack, Cost: alone[0, p]))
+        var costs = Enumerable.Range(0, places.Length)
+            .Where(p => double.IsFinite(alone[0, p])).Select(p => (places[p].Rack, Cost: alone[0, p]))
             .GroupBy(p => p.Rack.Index).Select(g => g.MinBy(p => p.Cost))
             .OrderBy(p => p.Cost).ThenBy(p => p.Rack.Index);
         return new GroupPlacement(group, held, isBetter ? best : held, Math.Min(bound, isBetter ? best : held),
@@ -67,7 +73,8 @@ internal sealed class GroupPlacer
 
     private double Total(double[,] alone, int[] found) => found.Select((p, d) => alone[d, p]).Sum() + Own(i => places[found[i]]);
 
-    private double Own(Func<int, PlacedAt> at) => own.Sum(o => cost.Between(o.Link, devices[o.One], at(o.One), devices[o.Other], at(o.Other)));
+    private double Own(Func<int, PlacedAt> at) =>
+        own.Sum(o => cost.Between(o.Link, devices[o.One], at(o.One), devices[o.Other], at(o.Other)));
 
     /// <summary>What links among the moved cost at the least, each by itself in the best two places.</summary>
     private double LeastOwn() => own.Sum(o => places.Index().Min(a => places.Index()
@@ -84,8 +91,8 @@ internal sealed class GroupPlacer
             {
                 for (var p = 0; p < places.Length; p++)
                 {
-                    var gain = before - Total(alone, Swapped(found, d, p));
-                    if (gain > best.Gain) best = (gain, d, p);
+                    var after = Total(alone, Swapped(found, d, p));
+                    if (before - after is var gain && gain > best.Gain) best = (gain, d, p);
                 }
             }
             if (best.Device < 0) return;

@@ -56,5 +56,6 @@ public sealed class LengthPrices
     }
 
     /// <summary>Price of a link of a kind over a length, in hundredths; null where nothing passes.</summary>
-    public decimal? Of(int template, Length length) => At(template, Grid.PlaceOf(length)) is { } solution ? Solution.NewPrice(solution) : null;
+    public decimal? Of(int template, Length length) =>
+        At(template, Grid.PlaceOf(length)) is { } solution ? Solution.NewPrice(solution) : null;
 }

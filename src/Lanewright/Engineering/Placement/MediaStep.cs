@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Lanewright.Engineering.Choice;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Placement;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
 
@@ -19,8 +18,8 @@ public sealed class PlacementCost
         (this.plan, this.design, this.prices) = (plan, design, prices);
         linksOf = Enumerable.Range(0, plan.Links.Count)
             .Where(IsPriced)
-            .SelectMany(l => new[] { (Device: plan.Links.FromDevice(l), l), (plan.Links.ToDevice(l), l) })
-            .ToLookup(e => e.Item1, e => e.l);
+            .SelectMany(l => new[] { plan.Links.FromDevice(l), plan.Links.ToDevice(l) }, (link, device) => (link, device))
+            .ToLookup(e => e.device, e => e.link);
     }
 
     /// <summary>Links of a device whose length follows from where it stands.</summary>

@@ -32,7 +32,8 @@ public sealed class PlacementStudy
         var found = new SortedSet<int>();
         foreach (var network in networks)
         {
-            ImmutableArray<int> switches = [.. Enumerable.Range(0, plan.Devices.Count).Where(d => network.HasLinks(d) && network.IsSwitch(d))];
+            ImmutableArray<int> switches =
+                [.. Enumerable.Range(0, plan.Devices.Count).Where(d => network.HasLinks(d) && network.IsSwitch(d))];
             if (switches.IsEmpty) continue;
             var highest = switches.Max(network.Tier);
             if (highest < 2) continue;
@@ -49,11 +50,13 @@ public sealed class PlacementStudy
     /// <summary>The best order of rows alike, hall by hall.</summary>
     public ImmutableArray<RowOrder> Rows() => [.. RowPlacer.Find(plan, cost)];
 
-    /// <summary>What a link of each kind costs by its length, up to a length; kinds of stated length left out.</summary>
+    /// <summary>What a link of each kind costs by its length, up to a length; kinds of stated length left out. Kinds of the same sets
+    /// that cost the same are told once.</summary>
     public ImmutableArray<(LinkClass Link, ImmutableArray<MediaStep> Steps)> Steps(Length longest) =>
     [
         .. prices.Templates.Select(t => design.Choices[t].Class)
             .Where(c => c is { Statement.Length: null, Through: null, Route: null })
-            .Select(c => (c, MediaStep.Of(prices, c.Index, longest))),
+            .Select(c => (Link: c, Steps: MediaStep.Of(prices, c.Index, longest)))
+            .DistinctBy(s => (s.Link.Statement.Name, string.Join('|', s.Steps))),
     ];
 }

@@ -4,8 +4,8 @@ using Lanewright.Model.Places;
 
 namespace Lanewright.Engineering.Placement;
 
-/// <summary>Finds an order of rows alike: up to seven by looking at every order, more by exchanges with a bound beside them. Trays stay where
-/// they are, and everything in a row moves with it.</summary>
+/// <summary>Finds an order of rows alike: up to seven by looking at every order, more by exchanges with a bound beside them. Trays stay
+/// where they are, and everything in a row moves with it.</summary>
 internal sealed class RowPlacer
 {
     /// <summary>Rows whose orders are all looked at: seven have 5040.</summary>
@@ -86,7 +86,9 @@ internal sealed class RowPlacer
                 continue;
             }
             for (var q = 0; q < rows.Length; q++)
-                if (p != q) between[own.Row, p, other.Row, q] += cost.Between(link, device, At(device, p, own.Number), far, At(far, q, other.Number));
+                if (p != q)
+                    between[own.Row, p, other.Row, q] +=
+                        cost.Between(link, device, At(device, p, own.Number), far, At(far, q, other.Number));
         }
     }
 

@@ -179,7 +179,8 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
     }
 
     private HallExit? ExitOf(MapNode map, string key, Hall hall) => map.Text(key) is { } name
-        ? Names.Require(hall.Exits.FirstOrDefault(e => e.Name == name), "exit", name, hall.Exits.Select(e => e.Name), map.SpanOf(key), findings)
+        ? Names.Require(
+            hall.Exits.FirstOrDefault(e => e.Name == name), "exit", name, hall.Exits.Select(e => e.Name), map.SpanOf(key), findings)
         : hall.Exit;
 
     private Hall? HallOf(MapNode map, string key)

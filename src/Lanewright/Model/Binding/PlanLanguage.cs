@@ -90,7 +90,10 @@ public static class PlanLanguage
         new("depth", Inside, "inside depth; not of a duct") { Otherwise = "100 mm" },
         new("side", Shapes.Text, "the side it belongs to, such as A or B; pathways of two sides are never joined") { Otherwise = "none" },
         new("load-rating", Shapes.LineLoad, "what a metre of it bears between its supports") { Otherwise = "not judged" },
-        new("bend-radius", Shapes.Length, "smallest radius cables are led round at its ends, corners and drops") { Otherwise = "not judged" },
+        new("bend-radius", Shapes.Length, "smallest radius cables are led round at its ends, corners and drops")
+        {
+            Otherwise = "not judged",
+        },
         new("pull-points", Shapes.Whole(0, 1000), "of a duct: places between its ends where cables are pulled on from") { Otherwise = "0" },
     ]);
 

@@ -14,8 +14,8 @@ public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> R
         .SelectMany(r => new[] { $"{r.Hall.Name}/{r.Row}", $"{r.Hall.Site}/{r.Hall.Name}/{r.Row}" }, (rack, path) => (rack, path))
         .ToLookup(r => r.path, r => r.rack, StringComparer.Ordinal);
 
-    /// <summary>Trays, risers and ducts, hall by hall in natural order of their names, then routes that have a cross-section; a hall without
-    /// any has cables everywhere overhead.</summary>
+    /// <summary>Trays, risers and ducts, hall by hall in natural order of their names, then routes that have a cross-section; a hall
+    /// without any has cables everywhere overhead.</summary>
     public ImmutableArray<Pathway> Pathways { get; init; } = [];
 
     /// <summary>Sites in natural order of their names.</summary>

@@ -16,7 +16,8 @@ internal sealed class BundleHeavy() : Rule("LW4118", nameof(BundleHeavy), Severi
             .Where(b => b.Kilograms > limit.Value).ToList();
         if (heavy.MaxBy(b => b.Kilograms) is not { } worst) return;
         judgement.Add(this, judgement.Plan.Building.Pathways[0].Span,
-            $"bundle {worst.Name} from {judgement.Plan.Building.Racks[worst.From].Name} to {judgement.Plan.Building.Racks[worst.To].Name} weighs "
+            $"bundle {worst.Name} from {judgement.Plan.Building.Racks[worst.From].Name} to "
+            + $"{judgement.Plan.Building.Racks[worst.To].Name} weighs "
             + $"{Numerals.Shown(worst.Kilograms, "kg")}, and {Numerals.Shown(limit.Value, "kg")} is the most for one person in the best "
             + "posture; pull it with two or with a winch, from a platform and never from the tray",
             worst.Name, heavy.Count, Kind.Severity, new Evidence("weight", worst.Kilograms, limit.Value, "kg", limit.Source));

@@ -17,9 +17,10 @@ internal sealed class CablesMayJam() : Rule("LW4111", nameof(CablesMayJam), Seve
             var from = standards.Facility("duct", "jam-from");
             judgement.Add(this, duct.Key.Span,
                 $"'{duct.Key.FullName}' holds three cables and is {Numerals.Fixed(ratio, 2)} times as wide as one of them; between "
-                + $"{Numerals.Plain(from.Value)} and {Numerals.Plain(standards.Facility("duct", "jam-to").Value)} three cables may slip side "
-                + "by side and wedge at a bend; take a duct of another width, or pull them bound together",
-                duct.Key.Name, duct.Count(), Kind.Severity, new Evidence("inside over outside diameter", ratio, from.Value, "", from.Source));
+                + $"{Numerals.Plain(from.Value)} and {Numerals.Plain(standards.Facility("duct", "jam-to").Value)} three cables may "
+                + "slip side by side and wedge at a bend; take a duct of another width, or pull them bound together",
+                duct.Key.Name, duct.Count(), Kind.Severity,
+                new Evidence("inside over outside diameter", ratio, from.Value, "", from.Source));
         }
     }
 }

@@ -15,8 +15,8 @@ internal sealed class DuctRunLong() : Rule("LW4112", nameof(DuctRunLong), Severi
             var run = duct.Length.Metres / (duct.PullPoints + 1);
             if (run <= most.Value) continue;
             judgement.Add(this, duct.Span,
-                $"'{duct.FullName}' runs {Numerals.Shown(run, "m")} between places to pull from, and {Numerals.Shown(most.Value, "m")} is the "
-                + "most; put pull boxes in and say how many under 'pull-points'",
+                $"'{duct.FullName}' runs {Numerals.Shown(run, "m")} between places to pull from, and "
+                + $"{Numerals.Shown(most.Value, "m")} is the most; put pull boxes in and say how many under 'pull-points'",
                 duct.Name, 1, Kind.Severity, new Evidence("run", run, most.Value, "m", most.Source));
         }
     }

@@ -12,7 +12,8 @@ internal sealed class OpeningFillUnproven() : Rule("LW4117", nameof(OpeningFillU
         var least = judgement.Plan.Standards.Facility("opening", "least-fill");
         foreach (var fill in judgement.Pathways.Value.Fills.Where(f => f.Pathway.Route is not null && f.Fill.Value > least.Value))
             judgement.Add(this, fill.Pathway.Span,
-                $"'{fill.Pathway.FullName}' leaves one hall and enters another {Numerals.Shown(fill.Fill.Percent, "%")} full; where it passes "
+                $"'{fill.Pathway.FullName}' leaves one hall and enters another "
+                + $"{Numerals.Shown(fill.Fill.Percent, "%")} full; where it passes "
                 + "a rated wall or floor the listed fire-stopping system has a fill of its own, "
                 + $"{Numerals.Shown(least.Value * 100, "%")} in one that was read: ask for its sheet, and have openings closed again after "
                 + "each change by those licensed for it, under local code",

@@ -12,5 +12,6 @@ internal static class Places
         : "on its whole length";
 
     /// <summary>A point, in metres along and across the rows and above the floor.</summary>
-    public static string Of(WayPoint point) => $"({Numerals.Fixed(point.X, 1)}, {Numerals.Fixed(point.Y, 1)}, {Numerals.Fixed(point.Z, 1)}) m";
+    public static string Of(WayPoint point) =>
+        $"({Numerals.Fixed(point.X, 1)}, {Numerals.Fixed(point.Y, 1)}, {Numerals.Fixed(point.Z, 1)}) m";
 }

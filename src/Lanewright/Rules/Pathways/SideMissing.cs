@@ -16,7 +16,8 @@ internal sealed class SideMissing() : Rule("LW4108", nameof(SideMissing))
         {
             var (from, to) = (plan.Devices.RackIndex(plan.Links.FromDevice(link)), plan.Devices.RackIndex(plan.Links.ToDevice(link)));
             var statement = plan.Links.Statement(link);
-            if (sides[statement].Length == 0 || from < 0 || to < 0 || from == to || plan.Statements[statement].Through is not null) continue;
+            if (sides[statement].Length == 0 || from < 0 || to < 0 || from == to) continue;
+            if (plan.Statements[statement].Through is not null) continue;
             if (ways?.Net.SideOf(sides[statement]) is { } side and > 0
                 && ways.Between(WayQuestion.Between(from, to, side)) is not null) continue;
             lost[statement] = (lost.TryGetValue(statement, out var known) ? known.Link : link, known.Count + 1);
@@ -26,8 +27,8 @@ internal sealed class SideMissing() : Rule("LW4108", nameof(SideMissing))
             var statement = plan.Statements[index];
             judgement.Add(this, statement.Span,
                 $"no way in pathways of side '{statement.Side}' leads from {plan.Devices.Name(plan.Links.FromDevice(link))} to "
-                + $"{plan.Devices.Name(plan.Links.ToDevice(link))}; give trays and routes between them this side, or join them by one without "
-                + "a side",
+                + $"{plan.Devices.Name(plan.Links.ToDevice(link))}; give trays and routes between them this side, or join them by one "
+                + "without a side",
                 statement.Name, count);
         }
     }

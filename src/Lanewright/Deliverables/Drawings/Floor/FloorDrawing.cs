@@ -118,7 +118,8 @@ internal sealed class FloorDrawing
     {
         canvas.Box(Sheet.Margin, view.TopOf(strip), view.Width, view.StripHeight, "faint");
         if (view.Strips > 1)
-            canvas.Text(Sheet.Margin, view.TopOf(strip) - 5, $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(view.Strips)}", "small soft");
+            canvas.Text(
+                Sheet.Margin, view.TopOf(strip) - 5, $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(view.Strips)}", "small soft");
     }
 
     private void Exit(Canvas canvas, HallExit exit)
@@ -182,7 +183,7 @@ internal sealed class FloorDrawing
         var whole = $"{pathway.Name}:{count} {Percent(fill)}";
         if (Math.Abs(x2 - x1) >= Math.Abs(y2 - y1))
         {
-            var text = TextFit.Short(whole, Math.Abs(x2 - x1) + 90, SmallSize);
+            var text = pathway.IsRiser ? whole : TextFit.Short(whole, Math.Abs(x2 - x1) + 90, SmallSize);
             var width = TextFit.Width(text, SmallSize);
             double[] starts = [Math.Min(x1, x2) + off + 10, ((x1 + x2) - width) / 2, Math.Max(x1, x2) - off - 10 - width];
             var (above, below) = (((y1 + y2) / 2) - off, ((y1 + y2) / 2) + off + SmallSize - 2);

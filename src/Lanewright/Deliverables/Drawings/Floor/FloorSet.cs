@@ -25,7 +25,8 @@ internal static class FloorSet
     /// <summary>The drawing of a hall.</summary>
     public static FloorDrawing Drawing(DesignedPlan designed, Hall hall)
     {
-        ImmutableArray<SegmentFill> fills = [.. designed.Pathways.Value.Fills.Where(f => f.Pathway.Hall == hall && f.Pathway.Route is null)];
+        ImmutableArray<SegmentFill> fills =
+            [.. designed.Pathways.Value.Fills.Where(f => f.Pathway.Hall == hall && f.Pathway.Route is null)];
         return new FloorDrawing(designed, hall, fills);
     }
 }

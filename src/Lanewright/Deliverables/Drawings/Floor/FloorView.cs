@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 
 namespace Lanewright.Deliverables.Drawings.Floor;
 
-/// <summary>How a hall lies on a sheet: with its long side across it, and a hall far longer than wide cut into strips one below the other, so
-/// that the scale is as large as the sheet allows.</summary>
+/// <summary>How a hall lies on a sheet: with its long side across it, and a hall far longer than wide cut into strips one below the
+/// other, so that the scale is as large as the sheet allows.</summary>
 internal sealed class FloorView
 {
     private const double Gap = 34;
@@ -11,6 +11,9 @@ internal sealed class FloorView
 
     /// <summary>Strips must make the scale so much larger to be worth the cuts.</summary>
     private const double Worthwhile = 1.6;
+
+    /// <summary>Rows run along the sheet unless turning them makes the scale so much larger.</summary>
+    private const double WorthTurning = 1.2;
 
     private readonly double left;
     private readonly double back;
@@ -29,9 +32,9 @@ internal sealed class FloorView
         (this.left, this.back, this.metres) = (left, back, metres);
         var upright = Math.Min(room / metres, mostHeight / deep);
         var turned = Math.Min(room / deep, mostHeight / metres);
-        IsTurned = turned > upright;
+        IsTurned = turned > upright * WorthTurning;
         (length, var breadth) = IsTurned ? (deep, metres) : (metres, deep);
-        (Strips, Scale) = (1, Math.Max(upright, turned));
+        (Strips, Scale) = (1, IsTurned ? turned : upright);
         for (var strips = 2; strips <= MostStrips; strips++)
         {
             var scale = Math.Min(room / (length / strips), (mostHeight - (Gap * (strips - 1))) / (breadth * strips));

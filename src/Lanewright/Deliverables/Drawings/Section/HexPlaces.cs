@@ -5,20 +5,28 @@ internal static class HexPlaces
 {
     private const double HalfRootOfThree = 0.8660254037844386;
 
-    /// <summary>Middles of the circles, from the middle of all.</summary>
-    public static IEnumerable<(double X, double Y)> Of(int count, double radius)
+    /// <summary>Middles of the circles, from the middle of all: around a circle, a gap between two or a gap among three, whichever makes
+    /// the smallest ring.</summary>
+    public static IReadOnlyList<(double X, double Y)> Of(int count, double radius) =>
+        Middles.Select(m => Around(m, count, radius)).MinBy(Reach) ?? [];
+
+    /// <summary>Radius of the ring around so many circles.</summary>
+    public static double Ring(int count, double radius) => Reach(Of(count, radius)) + radius;
+
+    private static readonly (double X, double Y)[] Middles = [(0, 0), (1, 0), (1, HalfRootOfThree * 2 / 3)];
+
+    private static List<(double X, double Y)> Around((double X, double Y) middle, int count, double radius)
     {
-        var rings = 1 + (int)Math.Ceiling(Math.Sqrt(count));
-        return Enumerable.Range(-rings, (2 * rings) + 1)
-            .SelectMany(row => Enumerable.Range(-rings, (2 * rings) + 1).Select(column => At(row, column, radius, count)))
-            .OrderBy(p => Math.Round((p.X * p.X) + (p.Y * p.Y), 6)).ThenBy(p => Math.Round(p.Y, 6)).ThenBy(p => Math.Round(p.X, 6))
-            .Take(count);
+        var rings = 2 + (int)Math.Ceiling(Math.Sqrt(count));
+        return [.. Enumerable.Range(-rings, (2 * rings) + 1)
+            .SelectMany(row => Enumerable.Range(-rings, (2 * rings) + 1).Select(column => (
+                X: ((column * 2) + (Math.Abs(row) % 2) - middle.X) * radius,
+                Y: ((row * 2 * HalfRootOfThree) - middle.Y) * radius)))
+            .OrderBy(p => Math.Round(Math.Sqrt((p.X * p.X) + (p.Y * p.Y)), 6))
+            .ThenBy(p => Math.Round(p.Y, 6)).ThenBy(p => Math.Round(p.X, 6))
+            .Take(count)];
     }
 
-    /// <summary>Two circles touch in the middle; more than two have one there.</summary>
-    private static (double X, double Y) At(int row, int column, double radius, int count)
-    {
-        var shift = (Math.Abs(row) % 2 == 1 ? radius : 0) + (count == 2 ? radius : 0);
-        return ((column * 2 * radius) + shift, row * 2 * HalfRootOfThree * radius);
-    }
+    private static double Reach(IReadOnlyList<(double X, double Y)> places) =>
+        places.Select(p => Math.Sqrt((p.X * p.X) + (p.Y * p.Y))).DefaultIfEmpty(0).Max();
 }

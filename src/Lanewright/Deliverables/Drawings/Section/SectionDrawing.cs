@@ -44,7 +44,8 @@ internal sealed class SectionDrawing
             for (var left = count; left > 0; left -= most)
             {
                 var size = Math.Min(left, most);
-                bundles.Add((kind, size, BundleSize.Of(cable.Diameter, size, packing).Millimetres / 2));
+                var tied = BundleSize.Of(cable.Diameter, size, packing).Millimetres / 2;
+                bundles.Add((kind, size, Math.Max(tied, HexPlaces.Ring(size, cable.Diameter.Millimetres / 2))));
             }
         }
         places = SectionPacking.Pack(width, [.. bundles.Select(b => b.Radius)]);
@@ -62,9 +63,9 @@ internal sealed class SectionDrawing
         var tall = Math.Max(LeastDepth, Math.Max(depth, Top) * scale);
         var bottom = Sheet.Top + Math.Max(tall + 70, 60 + (Math.Max(4, contents.Length + 3) * Step));
         var block = TitleBlock.Of(designed.Plan, pathway.FullName,
-            ("pathway", pathway.FullName, 2), ("cables", Numerals.Grouped(fill.Cables), 0.9),
+            ("pathway", pathway.FullName, 2), ("cables", Numerals.Grouped(fill.Cables), 0.8),
             ("fill, and the most", $"{Percent(fill.Fill.Percent)} of {Percent(fill.Most(standards).Value * 100)}", 1.9),
-            ("weight", WeightWords(), 1.9), ("scale", "by the bar", 1));
+            ("weight", WeightWords(), 2.4), ("scale", "by the bar", 1.2));
         var a = fill.Net.Points[fill.Stretch.A];
         var b = fill.Net.Points[fill.Stretch.B];
         var where = pathway.Route is null
