@@ -1,5 +1,9 @@
 using System.Collections.Frozen;
+using System.Globalization;
+using System.Text;
 using Lanewright.Deliverables.Drawings;
+using Lanewright.Deliverables.Drawings.Fabric;
+using Lanewright.Quantities;
 
 namespace Lanewright.Workbench;
 
@@ -31,9 +35,29 @@ internal static class Assets
             using var reader = new StreamReader(stream);
             files[name[Prefix.Length..]] = (TypeOf(name), reader.ReadToEnd());
         }
-        files["drawings.css"] = ("text/css; charset=utf-8", InPageInks(DrawingStyle.Sheet));
+        files["drawings.css"] = ("text/css; charset=utf-8", InPageInks(DrawingStyle.Sheet) + OnDarkPaper());
         return files.ToFrozenDictionary(StringComparer.Ordinal);
     }
+
+    /// <summary>Colours of loads turned round, so that on dark paper, too, what is fullest stands out most; and numbers on fibres, whose
+    /// colours are the same on any paper.</summary>
+    private static string OnDarkPaper()
+    {
+        var rules = new StringBuilder("\n@media screen and (prefers-color-scheme: dark) {\n");
+        for (var step = 0; step <= LoadColour.Steps; step++)
+        {
+            var (light, dark) = (LoadColour.Of(Part(step)), LoadColour.Of(Part(LoadColour.Steps - step)));
+            rules.Append(CultureInfo.InvariantCulture, $".lw [fill='{light}'] {{ fill: {dark} }} ");
+            rules.Append(CultureInfo.InvariantCulture, $".lw [stroke='{light}'] {{ stroke: {dark} }}\n");
+        }
+        rules.Append(CultureInfo.InvariantCulture, $".lw .place.lit + text {{ fill: {DrawingStyle.Ink} }} .lw .place.lit + text.light ");
+        rules.Append("{ fill: #fffdf8 }\n}\n");
+        rules.Append(CultureInfo.InvariantCulture, $".lw [fill='{DrawingStyle.Accent}'] {{ fill: var(--accent) }} ");
+        rules.Append(CultureInfo.InvariantCulture, $".lw [stroke='{DrawingStyle.Accent}'] {{ stroke: var(--accent) }}\n");
+        return rules.ToString();
+    }
+
+    private static Share Part(int step) => Share.From(step / (double)LoadColour.Steps);
 
     private static string InPageInks(string style) => Inks.Aggregate(style, (text, ink) => text.Replace(ink.Written, ink.Ink,
         StringComparison.OrdinalIgnoreCase));

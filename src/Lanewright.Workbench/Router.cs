@@ -85,6 +85,7 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         "resume" => Steer(http, desk.Resume),
         "type" => Change(http, (name, version, text) => desk.Type(name, version, text)),
         "save" => Change(http, (name, version, _) => desk.Save(name, version)),
+        "known" => Known(http),
         "discard" => Change(http, (name, _, _) => desk.Discard(name)),
         "keep" => Change(http, (name, version, _) => desk.KeepTyped(name, version)),
         _ => Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain, "Nothing takes a post here."),
@@ -243,31 +244,54 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         }).ConfigureAwait(false);
     }
 
+    /// <summary>Tells which of some words are names of things, and where each leads.</summary>
+    private async Task Known(HttpContext http)
+    {
+        using var reader = new StreamReader(http.Request.Body, Encoding.UTF8);
+        var words = (await reader.ReadToEndAsync(http.RequestAborted).ConfigureAwait(false)).Split('\n');
+        await Reply.Json(http.Response, StatusCodes.Status200OK, json =>
+        {
+            json.WriteStartObject();
+            foreach (var word in words.Distinct())
+                if (desk.Current?.Places?.Of(word) is { } found) json.WriteString(word, site.To(found.Page));
+            json.WriteEndObject();
+        }).ConfigureAwait(false);
+    }
+
     private async Task Page(HttpContext http, string place, string rest)
     {
         var entry = Register.Find(place);
         var seen = desk.Ticks;
-        var query = http.Request.Query["q"].ToString();
-        var page = entry is null ? Frame.NoSuchSheet(place) : await Body(entry, rest, query, http).ConfigureAwait(false);
+        if (desk.Current is { } shown && desk.Files().Any(f => f.IsTyped)) await Compare(shown, http).ConfigureAwait(false);
+        var page = entry is null ? Frame.NoSuchSheet(place) : await Body(entry, rest, http).ConfigureAwait(false);
         var status = page.IsFound ? StatusCodes.Status200OK : StatusCodes.Status404NotFound;
-        await Reply.Text(http.Response, status, Html, Frame.Around(page, entry, desk, site, seen)).ConfigureAwait(false);
+        await Reply.Text(http.Response, status, Html, Frame.Around(page, entry, desk, site, seen, http.Request))
+            .ConfigureAwait(false);
     }
 
-    private async Task<Page> Body(RegisterEntry entry, string rest, string query, HttpContext http)
+    /// <summary>Gives the two texts a moment to be held against one another; a page tells later what takes longer.</summary>
+    private async Task Compare(Snapshot now, HttpContext http)
     {
+        if (await Task.WhenAny(now.Compared, Task.Delay(Patience, http.RequestAborted)).ConfigureAwait(false) == now.Compared) return;
+        _ = now.Compared.ContinueWith(_ => desk.Tick(), TaskScheduler.Default);
+    }
+
+    private async Task<Page> Body(RegisterEntry entry, string rest, HttpContext http)
+    {
+        var asked = http.Request.Query;
         if (desk.Current is null) await desk.NextTick(desk.Ticks, FirstPatience, http.RequestAborted).ConfigureAwait(false);
         if (desk.Current is not { } now)
             return desk.Works.IsBrokenOff(PlanDesk.JudgingPlace)
                 ? Frame.BrokenOff(PlanDesk.JudgingPlace)
                 : Frame.BeingMade("The plan is being read and judged for the first time.", PlanDesk.JudgingPlace);
         // What the editor shows changes with every stroke and is fetched by it.
-        if (entry.Key == "plan") return SheetPaper.Page(entry, rest, query, now, desk, site);
-        var place = $"{entry.Key}\n{rest}\n{query}";
+        if (entry.Key == "plan") return SheetPaper.Page(entry, rest, asked, now, desk, site);
+        var place = $"{entry.Key}\n{rest}\n{http.Request.QueryString}";
         if (desk.Works.IsBrokenOff(place)) return Frame.BrokenOff(place);
         var making = now.PageOf(place, () =>
         {
             using var work = desk.Works.Begin(place);
-            return SheetPaper.Page(entry, rest, query, now, desk, site);
+            return SheetPaper.Page(entry, rest, asked, now, desk, site);
         });
         if (await Task.WhenAny(making, Task.Delay(Patience, http.RequestAborted)).ConfigureAwait(false) == making)
         {

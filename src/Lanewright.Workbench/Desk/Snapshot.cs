@@ -16,6 +16,9 @@ internal sealed class Snapshot
     private readonly ConcurrentDictionary<string, Lazy<Task<Page>>> pages = new(StringComparer.Ordinal);
     private readonly Lazy<JudgedPlan> saved;
     private readonly Lazy<LinkBook?> links;
+    private readonly Lazy<Whereabouts?> places;
+    private readonly Lazy<Snapshot> asSaved;
+    private readonly Lazy<Task<WhatIf>> compared;
     private readonly Lazy<ImmutableArray<LinkWay>> ways;
 
     /// <summary>Takes a result.</summary>
@@ -29,6 +32,9 @@ internal sealed class Snapshot
         Files = [.. asked.Where(a => a.Value is not null).Select(a => a.Key)];
         Missing = [.. asked.Where(a => a.Value is null).Select(a => a.Key)];
         links = new(() => judged.Designed is { } designed ? new LinkBook(designed) : null);
+        asSaved = new(() => new Snapshot(this.saved.Value, this.saved, asked));
+        compared = new(() => Task.Run(() => WhatIf.Of(this.saved.Value, judged)));
+        places = new(() => judged.Designed is { } designed ? new Whereabouts(designed) : null);
         ways = new(() => judged.Designed is { } designed ? LinkWays.Of(designed.Plan, designed.Design) : []);
     }
 
@@ -44,8 +50,17 @@ internal sealed class Snapshot
     /// <summary>The files that were asked for and not found.</summary>
     public ImmutableArray<string> Missing { get; }
 
+    /// <summary>The result of the texts on disk with everything that pages make of it.</summary>
+    public Snapshot AsSaved => asSaved.Value;
+
+    /// <summary>The texts on disk held against the texts as typed, once that is worked out.</summary>
+    public Task<WhatIf> Compared => compared.Value;
+
     /// <summary>All links as rows; null without a plan.</summary>
     public LinkBook? Links => links.Value;
+
+    /// <summary>Where its things are told of and drawn; null without a plan.</summary>
+    public Whereabouts? Places => places.Value;
 
     /// <summary>The ways of making links.</summary>
     public ImmutableArray<LinkWay> Ways => ways.Value;

@@ -1,7 +1,6 @@
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings;
 using Lanewright.Deliverables.Drawings.Fabric;
-using Lanewright.Deliverables.Report;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -13,6 +12,7 @@ internal static class BriefSheet
 {
     private const int MostFindings = 12;
     private const double BarWidth = 160;
+    private const double HalfALink = 0.5;
 
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
@@ -23,7 +23,7 @@ internal static class BriefSheet
                 + "as soon as it is put right."
             : plan.Title);
         if (paper.Judged.Designed is { } designed)
-            new ReportFront(paper.Markup, paper.Judged).Figures(designed.Plan, PlanSummary.Of(designed));
+            Figures(paper, designed.Plan.Currency, PlanSummary.Of(designed));
         paper.Markup.Open("div", ("class", "halves"));
         Wrong(paper);
         if (paper.Judged.Designed is { } known)
@@ -35,6 +35,37 @@ internal static class BriefSheet
         }
         paper.Markup.Close();
         return true;
+    }
+
+    /// <summary>The headline numbers; each opens what it is made of.</summary>
+    private static void Figures(SheetPaper paper, string currency, PlanSummary summary)
+    {
+        var (markup, site) = (paper.Markup, paper.Site);
+        markup.Open("section", ("class", "figures"), ("aria-label", "headline numbers"));
+        Figure(Numerals.Grouped(summary.Price.Units), $"{currency} to buy", site.To("why", "price"));
+        Figure(Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "kW at most", site.To("why", "power"));
+        Figure(Numerals.Grouped(summary.Devices), "devices", site.To("racks"));
+        Figure(Numerals.Grouped(summary.Cables), "cables to lay", site.To("documents"));
+        Figure(Numerals.Grouped(summary.Links), "links", site.To("links"));
+        Figure(Numerals.Grouped(summary.Passing), "links pass", site.To("why", "verdicts"));
+        Figure(Numerals.Grouped(summary.Unproven), "links cannot be proved", site.Asking("links", "unproven"));
+        Figure(Numerals.Grouped(summary.Failing), "links fail", site.Asking("links", "fail"), summary.Failing > 0);
+        Figure(Numerals.Grouped(summary.Classes), "classes of links", site.To("why", "verdicts"));
+        if (summary.ExpectedExceedances is { } expected)
+            Figure(Numerals.Plain(Math.Round(expected, 2)), "links expected over their loss limit", site.To("why", "verdicts"),
+                expected >= HalfALink);
+        markup.Close();
+        return;
+
+        void Figure(string value, string name, string address, bool needsAction = false)
+        {
+            markup.Open("div", ("class", needsAction ? "act" : "calm"));
+            markup.Open("a", ("href", address));
+            markup.Inline("b", value);
+            markup.Inline("span", name);
+            markup.Close();
+            markup.Close();
+        }
     }
 
     private static void Wrong(SheetPaper paper)

@@ -1,4 +1,3 @@
-using Lanewright.Deliverables;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -22,51 +21,43 @@ internal static class CompareSheet
         paper.Markup.Open("p");
         paper.Way("Save it or give it up on the sheet Plan", paper.Site.To("plan", typed[0]));
         paper.Markup.Close();
-        Figures(paper, paper.Now.Saved.Designed, paper.Judged.Designed);
-        Found(paper, "Findings that are new", Less(paper.Judged.Findings, paper.Now.Saved.Findings));
-        Found(paper, "Findings that are gone", Less(paper.Now.Saved.Findings, paper.Judged.Findings));
+        var both = WhatIf.Of(paper.Now.Saved, paper.Judged);
+        Figures(paper, both.Before, both.After);
+        Found(paper, "Findings that are new", both.New);
+        Found(paper, "Findings that are gone", both.Gone);
         Parts(paper, paper.Now.Saved, paper.Judged);
         return true;
     }
 
-    private static void Figures(SheetPaper paper, DesignedPlan? before, DesignedPlan? after)
+    private static void Figures(SheetPaper paper, PlanFigures before, PlanFigures after)
     {
-        if (before is null || after is null)
+        if (before.Summary is not { } a || after.Summary is not { } b)
         {
             paper.Markup.Element("p", "One of the two texts cannot be read, so their figures cannot be held against one another.");
             return;
         }
-        var (a, b) = (PlanSummary.Of(before), PlanSummary.Of(after));
         var table = PaperTable.Open(paper.Markup, "headline numbers", "", "#as saved", "#as typed", "#difference");
         Row("devices", a.Devices, b.Devices);
         Row("links", a.Links, b.Links);
         Row("cables to lay", a.Cables, b.Cables);
-        Row(after.Plan.Currency + " to buy", a.Price.Units, b.Price.Units);
+        Row(after.Currency + " to buy", a.Price.Units, b.Price.Units);
         Row("W at most", (decimal)a.Power.Value, (decimal)b.Power.Value);
         Row("links pass", a.Passing, b.Passing);
         Row("links cannot be proved", a.Unproven, b.Unproven);
         Row("links fail", a.Failing, b.Failing);
-        if (LeastMargin(before) is { } worst && LeastMargin(after) is { } now)
-            table.Row("least margin of loss, dB", Numerals.Fixed(worst, 2), Numerals.Fixed(now, 2), Signed((decimal)(now - worst), 2));
+        if (before.LeastMargin is { } worst && after.LeastMargin is { } now)
+            table.Row("least margin of loss, dB", Numerals.Fixed(worst, 2), Numerals.Fixed(now, 2),
+                new Entry(WhatIf.Signed((decimal)(now - worst), 2), "", "bold"));
+        Row("errors", before.Errors, after.Errors);
+        Row("warnings", before.Warnings, after.Warnings);
         table.Close();
         return;
 
         void Row(string name, decimal one, decimal other) => table.Row(name, Numerals.Grouped(one), Numerals.Grouped(other),
-            new Entry(one == other ? "" : Signed(other - one, 0), "", "bold"));
+            new Entry(one == other ? "" : WhatIf.Signed(other - one), "", "bold"));
     }
 
-    private static double? LeastMargin(DesignedPlan designed) => LinkKind.All(designed).Values.Min(k => k.Margin);
-
-    private static string Signed(decimal value, int decimals) => (value > 0 ? "+" : "") + Numerals.Grouped(value, decimals);
-
-    /// <summary>Findings of the one that the other has not. Lines move when text is typed above them; words do not.</summary>
-    private static List<Finding> Less(IEnumerable<Finding> these, IEnumerable<Finding> those)
-    {
-        var known = those.Select(f => (f.Kind.Code, f.Message)).ToHashSet();
-        return [.. these.Where(f => !known.Contains((f.Kind.Code, f.Message)))];
-    }
-
-    private static void Found(SheetPaper paper, string heading, List<Finding> findings)
+    private static void Found(SheetPaper paper, string heading, IReadOnlyList<Finding> findings)
     {
         if (findings.Count == 0) return;
         paper.Markup.Element("h2", $"{heading}, {Numerals.Grouped(findings.Count)}");
@@ -88,9 +79,12 @@ internal static class CompareSheet
         foreach (var key in changed.Take(MostRows))
         {
             var (one, other) = (a.GetValueOrDefault(key), b.GetValueOrDefault(key));
-            table.Row(key.Item1, key.Item2, Numerals.Grouped(one.Buy), Numerals.Grouped(other.Buy), Signed(other.Buy - one.Buy, 0),
-                Signed(other.Price - one.Price, 2));
+            table.Row(key.Item1, key.Item2, Numerals.Grouped(one.Buy), Numerals.Grouped(other.Buy), WhatIf.Signed(other.Buy - one.Buy),
+                WhatIf.Signed(other.Price - one.Price, 2));
         }
         table.Close();
+        if (changed.Count > MostRows)
+            paper.Markup.Element("p", $"{Numerals.Grouped(changed.Count - MostRows)} more parts differ; the sheet Parts shows both lists "
+                + "whole.", ("class", "soft"));
     }
 }

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Fabric;
+using Lanewright.Deliverables.Markup;
 using Lanewright.Engineering.Load;
 using Lanewright.Quantities;
 
 namespace Lanewright.Workbench.Sheets;
 
-/// <summary>What the networks carry, whole and with something broken.</summary>
+/// <summary>What the networks carry, whole and with as much broken as a person likes to try.</summary>
 internal static class FabricSheet
 {
     private const int MostFailures = 60;
@@ -26,29 +27,111 @@ internal static class FabricSheet
             return paper.Unknown("Fabric", $"There is no demand '{paper.Thing}'.");
         paper.Heading("Fabric");
         Tabs.Write(paper, "fabric", choices, wanted);
-        paper.Figure(() => FabricDrawing.Write(paper.Markup, study, wanted, isFile: false));
-        if (!FailureDrawing.CanDraw(study)) return true;
+        if (!FailureDrawing.CanDraw(study))
+        {
+            paper.Figure(() => FabricDrawing.Write(paper.Markup, study, wanted, isFile: false));
+            paper.Markup.Element("p", WhyNoFailures(study), ("class", "soft"));
+            return true;
+        }
+        var failures = new FabricFailures(study, paper.Site.To("fabric", wanted), paper.Asked["down"]);
+        Tried(paper, study, failures);
+        paper.Figure(() => FabricDrawing.Write(paper.Markup, study, wanted, isFile: false, failures.View));
         paper.Figure(() => FailureDrawing.Write(paper.Markup, study, wanted, isFile: false));
-        Failures(paper, study);
+        Failures(paper, study, failures);
         return true;
     }
+
+    private static string WhyNoFailures(DemandStudy study) => study.IsHose
+        ? "This demand is any traffic the hosts may send; what fails is tried under a demand that says who sends to whom."
+        : "Nothing can be tried to fail here: no traffic of this demand finds a way, or its ideal split is too large to solve.";
 
     /// <summary>The demand that a single failure brings nearest to its limit: the one to look at first.</summary>
     private static DemandStudy Tightest(ImmutableArray<DemandStudy> demands) => demands
         .Where(FailureDrawing.CanDraw)
         .MaxBy(d => (d.Sweep?.Classes.Max(d.After), -d.Demand.Index)) ?? demands[0];
 
-    private static void Failures(SheetPaper paper, DemandStudy study)
+    /// <summary>What is down, and what that does beside what was before. It stands as high with nothing down, so that the drawing below
+    /// keeps its place while things are taken down.</summary>
+    private static void Tried(SheetPaper paper, DemandStudy study, FabricFailures failures)
+    {
+        var markup = paper.Markup;
+        markup.Open("section", ("class", "tried"), ("aria-label", "what is down"), ("aria-live", "polite"));
+        markup.Open("p", ("class", "list"));
+        if (failures.Down.Any())
+        {
+            markup.Text("Down: ");
+            foreach (var name in failures.Down)
+                markup.Inline("a", name + " ×", ("href", failures.With(name)), ("class", "stay tag"),
+                    ("aria-label", $"bring {name} up again"));
+            var whole = paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index));
+            markup.Inline("a", "all up again", ("href", whole), ("class", "stay"));
+        }
+        else
+        {
+            markup.Text("Take boxes and lines of the drawing down and see what the rest then carries. The address keeps what is down.");
+        }
+        markup.Close();
+        Effect(markup, study, failures.View.Damage);
+        foreach (var name in failures.Unknown)
+            markup.Element("p", $"'{name}' is not in this network any more, so it is not counted.", ("class", "soft"));
+        if (failures.MayCountTwice)
+            markup.Element("p", "A link that two of these take down counts twice, up to all there are between its two ends.",
+                ("class", "soft"));
+        markup.Close();
+    }
+
+    private static void Effect(MarkupWriter markup, DemandStudy study, DamagedNetwork? damage)
+    {
+        var limit = study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding;
+        markup.Open("dl");
+        Figure("fullest link between switches", LoadWords.Percent(study.Intact), LoadWords.Percent(damage?.MaxUtilisation ?? study.Intact),
+            (damage?.MaxUtilisation ?? study.Intact).Value > limit);
+        Figure("fullest host link", LoadWords.Percent(study.MaxAccessUtilisation),
+            LoadWords.Percent(damage?.MaxAccessUtilisation ?? study.MaxAccessUtilisation),
+            (damage?.MaxAccessUtilisation ?? study.MaxAccessUtilisation).Value > 1 + LoadWords.Rounding);
+        Figure("hosts cut off", "0", Numerals.Grouped(damage?.HostsCut ?? 0), damage?.HostsCut > 0);
+        Figure("hosts down", "0", Numerals.Grouped(damage?.HostsDown ?? 0), damage?.HostsDown > 0);
+        var (before, lost) = (Gigabits(study.UnroutedGigabits), Gigabits(damage?.LostGigabits ?? study.UnroutedGigabits));
+        Figure("traffic lost", before, lost, damage?.LostGigabits > LoadWords.Rounding);
+        markup.Close();
+        return;
+
+        void Figure(string name, string works, string now, bool isAlert)
+        {
+            markup.Open("div");
+            markup.Element("dt", name);
+            markup.Open("dd");
+            markup.Inline("b", now, ("class", isAlert ? "alert" : ""));
+            if (now != works) markup.Text($" {works} while all works");
+            markup.Close();
+            markup.Close();
+        }
+    }
+
+    private static string Gigabits(double value) => Numerals.Shown(Math.Round(value, 1), "Gb/s");
+
+    private static void Failures(SheetPaper paper, DemandStudy study, FabricFailures failures)
     {
         var steps = FailureStep.Of(study);
         var limit = study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding;
-        var table = PaperTable.Open(paper.Markup, "single failures, the worst first", "what fails", "for example", "#alike",
-            "#fullest link then", "#hosts cut off");
+        var table = PaperTable.Open(paper.Markup, "single failures, what costs most first", "what fails", "for example", "#alike",
+            "#hosts cut off", "#traffic lost", "#fullest link then", "");
         foreach (var step in steps.Take(MostFailures))
             table.Row(LoadWords.Failure(step.Kind), new Entry(step.Example, paper.Site.Asking("find", step.Example)),
                 Numerals.Grouped(step.Size),
+                new Entry(step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "", "", step.HostsCut > 0 ? "alert" : ""),
+                step.LostGigabits > 0 ? Numerals.Shown(step.LostGigabits, "Gb/s") : "",
                 new Entry(LoadWords.Percent(step.Utilisation), "", step.Utilisation.Value > limit ? "alert" : ""),
-                new Entry(step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "", "", step.HostsCut > 0 ? "alert" : ""));
+                step.Kind == FailureKind.Link ? "" : Take(step, failures));
         table.Close();
+        if (steps.Length > MostFailures)
+            paper.Markup.Element("p", $"{Numerals.Grouped(steps.Length - MostFailures)} more steps do less; 'lanewright load --json' has "
+                + "all.", ("class", "soft"));
+    }
+
+    private static Entry Take(FailureStep step, FabricFailures failures)
+    {
+        var name = step.Kind == FailureKind.Switch ? step.Example : $"{LoadWords.Failure(step.Kind)} {step.Example}";
+        return new Entry(failures.Down.Contains(name) ? "bring up" : "take down", failures.With(name), "stay");
     }
 }

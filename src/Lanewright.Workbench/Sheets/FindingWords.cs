@@ -25,14 +25,26 @@ internal static class FindingWords
             markup.Text(" ");
             paper.Way($"{finding.Span.Path}:{Numerals.Whole(finding.Span.Position.Line)}", address);
         }
-        if (finding.Subject.Length > 0)
-        {
-            markup.Text(" ");
-            markup.Inline("a", "where", ("href", paper.Site.Asking("find", finding.Subject)), ("aria-label", "where " + finding.Subject));
-        }
+        Where(paper, finding.Subject);
         markup.Element("p", finding.Message);
         if (finding.Evidence is { } evidence) markup.Element("p", evidence.ToString(), ("class", "small soft"));
         markup.Close();
+    }
+
+    /// <summary>The thing itself, on its page and on the drawing.</summary>
+    private static void Where(SheetPaper paper, string subject)
+    {
+        if (subject.Length == 0) return;
+        paper.Markup.Text(" ");
+        if (paper.Now.Places?.OfSubject(subject) is not { } found)
+        {
+            paper.Markup.Inline("a", "where", ("href", paper.Site.Asking("find", subject)), ("aria-label", "where " + subject));
+            return;
+        }
+        paper.Markup.Inline("a", subject, ("href", paper.Site.To(found.Page)));
+        if (found.Drawing is not { } drawing || drawing == found.Page) return;
+        paper.Markup.Text(" ");
+        paper.Markup.Inline("a", "on the drawing", ("href", paper.Site.To(drawing)), ("aria-label", subject + " on the drawing"));
     }
 
     /// <summary>Where its line is edited; empty for a finding no line says, or one in a file that is not of the plan's folder.</summary>

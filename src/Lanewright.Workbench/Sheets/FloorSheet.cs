@@ -19,6 +19,8 @@ internal static class FloorSheet
         if (halls.IsEmpty) return paper.Nothing("Floor", "The plan describes no hall with racks. A section 'sites' does.");
         paper.Heading("Floor");
         var wanted = paper.Thing.Length == 0 ? Identifiers.Floor(Fullest(designed, halls) + 1) : paper.Thing;
+        var marked = designed.Plan.Building.Racks.Where(r => paper.Asked["mark"].Contains(r.Name)).ToHashSet();
+        var view = new FloorView(marked, r => paper.Site.To("racks", r.Name));
         var isFound = false;
         var choices = halls.Select((hall, i) => (Name: Identifiers.Floor(i + 1), hall.FullName)).ToList();
         Tabs.Write(paper, "floor", choices, wanted);
@@ -26,7 +28,7 @@ internal static class FloorSheet
         {
             if (Identifiers.Floor(i + 1) != wanted) continue;
             isFound = true;
-            paper.Figure(() => FloorSet.Drawing(designed, halls[i]).Write(paper.Markup, wanted + "-floor", isFile: false));
+            paper.Figure(() => FloorSet.Drawing(designed, halls[i], view).Write(paper.Markup, wanted + "-floor", isFile: false));
         }
         if (!isFound) return paper.Unknown("Floor", $"There is no hall '{paper.Thing}'.");
         if (designed.Pathways.Value.Fills.Any())

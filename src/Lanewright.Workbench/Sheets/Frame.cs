@@ -3,6 +3,7 @@ using Lanewright.Deliverables.Markup;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 using Lanewright.Workbench.Desk;
+using Microsoft.AspNetCore.Http;
 
 namespace Lanewright.Workbench.Sheets;
 
@@ -13,13 +14,15 @@ internal sealed class Frame
     private readonly PlanDesk desk;
     private readonly Site site;
     private readonly RegisterEntry? entry;
+    private readonly HttpRequest request;
 
-    private Frame(MarkupWriter markup, PlanDesk desk, Site site, RegisterEntry? entry)
+    private Frame(MarkupWriter markup, PlanDesk desk, Site site, RegisterEntry? entry, HttpRequest request)
     {
         this.markup = markup;
         this.desk = desk;
         this.site = site;
         this.entry = entry;
+        this.request = request;
     }
 
     /// <summary>A page that is not ready yet.</summary>
@@ -51,11 +54,11 @@ internal sealed class Frame
         + "there are.", "empty", isFound: false);
 
     /// <summary>The whole page around a sheet.</summary>
-    public static string Around(Page page, RegisterEntry? entry, PlanDesk desk, Site site, long seen)
+    public static string Around(Page page, RegisterEntry? entry, PlanDesk desk, Site site, long seen, HttpRequest request)
     {
         using var text = new StringWriter();
         text.Write("<!DOCTYPE html>\n");
-        new Frame(new MarkupWriter(text), desk, site, entry).Write(page, seen);
+        new Frame(new MarkupWriter(text), desk, site, entry, request).Write(page, seen);
         return text.ToString();
     }
 
@@ -163,7 +166,7 @@ internal sealed class Frame
         markup.Element("label", "Device, port, cable, part or code", ("for", "q"));
         markup.Leaf("input", ("id", "q"), ("name", "q"), ("type", "search"), ("autocomplete", "off"), ("maxlength", "200"));
         markup.Close();
-        markup.Element("p", "/ search · 1 to 9 sheets · g edit the plan", ("class", "keys"));
+        markup.Element("p", "/ search · 1 to 9 sheets · g the plan · Tab, then arrows, on a drawing", ("class", "keys"));
         markup.Close();
     }
 
@@ -184,6 +187,8 @@ internal sealed class Frame
     private void TitleBlock()
     {
         markup.Open("footer", ("id", "block"), ("aria-label", "title block"));
+        var side = SheetSides.Read(request.Query[SheetSides.Key].ToString());
+        new WhatIfStrip(markup, desk, site).Write(entry, request.PathBase + request.Path.ToUriComponent(), side);
         markup.Open("dl");
         var judged = desk.Current?.Judged;
         Cell("plan", judged?.Plan?.Title is { Length: > 0 } title ? title : judged?.Plan?.Name ?? desk.First, "wide");
@@ -192,15 +197,16 @@ internal sealed class Frame
             var summary = PlanSummary.Of(designed);
             Cell("revision", designed.Plan.Revision, "");
             Cell("date", designed.Plan.Date, "");
-            Cell(designed.Plan.Currency + " to buy", Numerals.Grouped(summary.Price.Units), "");
-            Cell("kW at most", Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "");
-            Cell("links pass", Numerals.Grouped(summary.Passing), "");
-            Cell("unproven", Numerals.Grouped(summary.Unproven), "");
-            Cell("fail", Numerals.Grouped(summary.Failing), summary.Failing > 0 ? "act" : "");
+            Cell(designed.Plan.Currency + " to buy", Numerals.Grouped(summary.Price.Units), "", site.To("why", "price"));
+            Cell("kW at most", Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "", site.To("why", "power"));
+            Cell("links pass", Numerals.Grouped(summary.Passing), "", site.To("why", "verdicts"));
+            Cell("unproven", Numerals.Grouped(summary.Unproven), "", site.Asking("links", "unproven"));
+            Cell("fail", Numerals.Grouped(summary.Failing), summary.Failing > 0 ? "act" : "", site.Asking("links", "fail"));
         }
         if (judged is not null) Counts(judged.Findings);
         var typed = desk.Files().Where(f => f.IsTyped).Select(f => f.Name).ToList();
-        Cell("text", typed.Count == 0 ? "as saved" : "not saved: " + string.Join(", ", typed), typed.Count == 0 ? "" : "typed");
+        Cell("text", typed.Count == 0 ? "as saved" : "not saved: " + string.Join(", ", typed), typed.Count == 0 ? "" : "typed",
+            site.To("compare"));
         Cell("sheet", Number(), "");
         markup.Close();
         markup.Close();
@@ -210,8 +216,8 @@ internal sealed class Frame
     {
         var counts = findings.CountBy(f => f.Severity).ToDictionary();
         var errors = counts.GetValueOrDefault(Severity.Error);
-        Cell("errors", Numerals.Grouped(errors), errors > 0 ? "act" : "");
-        Cell("warnings", Numerals.Grouped(counts.GetValueOrDefault(Severity.Warning)), "");
+        Cell("errors", Numerals.Grouped(errors), errors > 0 ? "act" : "", site.To("findings"));
+        Cell("warnings", Numerals.Grouped(counts.GetValueOrDefault(Severity.Warning)), "", site.To("findings"));
     }
 
     private string Number()
@@ -220,12 +226,15 @@ internal sealed class Frame
         return at < 0 ? "detail" : $"{Numerals.Whole(at + 1)} of {Numerals.Whole(Register.Listed.Length)}";
     }
 
-    private void Cell(string label, string value, string style)
+    private void Cell(string label, string value, string style, string address = "")
     {
         if (value.Length == 0) return;
         markup.Open("div", ("class", style));
         markup.Element("dt", label);
-        markup.Element("dd", value);
+        markup.Open("dd");
+        if (address.Length > 0) markup.Inline("a", value, ("href", address));
+        else markup.Text(value);
+        markup.Close();
         markup.Close();
     }
 }

@@ -16,7 +16,12 @@ internal static class LinesSheet
             return paper.Nothing("Lines", "The plan has no line between sites. The page of the language tells how one is described.");
         paper.Heading("Lines");
         new ReportLines(paper.Markup, designed).Write();
-        PaperTable.Write(paper.Markup, LinesView.Of(designed), "lines, channel by channel", MostRows, (_, _) => "");
+        var names = designed.Lines.Value.Lines
+            .SelectMany(l => l.Routes.SelectMany((r, route) => r.Answer.Design.Channels.Select((_, channel) =>
+                WhyChannel.Name(l.Statement.Index, route, channel))))
+            .ToList();
+        PaperTable.Write(paper.Markup, LinesView.Of(designed), "lines, channel by channel; a margin opens what it is made of", MostRows,
+            (column, _, row) => column is "margin-db" && row < names.Count ? paper.Site.To("why", names[row]) : "");
         PaperTable.Write(paper.Markup, SpansView.Of(designed), "spans", MostRows, (_, _) => "");
         return true;
     }

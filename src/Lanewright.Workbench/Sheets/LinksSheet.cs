@@ -66,6 +66,8 @@ internal static class LinksSheet
             paper.Way(name, paper.Site.To("devices", name));
             paper.Markup.Text(" ");
         }
+        paper.Way("its length along its way", "#length");
+        paper.Markup.Text(" ");
         paper.Way($"all links of {row[1]}", paper.Site.Asking("links", row[1]));
         paper.Markup.Text(" ");
         if (designed.Plan.Statements[designed.Plan.Links.Statement(link)].Span is { Source: not null } span
@@ -73,6 +75,7 @@ internal static class LinksSheet
             paper.Way("its line in the plan", paper.Site.To("plan", span.Path) + "#L" + Numerals.Whole(span.Position.Line));
         paper.Markup.Close();
         ClassSheet.Way(paper, designed, row[1]);
+        WhyLength.Section(paper, designed, link, "h3");
         return true;
     }
 }

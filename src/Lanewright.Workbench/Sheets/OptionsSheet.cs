@@ -1,10 +1,18 @@
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Drawings.Fabrics;
 using Lanewright.Deliverables.Report;
+using Lanewright.Engineering.Fabrics;
+using Lanewright.Model;
+using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
 
 namespace Lanewright.Workbench.Sheets;
 
 /// <summary>What fabric to buy: the options side by side and what would change the answer.</summary>
 internal static class OptionsSheet
 {
+    private const string Ask = "break-evens";
+
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
     {
@@ -13,7 +21,64 @@ internal static class OptionsSheet
             return paper.Nothing("Options", "The plan asks for no fabric. A section 'wanted' with hosts and their rate asks for one; "
                 + "the page of the language describes it.");
         paper.Heading("Options", "Complete fabrics that fit the wishes, each priced from the geometry of the hall.");
-        new ReportSizing(paper.Markup, designed.Plan, study).Write();
+        if (study.Answer.Options.IsEmpty)
+        {
+            new ReportSizing(paper.Markup, designed.Plan, study).Write();
+            return true;
+        }
+        SideBySide(paper, designed.Plan, study);
+        if (study.IsQuick || paper.Query == Ask) new BreakEvenSliders(paper, designed.Plan, study).Write();
+        else AskForBreakEvens(paper);
+        paper.Markup.Element("h2", "What they look like");
+        paper.Figure(() => OptionSheet.Write(paper.Markup, designed.Plan, study, isFile: false));
+        paper.Markup.Element("h2", "Why the others lost");
+        foreach (var lost in study.Answer.Lost) paper.Markup.Element("p", $"{FabricShapes.Title(lost.Shape)}: {lost.Reason}.");
+        foreach (var note in new[] { FabricWords.BoundHolds, FabricWords.EnergyCounted })
+            paper.Markup.Element("p", char.ToUpperInvariant(note[0]) + note[1..] + ".", ("class", "soft small"));
         return true;
+    }
+
+    private static void AskForBreakEvens(SheetPaper paper)
+    {
+        paper.Markup.Element("h2", "What would change the answer");
+        paper.Markup.Open("p");
+        paper.Markup.Text("For a fabric of this size it takes long to find out, some minutes perhaps; the other sheets can be read "
+            + "meanwhile. ");
+        paper.Markup.Inline("a", "Find out", ("href", paper.Site.To("options") + "?q=" + Ask), ("class", "stay"));
+        paper.Markup.Close();
+    }
+
+    private static void SideBySide(SheetPaper paper, Plan plan, FabricStudy study)
+    {
+        var options = study.Answer.Options;
+        string[] heads = ["", .. options.Select((o, i) => $"#{Numerals.Whole(i + 1)} {FabricShapes.Title(o.Shape)}")];
+        paper.Markup.Open("div", ("id", "options"));
+        var table = PaperTable.Open(paper.Markup, "side by side; what differs from the first is in brackets", heads);
+        Money($"{plan.Currency} to buy", o => o.Price);
+        Money($"{plan.Currency} over {Numerals.Whole(study.Wanted.Years)} years", o => o.PriceOverYears);
+        Money("of it switches and cards", o => o.CostOverYears.Switches);
+        Money("of it modules", o => o.CostOverYears.Modules);
+        Money("of it cables and small parts", o => o.CostOverYears.Cables + o.CostOverYears.SmallParts);
+        Money("of it energy", o => o.CostOverYears.Energy);
+        Money("no design alike costs less than", o => o.LowerBound);
+        Plain("gap to that", o => o.Gap.ToString());
+        Plain("W, usual", o => Numerals.Grouped((decimal)o.Watts.Value));
+        Plain("rack units", o => Numerals.Grouped(o.RackUnits));
+        Plain("modules", o => Numerals.Grouped(o.Modules));
+        Plain("cables", o => Numerals.Grouped(o.Cables));
+        Plain("room for hosts beyond the start", o => Numerals.Grouped(o.GrowthLeft));
+        Plain("switches", o => string.Join("; ", o.Switches.Select(FabricWords.Switches)));
+        table.Close();
+        paper.Markup.Close();
+        return;
+
+        void Plain(string name, Func<FabricOption, string> words) => table.Row([name, .. options.Select(o => (Entry)words(o))]);
+        void Money(string name, Func<FabricOption, Money> amount)
+        {
+            if (options.All(o => amount(o).Units == 0)) return;
+            var first = amount(options[0]).Units;
+            Plain(name, o => Numerals.Grouped(amount(o).Units)
+                + (amount(o).Units == first ? "" : $" ({WhatIf.Signed(amount(o).Units - first)})"));
+        }
     }
 }

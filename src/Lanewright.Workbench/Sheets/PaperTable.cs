@@ -17,11 +17,18 @@ internal sealed class PaperTable
         this.numbers = numbers;
     }
 
+    /// <summary>The look of a table of few columns.</summary>
+    public static PaperLook Narrow { get; } = new("roll narrow");
+
     /// <summary>Begins a table.</summary>
-    public static PaperTable Open(MarkupWriter markup, string caption, params ReadOnlySpan<string> headings)
+    public static PaperTable Open(MarkupWriter markup, string caption, params ReadOnlySpan<string> headings) =>
+        Open(markup, caption, new PaperLook("roll"), headings);
+
+    /// <summary>Begins a table that looks different.</summary>
+    public static PaperTable Open(MarkupWriter markup, string caption, PaperLook look, params ReadOnlySpan<string> headings)
     {
         var numbers = ImmutableArray.CreateBuilder<bool>();
-        markup.Open("div", ("class", "roll"));
+        markup.Open("div", ("class", look.Style));
         markup.Open("table");
         markup.Element("caption", caption);
         markup.Open("thead");
@@ -70,19 +77,29 @@ internal sealed class PaperTable
     /// <param name="caption">What it is.</param>
     /// <param name="most">Rows at most.</param>
     /// <param name="address">Where the cell of a column leads; empty for nowhere.</param>
-    public static void Write(MarkupWriter markup, TableView view, string caption, int most, Func<string, string, string> address)
+    public static void Write(MarkupWriter markup, TableView view, string caption, int most, Func<string, string, string> address) =>
+        Write(markup, view, caption, most, (column, text, _) => address(column, text));
+
+    /// <summary>The same with ways that hang on the whole row.</summary>
+    /// <param name="markup">Where to.</param>
+    /// <param name="view">The table.</param>
+    /// <param name="caption">What it is.</param>
+    /// <param name="most">Rows at most.</param>
+    /// <param name="address">Where the cell of a column leads, by the column, the text and the row; empty for nowhere.</param>
+    public static void Write(MarkupWriter markup, TableView view, string caption, int most, Func<string, string, int, string> address)
     {
         string[] headings = [.. view.Columns.Select(c => (IsNumber(c.Kind) ? "#" : "") + c.Name.Replace('-', ' '))];
         var table = Open(markup, caption, headings);
-        var left = 0;
+        var (left, number) = (0, 0);
         foreach (var row in view.Rows())
         {
-            if (most-- <= 0)
+            number++;
+            if (number > most)
             {
                 left++;
                 continue;
             }
-            table.Row("", Entries(view, row, address));
+            table.Row("", Entries(view, row, (column, text) => address(column, text, number - 1)));
         }
         table.Close();
         if (left > 0) markup.Element("p", $"{Numerals.Grouped(left)} more rows are in {view.Name}.csv among the documents.",

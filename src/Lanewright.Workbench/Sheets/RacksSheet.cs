@@ -39,11 +39,11 @@ internal static class RacksSheet
         Devices(paper, designed, sheets[at]);
         var table = RacksView.Of(designed);
         PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where(r => shown.Contains(r[0].Text)) }, "these racks",
-            MostRows, (_, _) => "");
+            MostRows, (column, text) => column is "rack" && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "");
         if (designed.Plan.Power.IsEmpty) return true;
         var feeds = FeedsView.Of(designed);
         PaperTable.Write(paper.Markup, feeds with { Rows = () => feeds.Rows().Where(r => shown.Contains(r[0].Text)) },
-            "their strips, in amperes", MostRows, (_, _) => "");
+            "their strips, in amperes", MostRows, (column, text) => column == "feed" ? paper.Site.To("why", "feed/" + text) : "");
         return true;
     }
 

@@ -1,6 +1,7 @@
 using Lanewright.Deliverables.Markup;
 using Lanewright.Rules;
 using Lanewright.Workbench.Desk;
+using Microsoft.AspNetCore.Http;
 
 namespace Lanewright.Workbench.Sheets;
 
@@ -22,8 +23,11 @@ internal sealed class SheetPaper
     /// <summary>Which one thing is asked for; empty for the whole sheet.</summary>
     public required string Thing { get; init; }
 
+    /// <summary>What else the address asks.</summary>
+    public required IQueryCollection Asked { get; init; }
+
     /// <summary>What is searched for.</summary>
-    public required string Query { get; init; }
+    public string Query => Asked["q"].ToString();
 
     /// <summary>Its title, where it is not that of the kind of sheet.</summary>
     public string Title { get; set; } = "";
@@ -32,15 +36,39 @@ internal sealed class SheetPaper
     public JudgedPlan Judged => Now.Judged;
 
     /// <summary>Writes a page.</summary>
-    public static Page Page(RegisterEntry entry, string thing, string query, Snapshot now, PlanDesk desk, Site site)
+    public static Page Page(RegisterEntry entry, string thing, IQueryCollection asked, Snapshot now, PlanDesk desk, Site site)
+    {
+        var side = entry.CanStandBeside ? SheetSides.Read(asked[SheetSides.Key].ToString()) : SheetSide.Typed;
+        if (side != SheetSide.Both) return One(side == SheetSide.Saved ? now.AsSaved : now);
+        var (saved, typed) = (One(now.AsSaved), One(now));
+        return typed with { Body = Beside(saved.Body, typed.Body), IsFound = saved.IsFound || typed.IsFound };
+
+        Page One(Snapshot of)
+        {
+            using var text = new StringWriter();
+            var paper = new SheetPaper
+            {
+                Markup = new MarkupWriter(text), Now = of, Desk = desk, Site = site, Thing = thing, Asked = asked,
+            };
+            var isFound = entry.Write(paper);
+            return new Page(paper.Title.Length > 0 ? paper.Title : entry.Title, text.ToString(), isFound);
+        }
+    }
+
+    private static string Beside(string saved, string typed)
     {
         using var text = new StringWriter();
-        var paper = new SheetPaper
+        var markup = new MarkupWriter(text);
+        markup.Open("div", ("class", "beside"));
+        foreach (var (words, body) in new[] { ("as saved", SheetSides.Renamed(saved)), ("as typed", typed) })
         {
-            Markup = new MarkupWriter(text), Now = now, Desk = desk, Site = site, Thing = thing, Query = query,
-        };
-        var isFound = entry.Write(paper);
-        return new Page(paper.Title.Length > 0 ? paper.Title : entry.Title, text.ToString(), isFound);
+            markup.Open("section", ("aria-label", words));
+            markup.Element("p", words, ("class", "side"));
+            markup.Trusted(body);
+            markup.Close();
+        }
+        markup.Close();
+        return text.ToString();
     }
 
     /// <summary>The heading of the sheet, with a line under it.</summary>

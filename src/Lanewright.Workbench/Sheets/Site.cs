@@ -7,6 +7,10 @@ internal sealed class Site(string token)
     public string To(string sheet, string thing = "") =>
         thing.Length == 0 ? $"/{token}/{sheet}" : $"/{token}/{sheet}/{string.Join('/', thing.Split('/').Select(Uri.EscapeDataString))}";
 
+    /// <summary>The address of a place.</summary>
+    public string To(SheetPlace place) =>
+        To(place.Sheet, place.Thing) + (place.Mark.Length > 0 ? "?q=" + Uri.EscapeDataString(place.Mark) : "");
+
     /// <summary>The address of the answers to a search.</summary>
     public string Asking(string sheet, string words) => $"/{token}/{sheet}?q={Uri.EscapeDataString(words)}";
 }

@@ -309,6 +309,16 @@ export function editorSheet(root, say) {
   void read();
   return {
     read,
+    /** The text for a print, with its line numbers, and what was found in it. */
+    onPaper() {
+      const text = document.createElement('pre');
+      const lines = area.value.split('\n');
+      const width = String(lines.length).length;
+      text.textContent = lines.map((line, i) => `${String(i + 1).padStart(width)}  ${line}`).join('\n');
+      const name = document.createElement('p');
+      name.textContent = `${file}${state.typed ? ', as typed and not saved' : ''}, ${lines.length} lines`;
+      return [name, text];
+    },
     dress(page) {
       const tabs = page.querySelector('.tabs');
       if (tabs) document.querySelector('#sheet > .tabs')?.replaceWith(tabs);

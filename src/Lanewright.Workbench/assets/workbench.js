@@ -2,6 +2,10 @@
 // @ts-check
 import { linksSheet } from './links.js';
 import { editorSheet } from './editor.js';
+import { figures, point } from './figures.js';
+import { sliders } from './sliders.js';
+import { whatIf } from './whatif.js';
+import { onPaper } from './paper.js';
 import { buttons, waiting } from './waiting.js';
 
 const body = document.body;
@@ -9,6 +13,8 @@ const root = body.dataset.root ?? '/';
 const fresh = { seen: Number(body.dataset.seen), isReading: false, again: false };
 /** The one door by which markup enters a page; it came from this server, which escapes every name. */
 const door = window.trustedTypes?.createPolicy('sheet', { createHTML: markup => markup }) ?? { createHTML: markup => markup };
+/** What the server wrote for each part of the sheet, to tell whether it wrote the same again. */
+const written = new WeakMap();
 let sheet = null;
 
 /** Says something to the person for a while. */
@@ -23,6 +29,21 @@ export function say(words, isLasting = false) {
   if (!isLasting) setTimeout(() => told.remove(), 6000);
 }
 
+/** Tells those who do not see the page what has changed on the title block. */
+const teller = document.createElement('p');
+teller.className = 'unseen';
+teller.setAttribute('role', 'status');
+body.append(teller);
+
+function cells() {
+  return new Map([...document.querySelectorAll('#block dl > *')].map(c => [c.querySelector('dt')?.textContent, c.querySelector('dd')?.textContent]));
+}
+
+function tell(before) {
+  const changed = [...cells()].filter(([name, value]) => before.get(name) !== value).map(([name, value]) => `${name} ${value}`);
+  if (changed.length > 0) teller.textContent = changed.join('; ');
+}
+
 /** Reads this page again and puts what is new in place; what is being typed or scrolled stays where it is. */
 async function refresh() {
   if (fresh.isReading) {
@@ -35,6 +56,7 @@ async function refresh() {
     const answer = await fetch(location.pathname + location.search, { headers: { accept: 'text/html' } });
     const page = new DOMParser().parseFromString(door.createHTML(await answer.text()), 'text/html');
     if (!page.getElementById('sheet')) return;
+    const before = cells();
     swap('block', page);
     swapRegister(page);
     document.title = page.title;
@@ -43,10 +65,11 @@ async function refresh() {
     if (sheet && main?.querySelector('#editor, #links') && next?.querySelector('#editor, #links')) {
       sheet.dress(next);
       await ahead;
-    } else {
-      main?.replaceChildren(...(next?.childNodes ?? []));
+    } else if (main && next) {
+      settle(main, next);
       start();
     }
+    tell(before);
     document.dispatchEvent(new CustomEvent('refreshed'));
   } finally {
     fresh.isReading = false;
@@ -57,9 +80,45 @@ async function refresh() {
   }
 }
 
+/** Puts in place the parts of a sheet that are not as they were. The others keep their focus, scroll and opened parts. */
+function settle(main, next) {
+  const held = wayTo(main, document.activeElement);
+  const [old, parts] = [[...main.children], [...next.children]];
+  const markups = parts.map(part => part.outerHTML);
+  const isSame = old.map((part, i) => written.get(part) === markups[i]);
+  if (old.length !== parts.length) {
+    main.replaceChildren(...parts);
+    parts.forEach((part, i) => written.set(part, markups[i]));
+  } else {
+    parts.forEach((part, i) => {
+      if (isSame[i]) return;
+      old[i].replaceWith(part);
+      written.set(part, markups[i]);
+    });
+  }
+  if (held.length > 0 && !main.contains(document.activeElement)) at(main, held)?.focus({ preventScroll: true });
+}
+
+/** The way from a sheet down to an element of it: which child, and which child of that. */
+function wayTo(main, element) {
+  const way = [];
+  for (let here = element; here && here !== main; here = here.parentElement) {
+    if (!here.parentElement) return [];
+    way.unshift([...here.parentElement.children].indexOf(here));
+  }
+  return main.contains(element) ? way : [];
+}
+
+function at(main, way) {
+  return way.reduce((here, i) => here?.children[i] ?? null, main);
+}
+
 function swap(id, page) {
-  const next = page.getElementById(id);
-  if (next) document.getElementById(id)?.replaceWith(next);
+  const [old, next] = [document.getElementById(id), page.getElementById(id)];
+  if (!old || !next || old.outerHTML === next.outerHTML) return;
+  const held = wayTo(old, document.activeElement);
+  old.replaceWith(next);
+  if (held.length > 0) at(next, held)?.focus({ preventScroll: true });
 }
 
 /** The search in the register may be in use. */
@@ -73,27 +132,27 @@ function start() {
   if (main?.querySelector('#links')) sheet = linksSheet(root);
   else if (main?.querySelector('#editor')) sheet = editorSheet(root, say);
   else sheet = null;
+  sliders();
   waiting(root);
   point();
+  void figures(root);
 }
 
-/** Points at what was searched for on a drawing; a name on a drawing leads to what is known of it. */
-function point() {
-  const wanted = new URLSearchParams(location.search).get('q');
-  let first = null;
-  for (const text of document.querySelectorAll('figure svg.lw text')) {
-    if (!/^[\p{L}\p{N}][^ ]*$/u.test(text.textContent) || /^[\d.,%]+$/.test(text.textContent)) continue;
-    text.classList.add('way');
-    if (text.textContent !== wanted) continue;
-    text.classList.add('picked');
-    first ??= text;
-  }
-  first?.scrollIntoView({ block: 'center' });
-}
-
+/** A way that stays on the sheet: the address changes, what is new is put in place, and nothing scrolls. */
 document.addEventListener('click', event => {
-  const text = event.target instanceof Element ? event.target.closest('figure svg.lw text.way') : null;
-  if (text) location.href = `${root}find?q=${encodeURIComponent(text.textContent)}`;
+  const way = event.target instanceof Element ? event.target.closest('a.stay') : null;
+  if (!way || event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+  event.preventDefault();
+  history.pushState(null, '', way.getAttribute('href'));
+  void refresh();
+});
+let path = location.pathname + location.search;
+window.addEventListener('popstate', () => {
+  // A step within the page changes nothing on it.
+  if (path !== location.pathname + location.search) void refresh();
+});
+document.addEventListener('refreshed', () => {
+  path = location.pathname + location.search;
 });
 
 /** Waits for changes while the page is looked at. */
@@ -123,18 +182,21 @@ async function follow() {
 }
 
 document.addEventListener('keydown', event => {
-  const at = event.target;
-  if (event.ctrlKey || event.metaKey || event.altKey || (at instanceof HTMLElement && at.matches('input, textarea'))) return;
+  const place = event.target;
+  if (event.ctrlKey || event.metaKey || event.altKey || (place instanceof HTMLElement && place.matches('input, textarea'))) return;
   if (event.key === '/') {
     event.preventDefault();
     document.getElementById('q')?.focus();
-  } else if (event.key >= '1' && event.key <= '9') {
-    document.querySelectorAll('#register li a')[Number(event.key) - 1]?.click();
+  } else if (/^[0-9]$/.test(event.key)) {
+    document.querySelectorAll('#register li a')[(Number(event.key) + 9) % 10]?.click();
   } else if (event.key === 'g') {
     location.href = root + 'plan';
   }
 });
 
+for (const part of document.getElementById('sheet')?.children ?? []) written.set(part, part.outerHTML);
+whatIf(root, say);
+onPaper(() => sheet);
 buttons(root, say);
 start();
 void follow();

@@ -18,7 +18,33 @@ public static class CablesView
         new("to-device", 22), new("to-rack", 18), new("to-unit", 9, ColumnKind.Whole), new("to-port", 9),
         new("route-m", 9, ColumnKind.Real), new("ordered-m", 10, ColumnKind.Real), new("from-label", 40), new("to-label", 40),
         new("existing", 8), new("pathways", 40), new("moved-off", 20),
-    ], () => Rows(designed.Plan, designed.Design, designed.Pathways.Value));
+    ], () => Rows(designed.Plan, designed.Design, designed.Pathways.Value).Concat(OfLines(designed)));
+
+    /// <summary>The cords of lines.</summary>
+    private static IEnumerable<Cell[]> OfLines(DesignedPlan designed)
+    {
+        if (designed.Plan.LinePorts.IsEmpty) yield break;
+        var names = new LinePointNames(designed.Plan);
+        var book = designed.Lines.Value;
+        foreach (var cord in book.Cords)
+        {
+            var line = book.Lines[cord.Line];
+            var (here, there) = (names.Label(cord.From), names.Label(cord.To));
+            yield return
+            [
+                Identifiers.LineCord(cord.Line, cord.Route, cord.Number), Cell.Empty,
+                cord.Channel < 0 ? Identifiers.Line(cord.Line, cord.Route) : Identifiers.LineChannel(cord.Line, cord.Route, cord.Channel),
+                line.Statement.Name, cord.Cord?.Fibre ?? "", cord.Cord?.Name ?? "", "",
+                line.Routes[cord.Route].Answer.Design.TypeName,
+                names.Device(cord.From), names.Rack(cord.From), Unit(designed.Plan, cord.From.Device), names.Port(cord.From),
+                names.Device(cord.To), names.Rack(cord.To), Unit(designed.Plan, cord.To.Device), names.Port(cord.To),
+                cord.Way is { } way ? Math.Round(way.Metres, 2) : Cell.Empty, cord.Ordered is { } ordered ? ordered.Metres : Cell.Empty,
+                PlaceLabels.CableEnd(here, there), PlaceLabels.CableEnd(there, here), "",
+                cord.From.Device < 0 || cord.To.Device < 0 ? ""
+                    : string.Join(" ", designed.Pathways.Value.Through(cord.From.Device, cord.To.Device)), "",
+            ];
+        }
+    }
 
     private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design, PathwayBook pathways)
     {
@@ -56,5 +82,6 @@ public static class CablesView
     private static string Full(PathwayBook pathways, int link) =>
         pathways.MoveOf(link) is { } move ? pathways.Fills[move.Full].Pathway.FullName : "";
 
-    private static Cell Unit(Plan plan, int device) => plan.Devices.Unit(device) > 0 ? plan.Devices.Unit(device) : Cell.Empty;
+    private static Cell Unit(Plan plan, int device) =>
+        device >= 0 && plan.Devices.Unit(device) > 0 ? plan.Devices.Unit(device) : Cell.Empty;
 }

@@ -19,6 +19,12 @@ public static class Identifiers
     /// <summary>A line between sites, by its number in the plan and its route.</summary>
     public static string Line(int index, int route) => "W" + Numerals.Padded(index + 1, 2) + ((char)('a' + route)).ToString();
 
+    /// <summary>A channel of a line, by its number from 0.</summary>
+    public static string LineChannel(int index, int route, int channel) => Line(index, route) + "-" + Numerals.Padded(channel + 1, 2);
+
+    /// <summary>A cord of a line, by its number from 1.</summary>
+    public static string LineCord(int index, int route, int number) => Line(index, route) + "-C" + Numerals.Padded(number, 3);
+
     /// <summary>A floor plan by its number.</summary>
     public static string Floor(int number) => "F" + Numerals.Padded(number, 2);
 

@@ -1,4 +1,5 @@
 using Lanewright.Deliverables.Tables;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
 using Lanewright.Rules;
 using Lanewright.Text;
@@ -39,6 +40,34 @@ public static class LinksView
             }
             var link = choice.Class;
             if (choice.Shares.IsEmpty) yield return Unmade(link.Index, link.SetNames, link.Count, link.Statement.Rate.ToString());
+        }
+        if (designed.Plan.Lines.IsEmpty) yield break;
+        foreach (var row in OfLines(designed)) yield return row;
+    }
+
+    /// <summary>Each route of a line is a class of its own.</summary>
+    private static IEnumerable<Cell[]> OfLines(DesignedPlan designed)
+    {
+        foreach (var line in designed.Lines.Value.Lines)
+        {
+            for (var i = 0; i < line.Routes.Length; i++)
+            {
+                var route = line.Routes[i];
+                var design = route.Answer.Design;
+                var channels = line.Statement.Channels;
+                var osnr = design.Checks.FirstOrDefault(c => c.Name is LineCheckNames.Osnr or LineCheckNames.GreyLink);
+                yield return
+                [
+                    Identifiers.Line(line.Statement.Index, i), line.Statement.Name, channels, line.Statement.Rate.ToString(), "line",
+                    design.TypeName, $"{LineWords.Name(design.Scheme)} over {route.Name}", Math.Round(route.Length.Metres, 1),
+                    Checks.Word(route.Verdict), Marks.Name(design.Mark), Math.Round(route.Answer.Question.SpanLoss.Value, 3), Cell.Empty,
+                    Number(design.Worst?.Margin?.Value ?? osnr?.Margin),
+                    design.Latency is { } latency ? Math.Round(latency.Value.Nanoseconds, 1) : Cell.Empty,
+                    LineParts.Price(designed.Plan.Catalogue, design, channels) is { } price
+                        ? Math.Round(price.Units / Math.Max(1, channels), 2) : Cell.Empty,
+                    Cell.Empty,
+                ];
+            }
         }
     }
 

@@ -6,7 +6,7 @@ namespace Lanewright.Deliverables;
 
 /// <summary>The headline numbers of a plan.</summary>
 /// <param name="Devices">Devices.</param>
-/// <param name="Links">Links.</param>
+/// <param name="Links">Links, channels of lines among them.</param>
 /// <param name="Classes">Classes of links.</param>
 /// <param name="Cables">Cables to lay.</param>
 /// <param name="Price">What buying costs.</param>
@@ -37,6 +37,17 @@ public sealed record PlanSummary(
                     expected = (expected ?? 0) + (chance * share.Links);
             }
         }
+        var (links, cords) = (0L, 0);
+        if (!plan.Lines.IsEmpty)
+        {
+            foreach (var line in designed.Lines.Value.Lines)
+            {
+                foreach (var route in line.Routes) byVerdict[(int)route.Verdict] += line.Statement.Channels;
+                byVerdict[(int)Verdict.Fail] += (line.Statement.Routes - line.Routes.Length) * line.Statement.Channels;
+                links += (long)line.Statement.Routes * line.Statement.Channels;
+            }
+            cords = designed.Lines.Value.Cords.Length;
+        }
         var price = Money.Zero;
         var watts = 0.0;
         foreach (var part in designed.Parts)
@@ -44,7 +55,8 @@ public sealed record PlanSummary(
             price += part.Total;
             watts += part.Power.Value;
         }
-        return new PlanSummary(plan.Devices.Count, plan.Links.Count, design.Choices.Length, design.Cables.Length, price, Watts.From(watts),
+        return new PlanSummary(
+            plan.Devices.Count, plan.Links.Count + links, design.Choices.Length, design.Cables.Length + cords, price, Watts.From(watts),
             byVerdict[0], byVerdict[1], byVerdict[2], expected);
     }
 }

@@ -2,6 +2,7 @@ using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
+using Lanewright.Model.Lines;
 using Lanewright.Model.Links;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -17,11 +18,13 @@ public static class PortsView
         new("device", 22), new("group", 16), new("model", 20), new("rack", 18), new("unit", 6, ColumnKind.Whole), new("port", 8),
         new("breakout", 10), new("rate", 8), new("lanes", 8), new("far-device", 22), new("far-port", 9), new("module", 22),
         new("medium", 8), new("cable", 10), new("link", 10), new("fec", 14), new("autonegotiation", 15), new("set", 22),
-    ], () => Rows(designed.Plan, designed.Design));
+    ], () => Rows(designed));
 
-    private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design)
+    private static IEnumerable<Cell[]> Rows(DesignedPlan designed)
     {
+        var (plan, design) = (designed.Plan, designed.Design);
         var labels = new PlaceLabels(plan);
+        var ofLines = LineEnds(plan);
         var ends = EndsByDevice(plan, out var starts);
         for (var device = 0; device < plan.Devices.Count; device++)
         {
@@ -35,7 +38,8 @@ public static class PortsView
                 var first = at;
                 for (; at < used.Length && used.Span[at].Port.Cage == cage; at++)
                     yield return Used(plan, design, labels, device, used.Span[at]);
-                if (first == at && group.Model.Kind != DeviceKind.Host) yield return Free(plan, device, slots[cage].Label);
+                if (ofLines.TryGetValue((device, cage), out var line)) yield return OfLine(designed, labels, line.Port, line.IsFrom);
+                else if (first == at && group.Model.Kind != DeviceKind.Host) yield return Free(plan, device, slots[cage].Label);
             }
         }
     }
@@ -78,6 +82,43 @@ public static class PortsView
             solution?.MediumName, Identifiers.Cable(design.CableOf(end.Link)), Identifiers.Link(end.Link),
             end.IsFrom ? solution?.FromFec : solution?.ToFec,
             solution is null ? "" : solution.Autonegotiates ? "on" : "off", statement.Name,
+        ];
+    }
+
+    /// <summary>Cages that hold modules of lines.</summary>
+    private static Dictionary<(int Device, int Cage), (LinePort Port, bool IsFrom)> LineEnds(Plan plan)
+    {
+        var ends = new Dictionary<(int, int), (LinePort, bool)>();
+        foreach (var port in plan.LinePorts)
+        {
+            ends[(port.FromDevice, port.FromPort.Cage)] = (port, true);
+            ends[(port.ToDevice, port.ToPort.Cage)] = (port, false);
+        }
+        return ends;
+    }
+
+    private static Cell[] OfLine(DesignedPlan designed, PlaceLabels labels, LinePort line, bool isFrom)
+    {
+        var plan = designed.Plan;
+        var (device, port) = isFrom ? (line.FromDevice, line.FromPort) : (line.ToDevice, line.ToPort);
+        var (far, farPort) = isFrom ? (line.ToDevice, line.ToPort) : (line.FromDevice, line.FromPort);
+        var result = designed.Lines.Value.Lines[line.Line];
+        var route = designed.Lines.Value.RouteOf(line);
+        var type = route?.Answer.Design.TypeName ?? "";
+        var module = isFrom ? route?.Terminals.From : route?.Terminals.To;
+        var cord = designed.Lines.Value.Cords.FirstOrDefault(c => c.Line == line.Line && c.Route == line.Route && c.Channel == line.Channel
+            && (c.From.Device == device && c.From.Port == port));
+        var mode = new PortMode(port.Ways, result.Statement.Rate);
+        var lanes = module?.Applications.FirstOrDefault(a => a.MediaName == type)?.Host.Lanes ?? 0;
+        return
+        [
+            plan.Devices.Name(device), plan.Devices.Group(device).Name, plan.Devices.Group(device).Model.Name,
+            plan.Devices.Rack(device)?.Name, Unit(plan, device), labels.Port(device, port), mode.ToString(),
+            result.Statement.Rate.ToString(), lanes > 1 ? $"1-{lanes}" : lanes == 1 ? "1" : "", plan.Devices.Name(far),
+            labels.Port(far, farPort), module?.Name ?? "", "line",
+            cord is null ? "" : Identifiers.LineCord(cord.Line, cord.Route, cord.Number),
+            Identifiers.LineChannel(line.Line, line.Route, line.Channel),
+            plan.Standards.Wavelength(type)?.Code ?? plan.Standards.Interface(type)?.Fec ?? "", "off", result.Statement.Name,
         ];
     }
 

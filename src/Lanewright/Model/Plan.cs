@@ -74,6 +74,10 @@ public sealed record Plan
     /// <summary>Lines between sites, in natural order of the names.</summary>
     public ImmutableArray<LineStatement> Lines { get; init; } = [];
 
+    /// <summary>Ports of the channels of lines, line by line, route by route, channel by channel; none of lines whose ports the plan does
+    /// not name.</summary>
+    public ImmutableArray<LinePort> LinePorts { get; init; } = [];
+
     /// <summary>The sheet that labels are printed on.</summary>
     public required LabelSheet Labels { get; init; }
 

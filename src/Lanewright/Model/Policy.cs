@@ -74,6 +74,9 @@ public sealed record Policy
     /// <summary>Cuts of fibre between sites in a year on 1000 km.</summary>
     public required Known<double> FibreCuts { get; init; }
 
+    /// <summary>Share of time in which a site works that says nothing of its own; null where nothing is said.</summary>
+    public Share? SiteAvailability { get; init; }
+
     /// <summary>From a cut of such fibre until it works again.</summary>
     public required Known<Duration> FibreRepair { get; init; }
 

@@ -36,5 +36,7 @@ public sealed record DesignedPlan(
     public required Lazy<LineBook> Lines { get; init; }
 
     /// <summary>What stands in the racks.</summary>
-    public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));
+    public Lazy<RackBook> Racks => racks ??= new(() => RackBook.Of(Plan, Design, Lines));
+
+    private Lazy<RackBook>? racks;
 }

@@ -42,7 +42,9 @@ public sealed record Judgement(
     public required Lazy<LineBook> Lines { get; init; }
 
     /// <summary>What stands in the racks.</summary>
-    public Lazy<RackBook> Racks { get; } = new(() => RackBook.Of(Plan, Design));
+    public Lazy<RackBook> Racks => racks ??= new(() => RackBook.Of(Plan, Design, Lines));
+
+    private Lazy<RackBook>? racks;
 
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>

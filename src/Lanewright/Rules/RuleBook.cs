@@ -167,6 +167,10 @@ public static class RuleBook
         new Lines.SpanLossAssumed(),
         new Lines.PadOnLine(),
         new Lines.SpanPairsExhausted(),
+        new Lines.LinePortUnfit(),
+        new Lines.LineUnplaced(),
+        new Lines.LineShelfFull(),
+        new Lines.SitesTakenAsUp(),
         new Lines.SpanShorterThanMap(),
         new Lines.HutsNeeded(),
     ];

@@ -36,6 +36,22 @@ public sealed class RouteLengthTests
         Assert.Equal((2 * 0.6) + 4.5 + (2 * (2.6 - height)) + 0.6, new RouteLength(plan).Between(0, 1)!.Value.Metres, 1e-9);
     }
 
+    // Source: the same worked example, part by part (derived by hand); what the parts come to is what is ordered by.
+    [Theory]
+    [InlineData("racks: h/A/1, unit: 46", "racks: h/A/1, unit: 6")]
+    [InlineData("racks: h/A/1, unit: 46", "racks: h/B/3, unit: 4")]
+    [InlineData("racks: h/A/1, unit: 46", "racks: g/C/1, unit: 10")]
+    public void Parts_AddUpToTheLength(string from, string to)
+    {
+        var route = new RouteLength(Plan("policy: { contingency: 5 %, service: 1 m }", from, to));
+        var parts = route.Parts(0, 1)!.Value;
+        var sum = parts.Across + parts.Rise + parts.Drop + parts.Detours + parts.Loops + parts.InsideRacks + parts.Surveyed;
+        Assert.Equal(route.Between(0, 1)!.Value.Metres, sum.Metres, 1e-9);
+        var isInside = from[..13] == to[..13];
+        Assert.Equal(isInside ? 0 : 0.05 * (parts.Across + parts.Rise + parts.Drop).Metres, parts.Detours.Metres, 1e-9);
+        Assert.Equal(isInside ? 0 : 2, parts.Loops.Metres, 1e-9);
+    }
+
     [Fact]
     public void OtherHall_GoesByTheExitsAndTheRoute()
     {

@@ -71,7 +71,7 @@ public sealed class CatalogueMarkTests
                 power-near: 9 W
                 power-far: 3 W
             """));
-        var power = ModulePower.Of(designed.Plan, designed.Design);
+        var power = ModulePower.Of(designed.Plan, designed.Design, designed.Lines);
         Assert.Equal((first, second), (power.Of(0).Value, power.Of(1).Value));
     }
 

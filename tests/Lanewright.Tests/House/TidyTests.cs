@@ -216,6 +216,7 @@ public sealed partial class TidyTests
         ("ReedSolomonCode.cs", 100), // halvings of a search
         ("ReedSolomonCode.cs", 1e-30), // where it begins
         ("ReedSolomonCode.cs", 1e-6), // below it a power is its first term
+        ("LineCords.cs", 1e-6), // kilometres by which sums of lengths may differ
         ("NonlinearNoise.cs", 16.0), // factors of the model's integrals
         ("NonlinearNoise.cs", 27),
         ("NonlinearNoise.cs", 5.0),

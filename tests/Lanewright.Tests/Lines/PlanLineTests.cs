@@ -70,6 +70,31 @@ public sealed class PlanLineTests
         Assert.Equal(17 * 4.8967, line.Difference!.Value.Nanoseconds / 1000, 0.01);
     }
 
+    // Source: two routes of 99.9 % behind a shared entry of 99.99 % work 99.98990 % of the time (derived, an independent reference
+    // calculation); here the entries are the two end sites, at the root of that each.
+    [Fact]
+    public void SharedSites_StandBeforeBothRoutes()
+    {
+        const string plan = """
+            lanewright: 1
+            sites: { bay: { availability: 99.995 % }, cape: { availability: 99.95 % }, town: { availability: 99.995 % } }
+            policy: { fibre-cuts: 2, fibre-repair: 43.8 h }
+            spans:
+              coast: { from: bay, to: town, length: 100 km, measured-loss: 17 dB, ducts: [quay] }
+              inland: { from: bay, to: cape, length: 50 km, measured-loss: 11 dB, ducts: [rail] }
+              hills: { from: cape, to: town, length: 0.1 km, measured-loss: 10 dB }
+            lines: { away: { from: bay, to: town, type: 400ZR, over: coast, other-way: [inland, hills], scheme: coherent-booster } }
+            """;
+        var line = Book(plan).Lines.Single();
+        // 100 km at 2 cuts on 1000 km and 43.8 h: 0.1 % of the time; 50.1 km half of that, and a site of 99.95 % between.
+        var (one, two) = (0.999, (1 - (0.0501 * 2 * 43.8 / 8760)) * 0.9995);
+        Assert.Equal(0.99995 * 0.99995 * (1 - ((1 - one) * (1 - two))), line.Availability.Value, 1e-12);
+        // In one duct as much fails together as the shorter span is long.
+        var ducts = Book(plan.Replace("ducts: [rail]", "ducts: [quay]", StringComparison.Ordinal)).Lines.Single();
+        Assert.True(ducts.Availability < line.Availability);
+        Assert.True(ducts.Availability.Value < 0.99995 * 0.99995 * (1 - (0.05 * 2 * 43.8 / 8760)) + 1e-12);
+    }
+
     [Fact]
     public void Costs_DecideWhereEverySpanHasOne()
     {

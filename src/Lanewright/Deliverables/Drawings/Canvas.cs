@@ -66,6 +66,17 @@ internal sealed class Canvas(MarkupWriter markup)
     /// <summary>Begins a group.</summary>
     public void Begin(string style) => markup.Open("g", ("class", style));
 
+    /// <summary>Begins what leads somewhere on a page; whether it leads anywhere.</summary>
+    /// <param name="address">Where to; empty for nowhere.</param>
+    /// <param name="words">What it is and does, for those who do not see it.</param>
+    /// <param name="style">How the way looks and behaves.</param>
+    public bool BeginWay(string address, string words, string style = "way")
+    {
+        if (address.Length == 0) return false;
+        markup.Open("a", ("href", address), ("class", style), ("aria-label", words));
+        return true;
+    }
+
     /// <summary>Ends the group begun last.</summary>
     public void End() => markup.Close();
 

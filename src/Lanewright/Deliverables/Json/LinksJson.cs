@@ -21,9 +21,11 @@ public static class LinksJson
             writer.WriteString("currency", plan.Currency);
             writer.WriteStartArray("classes");
             foreach (var choice in design.Choices) Write(writer, plan, choice);
+            if (!plan.Lines.IsEmpty) LineLinksJson.Classes(writer, designed);
             writer.WriteEndArray();
             writer.WriteStartArray("links");
             Links(writer, plan, design);
+            if (!plan.LinePorts.IsEmpty) LineLinksJson.Links(writer, designed);
             writer.WriteEndArray();
             writer.WriteEndObject();
         });

@@ -13,7 +13,7 @@ public static class PlanLinesJson
     {
         writer.WriteStartObject();
         // The line that comes out worst stands for all, with the keys that a line by itself has.
-        var governing = lines.SelectMany(l => l.Routes).OrderByDescending(r => r.Answer.Design.Verdict)
+        var governing = lines.SelectMany(l => l.Routes).OrderByDescending(r => r.Verdict)
             .ThenBy(r => r.Answer.Design.Worst?.Margin ?? default).FirstOrDefault();
         if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, catalogue);
         writer.WriteStartArray("lines");
@@ -51,6 +51,9 @@ public static class PlanLinesJson
             Texts(writer, "spans", route.Spans.Select(s => s.Name));
             Texts(writer, "sites", route.Sites.Select(s => s.Name));
             writer.Number("availabilityPercent", route.Availability.Percent);
+            writer.WriteString("fromModule", route.Terminals.From?.Name ?? "");
+            writer.WriteString("toModule", route.Terminals.To?.Name ?? "");
+            ChecksJson.Write(writer, "portChecks", route.Terminals.Checks);
             LineJson.WriteKeys(writer, route.Answer, catalogue);
             writer.WriteEndObject();
         }

@@ -12,7 +12,8 @@ public static class LabelList
     /// <summary>The labels.</summary>
     public static IEnumerable<PrintedLabel> Of(DesignedPlan designed) =>
         Racks(designed).Concat(Devices(designed.Plan)).Concat(
-            CableLabels.All(designed).Select(c => new PrintedLabel("cable", c.Near, c.Far, $"{c.Cable} {c.End}, {c.Medium}")));
+            CableLabels.All(designed).Concat(LineCordLabels.All(designed))
+                .Select(c => new PrintedLabel("cable", c.Near, c.Far, $"{c.Cable} {c.End}, {c.Medium}")));
 
     private static IEnumerable<PrintedLabel> Racks(DesignedPlan designed)
     {

@@ -51,8 +51,8 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
         }
         table.Close();
         markup.Element("p", "How much of the time a line carries something follows from how often fibre is cut and how long a repair "
-            + "takes, both settable in the policy, with routes failing independently. What routes share, such as a building or its power, "
-            + "is not in it.",
+            + "takes, and from how much of the time sites work, all settable in the plan. What both routes need stands before both, "
+            + "and the rest of each fails by itself. Equipment of the line is not in it.",
             ("class", "soft"));
     }
 

@@ -29,17 +29,37 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
     /// <param name="to">The other rack.</param>
     /// <param name="heightTo">Height of the device in that.</param>
     /// <param name="across">The way at the height of the pathway; not looked at inside one rack.</param>
-    public Length Between(Rack from, Length heightFrom, Rack to, Length heightTo, Length across)
+    public Length Between(Rack from, Length heightFrom, Rack to, Length heightTo, Length across) =>
+        Parts(from, heightFrom, to, heightTo, across).Total;
+
+    /// <summary>The same, part by part.</summary>
+    /// <param name="from">One rack.</param>
+    /// <param name="heightFrom">Height of the device in it.</param>
+    /// <param name="to">The other rack.</param>
+    /// <param name="heightTo">Height of the device in that.</param>
+    /// <param name="across">The way at the height of the pathway; not looked at inside one rack.</param>
+    public RouteParts Parts(Rack from, Length heightFrom, Rack to, Length heightTo, Length across)
     {
         var insideRacks = policy.InRack * 2;
-        if (from.Index == to.Index) return (heightFrom - heightTo).Abs() + insideRacks;
-        var rise = (from.Hall.PathwayHeight - heightFrom).Abs();
-        var drop = (to.Hall.PathwayHeight - heightTo).Abs();
-        return OutOfRack(across + rise + drop);
+        if (from.Index == to.Index)
+        {
+            var upright = (heightFrom - heightTo).Abs();
+            return new RouteParts(default, upright, default, default, default, insideRacks, default, upright + insideRacks);
+        }
+        return OutOfRack(across, (from.Hall.PathwayHeight - heightFrom).Abs(), (to.Hall.PathwayHeight - heightTo).Abs(), default);
     }
 
     /// <summary>A way that leaves a rack, with its detours, a service loop and the way inside the rack at both ends.</summary>
-    public Length OutOfRack(Length way) => WithSlack(way) + (policy.InRack * 2);
+    /// <param name="across">The way inside halls, along the pathways.</param>
+    /// <param name="rise">From the one device to the pathway.</param>
+    /// <param name="drop">From the pathway to the other.</param>
+    /// <param name="surveyed">The way between two halls, which is as long as it was surveyed.</param>
+    public RouteParts OutOfRack(Length across, Length rise, Length drop, Length surveyed)
+    {
+        var way = across + rise + drop;
+        return new RouteParts(across, rise, drop, way * policy.Contingency.Value, policy.Service * 2, policy.InRack * 2, surveyed,
+            WithSlack(way) + (policy.InRack * 2) + surveyed);
+    }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => (way * (1 + policy.Contingency.Value)) + (policy.Service * 2);

@@ -27,35 +27,46 @@ public sealed class RouteLength
     /// <param name="from">One device.</param>
     /// <param name="to">The other.</param>
     /// <param name="side">The side of pathways it lies in; empty for any.</param>
-    public Length? Between(int from, int to, string side = "")
+    public Length? Between(int from, int to, string side = "") => Parts(from, to, side)?.Total;
+
+    /// <summary>The same, part by part.</summary>
+    /// <param name="from">One device.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="side">The side of pathways it lies in; empty for any.</param>
+    public RouteParts? Parts(int from, int to, string side = "")
     {
         if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo) return null;
-        return Between(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), side);
+        return Parts(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), side);
     }
 
-    /// <summary>The length by the shortest way between two heights in racks, or null when no route joins the halls.</summary>
+    /// <summary>The length by the shortest way between two heights in racks, part by part, or null when no route joins the halls.</summary>
     /// <param name="from">One rack.</param>
     /// <param name="heightFrom">Height of the device in it, above the floor.</param>
     /// <param name="to">The other rack.</param>
     /// <param name="heightTo">Height of the device in that.</param>
     /// <param name="side">The side of pathways it lies in; empty for any.</param>
-    public Length? Between(Rack from, Length heightFrom, Rack to, Length heightTo, string side)
+    public RouteParts? Parts(Rack from, Length heightFrom, Rack to, Length heightTo, string side)
     {
         if (from.Index != to.Index && WayBetween(from, to, side) is { } way)
-            return from.Index < to.Index ? Along(way, heightFrom, heightTo) : Along(way, heightTo, heightFrom);
-        if (from.Hall == to.Hall) return route.Between(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
+        {
+            return from.Index < to.Index
+                ? Along(way, (Length.FromMetres(way.LowHeight) - heightFrom).Abs(), (Length.FromMetres(way.HighHeight) - heightTo).Abs())
+                : Along(way, (Length.FromMetres(way.HighHeight) - heightFrom).Abs(), (Length.FromMetres(way.LowHeight) - heightTo).Abs());
+        }
+        if (from.Hall == to.Hall) return route.Parts(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
         if (RouteOf(from, to, side) is not { } surveyed) return null;
         // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
-        return route.Between(from, heightFrom, to, heightTo, ToExit(from, surveyed) + ToExit(to, surveyed)) + surveyed.Length;
+        var inside = route.Parts(from, heightFrom, to, heightTo, ToExit(from, surveyed) + ToExit(to, surveyed));
+        return inside with { Surveyed = surveyed.Length, Total = inside.Total + surveyed.Length };
     }
 
-    /// <summary>The length by a way along pathways.</summary>
-    public Length Along(CableWay way, int from, int to)
+    /// <summary>The length by a way along pathways, part by part from one device to the other.</summary>
+    public RouteParts Along(CableWay way, int from, int to)
     {
-        var (a, b) = plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to) ? (from, to) : (to, from);
-        if (plan.Devices.Rack(a) is not { } low || plan.Devices.Rack(b) is not { } high)
+        if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo)
             throw new InvalidOperationException("a way leads from rack to rack");
-        return Along(way, Height(a, low), Height(b, high));
+        var (near, far) = rackFrom.Index < rackTo.Index ? (way.LowHeight, way.HighHeight) : (way.HighHeight, way.LowHeight);
+        return Along(way, (Length.FromMetres(near) - Height(from, rackFrom)).Abs(), (Length.FromMetres(far) - Height(to, rackTo)).Abs());
     }
 
     /// <summary>Height of the middle of a device above the floor.</summary>
@@ -74,11 +85,8 @@ public sealed class RouteLength
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => route.WithSlack(way);
 
-    private Length Along(CableWay way, Length lowHeight, Length highHeight)
-    {
-        var upAndDown = (Length.FromMetres(way.LowHeight) - lowHeight).Abs() + (Length.FromMetres(way.HighHeight) - highHeight).Abs();
-        return route.OutOfRack(Length.FromMetres(way.Metres) + upAndDown) + (way.Route?.Length ?? default);
-    }
+    private RouteParts Along(CableWay way, Length rise, Length drop) =>
+        route.OutOfRack(Length.FromMetres(way.Metres), rise, drop, way.Route?.Length ?? default);
 
     private CableWay? WayBetween(Rack from, Rack to, string side) =>
         Ways?.Between(WayQuestion.Between(from.Index, to.Index, Math.Max(0, Ways.Net.SideOf(side))));

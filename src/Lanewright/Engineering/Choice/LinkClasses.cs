@@ -143,7 +143,7 @@ public sealed class LinkClasses
     }
 
     private Length? Measured(CableKey key, int from, int to, string side) =>
-        detours.Ways.TryGetValue(key, out var way) ? route.Along(way, from, to) : route.Between(from, to, side);
+        detours.Ways.TryGetValue(key, out var way) ? route.Along(way, from, to).Total : route.Between(from, to, side);
 
     private Model.Places.HallRoute? RouteOf(int link, Model.Places.Rack from, Model.Places.Rack to, string side) =>
         from.Hall == to.Hall ? null

@@ -11,10 +11,14 @@ public sealed record ModuleOpening(string Connector, string Polish, int Count)
     /// <summary>Connector and polish, as far as known.</summary>
     public override string ToString() => Polish.Length == 0 ? Connector : $"{Connector} {Polish}";
 
+    /// <summary>What modules for one wavelength show, multiplexers and amplifiers likewise.</summary>
+    public static ModuleOpening Duplex { get; } = new("LC-duplex", "UPC", 1);
+
     /// <summary>The opening of a module: that of the type it runs as a whole; a module of several whole links has one for each.</summary>
     public static ModuleOpening Of(ModuleModel module)
     {
         var whole = module.Applications.FirstOrDefault(a => a.Instances == 1) ?? module.Applications[0];
+        if (whole.Wavelength is not null) return Duplex;
         return whole.Optical is { } type
             ? new ModuleOpening(type.Connector, type.Polish, whole.Instances)
             : new ModuleOpening("RJ45", "", 1);

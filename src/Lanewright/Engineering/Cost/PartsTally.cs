@@ -32,6 +32,7 @@ public sealed class PartsTally
         tally.CountFarCords(design);
         tally.CountTrunks(design.Trunks);
         if (!plan.Lines.IsEmpty) tally.CountLines(lines.Value);
+        if (!plan.LinePorts.IsEmpty) tally.CountLineCords(lines.Value);
         return tally.Lines();
     }
 
@@ -88,8 +89,15 @@ public sealed class PartsTally
         foreach (var route in lines.Lines.SelectMany(l => l.Routes))
         {
             var channels = route.Answer.Question.Channels.Channels.Length;
-            foreach (var (part, count) in LineParts.Of(plan.Catalogue, route.Answer.Design, channels)) Add(part, null, count, 0);
+            foreach (var (part, count) in LineParts.Of(plan.Catalogue, route.Answer.Design, channels, route.Terminals))
+                Add(part, null, count, 0);
         }
+    }
+
+    private void CountLineCords(LineBook lines)
+    {
+        foreach (var cord in lines.Cords)
+            if (cord is { Cord: { } item, Ordered: { } length }) Add(item, length, 1, 0);
     }
 
     private void Add(ICatalogueItem item, Length? length, long needed, long existing)

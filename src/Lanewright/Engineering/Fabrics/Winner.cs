@@ -14,9 +14,12 @@ internal sealed record Winner(FabricShape? Shape, string Name, FabricOption? Opt
 
     /// <summary>The best of an answer.</summary>
     public static Winner Of(SizingAnswer answer) => answer.Options is [var best, ..]
-        ? new Winner(
-            best.Shape, $"{FabricShapes.Word(best.Shape)}, {string.Join(" under ", best.Switches.Select(Models).Distinct())}", best)
+        ? new Winner(best.Shape, NameOf(best), best)
         : new Winner(null, "", null);
+
+    /// <summary>What an option is called where only its shape and its models count.</summary>
+    public static string NameOf(FabricOption option) =>
+        $"{FabricShapes.Word(option.Shape)}, {string.Join(" under ", option.Switches.Select(Models).Distinct())}";
 
     /// <summary>Whether two are the same option, however many switches each takes.</summary>
     public bool IsLike(Winner other) => Shape == other.Shape && Name == other.Name;

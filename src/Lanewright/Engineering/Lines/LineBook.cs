@@ -13,22 +13,35 @@ public sealed class LineBook
 {
     private readonly Plan plan;
     private readonly RouteGraph graph;
+    private readonly LineModules modules;
     private readonly ImmutableArray<string> ducts;
 
     private LineBook(Plan plan)
     {
         this.plan = plan;
+        modules = new LineModules(plan);
         ducts = [.. plan.Spans.SelectMany(s => s.Ducts).Distinct().Order(NaturalOrder.Instance)];
         graph = new RouteGraph(plan.Building.Sites.Length, [.. plan.Spans.Select(s => new RouteEdge(
             s.From.Index, s.To.Index, CostOf(s), [.. s.Ducts.Select(d => ducts.IndexOf(d))]))]);
         Lines = [.. plan.Lines.Select(Of)];
+        Cords = LineCords.Of(plan, Lines);
     }
 
     /// <summary>The lines in the order of the plan.</summary>
     public ImmutableArray<LineResult> Lines { get; }
 
+    /// <summary>The cords of lines whose ports the plan names.</summary>
+    public ImmutableArray<LineCord> Cords { get; }
+
     /// <summary>The book of a plan.</summary>
     public static LineBook Of(Plan plan) => new(plan);
+
+    /// <summary>The route that a port belongs to; null where the line has no such route.</summary>
+    public LineRoute? RouteOf(LinePort port)
+    {
+        var line = Lines[port.Line];
+        return port.Route < line.Routes.Length ? line.Routes[port.Route] : null;
+    }
 
     /// <summary>Pairs that lines take of a span: one, or as many as grey optics need.</summary>
     public int PairsUsed(FibreSpan span) => Lines.SelectMany(l => l.Routes).Where(r => r.Spans.Contains(span)).Sum(PairsOf);
@@ -48,7 +61,7 @@ public sealed class LineBook
     private LineResult Of(LineStatement line)
     {
         var (ways, separating, isProven) = WaysOf(line);
-        ImmutableArray<LineRoute> routes = [.. ways.Select(w => RouteOf(line, w)).OfType<LineRoute>()];
+        ImmutableArray<LineRoute> routes = [.. ways.Select((w, i) => RouteOf(line, w, i)).OfType<LineRoute>()];
         return new LineResult
         {
             Statement = line,
@@ -56,6 +69,7 @@ public sealed class LineBook
             Separating = separating,
             IsProven = isProven,
             Shared = routes is [var first, var second] ? SharedBy(first, second) : [],
+            Availability = new LineAvailability(plan).Of(line, routes),
             Cuts = CutsOf(line, routes),
         };
     }
@@ -94,7 +108,7 @@ public sealed class LineBook
 
     private ImmutableArray<FibreSpan> SpansOf(Route route) => [.. route.Edges.Select(e => plan.Spans[e])];
 
-    private LineRoute? RouteOf(LineStatement line, ImmutableArray<FibreSpan> way)
+    private LineRoute? RouteOf(LineStatement line, ImmutableArray<FibreSpan> way, int route)
     {
         if (PlanLines.Question(plan, line, way) is not { } question) return null;
         var scheme = Enum.GetValues<LineScheme>().Where(s => LineWords.Name(s) == line.Scheme).Cast<LineScheme?>().FirstOrDefault();
@@ -102,8 +116,10 @@ public sealed class LineBook
         var answer = named is null
             ? LineLadder.Of(question)
             : new LineAnswer(question, named, [new TriedScheme(named.Scheme, named.Verdict, LineWords.Reason(named))]);
-        return new LineRoute(way, SitesOf(line, way), answer,
-            RouteAvailability.Of(question.Length, plan.Policy.FibreCuts.Value, plan.Policy.FibreRepair.Value));
+        var sites = SitesOf(line, way);
+        return new LineRoute(way, sites, answer,
+            new LineAvailability(plan).Of(way, sites),
+            modules.Of(line, route, answer.Design.TypeName));
     }
 
     private static ImmutableArray<Site> SitesOf(LineStatement line, ImmutableArray<FibreSpan> way)

@@ -10,13 +10,21 @@ namespace Lanewright.Engineering.Lines;
 public static class LineParts
 {
     /// <summary>The parts of a design with so many channels, with their numbers.</summary>
-    public static ImmutableArray<(ICatalogueItem Part, int Count)> Of(Catalogue catalogue, LineDesign design, int channels)
+    /// <param name="catalogue">What can be bought.</param>
+    /// <param name="design">The design.</param>
+    /// <param name="channels">Its channels.</param>
+    /// <param name="terminals">The modules that are chosen; null for the cheapest of the type.</param>
+    public static ImmutableArray<(ICatalogueItem Part, int Count)> Of(
+        Catalogue catalogue, LineDesign design, int channels, LineTerminals? terminals = null)
     {
         if (design.TypeName.Length == 0) return [];
-        if (design.Scheme == LineScheme.Grey) return [(Grey(catalogue, design.TypeName), 2 * channels)];
         var parts = ImmutableArray.CreateBuilder<(ICatalogueItem, int)>();
-        parts.Add((Find(catalogue, LineRole.Transceiver, design.TypeName, $"{design.TypeName} module"), 2 * channels));
-        if (design.Multiplexes) parts.Add((Multiplexer(catalogue, channels), 2));
+        var cheapest = Modules(catalogue, design.TypeName).FirstOrDefault() ?? (ICatalogueItem)Missing($"{design.TypeName} module");
+        var (from, to) = (terminals?.From ?? cheapest, terminals?.To ?? cheapest);
+        if (from.Name == to.Name) parts.Add((from, 2 * channels));
+        else parts.AddRange((from, channels), (to, channels));
+        if (design.Scheme == LineScheme.Grey) return parts.ToImmutable();
+        if (design.Multiplexes) parts.Add((Multiplexer(catalogue, design.Scheme, channels), 2));
         // Both directions of a pair are amplified, each by an amplifier of its own.
         foreach (var alike in design.Amplifiers.GroupBy(a => a.Model.Name, StringComparer.Ordinal))
             parts.Add((Find(catalogue, LineRole.Amplifier, alike.Key, $"{alike.Key} amplifier"), 2 * alike.Count()));
@@ -37,9 +45,13 @@ public static class LineParts
         return sum;
     }
 
-    private static ICatalogueItem Grey(Catalogue catalogue, string type) => catalogue.Modules
-        .Where(m => m.Applications.Any(a => a.MediaName == type)).OrderBy(m => m.Price).ThenBy(m => m.Name, NaturalOrder.Instance)
-        .FirstOrDefault() ?? (ICatalogueItem)Missing($"{type} module");
+    /// <summary>Modules that run a type, cheapest first.</summary>
+    public static IEnumerable<ModuleModel> Modules(Catalogue catalogue, string type) => catalogue.Modules
+        .Where(m => m.Applications.Any(a => a.MediaName == type)).OrderBy(m => m.Price).ThenBy(m => m.Name, NaturalOrder.Instance);
+
+    /// <summary>What an amplifier of a line draws by the catalogue.</summary>
+    public static Watts PowerOf(Catalogue catalogue, LineAmplifier amplifier) =>
+        Find(catalogue, LineRole.Amplifier, amplifier.Model.Name, amplifier.Model.Name).Power;
 
     private static IEnumerable<(Decibels Loss, int Count)> Pads(LineDesign design, int channels)
     {
@@ -47,9 +59,14 @@ public static class LineParts
         if (design.ReceiverPad.Value > 0) yield return (design.ReceiverPad, channels);
     }
 
-    private static SundryModel Multiplexer(Catalogue catalogue, int channels) => catalogue.Sundries
-        .Where(s => s.LineRole == LineRole.Multiplexer && Numerals.TryWhole(s.Serves, out var most) && most >= channels)
-        .OrderBy(s => s.Price).FirstOrDefault() ?? Missing($"multiplexer for {Numerals.Whole(channels)} channels");
+    private static SundryModel Multiplexer(Catalogue catalogue, LineScheme scheme, int channels)
+    {
+        const string coarse = "CWDM ";
+        var kind = scheme == LineScheme.CoarseDirect ? coarse : "";
+        return catalogue.Sundries.Where(s => s.LineRole == LineRole.Multiplexer && s.Serves.StartsWith(kind, StringComparison.Ordinal)
+                && Numerals.TryWhole(s.Serves.AsSpan(kind.Length), out var most) && most >= channels)
+            .OrderBy(s => s.Price).FirstOrDefault() ?? Missing($"multiplexer for {kind}{Numerals.Whole(channels)} channels");
+    }
 
     private static SundryModel Find(Catalogue catalogue, LineRole role, string serves, string otherwise) => catalogue.Sundries
         .Where(s => s.LineRole == role && s.Serves == serves).OrderBy(s => s.Price).FirstOrDefault() ?? Missing(otherwise);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Lanewright.Engineering.Lines.Routes;
 using Lanewright.Engineering.Links;
 using Lanewright.Model.Lines;
 using Lanewright.Quantities;
@@ -32,15 +31,10 @@ public sealed record LineResult
     public BitRate Capacity => Statement.Rate * (Statement.Channels * Routes.Length);
 
     /// <summary>The worst verdict of its routes; fail without any.</summary>
-    public Verdict Verdict => Routes.IsEmpty ? Verdict.Fail : Routes.Max(r => r.Answer.Design.Verdict);
+    public Verdict Verdict => Routes.IsEmpty ? Verdict.Fail : Routes.Max(r => r.Verdict);
 
-    /// <summary>Share of time in which it carries something: no route or one, or either of two.</summary>
-    public Share Availability => Routes switch
-    {
-        [] => default,
-        [var only] => only.Availability,
-        [var first, var second, ..] => RouteAvailability.Either(first.Availability, second.Availability, Share.From(1)),
-    };
+    /// <summary>Share of time in which it carries something: no route or one, or either of two, behind the sites that all need.</summary>
+    public Share Availability { get; init; }
 
     /// <summary>Difference of delay between its two routes; null with fewer.</summary>
     public Duration? Difference => Routes is [{ Answer.Design.Latency: { } first }, { Answer.Design.Latency: { } second }]

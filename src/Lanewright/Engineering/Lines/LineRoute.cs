@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
 using Lanewright.Model.Lines;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
@@ -10,8 +11,14 @@ namespace Lanewright.Engineering.Lines;
 /// <param name="Sites">The sites it comes by, ends and all.</param>
 /// <param name="Answer">How it is built there.</param>
 /// <param name="Availability">Share of time in which no fibre of it is cut.</param>
-public sealed record LineRoute(ImmutableArray<FibreSpan> Spans, ImmutableArray<Site> Sites, LineAnswer Answer, Share Availability)
+/// <param name="Terminals">The modules at its ends.</param>
+public sealed record LineRoute(
+    ImmutableArray<FibreSpan> Spans, ImmutableArray<Site> Sites, LineAnswer Answer, Share Availability, LineTerminals Terminals)
 {
+    /// <summary>The worse of what the line and the cages of its modules come to.</summary>
+    public Verdict Verdict =>
+        Checks.Verdict(Terminals.Checks) is var ofCages && ofCages > Answer.Design.Verdict ? ofCages : Answer.Design.Verdict;
+
     /// <summary>How long it is.</summary>
     public Length Length => Answer.Question.Length;
 

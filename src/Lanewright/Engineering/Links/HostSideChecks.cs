@@ -131,6 +131,11 @@ public static class HostSideChecks
     private static IEnumerable<Check> Gearboxes(ModuleModel module, Application application)
     {
         var source = application.Host.Definition;
+        if (application.Wavelength is { } wavelength)
+        {
+            foreach (var check in OfWavelength(module, application, wavelength)) yield return check;
+            yield break;
+        }
         if (application.Optical is not { } type)
         {
             var isSame = application.Copper?.Rate == application.Host.Rate;
@@ -152,6 +157,19 @@ public static class HostSideChecks
                 $"{application}: the code passes through from host to media, and the catalogue says that the module makes its own");
         }
     }
+
+    /// <summary>A module for a wavelength carries the rate of its host side, and makes the code of its type itself.</summary>
+    private static IEnumerable<Check> OfWavelength(ModuleModel module, Application application, WavelengthType type)
+    {
+        var isSame = type.Rate == application.Host.Rate;
+        yield return Check.Of(CheckNames.Gearbox, isSame, application.Host.Definition,
+            isSame ? "" : $"{application.Host.Name} and {type.Name} do not carry the same rate");
+        if (type.Code is "" or NoCode || module.HasOwnFec) yield break;
+        yield return Check.Of(CheckNames.ModuleFec, false, application.Host.Definition,
+            $"{application}: the module has to make {type.Code} itself, and the catalogue does not say that it does");
+    }
+
+    private const string NoCode = "none";
 
     private static bool MayMakeCode(Application application) =>
         application.Optical is { } type

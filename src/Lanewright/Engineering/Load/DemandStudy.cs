@@ -217,8 +217,8 @@ public sealed class DemandStudy
     private bool Counts(int link) => !Fabric.Map.IsAccess(Links[link]) || !Fabric.HasInside || Utilisation(link) > Full;
 
     /// <summary>Decimals beyond which two loads are the same: sums in another order differ in the last places.</summary>
-    private const int Places = 3 * 3;
+    internal const int Places = 3 * 3;
 
     /// <summary>Full, with room for rounding.</summary>
-    private static Share Full { get; } = Share.From(1 + 1e-9);
+    internal static Share Full { get; } = Share.From(1 + 1e-9);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
@@ -69,12 +70,9 @@ public sealed class PathwayBook
     /// <summary>The pathways of a way in order from one device to another, each once in a row.</summary>
     public IEnumerable<string> Names(CableWay way, int from, int to)
     {
-        // Ways are written from the rack of the lower number.
-        var isForward = plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to);
         var last = "";
-        for (var i = 0; i < way.Stretches.Length; i++)
+        foreach (var stretch in InOrder(way, from, to))
         {
-            var stretch = way.Stretches[isForward ? i : way.Stretches.Length - 1 - i];
             var name = Fills[stretch].Pathway.FullName;
             if (name != last) yield return name;
             last = name;
@@ -108,14 +106,44 @@ public sealed class PathwayBook
     public CableMove? MoveOf(int link) => moves.GetValueOrDefault(FirstLink(link));
 
     /// <summary>How long the cable of a link, or the cord at its first end, has to be; null when it cannot be told.</summary>
-    public Length? LengthOf(int link)
+    public Length? LengthOf(int link) => PartsOf(link)?.Total;
+
+    /// <summary>The same, part by part.</summary>
+    public RouteParts? PartsOf(int link)
     {
         var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         var end = design.SolutionOf(link)?.Through?.NearPanel ?? to;
         return Detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way)
             ? design.Lengths.Along(way, from, end)
-            : design.Lengths.Between(from, end, plan.Statements[plan.Links.Statement(link)].Side);
+            : design.Lengths.Parts(from, end, plan.Statements[plan.Links.Statement(link)].Side);
     }
+
+    /// <summary>The pathways that the cable of a link goes through, in order, each once in a row, with how far it lies in it.</summary>
+    public ImmutableArray<(Pathway Pathway, Length Length)> Stretches(int link)
+    {
+        var found = ImmutableArray.CreateBuilder<(Pathway Pathway, Length Length)>();
+        var piece = Piece(new CableKey(CableKind.Cable, FirstLink(link)));
+        if (piece < 0 || WayOf(piece) is not { } way) return [];
+        foreach (var stretch in InOrder(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice))
+        {
+            var (pathway, length) = (Fills[stretch].Pathway, Length.FromMetres(Fills[stretch].Stretch.Metres));
+            if (found.Count > 0 && found[^1].Pathway == pathway) found[^1] = (pathway, found[^1].Length + length);
+            else found.Add((pathway, length));
+        }
+        return found.ToImmutable();
+    }
+
+    /// <summary>The pathways on the shortest way between two devices, in order, each once in a row; for what no link stands for.</summary>
+    public IEnumerable<string> Through(int fromDevice, int toDevice)
+    {
+        var (from, to) = (plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice));
+        if (design.Lengths.Ways is not { } ways || from < 0 || to < 0 || from == to) return [];
+        return ways.Between(WayQuestion.Between(from, to, 0)) is { } way ? Names(way, fromDevice, toDevice) : [];
+    }
+
+    /// <summary>Ways are written from the rack of the lower number.</summary>
+    private IEnumerable<int> InOrder(CableWay way, int from, int to) =>
+        plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to) ? way.Stretches : way.Stretches.Reverse();
 
     private IEnumerable<CableWay> WaysOf(int link)
     {

@@ -51,7 +51,7 @@ public sealed class PlacementCost
 
     /// <summary>What a link would cost between two places.</summary>
     public double Between(int link, int device, PlacedAt at, int far, PlacedAt farAt) =>
-        design.Lengths.Between(at.Rack, Height(device, at), farAt.Rack, Height(far, farAt), Side(link)) is { } length
+        design.Lengths.Parts(at.Rack, Height(device, at), farAt.Rack, Height(far, farAt), Side(link))?.Total is { } length
             && prices.Of(prices.TemplateOf(link), length) is { } hundredths
             ? (double)hundredths / HundredthsInUnit
             : double.PositiveInfinity;

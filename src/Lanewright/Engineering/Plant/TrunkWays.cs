@@ -46,7 +46,7 @@ public sealed class TrunkWays
         for (var number = 0; number < trunk.Count && !detours.Moves.IsEmpty; number++)
         {
             if (!detours.Ways.TryGetValue(new CableKey(CableKind.Trunk, trunk.Index, number), out var way)) continue;
-            var own = route.Along(way, trunk.From, trunk.To);
+            var own = route.Along(way, trunk.From, trunk.To).Total;
             longest = longest is { } before ? Length.Max(before, own) : own;
         }
         return longest;

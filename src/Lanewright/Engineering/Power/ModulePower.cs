@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
@@ -20,7 +21,10 @@ public sealed class ModulePower
     public Watts Of(int device) => Watts.From(watts[device]);
 
     /// <summary>The power of a whole design.</summary>
-    public static ModulePower Of(Plan plan, LinkDesign design)
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">How its links are made.</param>
+    /// <param name="lines">Its lines, whose modules and amplifiers draw power too; worked out where the plan says where they sit.</param>
+    public static ModulePower Of(Plan plan, LinkDesign design, Lazy<LineBook> lines)
     {
         var power = new ModulePower(plan.Devices.Count);
         var links = plan.Links;
@@ -32,7 +36,20 @@ public sealed class ModulePower
             if (links.FromPort(link).Part == 0) power.watts[links.FromDevice(link)] += from;
             if (links.ToPort(link).Part == 0) power.watts[links.ToDevice(link)] += to;
         }
+        power.AddLines(plan, lines);
         return power;
+    }
+
+    private void AddLines(Plan plan, Lazy<LineBook> lines)
+    {
+        if (plan.Lines.All(l => l.FromEnd is null && l.FromShelves.IsEmpty && l.ToShelves.IsEmpty)) return;
+        foreach (var port in plan.LinePorts)
+        {
+            if (lines.Value.RouteOf(port) is not { Terminals: var terminals }) continue;
+            watts[port.FromDevice] += terminals.From?.Power.Value ?? 0;
+            watts[port.ToDevice] += terminals.To?.Power.Value ?? 0;
+        }
+        foreach (var (shelf, (_, drawn)) in LineShelves.Of(plan, lines.Value)) watts[shelf] += drawn.Value;
     }
 
     /// <summary>The device of a group that gives its modules the most; none, and no power, of a group whose places are unknown.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Space;
 using Lanewright.Model;
+using Lanewright.Model.Places;
 using Lanewright.Model.Power;
 using Lanewright.Quantities;
 
@@ -23,6 +24,10 @@ public static class StripLoads
         }
         return loads.ToImmutable();
     }
+
+    /// <summary>The feeds a device in a rack draws from, evenly.</summary>
+    public static ImmutableArray<PowerFeed> FeedsOf(RackBook book, Rack rack, int device) =>
+        FeedsOf(book.Plan, device, [.. book.Plan.Power.Where(f => f.Racks.Contains(rack.Index))]);
 
     private static StripLoad Of(RackBook book, RackContents contents, ImmutableArray<PowerFeed> feeds, PowerFeed feed)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Power;
 using Lanewright.Model;
 using Lanewright.Model.Devices;
@@ -13,9 +14,9 @@ public sealed class RackBook
 {
     private readonly double[] modules;
 
-    private RackBook(Plan plan, LinkDesign design)
+    private RackBook(Plan plan, LinkDesign design, Lazy<LineBook> lines)
     {
-        var power = ModulePower.Of(plan, design);
+        var power = ModulePower.Of(plan, design, lines);
         modules = [.. Enumerable.Range(0, plan.Devices.Count).Select(d => power.Of(d).Value)];
         Plan = plan;
         var inRack = new List<int>[plan.Building.Racks.Length];
@@ -36,7 +37,7 @@ public sealed class RackBook
     public ImmutableArray<RackContents> Racks { get; }
 
     /// <summary>The racks of a design.</summary>
-    public static RackBook Of(Plan plan, LinkDesign design) => new(plan, design);
+    public static RackBook Of(Plan plan, LinkDesign design, Lazy<LineBook> lines) => new(plan, design, lines);
 
     /// <summary>Most power of a device with its cards and modules.</summary>
     public Watts MaximumOf(int device)

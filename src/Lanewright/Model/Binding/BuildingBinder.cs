@@ -28,7 +28,10 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         types.TryAdd(RackType.DefaultName, TypeOf(RackType.DefaultName, new MapNode(default, [])));
         foreach (var (site, map, _) in tree.Named("sites", "the site"))
         {
-            sites.Add(new Site(sites.Count, site, PositionOrNull(map, "east"), PositionOrNull(map, "north"), map.Span));
+            sites.Add(new Site(sites.Count, site, PositionOrNull(map, "east"), PositionOrNull(map, "north"), map.Span)
+            {
+                Availability = map.Share("availability"),
+            });
             // A site without halls is one where lines meet, unless the word was misspelt, which has been reported.
             if (map["halls"] is null && findings.HasErrorIn(map.Span)) inDoubt.Add((site, "", ""));
             foreach (var (hall, hallMap) in InOrder(map.Map("halls"))) AddHall(site, hall, hallMap);

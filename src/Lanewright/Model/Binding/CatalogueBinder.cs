@@ -149,9 +149,13 @@ public sealed class CatalogueBinder
         var host = Known(standards.Host(hostName), "host interface", hostName, standards.HostInterfaces.Select(h => h.Name), at);
         var optical = standards.Interface(words[0]);
         var copper = optical is null ? standards.Copper(words[0]) : null;
-        if (optical is null && copper is null)
-            Known<InterfaceType>(null, "interface type", words[0], standards.InterfaceTypes.Select(t => t.Name), at);
-        return host is null || (optical is null && copper is null) ? null : new Application(host, optical, copper, (int)instances);
+        var wavelength = optical is null && copper is null ? standards.Wavelength(words[0]) : null;
+        var isKnown = optical is not null || copper is not null || wavelength is not null;
+        if (!isKnown)
+            Known<InterfaceType>(null, "interface type", words[0],
+                standards.InterfaceTypes.Select(t => t.Name).Concat(standards.WavelengthTypes.Select(t => t.Name)), at);
+        if (host is null || !isKnown) return null;
+        return new Application(host, optical, copper, (int)instances) { Wavelength = wavelength };
     }
 
     private AssemblyModel? Assembly(string name, MapNode map)
@@ -231,7 +235,6 @@ public sealed class CatalogueBinder
         var isAttenuator = map.Text("kind") == "attenuator";
         var role = map.Text("kind") switch
         {
-            "line-transceiver" => LineRole.Transceiver,
             "line-multiplexer" => LineRole.Multiplexer,
             "line-amplifier" => LineRole.Amplifier,
             "line-pad" => LineRole.Pad,

@@ -139,7 +139,7 @@ public static class CatalogueLanguage
 
     /// <summary>Kinds of small parts; those of lines carry their role.</summary>
     public static ImmutableArray<string> SundryKinds { get; } =
-        ["attenuator", "adapter", "cassette", "line-transceiver", "line-multiplexer", "line-amplifier", "line-pad"];
+        ["attenuator", "adapter", "cassette", "line-multiplexer", "line-amplifier", "line-pad"];
 
     /// <summary>A small part.</summary>
     public static MapShape Sundry { get; } = new("a small part",
@@ -147,8 +147,8 @@ public static class CatalogueLanguage
         new("title", Shapes.Text, "what it is, in words") { IsRequired = true },
         new("kind", Shapes.OneOf(SundryKinds), "what it does") { IsRequired = true },
         new("value", Shapes.Text, "loss of an attenuator; what an adapter turns into what; the connector and polish at the "
-            + "front of a cassette, such as 'LC-duplex UPC'; the type of a line transceiver; the channels "
-            + "of a line multiplexer; the model of a line amplifier; the most a line pad takes, in dB") { IsRequired = true },
+            + "front of a cassette, such as 'LC-duplex UPC'; the channels of a line multiplexer, with CWDM before them for "
+            + "coarse ones; the model of a line amplifier; the most a line pad takes, in dB") { IsRequired = true },
         new("price", Shapes.Amount, "price of one"),
         new("power", Shapes.Power, "most power it draws"),
         new("note", Shapes.Text, "a remark"),

@@ -14,16 +14,16 @@ internal sealed class EndDemand
 
     /// <summary>Takes a side and the mode its cages run in.</summary>
     /// <param name="id">A number no other side has.</param>
-    /// <param name="statement">The statement.</param>
+    /// <param name="name">What asks for ports, by its name in the plan.</param>
     /// <param name="end">Its side.</param>
     /// <param name="mode">How each cage is split.</param>
     /// <param name="isListed">Whether the platforms list that mode; when not, any cage is taken and the link rules report it.</param>
     /// <param name="farFormFactors">Form factors of the cages that could take the link at the other side.</param>
-    public EndDemand(int id, LinkStatement statement, LinkEnd end, PortMode mode, bool isListed, IReadOnlySet<string> farFormFactors)
+    public EndDemand(int id, string name, LinkEnd end, PortMode mode, bool isListed, IReadOnlySet<string> farFormFactors)
     {
         this.farFormFactors = farFormFactors;
         Id = id;
-        Statement = statement;
+        Name = name;
         End = end;
         Mode = mode;
         IsListed = isListed;
@@ -31,7 +31,7 @@ internal sealed class EndDemand
 
     public int Id { get; }
 
-    public LinkStatement Statement { get; }
+    public string Name { get; }
 
     public LinkEnd End { get; }
 

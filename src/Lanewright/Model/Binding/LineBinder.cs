@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Lanewright.Findings;
+using Lanewright.Model.Devices;
 using Lanewright.Model.Lines;
+using Lanewright.Model.Links;
 using Lanewright.Model.Places;
 using Lanewright.Notation;
 using Lanewright.Quantities;
@@ -13,6 +15,12 @@ namespace Lanewright.Model.Binding;
 internal sealed class LineBinder(
     PlanTree tree, StandardsLibrary standards, Building building, ImmutableArray<FibreSpan> spans, FindingSink findings)
 {
+    /// <summary>Reads which devices and cages the ends of a line are.</summary>
+    public required LinkEndBinder Ends { get; init; }
+
+    /// <summary>All devices.</summary>
+    public required DeviceTable Devices { get; init; }
+
     private const double UsualSpacing = 100;
     private const int MostLines = 2000;
 
@@ -54,7 +62,7 @@ internal sealed class LineBinder(
                 $"the line '{name}' has another way and no first one; say both with 'over' and 'other-way'");
         var (booster, preamplifier, inLine) = (AmplifierOf(map, "booster"), AmplifierOf(map, "preamplifier"), AmplifierOf(map, "in-line"));
         if (findings.ErrorCount > before || findings.HasErrorIn(map.Span)) return null;
-        return new LineStatement
+        var line = new LineStatement
         {
             Index = index,
             Name = name,
@@ -83,6 +91,24 @@ internal sealed class LineBinder(
             AvailabilityLeast = map.Share("availability"),
             Span = span,
         };
+        line = Placed(line, map);
+        return findings.ErrorCount > before || findings.HasErrorIn(map.Span) ? null : line;
+    }
+
+    /// <summary>The line with the places that the plan names for its modules and its other equipment.</summary>
+    private LineStatement Placed(LineStatement line, MapNode map)
+    {
+        var placed = line with
+        {
+            FromEnd = EndOf(map, "from-ports", line.From),
+            ToEnd = EndOf(map, "to-ports", line.To),
+            FromShelves = PlacesOf(map, "from-shelf", line.From, line.Routes),
+            ToShelves = PlacesOf(map, "to-shelf", line.To, line.Routes),
+            FromPanels = PlacesOf(map, "from-panel", line.From, line.Routes),
+            ToPanels = PlacesOf(map, "to-panel", line.To, line.Routes),
+        };
+        CheckEnds(line.Name, map, placed.FromEnd, placed.ToEnd);
+        return placed;
     }
 
     private WavelengthType? TypeOf(MapNode map) => map.Text("type") is { } name
@@ -145,6 +171,44 @@ internal sealed class LineBinder(
         }
         if (here != to) Contradicts(map.SpanOf(key), $"the way ends at {here.Name} and not at {to.Name}");
         else if (way.Distinct().Count() < way.Length) Contradicts(map.SpanOf(key), "the way goes over a span twice");
+    }
+
+    /// <summary>Devices and cages of one end; null where the plan does not say, or says it of a group that could not be read.</summary>
+    private LinkEnd? EndOf(MapNode map, string key, Site site)
+    {
+        if (map[key] is null || Ends.End(map, key) is not { } end || end.Groups.Any(g => g.IsFaulty)) return null;
+        CheckPlaces(map.SpanOf(key), end.Devices, site);
+        return end;
+    }
+
+    private void CheckEnds(string name, MapNode map, LinkEnd? from, LinkEnd? to)
+    {
+        if (map["from-ports"] is null != map["to-ports"] is null)
+            Contradicts(map.SpanOf(map["from-ports"] is null ? "to-ports" : "from-ports"),
+                $"the line '{name}' has ports at one end alone; name both with 'from-ports' and 'to-ports'");
+        else if (from is not null && to is not null && from.Devices.Intersect(to.Devices).Any())
+            Contradicts(map.SpanOf("to-ports"), $"the line '{name}' leads from a device to itself; name a device of the other site");
+    }
+
+    /// <summary>Frames or panels at one end: one for all routes or one for each.</summary>
+    private ImmutableArray<int> PlacesOf(MapNode map, string key, Site site, int routes)
+    {
+        var found = Ends.Devices(map, key);
+        if (found.Length > 1 && found.Length != routes)
+            Contradicts(map.SpanOf(key), $"'{key}' names {found.Length} and the line has {Numerals.Whole(routes)} "
+                + (routes == 1 ? "route" : "routes") + "; name one for all, or one for each");
+        CheckPlaces(map.SpanOf(key), found, site);
+        return found;
+    }
+
+    private void CheckPlaces(SourceSpan at, ImmutableArray<int> devices, Site site)
+    {
+        foreach (var device in devices)
+        {
+            if (Devices.Rack(device) is not { } rack || rack.Hall.Site == site.Name) continue;
+            Contradicts(at, $"{Devices.Name(device)} stands in {rack.Hall.Site}, and this end of the line is in {site.Name}");
+            return;
+        }
     }
 
     private AmplifierModel? AmplifierOf(MapNode map, string key)

@@ -50,6 +50,16 @@ public static class LineLanguage
         new("pairs", Shapes.Whole(1, 10_000), "pairs of fibres to be had") { Otherwise = "1" },
     ]);
 
+    private static readonly MapShape OneTerminal = new("one end of a line",
+    [
+        new("of", new ListShape(Shapes.Text), "groups, devices or runs of devices; channels, one route after the other, are dealt to "
+            + "them in equal runs") { IsRequired = true },
+        new("ports", PlanLanguage.Ports, "port numbers to use") { Otherwise = "the first free ones" },
+        new("module", Shapes.Text, "the module, by its name in the catalogue") { Otherwise = "the cheapest that fits" },
+    ]);
+
+    private static readonly EitherShape Terminals = new(new ListShape(Shapes.Text), OneTerminal);
+
     /// <summary>A line.</summary>
     public static MapShape Line { get; } = new("a line",
     [
@@ -73,6 +83,20 @@ public static class LineLanguage
         new("transmitter-osnr", Shapes.Loss, "signal over noise of the transmitters") { Otherwise = "that of the type" },
         new("pdl", Shapes.Loss, "polarisation-dependent loss of the whole line") { Otherwise = "from its parts" },
         new("least-margin", Shapes.Loss, "margin of signal over noise to be kept") { Otherwise = "0 dB" },
+        new("from-ports", Terminals, "devices and ports that its modules sit in at the first site")
+        {
+            Otherwise = "left out of documents",
+        },
+        new("to-ports", Terminals, "the same at the second site") { Otherwise = "left out of documents" },
+        new("from-shelf", new ListShape(Shapes.Text), "frames with its multiplexers and amplifiers at the first site, one for all routes "
+            + "or one for each") { Otherwise = "cords have no length" },
+        new("to-shelf", new ListShape(Shapes.Text), "the same at the second site") { Otherwise = "cords have no length" },
+        new("from-panel", new ListShape(Shapes.Text), "panels that its spans end in at the first site, one for all routes or one for "
+            + "each")
+        {
+            Otherwise = "cords have no length",
+        },
+        new("to-panel", new ListShape(Shapes.Text), "the same at the second site") { Otherwise = "cords have no length" },
         new("latency", Shapes.Delay, "longest delay in one direction") { Otherwise = "not judged" },
         new("latency-difference", Shapes.Delay, "largest difference of delay between the two routes") { Otherwise = "not judged" },
         new("availability", Shapes.Share, "share of time in which it has to carry something") { Otherwise = "not judged" },

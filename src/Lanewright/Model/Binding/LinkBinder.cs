@@ -18,7 +18,7 @@ internal sealed class LinkBinder(
 {
     private static readonly ImmutableArray<string> ItemKeys = ["module", "assembly", "cord"];
 
-    private readonly DeviceSelection selection = new(tree, devices, findings);
+    private readonly LinkEndBinder ends = new(tree, catalogue, devices, findings);
 
     /// <summary>The statements that can be used, in natural order of their names.</summary>
     public ImmutableArray<LinkStatement> Bind()
@@ -46,8 +46,8 @@ internal sealed class LinkBinder(
 
     private LinkStatement? Statement(int index, string name, MapNode map, SourceSpan span)
     {
-        var from = End(map, "from");
-        var to = End(map, "to");
+        var from = ends.End(map, "from");
+        var to = ends.End(map, "to");
         if (from is null || to is null || map.Rate("rate") is not { } rate || rate.BitsPerSecond == 0) return null;
         // Between two rates nobody can tell which ports are meant, so nothing is judged until one of them is taken back.
         if (IsBreakoutContradicted(map.Map("from"), rate) | IsBreakoutContradicted(map.Map("to"), rate)) return null;
@@ -163,52 +163,4 @@ internal sealed class LinkBinder(
         map.Text(key) is { } name
             ? Names.Item<T>(catalogue, what, name, map.SpanOf(key), findings)
             : null;
-
-    /// <summary>Ports on cards have numbers of their own in each kind of device; one set names the same of all.</summary>
-    private PortFilter? Ports(MapNode map, IReadOnlyList<DeviceGroup> groups)
-    {
-        if (map.Text("ports") is not { } text || !PortFilter.TryRead(text, out var filter)) return null;
-        if (filter.Labels.IsEmpty) return filter;
-        var found = new List<PortFilter>();
-        foreach (var group in groups)
-        {
-            if (filter.For(group.Layout, out var missing) is { } own) found.Add(own);
-            else
-                findings.Add(ModelFindings.PortUnknown, map.SpanOf("ports"),
-                    $"{group.Name} has no port {missing}: its ports are {PortsOf(group)}");
-        }
-        if (found.Exists(f => !f.Numbers.AsSpan().SequenceEqual(found[0].Numbers.AsSpan())))
-        {
-            findings.Add(ModelFindings.PortUnknown, map.SpanOf("ports"),
-                $"'{text}' are other ports of {groups[0].Name} than of the rest; link them by sets of their own");
-            return null;
-        }
-        return found.Count > 0 ? found[0] : null;
-    }
-
-    private static string PortsOf(DeviceGroup group) => group.Layout.Slots.Length == 0
-        ? "none"
-        : $"{group.Layout.Slots[0].Label} to {group.Layout.Slots[^1].Label}";
-
-    private LinkEnd? End(MapNode map, string key)
-    {
-        var node = map[key];
-        var described = node as MapNode;
-        var names = described is not null ? described.Texts("of") : map.Texts(key);
-        var (chosen, groups) = selection.Of(names);
-        if (chosen.IsEmpty) return null;
-        var breakout = described?.Text("breakout") is { } text && PortMode.TryRead(text, out var mode) ? mode : default;
-        return new LinkEnd
-        {
-            Devices = chosen,
-            Groups = groups,
-            Ports = described is null ? null : Ports(described, groups),
-            Ways = breakout.Ways > 0 ? breakout.Ways : null,
-            Module = described is null ? null : Item<ModuleModel>(described, "module", "module"),
-            Fec = described?.Text("fec"),
-            Autonegotiation = described?.Switch("autonegotiation"),
-            UsesAdapter = described?.Switch("adapter") ?? false,
-            Span = node?.Span ?? map.Span,
-        };
-    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Findings;
 using Lanewright.Model.Devices;
+using Lanewright.Model.Lines;
 using Lanewright.Model.Links;
 using Lanewright.Quantities;
 
@@ -31,8 +32,13 @@ internal sealed class LinkExpander
     }
 
     /// <summary>All links of the statements that fit.</summary>
-    public LinkTable Expand(ImmutableArray<LinkStatement> statements)
+    /// <param name="statements">Sets of links.</param>
+    /// <param name="lines">Lines, whose modules take ports as well.</param>
+    public (LinkTable Links, ImmutableArray<LinePort> Ports) Expand(
+        ImmutableArray<LinkStatement> statements, ImmutableArray<LineStatement> lines)
     {
+        var ofLines = new LinePortExpander(allotment, 2 * statements.Length);
+        ofLines.Reserve(lines, nameOf);
         foreach (var statement in statements)
         {
             allotment.Reserve(statement.From, DemandId(statement, isFrom: true));
@@ -44,8 +50,9 @@ internal sealed class LinkExpander
             if (!Check(statement)) continue;
             Expand(statement);
         }
+        var ports = ofLines.Expand(lines, ReportShort);
         CheckCeilings();
-        return new LinkTable([.. statementOf], [.. fromDevice], [.. fromPort], [.. toDevice], [.. toPort]);
+        return (new LinkTable([.. statementOf], [.. fromDevice], [.. fromPort], [.. toDevice], [.. toPort]), ports);
     }
 
     private static int DemandId(LinkStatement statement, bool isFrom) => (statement.Index * 2) + (isFrom ? 0 : 1);
@@ -130,13 +137,13 @@ internal sealed class LinkExpander
         var (mode, isListed) = end.UsesAdapter
             ? (new Catalogues.PortMode(1, statement.Rate), false)
             : BreakoutChoice.Of(statement, end, links, (device, m) => allotment.FreeCages(device, m, end, id));
-        var demand = new EndDemand(id, statement, end, mode, isListed, FormFactorsOf(far, statement.Rate));
+        var demand = new EndDemand(id, statement.Name, end, mode, isListed, FormFactorsOf(far, statement.Rate));
         allotment.Begin(demand);
         return demand;
     }
 
     /// <summary>Form factors of the cages of a side that list ports of a rate.</summary>
-    private static HashSet<string> FormFactorsOf(LinkEnd end, BitRate rate) =>
+    internal static HashSet<string> FormFactorsOf(LinkEnd end, BitRate rate) =>
         [.. end.Groups
             .SelectMany(g => g.Layout.Slots)
             .Select(s => s.Cage)
@@ -158,7 +165,7 @@ internal sealed class LinkExpander
         var needs = links[worst.Key] == 1 ? "a port" : $"{links[worst.Key]} ports";
         var lacking = worst.Value == 1 ? "one is" : worst.Value + " are";
         findings.Add(new Finding(held is null ? ModelFindings.PortsExhausted : ModelFindings.PortTaken, Severity.Error, demand.End.Span,
-            $"{devices.Name(worst.Key)} ({group.Model.Name}) needs {needs} {demand.Mode} for '{demand.Statement.Name}' "
+            $"{devices.Name(worst.Key)} ({group.Model.Name}) needs {needs} {demand.Mode} for '{demand.Name}' "
             + $"and {lacking} missing{others}; {cure}")
         {
             Count = missing.Values.Sum(v => (long)v),

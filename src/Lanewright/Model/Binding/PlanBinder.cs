@@ -38,7 +38,11 @@ public static class PlanBinder
         var demandBinder = new DemandBinder(tree, devices, statements, findings);
         var demands = demandBinder.Bind();
         var spans = new SpanBinder(tree, standards, building, findings).Bind();
-        var lines = new LineBinder(tree, standards, building, spans, findings).Bind();
+        var lines = new LineBinder(tree, standards, building, spans, findings)
+            {
+                Ends = new LinkEndBinder(tree, catalogue, devices, findings), Devices = devices,
+            }.Bind();
+        var (links, linePorts) = new LinkExpander(devices, findings).Expand(statements, lines);
         var stock = StockBinder.Bind(tree, catalogue, findings);
         var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings);
         var name = FileName(path ?? "fabric");
@@ -56,13 +60,14 @@ public static class PlanBinder
             Devices = devices,
             Trunks = trunks,
             Statements = statements,
-            Links = new LinkExpander(devices, findings).Expand(statements),
+            Links = links,
             Demands = demands,
             DemandsLeftOut = demandBinder.LeftOut,
             DemandsInPart = demandBinder.InPart,
             Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
             Spans = spans,
             Lines = lines,
+            LinePorts = linePorts,
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
             Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock, policy),

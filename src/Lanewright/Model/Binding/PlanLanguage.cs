@@ -24,7 +24,8 @@ public static class PlanLanguage
         "a name pattern such as 'leaf-{n:2}'; fields are n, k, rack, row and hall",
         t => t.Trim().Length > 0 && NamePattern.TryRead(t, out _));
 
-    private static readonly ScalarShape Ports =
+    /// <summary>A choice of ports.</summary>
+    public static ScalarShape Ports { get; } =
         Shapes.Matching("port numbers such as '1..16, 20', or on cards '1/1..1/4'", t => PortFilter.TryRead(t, out _), @"^[0-9., /]+$");
 
     /// <summary>Inside sizes of what cables lie in: below the thinnest cable nothing lies, and beyond a room it is no tray.</summary>
@@ -122,6 +123,10 @@ public static class PlanLanguage
         new("halls", new NamesShape("halls", Hall), "its halls") { Otherwise = "none: a place where lines meet" },
         new("east", Shapes.Position, "how far east it lies of a point of your own, for the map") { Otherwise = "not drawn to scale" },
         new("north", Shapes.Position, "how far north") { Otherwise = "not drawn to scale" },
+        new("availability", Shapes.Share, "share of time in which it works, power, cooling and entries together")
+        {
+            Otherwise = "that of the policy",
+        },
     ]);
 
     /// <summary>A way between halls.</summary>
@@ -282,6 +287,10 @@ public static class PlanLanguage
         },
         new("power-factor", Shapes.Share, "power factor of the equipment") { Otherwise = "95 %" },
         new("pue", Shapes.Real(1, 10), "energy of the site over that of the equipment") { Otherwise = "not reckoned" },
+        new("site-availability", Shapes.Share, "share of time in which a site works, where it says nothing of its own")
+        {
+            Otherwise = "sites are taken as always up, and a finding says so",
+        },
         new("fibre-cuts", Shapes.Amount, "cuts of fibre between sites in a year on 1000 km") { Otherwise = "2.73" },
         new("fibre-repair", Shapes.Repair, "from a cut of such fibre until it works again") { Otherwise = "12 h" },
         new("failure-rates", new ListShape(DemandLanguage.FailureRate), "how often things fail, for availability")

@@ -10,8 +10,11 @@ namespace Lanewright.Model.Catalogues;
 /// <param name="Instances">How many of them run side by side.</param>
 public sealed record Application(HostInterface Host, InterfaceType? Optical, CopperType? Copper, int Instances)
 {
+    /// <summary>The optical side of a module made for one wavelength of a line between sites; null for any other.</summary>
+    public WavelengthType? Wavelength { get; init; }
+
     /// <summary>The media side's name.</summary>
-    public string MediaName => Optical?.Name ?? Copper?.Name ?? "";
+    public string MediaName => Optical?.Name ?? Copper?.Name ?? Wavelength?.Name ?? "";
 
     /// <summary>The rate of each instance.</summary>
     public BitRate Rate => Host.Rate;

@@ -6,9 +6,6 @@ public enum LineRole
     /// <summary>Nothing.</summary>
     None,
 
-    /// <summary>Sends and receives one wavelength.</summary>
-    Transceiver,
-
     /// <summary>Puts wavelengths together, or takes them apart.</summary>
     Multiplexer,
 

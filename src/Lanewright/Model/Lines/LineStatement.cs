@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Links;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -83,6 +84,24 @@ public sealed record LineStatement
 
     /// <summary>Share of time in which it has to carry something.</summary>
     public Share? AvailabilityLeast { get; init; }
+
+    /// <summary>Devices and cages that its modules sit in at the first site; null where the plan does not say.</summary>
+    public LinkEnd? FromEnd { get; init; }
+
+    /// <summary>The same at the second site.</summary>
+    public LinkEnd? ToEnd { get; init; }
+
+    /// <summary>Frames with its multiplexers and amplifiers at the first site: none, one for all routes, or one for each.</summary>
+    public ImmutableArray<int> FromShelves { get; init; } = [];
+
+    /// <summary>The same at the second site.</summary>
+    public ImmutableArray<int> ToShelves { get; init; } = [];
+
+    /// <summary>Panels that fibre of the outside ends in at the first site: none, one for all routes, or one for each.</summary>
+    public ImmutableArray<int> FromPanels { get; init; } = [];
+
+    /// <summary>The same at the second site.</summary>
+    public ImmutableArray<int> ToPanels { get; init; } = [];
 
     /// <summary>Where the plan says so.</summary>
     public required SourceSpan Span { get; init; }

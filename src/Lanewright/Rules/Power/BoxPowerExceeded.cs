@@ -8,7 +8,7 @@ internal sealed class BoxPowerExceeded() : Rule("LW2105", nameof(BoxPowerExceede
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        var power = ModulePower.Of(judgement.Plan, judgement.Design);
+        var power = ModulePower.Of(judgement.Plan, judgement.Design, judgement.Lines);
         foreach (var group in judgement.Plan.Devices.Groups)
         {
             // A group may have lost all its devices to another finding.

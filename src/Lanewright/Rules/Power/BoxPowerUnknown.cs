@@ -13,7 +13,7 @@ internal sealed class BoxPowerUnknown() : Rule("LW2113", nameof(BoxPowerUnknown)
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        var power = ModulePower.Of(judgement.Plan, judgement.Design);
+        var power = ModulePower.Of(judgement.Plan, judgement.Design, judgement.Lines);
         var unstated = judgement.Plan.Devices.Groups.Where(g => g.Model.ModuleBudget is null && g.Count > 0);
         foreach (var ofModel in unstated.GroupBy(g => g.Model.Name))
         {

@@ -16,23 +16,25 @@ internal static class FabricDrawing
     /// <param name="study">The demand and what came of it.</param>
     /// <param name="id">Its identifier.</param>
     /// <param name="isFile">Whether it is a file of its own rather than a part of a page.</param>
-    public static void Write(MarkupWriter markup, DemandStudy study, string id, bool isFile)
+    /// <param name="view">What a page shows it with; null for the network while all works.</param>
+    public static void Write(MarkupWriter markup, DemandStudy study, string id, bool isFile, FabricView? view = null)
     {
-        var picture = FabricPicture.Of(study);
+        var damage = view?.Damage;
+        var picture = FabricPicture.Of(study, damage is null ? study.Utilisation : damage.Utilisation);
         var layout = FabricLayout.Of(picture);
-        var busiest = study.Busiest(MostBusiest);
+        var busiest = damage?.Busiest(MostBusiest) ?? study.Busiest(MostBusiest);
         var plan = study.Fabric.Map.Plan;
-        var head = new SheetHead(id + "-load", $"Load of '{study.Demand.Name}'",
+        var head = new SheetHead(id + "-load", $"Load of '{study.Demand.Name}'" + (damage is null ? "" : " with what is marked down"),
             $"{LoadWords.About(study)} Boxes: {picture.Drawn}.", Description(study, picture, busiest));
         var block = TitleBlock.Of(plan, study.Demand.Name,
             ("demand", study.Demand.Name, 2.4), ("split", LoadWords.Split(study.Fabric.Rule), 1.6),
-            ("fullest link", LoadWords.Percent(study.MaxUtilisation), 1.4),
-            ("fullest host link", LoadWords.Percent(study.MaxAccessUtilisation), 1.6));
+            ("fullest link", LoadWords.Percent(damage?.MaxUtilisation ?? study.MaxUtilisation), 1.4),
+            ("fullest host link", LoadWords.Percent(damage?.MaxAccessUtilisation ?? study.MaxAccessUtilisation), 1.6));
         var bottom = layout.Bottom + 40 + (busiest.Length * TableStep);
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
             Legend(canvas);
-            new FabricPainter(canvas, study, picture, layout).Draw();
+            new FabricPainter(canvas, study, picture, layout, view).Draw();
             Table(canvas, study, busiest, layout.Bottom + 24);
         });
     }

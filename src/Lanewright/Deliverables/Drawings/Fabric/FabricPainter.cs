@@ -4,7 +4,8 @@ using Lanewright.Quantities;
 namespace Lanewright.Deliverables.Drawings.Fabric;
 
 /// <summary>Draws boxes and lines of a picture of a fabric.</summary>
-internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPicture picture, FabricLayout layout)
+internal sealed class FabricPainter(
+    Canvas canvas, DemandStudy study, FabricPicture picture, FabricLayout layout, FabricView? view = null)
 {
     private const double Thinnest = 1.1;
     private const double Thickest = 7;
@@ -39,6 +40,22 @@ internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPict
     private void Edge(PictureEdge edge)
     {
         var path = PathOf(edge);
+        var leads = view is not null && canvas.BeginWay(view.LineAddress(edge), view.LineWords(edge, picture), FabricView.Stays);
+        if (leads) canvas.Path(path, "grip");
+        Line(edge, path);
+        if (leads) canvas.End();
+    }
+
+    /// <summary>Where some of the links of a line are down a broken line lies over it; where all are, only that is left.</summary>
+    private void Line(PictureEdge edge, string path)
+    {
+        var down = view?.LinksDown(edge) ?? 0;
+        if (down < edge.Links) Carrying(edge, path);
+        if (down > 0) canvas.Path(path, "ink broken");
+    }
+
+    private void Carrying(PictureEdge edge, string path)
+    {
         if (edge.Worst.Value > study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding) Over(canvas, path);
         else canvas.Stroke(path, LoadColour.Of(edge.Worst), WidthOf(edge.Worst));
     }
@@ -70,7 +87,23 @@ internal sealed class FabricPainter(Canvas canvas, DemandStudy study, FabricPict
     {
         var node = picture.Nodes[index];
         var (x, y, width, height) = (layout.Centre(index), layout.Top(node.Tier), layout.Width(index), layout.Height(node.Tier));
+        var leads = view is not null && canvas.BeginWay(view.BoxAddress(node), view.BoxWords(node), FabricView.Stays);
         canvas.Box(x - (width / 2), y, width, height, node.Tier == 0 ? "block" : "box", 3);
+        BoxWords(node, x, y, width, height);
+        if (view?.DevicesDown(node) is > 0 and var down) Down(x - (width / 2), y, width, height, down, node.Count);
+        if (leads) canvas.End();
+    }
+
+    /// <summary>A box with something of it down is crossed out; where it stands for several, a figure says how many.</summary>
+    private void Down(double left, double top, double width, double height, long down, long all)
+    {
+        canvas.Box(left, top, width, height, "heavy", 3);
+        canvas.Line(left, top + height, left + width, top, "ink");
+        if (all > 1) canvas.Text(left + width, top - 4, $"{Numerals.Grouped(down)} down", "small bold halo end");
+    }
+
+    private void BoxWords(PictureNode node, double x, double y, double width, double height)
+    {
         var count = node.Count > 1 ? $"x {Numerals.Grouped(node.Count)}" : "";
         if (height < FabricLayout.HighBox)
         {

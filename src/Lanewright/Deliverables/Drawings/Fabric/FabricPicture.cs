@@ -19,7 +19,9 @@ internal sealed record FabricPicture(
     public const int MostClasses = 14;
 
     /// <summary>The finest picture in which no tier is crowded.</summary>
-    public static FabricPicture Of(DemandStudy study)
+    /// <param name="study">The demand.</param>
+    /// <param name="utilisation">How full a link of the network is.</param>
+    public static FabricPicture Of(DemandStudy study, Func<int, Share> utilisation)
     {
         var map = study.Fabric.Map;
         var nodes = Enumerable.Range(0, map.Graph.Nodes.Length).Where(n => map.Tier(n) >= 0).ToList();
@@ -32,7 +34,7 @@ internal sealed record FabricPicture(
             ("tiers", MostClasses, n => map.Tier(n) == 0 ? "hosts" : "switches"),
         };
         var way = ways.FirstOrDefault(w => IsReadable(map, nodes, w.Name, w.Most), ways[^1]);
-        return Build(study, nodes, way.Name, way.Drawn, way.Most == MostClasses);
+        return Build(map, utilisation, nodes, way.Name, way.Drawn, way.Most == MostClasses);
     }
 
     private static string GroupOf(FabricMap map, int node) => map.Plan.Devices.Group(map.Devices(node)[0]).Name;
@@ -47,35 +49,36 @@ internal sealed record FabricPicture(
     private static bool IsReadable(FabricMap map, List<int> nodes, Func<int, string> name, int most) =>
         nodes.GroupBy(map.Tier).All(tier => tier.Select(name).Distinct().Count() <= most);
 
-    private static FabricPicture Build(DemandStudy study, List<int> nodes, Func<int, string> name, string drawn, bool isByClass)
+    private static FabricPicture Build(
+        FabricMap map, Func<int, Share> utilisation, List<int> nodes, Func<int, string> name, string drawn, bool isByClass)
     {
-        var map = study.Fabric.Map;
         var boxes = new List<PictureNode>();
         var boxOf = new Dictionary<int, int>();
         foreach (var box in nodes.GroupBy(n => (Tier: map.Tier(n), Name: name(n))).OrderBy(g => g.Key.Tier).ThenBy(g => g.Min()))
         {
             foreach (var node in box) boxOf[node] = boxes.Count;
-            boxes.Add(new PictureNode(box.Key.Tier, box.Key.Name, box.Sum(n => (long)map.Devices(n).Length)));
+            boxes.Add(new PictureNode(box.Key.Tier, box.Key.Name, box.Sum(n => (long)map.Devices(n).Length), [.. box]));
         }
         var edges = Enumerable.Range(0, map.Graph.Links.Length)
             .Where(l => boxOf.ContainsKey(map.Graph.Links[l].A) && boxOf.ContainsKey(map.Graph.Links[l].B))
             .GroupBy(l => Ends(boxOf[map.Graph.Links[l].A], boxOf[map.Graph.Links[l].B]))
-            .Select(g => Edge(study, g.Key, g));
+            .Select(g => Edge(map, utilisation, g.Key, [.. g]));
         return new FabricPicture([.. boxes], [.. edges.OrderBy(e => e.Worst).ThenBy(e => e.Upper).ThenBy(e => e.Lower)], drawn, isByClass);
     }
 
     /// <summary>Boxes are numbered from the hosts up.</summary>
     private static (int Upper, int Lower) Ends(int a, int b) => (Math.Max(a, b), Math.Min(a, b));
 
-    private static PictureEdge Edge(DemandStudy study, (int Upper, int Lower) ends, IEnumerable<int> links)
+    private static PictureEdge Edge(
+        FabricMap map, Func<int, Share> utilisation, (int Upper, int Lower) ends, ImmutableArray<int> links)
     {
         var (count, sum, worst) = (0L, 0.0, 0.0);
         foreach (var link in links)
         {
-            var full = study.Utilisation(link).Value;
-            var parallel = study.Fabric.Map.Graph.Links[link].Count;
+            var full = utilisation(link).Value;
+            var parallel = map.Graph.Links[link].Count;
             (count, sum, worst) = (count + parallel, sum + (full * parallel), Math.Max(worst, full));
         }
-        return new PictureEdge(ends.Upper, ends.Lower, count, Share.From(worst), Share.From(sum / count));
+        return new PictureEdge(ends.Upper, ends.Lower, count, Share.From(worst), Share.From(sum / count), links);
     }
 }

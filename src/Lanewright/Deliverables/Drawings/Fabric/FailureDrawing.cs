@@ -18,7 +18,11 @@ internal static class FailureDrawing
     private const double RowStep = 18;
     private const double LeastForWord = 12;
     private const double RoomForWord = 52;
-    private const double DarkFrom = 0.42;
+
+    /// <summary>Colours of loads between these are too near to both inks, on light paper or on dark, for a word to stand on them.</summary>
+    private const double LightUntil = 0.325;
+    private const double DarkFrom = 0.575;
+
     private const double LabelStep = 13;
     private const int MostRows = 14;
     private const int MostSteps = 60;
@@ -153,11 +157,11 @@ internal static class FailureDrawing
         canvas.Text(Left, PlotTop - 8, "fullest link between switches after the failure", "small soft");
     }
 
-    /// <summary>The kind stands in its bar, or over it where the bar is too low.</summary>
+    /// <summary>The kind stands in its bar, or over it where the bar is too low or would hide it.</summary>
     private static void Word(Canvas canvas, FailureStep step, double x, double width, double top)
     {
         if (width < LeastForWord) return;
-        var isIn = PlotBottom - top > RoomForWord;
+        var isIn = PlotBottom - top > RoomForWord && step.Utilisation.Value is not (> LightUntil and <= DarkFrom);
         var isDark = isIn && step.Utilisation.Value > DarkFrom;
         var word = LoadWords.Failure(step.Kind);
         if (width >= RoomForWord) canvas.Text(x, isIn ? PlotBottom - 6 : top - 16, word, isDark ? "small light mid" : "small mid");

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Quantities;
 
 namespace Lanewright.Deliverables.Drawings.Fabric;
@@ -8,4 +9,5 @@ namespace Lanewright.Deliverables.Drawings.Fabric;
 /// <param name="Links">Links it stands for.</param>
 /// <param name="Worst">How full the fullest of them is.</param>
 /// <param name="Mean">How full they are on average.</param>
-internal sealed record PictureEdge(int Upper, int Lower, long Links, Share Worst, Share Mean);
+/// <param name="FabricLinks">The links of the network it stands for.</param>
+internal sealed record PictureEdge(int Upper, int Lower, long Links, Share Worst, Share Mean, ImmutableArray<int> FabricLinks);

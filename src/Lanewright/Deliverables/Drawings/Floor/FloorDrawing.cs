@@ -25,15 +25,17 @@ internal sealed class FloorDrawing
     private const double RiserMore = 6;
     private const double TurnedWords = 130;
     private readonly LabelRoom labels = new();
+    private readonly FloorView? view;
 
     private readonly DesignedPlan designed;
     private readonly Hall hall;
     private readonly ImmutableArray<SegmentFill> fills;
     private readonly ImmutableArray<Rack> racks;
-    private readonly FloorView view;
+    private readonly FloorLayout layout;
 
-    public FloorDrawing(DesignedPlan designed, Hall hall, ImmutableArray<SegmentFill> fills)
+    public FloorDrawing(DesignedPlan designed, Hall hall, ImmutableArray<SegmentFill> fills, FloorView? view = null)
     {
+        this.view = view;
         this.designed = designed;
         this.hall = hall;
         this.fills = fills;
@@ -43,13 +45,13 @@ internal sealed class FloorDrawing
         var ys = racks.SelectMany(r => new[] { r.Y.Metres, r.Y.Metres + r.Type.Depth.Metres })
             .Concat(Ends().Select(e => e.Y)).Concat(Exits.Select(e => e.Y.Metres)).ToList();
         var (left, back) = (xs.Min() - Clear, ys.Min() - Clear);
-        view = new FloorView(left, back, xs.Max() + Clear - left, ys.Max() + Clear - back, Room, MostHeight);
+        layout = new FloorLayout(left, back, xs.Max() + Clear - left, ys.Max() + Clear - back, Room, MostHeight);
     }
 
     /// <summary>Writes the drawing.</summary>
     public void Write(MarkupWriter markup, string id, bool isFile)
     {
-        var bottom = Sheet.Top + view.Height + LegendHeight;
+        var bottom = Sheet.Top + layout.Height + LegendHeight;
         var fullest = fills.IsEmpty ? default : fills.Max(OfAllowed);
         var block = TitleBlock.Of(designed.Plan, hall.FullName,
             ("hall", hall.FullName, 2), ("racks", Numerals.Grouped(racks.Length), 0.8),
@@ -62,7 +64,7 @@ internal sealed class FloorDrawing
             Description());
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
-            for (var strip = 0; strip < view.Strips; strip++) Strip(canvas, strip);
+            for (var strip = 0; strip < layout.Strips; strip++) Strip(canvas, strip);
             foreach (var rack in racks) Rack(canvas, rack);
             foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
             foreach (var fill in fills) Band(canvas, fill);
@@ -70,12 +72,12 @@ internal sealed class FloorDrawing
             foreach (var pathway in fills.GroupBy(f => f.Pathway))
                 Name(canvas, pathway.Key, pathway.Max(f => f.Cables), pathway.Max(OfAllowed));
             if (HasTable) Table(canvas);
-            Legend(canvas, Sheet.Top + view.Height + 18);
+            Legend(canvas, Sheet.Top + layout.Height + 18);
         });
     }
 
     /// <summary>Beside a narrow hall there is room for a table of its pathways.</summary>
-    private bool HasTable => !fills.IsEmpty && Room - view.Width >= TableRoom && view.Strips == 1;
+    private bool HasTable => !fills.IsEmpty && Room - layout.Width >= TableRoom && layout.Strips == 1;
 
     /// <summary>How much of what is allowed is taken: what colours and figures on the plan mean.</summary>
     private Share OfAllowed(SegmentFill fill) => fill.OfMost(designed.Plan.Standards);
@@ -83,13 +85,13 @@ internal sealed class FloorDrawing
     private void Table(Canvas canvas)
     {
         const double right = Sheet.Width - Sheet.Margin;
-        var left = Sheet.Margin + view.Width + 28;
+        var left = Sheet.Margin + layout.Width + 28;
         double[] at = [left, right - 285, right - 200, right - 125, right];
         string[] heads = ["pathway, at its fullest", "cables", "cross-section", "allowed", "of what is allowed"];
         for (var i = 0; i < at.Length; i++) canvas.Text(at[i], Sheet.Top + 12, heads[i], i == 0 ? "small soft" : "small soft end");
         canvas.Line(left, Sheet.Top + 19, right, Sheet.Top + 19, "fine");
         var pathways = fills.GroupBy(f => f.Pathway).Select(g => g.MaxBy(OfAllowed)).OfType<SegmentFill>().ToList();
-        var rows = Math.Min(pathways.Count, (int)((view.Height - 40) / TableStep));
+        var rows = Math.Min(pathways.Count, (int)((layout.Height - 40) / TableStep));
         for (var row = 0; row < rows; row++)
         {
             var (fill, y) = (pathways[row], Sheet.Top + 20 + ((row + 1) * TableStep));
@@ -116,15 +118,15 @@ internal sealed class FloorDrawing
     /// <summary>A strip of the hall, and where along it the strip begins and ends.</summary>
     private void Strip(Canvas canvas, int strip)
     {
-        canvas.Box(Sheet.Margin, view.TopOf(strip), view.Width, view.StripHeight, "faint");
-        if (view.Strips > 1)
+        canvas.Box(Sheet.Margin, layout.TopOf(strip), layout.Width, layout.StripHeight, "faint");
+        if (layout.Strips > 1)
             canvas.Text(
-                Sheet.Margin, view.TopOf(strip) - 5, $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(view.Strips)}", "small soft");
+                Sheet.Margin, layout.TopOf(strip) - 5, $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(layout.Strips)}", "small soft");
     }
 
     private void Exit(Canvas canvas, HallExit exit)
     {
-        var (x, y) = view.At(exit.X.Metres, exit.Y.Metres);
+        var (x, y) = layout.At(exit.X.Metres, exit.Y.Metres);
         canvas.Circle(x, y, 5, "box");
         labels.Take(x - 6, y - 6, x + 6, y + 6);
         var name = exit.Name.Length == 0 ? "exit" : "exit " + exit.Name;
@@ -135,26 +137,29 @@ internal sealed class FloorDrawing
     private void Rack(Canvas canvas, Rack rack)
     {
         var (half, depth) = (rack.Type.Width.Metres / 2, rack.Type.Depth.Metres);
-        var strip = view.StripOf(rack.X.Metres, rack.Y.Metres + (depth / 2));
-        var (x1, y1) = view.At(rack.X.Metres - half, rack.Y.Metres, strip);
-        var (x2, y2) = view.At(rack.X.Metres + half, rack.Y.Metres + depth, strip);
+        var strip = layout.StripOf(rack.X.Metres, rack.Y.Metres + (depth / 2));
+        var (x1, y1) = layout.At(rack.X.Metres - half, rack.Y.Metres, strip);
+        var (x2, y2) = layout.At(rack.X.Metres + half, rack.Y.Metres + depth, strip);
         var (left, top, width, height) = (Math.Min(x1, x2), Math.Min(y1, y2), Math.Abs(x2 - x1), Math.Abs(y2 - y1));
+        var leads = view is not null && canvas.BeginWay(view.Address(rack), "rack " + rack.Name);
         canvas.Box(left, top, width, height, "block");
-        var (fx1, fy1) = view.At(rack.X.Metres - half, rack.Y.Metres + FrontInset, strip);
-        var (fx2, fy2) = view.At(rack.X.Metres + half, rack.Y.Metres + FrontInset, strip);
+        var (fx1, fy1) = layout.At(rack.X.Metres - half, rack.Y.Metres + FrontInset, strip);
+        var (fx2, fy2) = layout.At(rack.X.Metres + half, rack.Y.Metres + FrontInset, strip);
         canvas.Line(fx1, fy1, fx2, fy2, "fine");
         if (Math.Min(width, height) >= Roomy || (width >= Roomy && height >= SmallSize + 4))
             canvas.Text(left + (width / 2), top + (height / 2) + 4, Numerals.Whole(rack.Number), "small mid");
+        if (view is not null && view.Marked.Contains(rack)) canvas.Box(left + 2, top + 2, width - 4, height - 4, "heavy");
+        if (leads) canvas.End();
     }
 
     private void RowName(Canvas canvas, Rack first)
     {
         var (half, middle) = (first.Type.Width.Metres / 2, first.Y.Metres + (first.Type.Depth.Metres / 2));
-        var strip = view.StripOf(first.X.Metres, middle);
-        var (x, y) = view.At(first.X.Metres - half, middle, strip);
+        var strip = layout.StripOf(first.X.Metres, middle);
+        var (x, y) = layout.At(first.X.Metres - half, middle, strip);
         var width = TextFit.Width(first.Row, 12, bold: true);
         // Rows that run up the sheet have their name below the first rack.
-        var (textX, textY) = view.IsTurned ? (x + (width / 2), y + 16) : (x - 8, y + 4);
+        var (textX, textY) = layout.IsTurned ? (x + (width / 2), y + 16) : (x - 8, y + 4);
         canvas.Text(textX, textY, first.Row, "bold end halo");
         labels.Take(textX - width, textY - 12, textX, textY + 2);
     }
@@ -162,9 +167,9 @@ internal sealed class FloorDrawing
     private void Band(Canvas canvas, SegmentFill fill)
     {
         var (a, b) = (fill.Net.Points[fill.Stretch.A], fill.Net.Points[fill.Stretch.B]);
-        var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * view.Scale);
+        var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * layout.Scale);
         var taken = OfAllowed(fill);
-        foreach (var (x1, y1, x2, y2) in view.Line(a.X, a.Y, b.X, b.Y))
+        foreach (var (x1, y1, x2, y2) in layout.Line(a.X, a.Y, b.X, b.Y))
         {
             // A riser is a point of the floor and is seen as one.
             var end = fill.Pathway.IsRiser ? x2 + 0.01 : x2;
@@ -176,9 +181,9 @@ internal sealed class FloorDrawing
     /// <summary>Beside its line, where no other label stands; upright along a pathway that runs so.</summary>
     private void Name(Canvas canvas, Pathway pathway, int cables, Share fill)
     {
-        var (x1, y1, x2, y2) = view.Line(pathway.FromX.Metres, pathway.FromY.Metres, pathway.ToX.Metres, pathway.ToY.Metres)
+        var (x1, y1, x2, y2) = layout.Line(pathway.FromX.Metres, pathway.FromY.Metres, pathway.ToX.Metres, pathway.ToY.Metres)
             .MaxBy(l => Math.Abs(l.X2 - l.X1) + Math.Abs(l.Y2 - l.Y1));
-        var off = (Math.Max(LeastBand, pathway.Width.Metres * view.Scale) / 2) + 4;
+        var off = (Math.Max(LeastBand, pathway.Width.Metres * layout.Scale) / 2) + 4;
         var count = HasTable ? "" : $" {Numerals.Grouped(cables)} {(cables == 1 ? "cable" : "cables")},";
         var whole = $"{pathway.Name}:{count} {Percent(fill)}";
         if (Math.Abs(x2 - x1) >= Math.Abs(y2 - y1))
@@ -208,12 +213,12 @@ internal sealed class FloorDrawing
 
     private void Legend(Canvas canvas, double y)
     {
-        var step = new[] { 1.0, 2, 5, 10, 20, 50, 100 }.Last(s => s == 1 || s * view.Scale <= Room / 4);
-        canvas.Line(Sheet.Margin, y + 12, Sheet.Margin + (step * view.Scale), y + 12, "heavy");
-        canvas.Text(Sheet.Margin, y + 4, $"{Numerals.Plain(step)} m" + (view.IsTurned ? ", rows run up the sheet" : ""), "small");
+        var step = new[] { 1.0, 2, 5, 10, 20, 50, 100 }.Last(s => s == 1 || s * layout.Scale <= Room / 4);
+        canvas.Line(Sheet.Margin, y + 12, Sheet.Margin + (step * layout.Scale), y + 12, "heavy");
+        canvas.Text(Sheet.Margin, y + 4, $"{Numerals.Plain(step)} m" + (layout.IsTurned ? ", rows run up the sheet" : ""), "small");
         if (fills.IsEmpty) return;
         const double wide = 14;
-        var x = Sheet.Margin + Math.Max(step * view.Scale, view.IsTurned ? TurnedWords : 0) + 60;
+        var x = Sheet.Margin + Math.Max(step * layout.Scale, layout.IsTurned ? TurnedWords : 0) + 60;
         canvas.Text(x, y + 4, "of what is allowed: from none to all; over it in red", "small");
         for (var i = 0; i <= 20; i++) canvas.Filled(x + (i * wide), y + 9, wide, 8, LoadColour.Of(Share.FromPercent(i * 5)));
         canvas.Filled(x + (22 * wide), y + 9, wide, 8, DrawingStyle.Accent);

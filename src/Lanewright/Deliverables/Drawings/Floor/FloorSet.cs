@@ -23,10 +23,13 @@ internal static class FloorSet
     public static ImmutableArray<Hall> Halls(Building building) => [.. building.Racks.Select(r => r.Hall).Distinct()];
 
     /// <summary>The drawing of a hall.</summary>
-    public static FloorDrawing Drawing(DesignedPlan designed, Hall hall)
+    /// <param name="designed">The plan.</param>
+    /// <param name="hall">The hall.</param>
+    /// <param name="view">How a page shows it; null for a file.</param>
+    public static FloorDrawing Drawing(DesignedPlan designed, Hall hall, FloorView? view = null)
     {
         ImmutableArray<SegmentFill> fills =
             [.. designed.Pathways.Value.Fills.Where(f => f.Pathway.Hall == hall && f.Pathway.Route is null)];
-        return new FloorDrawing(designed, hall, fills);
+        return new FloorDrawing(designed, hall, fills, view);
     }
 }

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Drawings.Fabric;
+using Lanewright.Engineering.Load;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>What a page has taken down of a network. The address of the page holds it, a name each: a switch or a host by its own name, a
+/// link by its identifier, anything else by its kind and name.</summary>
+internal sealed class FabricFailures
+{
+    private const string Key = "down";
+    private const int Most = 60;
+
+    private readonly DemandStudy study;
+    private readonly string address;
+    private readonly Lazy<Dictionary<string, Outage>> known;
+    private readonly ImmutableArray<string> named;
+    private readonly Lazy<DamagedNetwork?> damage;
+
+    /// <summary>Takes what an address names.</summary>
+    /// <param name="study">The demand.</param>
+    /// <param name="address">The address of the page with nothing down.</param>
+    /// <param name="named">What is down.</param>
+    public FabricFailures(DemandStudy study, string address, IEnumerable<string?> named)
+    {
+        (this.study, this.address) = (study, address);
+        this.named = [.. named.OfType<string>().Distinct(StringComparer.Ordinal).Take(Most)];
+        known = new(Known);
+        damage = new(() => DamagedNetwork.Of(study, Down.Aggregate(Outage.None, (all, name) => all.With(known.Value[name]))));
+    }
+
+    /// <summary>What is down.</summary>
+    public IEnumerable<string> Down => named.Where(known.Value.ContainsKey);
+
+    /// <summary>What the address names and the network does not have.</summary>
+    public IEnumerable<string> Unknown => named.Where(n => !known.Value.ContainsKey(n));
+
+    /// <summary>What that does; null without traffic, and where the ideal split is too large to solve.</summary>
+    public DamagedNetwork? Damage => damage.Value;
+
+    /// <summary>Whether two of the things that are down may hold the same link, of which nothing is known but how many there are.</summary>
+    public bool MayCountTwice => Down.Select(n => known.Value[n]).SelectMany(o => o.Links.Select(l => (l.Link, l.FirstMember)).Distinct())
+        .CountBy(l => l).Any(l => l.Value > 1) && Down.Any(n => known.Value[n].Links.Sum(l => l.Count) > 1);
+
+    /// <summary>How the drawing shows it.</summary>
+    public FabricView View => new(named.IsEmpty ? null : Damage, study.Fabric.Map, OfBox, OfLine);
+
+    /// <summary>The address with one thing more down, or with it up again.</summary>
+    public string With(string name) =>
+        Address(named.Contains(name) ? named.Remove(name) : named.Length < Most ? named.Add(name) : named);
+
+    /// <summary>How a failing unit is named; a link is named by its number among links.</summary>
+    public static string NameOf(FailureUnit unit) => unit.Kind == FailureKind.Switch ? unit.Name : LoadWords.Failure(unit);
+
+    private string Address(IEnumerable<string> down) =>
+        string.Join('&', down.Select((n, i) => (i == 0 ? $"{address}?" : "") + $"{Key}={Uri.EscapeDataString(n)}")) is { Length: > 0 } all
+            ? all
+            : address;
+
+    private string OfBox(PictureNode box)
+    {
+        var (map, devices) = (study.Fabric.Map, study.Fabric.Map.Plan.Devices);
+        var names = box.Nodes.SelectMany(n => map.Devices(n)).Select(devices.Name).ToList();
+        return With(names.Count == 1 ? names[0] : names.FirstOrDefault(n => !named.Contains(n), names[0]));
+    }
+
+    private string OfLine(PictureEdge line)
+    {
+        var of = line.FabricLinks.ToHashSet();
+        var links = PlanLinks().Where(l => of.Contains(study.Fabric.Map.LinkOf(l))).Select(Identifiers.Link);
+        return links.FirstOrDefault(n => !named.Contains(n)) is { } next ? With(next) : Address(named);
+    }
+
+    private IEnumerable<int> PlanLinks() =>
+        Enumerable.Range(0, study.Fabric.Map.Plan.Links.Count).Where(l => study.Fabric.Map.LinkOf(l) >= 0);
+
+    private Dictionary<string, Outage> Known()
+    {
+        var (map, all) = (study.Fabric.Map, new Dictionary<string, Outage>(StringComparer.Ordinal));
+        for (var node = 0; node < map.Graph.Nodes.Length; node++)
+        {
+            if (!map.Graph.Nodes[node].IsTerminal) continue;
+            foreach (var host in map.Devices(node))
+                all.TryAdd(map.Plan.Devices.Name(host), new Outage([], [], [new MemberOutage(node, map.MemberOf(host), 1)]));
+        }
+        var links = PlanLinks().GetEnumerator();
+        foreach (var unit in study.Fabric.Failures)
+        {
+            // Units that are links come in the order of the plan's links.
+            if (unit.Kind != FailureKind.Link) all.TryAdd(NameOf(unit), unit.Outage);
+            else if (links.MoveNext()) all.TryAdd(Identifiers.Link(links.Current), unit.Outage);
+        }
+        return all;
+    }
+}

@@ -1,0 +1,54 @@
+using Lanewright.Deliverables;
+using Lanewright.Deliverables.Drawings.Trace;
+using Lanewright.Deliverables.Tables;
+using Lanewright.Engineering.Links;
+using Lanewright.Engineering.Plant;
+using Lanewright.Rules;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>Structured cabling: trunks between panels, what is patched through each, and the way of the light port by port.</summary>
+internal static class PlantSheet
+{
+    private const int MostRows = 500;
+    private const int MostTabs = 60;
+
+    /// <summary>Writes it.</summary>
+    public static bool Write(SheetPaper paper)
+    {
+        if (paper.Judged.Designed is not { } designed) return paper.Nothing("Plant", "The plan cannot be read yet.");
+        if (designed.Plan.Trunks.IsEmpty)
+            return paper.Nothing("Plant", "The plan has no trunks: every cable runs from device to device. Sections 'panels' and 'trunks' "
+                + "describe cabling that stays, and 'through' patches links through it.");
+        var trunks = designed.Plan.Trunks;
+        if (paper.Thing.Length > 0 && trunks.All(t => t.Name != paper.Thing))
+            return paper.Unknown("Plant", $"There is no trunk '{paper.Thing}'.");
+        var wanted = paper.Thing.Length > 0 ? paper.Thing : trunks[0].Name;
+        paper.Heading("Plant");
+        Tabs.Write(paper, "plant", [.. trunks.Take(MostTabs).Select(t => (t.Name, t.Name))], wanted);
+        Trace(paper, designed, wanted);
+        Rows(paper, TrunksView.Of(designed), "trunks", _ => true);
+        Rows(paper, PatchesView.Of(designed), $"what is patched through {wanted}", row => row[2].Text == wanted);
+        return true;
+    }
+
+    private static void Rows(SheetPaper paper, TableView view, string caption, Func<Cell[], bool> isShown) =>
+        PaperTable.Write(paper.Markup, view with { Rows = () => view.Rows().Where(isShown) }, caption, MostRows, (column, text) =>
+            !column.EndsWith("-m", StringComparison.Ordinal) && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "");
+
+    /// <summary>The way of the first cable through the trunk; others are told port by port in the table below.</summary>
+    private static void Trace(SheetPaper paper, DesignedPlan designed, string trunk)
+    {
+        var (design, book) = (designed.Design, designed.Plant.Value);
+        for (var cable = 0; cable < design.Cables.Length; cable++)
+        {
+            if (book.PatchOf(cable) is not { } patch || patch.Trunk.Name != trunk) continue;
+            var name = Identifiers.Cable(cable);
+            if (CablePath.Of(designed.Plan, design, book, cable, name) is not { } path) continue;
+            var limit = design.SolutionOf(design.Cables[cable].FirstLink)?.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
+            paper.Figure(() => new TraceDrawing(designed.Plan, "trace", name, path, patch, limit).Write(paper.Markup, isFile: false));
+            return;
+        }
+        paper.Markup.Element("p", $"Nothing is patched through {trunk} yet.", ("class", "soft"));
+    }
+}

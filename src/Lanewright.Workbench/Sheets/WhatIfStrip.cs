@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using Lanewright.Deliverables.Markup;
+using Lanewright.Quantities;
+using Lanewright.Workbench.Desk;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>The strip above the title block while something is typed and not saved: what it changes, which of the two the sheet shows, and
+/// what to do with it.</summary>
+internal sealed class WhatIfStrip(MarkupWriter markup, PlanDesk desk, Site site)
+{
+    private static readonly ImmutableArray<(SheetSide Side, string Words)> Sides =
+        [(SheetSide.Typed, "as typed"), (SheetSide.Saved, "as saved"), (SheetSide.Both, "both")];
+
+    /// <summary>Writes it; nothing where nothing is typed.</summary>
+    /// <param name="entry">The kind of sheet; null for none.</param>
+    /// <param name="address">Address of the sheet, without what it is asked beside its thing.</param>
+    /// <param name="side">Which of the two texts the sheet shows.</param>
+    public void Write(RegisterEntry? entry, string address, SheetSide side)
+    {
+        var typed = desk.Files().Where(f => f.IsTyped).ToList();
+        if (typed.Count == 0 || desk.Current is not { } now) return;
+        markup.Open("section", ("id", "whatif"), ("aria-label", "what if"));
+        foreach (var file in typed)
+            markup.Inline("i", "", ("hidden", "hidden"), ("data-file", file.Name), ("data-version", Numerals.Whole(file.Version)));
+        markup.Open("p", ("class", "name"));
+        markup.Inline("a", "What if", ("href", site.To("compare")));
+        markup.Close();
+        if (now.Compared is { IsCompletedSuccessfully: true } done) Figures(done.Result);
+        else markup.Element("p", "The text on disk is being worked out to be held against.", ("class", "soft"));
+        if (entry is { CanStandBeside: true }) Choice(address, side);
+        markup.Inline("button", "Keep: save it", ("type", "button"), ("data-act", "save"));
+        markup.Inline("button", "Give it up", ("type", "button"), ("data-act", "discard"));
+        markup.Close();
+    }
+
+    private void Figures(WhatIf both)
+    {
+        var (before, after) = (both.Before, both.After);
+        markup.Open("dl");
+        if (before.Summary is { } a && after.Summary is { } b)
+        {
+            Figure(after.Currency + " to buy", a.Price.Units, b.Price.Units);
+            Figure("W at most", (decimal)a.Power.Value, (decimal)b.Power.Value);
+        }
+        if (before.LeastMargin is { } was && after.LeastMargin is { } isNow)
+            Figure("least margin, dB", (decimal)was, (decimal)isNow, 2);
+        Figure("errors", before.Errors, after.Errors, alertAbove: before.Errors);
+        Figure("warnings", before.Warnings, after.Warnings);
+        markup.Close();
+    }
+
+    private void Figure(string name, decimal before, decimal after, int decimals = 0, int alertAbove = int.MaxValue)
+    {
+        var isSame = Numerals.Grouped(before, decimals) == Numerals.Grouped(after, decimals);
+        markup.Open("div", ("class", after > alertAbove ? "alert" : ""));
+        markup.Element("dt", name);
+        markup.Open("dd");
+        if (isSame)
+        {
+            markup.Text($"{Numerals.Grouped(after, decimals)}, the same");
+        }
+        else
+        {
+            markup.Text($"{Numerals.Grouped(before, decimals)} → {Numerals.Grouped(after, decimals)} ");
+            markup.Inline("b", WhatIf.Signed(after - before, decimals));
+        }
+        markup.Close();
+        markup.Close();
+    }
+
+    private void Choice(string address, SheetSide side)
+    {
+        markup.Open("nav", ("class", "tabs"), ("aria-label", "which text the sheet shows"));
+        foreach (var (one, words) in Sides)
+            markup.Inline("a", words, ("href", one == SheetSide.Typed ? address : $"{address}?{SheetSides.Key}={SheetSides.Word(one)}"),
+                ("class", "stay"), ("aria-current", one == side ? "page" : "false"));
+        markup.Close();
+    }
+}

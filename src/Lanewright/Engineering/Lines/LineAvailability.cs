@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Lines.Routes;
+using Lanewright.Model;
+using Lanewright.Model.Lines;
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+
+namespace Lanewright.Engineering.Lines;
+
+/// <summary>Share of time in which a line carries something: fibre that is not cut, and sites that work. What both routes need stands
+/// before both; the rest of each fails by itself. Equipment of the line is not in it.</summary>
+internal sealed class LineAvailability(Plan plan)
+{
+    /// <summary>A line with its routes; nothing without any.</summary>
+    public Share Of(LineStatement line, ImmutableArray<LineRoute> routes)
+    {
+        if (routes.IsEmpty) return default;
+        var ends = Works([line.From, line.To]);
+        if (routes is not [var first, var second, ..]) return Share.From(ends * Of(routes[0].Spans, routes[0].Sites).Value);
+        var shared = first.Sites[1..^1].Intersect(second.Sites[1..^1]).ToList();
+        var (ofFirst, ofSecond) = (InCommon(first, second), InCommon(second, first));
+        var common = ends * Works(shared) * Whole(Math.Min(ofFirst, ofSecond));
+        return RouteAvailability.Either(Own(first, ofFirst), Own(second, ofSecond), Share.From(common));
+
+        Share Own(LineRoute route, double inCommon) =>
+            Share.From(Whole(route.Length.Kilometres - inCommon) * Works(route.Sites[1..^1].Except(shared)));
+    }
+
+    /// <summary>A route by itself: its fibre, and the sites between its ends.</summary>
+    public Share Of(ImmutableArray<FibreSpan> spans, ImmutableArray<Site> sites) =>
+        Share.From(Whole(spans.Sum(s => s.Length.Kilometres)) * Works(sites[1..^1]));
+
+    /// <summary>Kilometres of a route that fail with the other: spans of both, and of spans in one duct as much as the shorter one has,
+    /// since nobody says how long the duct is.</summary>
+    private static double InCommon(LineRoute route, LineRoute other) => route.Spans.Sum(span => other.Spans.Contains(span)
+        ? span.Length.Kilometres
+        : other.Spans.Where(s => s.Ducts.Intersect(span.Ducts).Any())
+            .Select(s => Math.Min(s.Length.Kilometres, span.Length.Kilometres)).DefaultIfEmpty(0).Max());
+
+    private double Whole(double kilometres) => RouteAvailability.Of(
+        Length.FromKilometres(kilometres), plan.Policy.FibreCuts.Value, plan.Policy.FibreRepair.Value).Value;
+
+    private double Works(IEnumerable<Site> sites) =>
+        sites.Aggregate(1.0, (all, site) => all * (site.Availability ?? plan.Policy.SiteAvailability ?? Share.From(1)).Value);
+}
