@@ -21,7 +21,8 @@ public sealed class PlacementTests
                         cost[t, p] = numbers[(t * places) + p];
                 var found = Assignment.Solve(cost);
                 Assert.Equal(things, found.Distinct().Count());
-                Assert.Equal(Choices(things, places).Min(c => c.Select((p, t) => cost[t, p]).Sum()), found.Select((p, t) => cost[t, p]).Sum(), 6);
+                var least = Choices(things, places).Min(c => c.Select((p, t) => cost[t, p]).Sum());
+                Assert.Equal(least, found.Select((p, t) => cost[t, p]).Sum(), 6);
             },
             iter: 200);
     }
@@ -87,7 +88,8 @@ public sealed class PlacementTests
         foreach (var step in steps.Where(s => s.To.Metres >= 1))
         {
             var length = Lanewright.Quantities.Numerals.Plain(step.To.Metres);
-            var designed = Expect.Designed(PlanBlock.Compile(near.Replace("rate: 400G }", $"rate: 400G, length: {length} m }}", StringComparison.Ordinal)));
+            var stated = near.Replace("rate: 400G }", $"rate: 400G, length: {length} m }}", StringComparison.Ordinal);
+            var designed = Expect.Designed(PlanBlock.Compile(stated));
             Assert.Equal(step.Last, designed.Design.SolutionOf(0)!.Price);
             Assert.Equal(step.Cable, designed.Design.SolutionOf(0)!.Cable.Name);
         }

@@ -23,6 +23,7 @@ internal sealed class FloorDrawing
     private const double TableRoom = 440;
     private const double TableStep = 18;
     private const double RiserMore = 6;
+    private const int MostNamed = 34;
     private const double TurnedWords = 130;
     private readonly LabelRoom labels = new();
     private readonly FloorView? view;
@@ -69,8 +70,9 @@ internal sealed class FloorDrawing
             foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
             foreach (var fill in fills) Band(canvas, fill);
             foreach (var exit in Exits) Exit(canvas, exit);
+            var isDense = fills.Select(f => f.Pathway).Distinct().Count() > MostNamed;
             foreach (var pathway in fills.GroupBy(f => f.Pathway))
-                Name(canvas, pathway.Key, pathway.Max(f => f.Cables), pathway.Max(OfAllowed));
+                Name(canvas, pathway.Key, pathway.Max(f => f.Cables), pathway.Max(OfAllowed), isDense);
             if (HasTable) Table(canvas);
             Legend(canvas, Sheet.Top + layout.Height + 18);
         });
@@ -120,8 +122,10 @@ internal sealed class FloorDrawing
     {
         canvas.Box(Sheet.Margin, layout.TopOf(strip), layout.Width, layout.StripHeight, "faint");
         if (layout.Strips > 1)
-            canvas.Text(
-                Sheet.Margin, layout.TopOf(strip) - 5, $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(layout.Strips)}", "small soft");
+        {
+            var words = $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(layout.Strips)}";
+            canvas.Text(Sheet.Margin + 8, layout.TopOf(strip) + 15, words, "small soft");
+        }
     }
 
     private void Exit(Canvas canvas, HallExit exit)
@@ -179,13 +183,14 @@ internal sealed class FloorDrawing
     }
 
     /// <summary>Beside its line, where no other label stands; upright along a pathway that runs so.</summary>
-    private void Name(Canvas canvas, Pathway pathway, int cables, Share fill)
+    private void Name(Canvas canvas, Pathway pathway, int cables, Share fill, bool isDense)
     {
         var (x1, y1, x2, y2) = layout.Line(pathway.FromX.Metres, pathway.FromY.Metres, pathway.ToX.Metres, pathway.ToY.Metres)
             .MaxBy(l => Math.Abs(l.X2 - l.X1) + Math.Abs(l.Y2 - l.Y1));
         var off = (Math.Max(LeastBand, pathway.Width.Metres * layout.Scale) / 2) + 4;
         var count = HasTable ? "" : $" {Numerals.Grouped(cables)} {(cables == 1 ? "cable" : "cables")},";
-        var whole = $"{pathway.Name}:{count} {Percent(fill)}";
+        // Where pathways stand close, their names would cover them: the table of pathways has all.
+        var whole = isDense ? Percent(fill) : $"{pathway.Name}:{count} {Percent(fill)}";
         if (Math.Abs(x2 - x1) >= Math.Abs(y2 - y1))
         {
             var text = pathway.IsRiser ? whole : TextFit.Short(whole, Math.Abs(x2 - x1) + 90, SmallSize);

@@ -65,7 +65,7 @@ internal sealed class SectionDrawing
         var block = TitleBlock.Of(designed.Plan, pathway.FullName,
             ("pathway", pathway.FullName, 2), ("cables", Numerals.Grouped(fill.Cables), 0.8),
             ("fill, and the most", $"{Percent(fill.Fill.Percent)} of {Percent(fill.Most(standards).Value * 100)}", 1.9),
-            ("weight", WeightWords(), 2.4), ("scale", "by the bar", 1.2));
+            ("weight", WeightWords(), 2.7), ("scale", "by the bar", 1.2));
         var a = fill.Net.Points[fill.Stretch.A];
         var b = fill.Net.Points[fill.Stretch.B];
         var where = pathway.Route is null
@@ -156,8 +156,8 @@ internal sealed class SectionDrawing
 
     private string WeightWords()
     {
-        var own = $"{Numerals.Fixed(fill.KilogramsAMetre, 2)} kg/m [{Marks.Name(fill.WeightMark)}]";
-        return fill.Pathway.LoadRating is { } bears ? $"{own} of {Numerals.Plain(bears)}" : own;
+        var bears = fill.Pathway.LoadRating is { } rating ? $" of {Numerals.Plain(rating)}" : "";
+        return $"{Numerals.Fixed(fill.KilogramsAMetre, 2)}{bears} kg/m [{Marks.Name(fill.WeightMark)}]";
     }
 
     private static string Percent(double percent) => Numerals.Fixed(percent, 1) + " %";
