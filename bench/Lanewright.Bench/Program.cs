@@ -32,7 +32,9 @@ if (args is ["lines"])
 if (args is ["edit", ..])
 {
     var links = args.Skip(1).Select(a => Numerals.TryWhole(a, out var n) ? (int)n : 0).Where(n => n > 0).ToList();
-    EditBench.Run(links.Count > 0 ? links : [10_000, 100_000, 200_000]);
+    if (links.Count == 0) links = [10_000, 100_000, 200_000];
+    if (!args.Contains("seen")) EditBench.Run(links);
+    SeenBench.Run(links);
     return;
 }
 // Plans of these many links, or those named on the command line.

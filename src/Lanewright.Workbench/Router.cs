@@ -85,8 +85,10 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         "resume" => Steer(http, desk.Resume),
         "type" => Change(http, (name, version, text) => desk.Type(name, version, text)),
         "save" => Change(http, (name, version, _) => desk.Save(name, version)),
+        "discard" => Change(http, (name, version, _) => desk.Discard(name, version)),
+        "aside" => Change(http, (name, _, text) => desk.PutAside(name, text)),
+        "replace" => Change(http, desk.Replace),
         "known" => Known(http),
-        "discard" => Change(http, (name, _, _) => desk.Discard(name)),
         "keep" => Change(http, (name, version, _) => desk.KeepTyped(name, version)),
         _ => Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain, "Nothing takes a post here."),
     };
@@ -215,11 +217,12 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
 
     private async Task Change(HttpContext http, Func<string, long, string, EditAnswer?> change)
     {
-        using var reader = new StreamReader(http.Request.Body, new UTF8Encoding(false, throwOnInvalidBytes: true));
+        using var reader = new StreamReader(http.Request.Body, new UTF8Encoding(false, throwOnInvalidBytes: true),
+            detectEncodingFromByteOrderMarks: false);
         string text;
         try
         {
-            text = await reader.ReadToEndAsync(http.RequestAborted).ConfigureAwait(false);
+            text = (await reader.ReadToEndAsync(http.RequestAborted).ConfigureAwait(false)).TrimStart('\uFEFF');
         }
         catch (DecoderFallbackException)
         {

@@ -10,6 +10,7 @@ public sealed class EarlierWork
 {
     /// <summary>States of a plan after which what none of them wanted is dropped: as far as people go back and forth.</summary>
     private const long MostRounds = 16;
+    private const int MostKnown = 100_000;
 
     /// <summary>Held by the compilation whose turn it is.</summary>
     internal Lock Turn { get; } = new();
@@ -27,6 +28,6 @@ public sealed class EarlierWork
     internal void NextRound()
     {
         Readings.NextRound(MostRounds);
-        Solutions.NextRound(MostRounds);
+        Solutions.NextRound(MostRounds, MostKnown);
     }
 }

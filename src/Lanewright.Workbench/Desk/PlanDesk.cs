@@ -15,6 +15,9 @@ internal sealed class PlanDesk : IAsyncDisposable
     private static readonly TimeSpan LookEvery = TimeSpan.FromMilliseconds(300);
 
     private readonly Lock gate = new();
+
+    /// <summary>Held around what is typed on its way to disk; the gate may be taken inside it, never the other way round.</summary>
+    private readonly Lock disk = new();
     private readonly PlanFolder folder;
     private readonly Keepsakes keepsakes;
     private readonly Dictionary<string, OpenFile> open = new(StringComparer.Ordinal);
@@ -136,8 +139,27 @@ internal sealed class PlanDesk : IAsyncDisposable
             file.Type(both);
             return new EditAnswer(true, "The text was changed elsewhere too; both changes are in it now.", file.Version, both);
         }
-        return new EditAnswer(false, "The same lines were changed in another window or outside. Your text is still here; take the other "
-            + "text, or copy yours and type it in again.", file.Version, file.Text);
+        // Nobody's typing is lost, not even what is typed while two windows disagree.
+        keepsakes.KeepRefused(name, own);
+        return new EditAnswer(false, "The same lines were changed in another window or outside. Your text is still here, and is kept in "
+            + ".lanewright; take the other text, or put yours in its place.", file.Version, file.Text);
+    });
+
+    /// <summary>Puts a text aside that a person gave up for another.</summary>
+    public EditAnswer? PutAside(string name, string text) => Change(name, file =>
+    {
+        keepsakes.PutAside(name, WithEndingsOf(file, text));
+        return new EditAnswer(true, "The other text is shown; yours is kept in .lanewright.", file.Version, null);
+    });
+
+    /// <summary>Puts a text in the place of the other that it could not be put together with; the other is put aside.</summary>
+    public EditAnswer? Replace(string name, long version, string text) => Change(name, file =>
+    {
+        if (file.Version != version)
+            return new EditAnswer(false, "The text was changed once more; look at it first.", file.Version, file.Text);
+        keepsakes.PutAside(name, file.Text);
+        file.Type(WithEndingsOf(file, text));
+        return new EditAnswer(true, "Your text is in place; the other is kept in .lanewright.", file.Version, null);
     });
 
     /// <summary>Writes what is typed to disk, unless the file was changed outside meanwhile.</summary>
@@ -154,16 +176,16 @@ internal sealed class PlanDesk : IAsyncDisposable
                 + "save again.", file.Version, file.Text);
         keepsakes.KeepPrevious(name, file.Disk);
         folder.Write(name, typed);
-        keepsakes.DropTyped(name);
         file.Settle(typed);
         return new EditAnswer(true, "Saved. The text before is kept in .lanewright.", file.Version, null);
     });
 
     /// <summary>Gives up what is typed; the text is put aside.</summary>
-    public EditAnswer? Discard(string name) => Change(name, file =>
+    public EditAnswer? Discard(string name, long version) => Change(name, file =>
     {
-        if (file.Typed is { } typed) keepsakes.KeepDiscarded(name, typed);
-        keepsakes.DropTyped(name);
+        if (file.Version != version)
+            return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it first.", file.Version, file.Text);
+        if (file.Typed is { } typed) keepsakes.PutAside(name, typed);
         file.Settle(file.Disk);
         return new EditAnswer(true, "The text on disk is shown. What was typed is kept in .lanewright.", file.Version, file.Text);
     });
@@ -214,18 +236,26 @@ internal sealed class PlanDesk : IAsyncDisposable
         lock (gate)
         {
             if (!open.TryGetValue(name, out var file)) return null;
-            var before = file.Typed;
             answer = change(file);
-            if (file.Typed is { } typed && !string.Equals(before, typed, StringComparison.Ordinal))
-                keepsakes.KeepTyped(name, file.Base, typed);
-            else if (file.Typed is null && before is not null)
-                keepsakes.DropTyped(name);
             // A text that changed is judged whatever was broken off before.
             Works.Resume(JudgingPlace);
             if (running is { } slow && slow.Age > SaysItJudgesAfter) slow.BreakOff();
         }
+        // It is judged while it goes to disk, and answered when it is there.
         work.Release();
+        KeepOnDisk(name);
         return answer;
+    }
+
+    /// <summary>Brings to disk what is typed in a file, the newest there is: a slow disk holds up who types and nobody else.</summary>
+    private void KeepOnDisk(string name)
+    {
+        lock (disk)
+        {
+            (string, string)? typed;
+            lock (gate) typed = open[name] is { Typed: { } text } file ? (file.Base, text) : null;
+            keepsakes.Keep(name, typed);
+        }
     }
 
     /// <summary>Looks whether a file was changed outside. Where it is typed over, both changes are put together if they may be.</summary>
@@ -249,10 +279,17 @@ internal sealed class PlanDesk : IAsyncDisposable
         {
             await Task.Delay(LookEvery, closing.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             var changed = false;
-            lock (gate)
+            try
             {
-                foreach (var file in open.Values) changed |= LookAt(file);
-                changed |= MissingTurnedUp();
+                lock (gate)
+                {
+                    foreach (var file in open.Values) changed |= LookAt(file);
+                    changed |= MissingTurnedUp();
+                }
+            }
+            catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+            {
+                // A folder that cannot be looked into for a moment is looked into again.
             }
             if (changed && !closing.IsCancellationRequested) work.Release();
         }
@@ -298,7 +335,12 @@ internal sealed class PlanDesk : IAsyncDisposable
         // Whatever text is typed, the desk stays open; what went wrong is said on every sheet.
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {
-            Current = Current?.Failed(fault.Message);
+            lock (gate)
+            {
+                if (TakeIn(files)) work.Release();
+                var known = Current ?? new Snapshot(new JudgedPlan { Findings = [] }, new(SavedPlan), files.Asked);
+                Current = known.Failed(fault.Message);
+            }
         }
         finally
         {
@@ -330,7 +372,8 @@ internal sealed class PlanDesk : IAsyncDisposable
         }
     }
 
-    private JudgedPlan SavedPlan() => Compilation.Of(new DeskFiles(folder, new Dictionary<string, string>()), First);
+    private JudgedPlan SavedPlan() => Compilation.Of(
+        new DeskFiles(folder, new Dictionary<string, string>()), First, earlier: earlier);
 
     /// <summary>Opens files read for the first time; whether a text of an earlier session lies over one.</summary>
     private bool TakeIn(DeskFiles files)

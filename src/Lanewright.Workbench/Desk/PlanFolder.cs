@@ -78,6 +78,8 @@ internal sealed class PlanFolder
             File.Delete(partial);
             using (var stream = new FileStream(partial, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
+                // Other tools of the customer may want the mark that the file began with.
+                if (HasMark(path)) stream.Write(Encoding.UTF8.Preamble);
                 stream.Write(Strict.GetBytes(text));
                 stream.Flush(flushToDisk: true);
             }
@@ -88,6 +90,15 @@ internal sealed class PlanFolder
         {
             if (File.Exists(partial)) File.Delete(partial);
         }
+    }
+
+    private static bool HasMark(string path)
+    {
+        if (!File.Exists(path)) return false;
+        using var stream = File.OpenRead(path);
+        Span<byte> first = stackalloc byte[Encoding.UTF8.Preamble.Length];
+        return stream.ReadAtLeast(first, first.Length, throwOnEndOfStream: false) == first.Length
+            && first.SequenceEqual(Encoding.UTF8.Preamble);
     }
 
     /// <summary>Removes a file if it is there.</summary>

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+using System.Security.Cryptography;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Markup;
 using Lanewright.Findings;
@@ -10,6 +12,8 @@ namespace Lanewright.Workbench.Sheets;
 /// <summary>What is around every sheet: the list of sheets at the left, and the title block at the foot.</summary>
 internal sealed class Frame
 {
+    private const int PrintBytes = 12;
+
     private readonly MarkupWriter markup;
     private readonly PlanDesk desk;
     private readonly Site site;
@@ -58,9 +62,23 @@ internal sealed class Frame
     {
         using var text = new StringWriter();
         text.Write("<!DOCTYPE html>\n");
-        new Frame(new MarkupWriter(text), desk, site, entry, request).Write(page, seen);
+        new Frame(new MarkupWriter(text), desk, site, entry, request).Write(Inner(page, entry, desk, site, request), seen, page.Title);
         return text.ToString();
     }
+
+    private static string Inner(Page page, RegisterEntry? entry, PlanDesk desk, Site site, HttpRequest request)
+    {
+        using var text = new StringWriter();
+        var frame = new Frame(new MarkupWriter(text), desk, site, entry, request);
+        frame.Fault();
+        frame.JudgingGoesOn();
+        text.Write(page.Body);
+        return text.ToString();
+    }
+
+    /// <summary>What tells one sheet from another.</summary>
+    private static string PrintOf(string inner) =>
+        Convert.ToHexStringLower(SHA256.HashData(MemoryMarshal.AsBytes(inner.AsSpan())).AsSpan(0, PrintBytes));
 
     private static Page Words(string title, string words, string style, bool isFound)
     {
@@ -84,15 +102,16 @@ internal sealed class Frame
     private static void Steer(MarkupWriter markup, string words, string what, string work) =>
         markup.Inline("button", words, ("type", "button"), ("data-post", $"{what}?work={Uri.EscapeDataString(work)}"));
 
-    private void Write(Page page, long seen)
+    private void Write(string inner, long seen, string title)
     {
+        var print = PrintOf(inner);
         var name = desk.Current?.Judged.Plan?.Name ?? desk.First;
         markup.Open("html", ("lang", "en-GB"));
         markup.Open("head");
         markup.Leaf("meta", ("charset", "utf-8"));
         markup.Leaf("meta", ("name", "viewport"), ("content", "width=device-width"));
         markup.Leaf("meta", ("name", "color-scheme"), ("content", "light dark"));
-        markup.Element("title", $"{page.Title}, {name}");
+        markup.Element("title", $"{title}, {name}");
         foreach (var sheet in new[] { "drawings.css", "workbench.css" })
             markup.Leaf("link", ("rel", "stylesheet"), ("href", site.To("assets", sheet)));
         markup.Leaf("link", ("rel", "icon"), ("href", site.To("assets", "mark.svg")));
@@ -102,10 +121,9 @@ internal sealed class Frame
         markup.Open("body", ("data-root", site.To("")), ("data-seen", Numerals.Whole(seen)), ("data-sheet", entry?.Key ?? ""));
         markup.Inline("a", "to the sheet", ("href", "#sheet"), ("class", "skip"));
         ListOfSheets();
-        markup.Open("main", ("id", "sheet"), ("tabindex", "-1"));
-        Fault();
-        JudgingGoesOn();
-        markup.Trusted(page.Body);
+        markup.Open("main", ("id", "sheet"), ("tabindex", "-1"), ("data-print", print));
+        // The print of the sheet that the window has: the same is not sent again.
+        if (request.Headers["X-Have"] != print) markup.Trusted(inner);
         markup.Close();
         TitleBlock();
         markup.Close();

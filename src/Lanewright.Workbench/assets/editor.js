@@ -16,7 +16,7 @@ export function editorSheet(root, say) {
   const said = box.querySelector('.said');
   const torn = box.querySelector('.torn');
   const offer = box.querySelector('.words');
-  const state = { version: 0, sent: '', findings: [], timer: 0, isSending: false, isReady: false, schema: null, typed: false };
+  const state = { version: 0, sent: '', findings: [], timer: 0, isSending: false, isReady: false, schema: null, typed: false, other: null };
   const ruler = document.createElement('canvas').getContext('2d');
   const name = encodeURIComponent(file);
 
@@ -28,7 +28,9 @@ export function editorSheet(root, say) {
     if (!answer.ok) return;
     const found = await answer.json();
     const isIdle = area.value === state.sent && !state.isSending;
-    if (found.text !== undefined && (!state.isReady || (isIdle && found.version !== state.version))) {
+    if (state.other) {
+      if (found.text !== undefined) state.other = { text: plain(found.text), version: found.version };
+    } else if (found.text !== undefined && (!state.isReady || (isIdle && found.version !== state.version))) {
       const text = plain(found.text);
       put(text);
       state.version = found.version;
@@ -42,7 +44,7 @@ export function editorSheet(root, say) {
     }
     state.findings = found.findings;
     state.typed = found.typed;
-    torn.hidden = !found.torn;
+    torn.hidden = !found.torn && !state.other;
     paint();
     tellFindings();
   }
@@ -74,7 +76,10 @@ export function editorSheet(root, say) {
       const found = await answer.json();
       said.textContent = found.words;
       if (!found.done) {
+        // What is typed from here on is sent and refused and kept aside, until the person has chosen.
+        state.other = { text: plain(found.text), version: found.version };
         state.version = -1;
+        state.sent = text;
         torn.hidden = false;
         return;
       }
@@ -89,7 +94,7 @@ export function editorSheet(root, say) {
       setTimeout(send, 1000);
     } finally {
       state.isSending = false;
-      if (area.value !== state.sent && state.version >= 0) schedule();
+      if (area.value !== state.sent) schedule();
     }
   }
 
@@ -98,8 +103,32 @@ export function editorSheet(root, say) {
     state.timer = setTimeout(send, 10);
   }
 
+  /** Two texts could not be put together: the other takes the place of this one, or this one that of the other. */
+  async function choose(other, isOwn) {
+    if (isOwn) {
+      const text = area.value;
+      const answer = await fetch(`${root}replace?file=${name}&version=${other.version}`, { method: 'POST', body: text });
+      const found = await answer.json();
+      said.textContent = found.words;
+      if (!found.done) {
+        state.other = { text: plain(found.text), version: found.version };
+        return;
+      }
+      [state.version, state.sent] = [found.version, text];
+    } else {
+      await fetch(`${root}aside?file=${name}`, { method: 'POST', body: area.value });
+      put(other.text);
+      [state.version, state.sent] = [other.version, other.text];
+      said.textContent = 'The other text is shown; yours is kept in .lanewright.';
+    }
+    state.other = null;
+    await read();
+    area.focus({ preventScroll: true });
+  }
+
   async function act(what) {
     if (what === 'next') return next();
+    if (state.other && (what === 'discard' || what === 'keep')) return choose(state.other, what === 'keep');
     if (what === 'save') {
       clearTimeout(state.timer);
       while (state.isSending) await new Promise(done => setTimeout(done, 20));
@@ -112,8 +141,8 @@ export function editorSheet(root, say) {
     }
     const found = await answer.json();
     said.textContent = found.words;
-    if (found.done || what === 'discard') state.version = found.version;
-    if (found.text !== undefined && (found.done || what === 'discard')) {
+    if (found.done) state.version = found.version;
+    if (found.text !== undefined && found.done) {
       put(plain(found.text));
       state.sent = area.value;
     }

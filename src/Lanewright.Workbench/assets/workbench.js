@@ -53,7 +53,8 @@ async function refresh() {
   fresh.isReading = true;
   try {
     const ahead = sheet?.read();
-    const answer = await fetch(location.pathname + location.search, { headers: { accept: 'text/html' } });
+    const have = document.getElementById('sheet')?.dataset.print ?? '';
+    const answer = await fetch(location.pathname + location.search, { headers: { accept: 'text/html', 'x-have': have } });
     const page = new DOMParser().parseFromString(door.createHTML(await answer.text()), 'text/html');
     if (!page.getElementById('sheet')) return;
     const before = cells();
@@ -62,13 +63,17 @@ async function refresh() {
     document.title = page.title;
     const main = document.getElementById('sheet');
     const next = page.getElementById('sheet');
-    if (sheet && main?.querySelector('#editor, #links') && next?.querySelector('#editor, #links')) {
+    if (next?.dataset.print === have) {
+      // The sheet is as it was, and only what is around it came anew.
+      await ahead;
+    } else if (sheet && main?.querySelector('#editor, #links') && next?.querySelector('#editor, #links')) {
       sheet.dress(next);
       await ahead;
     } else if (main && next) {
       settle(main, next);
       start();
     }
+    if (main && next) main.dataset.print = next.dataset.print;
     tell(before);
     document.dispatchEvent(new CustomEvent('refreshed'));
   } finally {

@@ -112,6 +112,32 @@ public sealed class BrowserTests(Chromium chromium, ITestOutputHelper output)
     }
 
     [Fact]
+    public async Task TwoWindows_ThatDisagreeAreToldAndNothingIsLost()
+    {
+        await using var plan = await OpenedPlan.OfText("lanewright: 1\nname: small\ntitle: one\n");
+        var (page, faults) = await chromium.Window();
+        await page.GotoAsync(plan.Root + "plan");
+        var area = page.Locator("#editor textarea");
+        await Assertions.Expect(area).ToHaveValueAsync("lanewright: 1\nname: small\ntitle: one\n");
+        // The window is asleep while another types, so that it sends a change of a text that is no more.
+        await page.RouteAsync("**/state?*", route => Task.CompletedTask);
+        await page.ReloadAsync();
+        await Assertions.Expect(area).ToHaveValueAsync("lanewright: 1\nname: small\ntitle: one\n");
+        await plan.Post($"type?file=plan.yaml&version={await plan.Version("plan.yaml")}", "lanewright: 1\nname: small\ntitle: other\n");
+        await area.EvaluateAsync("a => { const at = a.value.indexOf('one'); a.setSelectionRange(at, at + 3); a.focus() }");
+        await page.Keyboard.TypeAsync("mine");
+        await Assertions.Expect(page.Locator(".torn").First).ToBeVisibleAsync();
+        await Assertions.Expect(area).ToHaveValueAsync("lanewright: 1\nname: small\ntitle: mine\n");
+        await page.WaitForTimeoutAsync(300);
+        Assert.Equal("lanewright: 1\nname: small\ntitle: mine\n", plan.OnDisk(".lanewright/plan.yaml.refused"));
+        await page.Locator(".torn button[data-act=keep]").ClickAsync();
+        await Assertions.Expect(page.Locator(".torn").First).ToBeHiddenAsync();
+        Assert.Contains("mine", (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.Contains("other", plan.OnDisk(".lanewright/plan.yaml.aside-1"), StringComparison.Ordinal);
+        Assert.Empty(faults);
+    }
+
+    [Fact]
     public async Task Editor_OffersWhatMayStandThere()
     {
         await using var plan = await OpenedPlan.OfText("lanewright: 1\nname: small\npolicy:\n  ");

@@ -40,6 +40,17 @@ public sealed class EditingTests
     }
 
     [Fact]
+    public async Task Save_KeepsTheByteOrderMark()
+    {
+        await using var plan = await OpenedPlan.OfText("\ufeff" + Plan);
+        await Type(plan, Plan.Replace("one", "two", StringComparison.Ordinal));
+        await Save(plan);
+        var bytes = await File.ReadAllBytesAsync(Path.Combine(plan.Folder, "plan.yaml"));
+        Assert.Equal([0xef, 0xbb, 0xbf], bytes[..3]);
+        Assert.Equal(Plan.Replace("one", "two", StringComparison.Ordinal), System.Text.Encoding.UTF8.GetString(bytes[3..]));
+    }
+
+    [Fact]
     public async Task ChangeOutside_IsShownWhereNothingIsTyped()
     {
         await using var plan = await OpenedPlan.OfText(Plan);
@@ -109,6 +120,62 @@ public sealed class EditingTests
     }
 
     [Fact]
+    public async Task RefusedText_IsKeptAndMayTakeTheOthersPlace()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var version = await plan.Version("plan.yaml");
+        var first = Plan.Replace("one", "first", StringComparison.Ordinal);
+        var second = Plan.Replace("one", "second", StringComparison.Ordinal);
+        await Type(plan, version, first);
+        await Type(plan, version, second);
+        Assert.Equal(second, plan.OnDisk(".lanewright/plan.yaml.refused"));
+        Assert.Equal(HttpStatusCode.Conflict, (await plan.Post($"replace?file=plan.yaml&version={version}", second)).Status);
+        var now = await plan.Version("plan.yaml");
+        Assert.Equal(HttpStatusCode.OK, (await plan.Post($"replace?file=plan.yaml&version={now}", second)).Status);
+        Assert.Equal(second, (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString());
+        Assert.Equal(first, plan.OnDisk(".lanewright/plan.yaml.aside-1"));
+    }
+
+    [Fact]
+    public async Task GivingUp_NeedsTheNewestTextAndKeepsEveryTextGivenUp()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var old = await plan.Version("plan.yaml");
+        var typed = Enumerable.Range(1, 3).Select(i => Plan.Replace("one", "typed " + i, StringComparison.Ordinal)).ToList();
+        await Type(plan, typed[0]);
+        var (status, words) = await plan.Post($"discard?file=plan.yaml&version={old}");
+        Assert.Equal(HttpStatusCode.Conflict, status);
+        Assert.Contains("look at it first", words, StringComparison.Ordinal);
+        Assert.Equal(typed[0], (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString());
+        foreach (var text in typed)
+        {
+            await Type(plan, text);
+            Assert.Equal(HttpStatusCode.OK, (await Discard(plan)).Status);
+        }
+        for (var i = 0; i < typed.Count; i++) Assert.Equal(typed[i], plan.OnDisk($".lanewright/plan.yaml.aside-{i + 1}"));
+        Assert.Equal("*\n", plan.OnDisk(".lanewright/.gitignore"));
+    }
+
+    [Fact]
+    public async Task TextOfAnotherEncoding_IsRefusedInWords()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var version = await plan.Version("plan.yaml");
+        foreach (byte[] bytes in new[] { new byte[] { 0xff, 0xfe, 0x61, 0x00 }, [0xc3, 0x28] })
+        {
+            using var request = new HttpRequestMessage(HttpMethod.Post, plan.Root + $"type?file=plan.yaml&version={version}")
+            {
+                Content = new ByteArrayContent(bytes),
+            };
+            var (status, words) = await plan.Send(request, ("Origin", plan.Origin));
+            Assert.Equal(HttpStatusCode.BadRequest, status);
+            Assert.Contains("no UTF-8", words, StringComparison.Ordinal);
+        }
+        await Type(plan, "\ufeff" + Plan);
+        Assert.Equal(Plan, (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString());
+    }
+
+    [Fact]
     public async Task TextTypedAMomentAgo_OutlivesTheServer()
     {
         await using var plan = await OpenedPlan.OfText(Plan);
@@ -118,9 +185,9 @@ public sealed class EditingTests
         var text = await plan.TextWhen("plan.yaml", t => t.GetProperty("typed").GetBoolean());
         Assert.Equal(typed, text.GetProperty("text").GetString());
         Assert.Equal(Plan, plan.OnDisk("plan.yaml"));
-        Assert.Equal(HttpStatusCode.OK, (await plan.Post("discard?file=plan.yaml")).Status);
+        Assert.Equal(HttpStatusCode.OK, (await Discard(plan)).Status);
         Assert.Equal(Plan, (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString());
-        Assert.Equal(typed, plan.OnDisk(".lanewright/plan.yaml.discarded"));
+        Assert.Equal(typed, plan.OnDisk(".lanewright/plan.yaml.aside-1"));
         await plan.Reopen();
         Assert.False((await plan.TextWhen("plan.yaml", _ => true)).GetProperty("typed").GetBoolean());
     }
@@ -178,6 +245,9 @@ public sealed class EditingTests
 
     private static Task<(HttpStatusCode Status, string Text)> Type(OpenedPlan plan, long version, string text) =>
         plan.Post($"type?file=plan.yaml&version={version}", text);
+
+    private static async Task<(HttpStatusCode Status, string Text)> Discard(OpenedPlan plan) =>
+        await plan.Post($"discard?file=plan.yaml&version={await plan.Version("plan.yaml")}");
 
     private static async Task<(HttpStatusCode Status, string Text)> Save(OpenedPlan plan) =>
         await plan.Post($"save?file=plan.yaml&version={await plan.Version("plan.yaml")}");

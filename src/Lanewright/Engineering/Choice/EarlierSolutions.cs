@@ -7,13 +7,14 @@ namespace Lanewright.Engineering.Choice;
 /// (<see cref="LinkQuestions"/>), so an answer never goes out of date; one that is not wanted for a while is dropped.</summary>
 internal sealed class EarlierSolutions
 {
-    private readonly LinkQuestions questions = new();
+    private LinkQuestions questions = new();
     private readonly Dictionary<FinderContext, Bank> banks = [];
     private long round;
 
     /// <summary>Begins with another state of the plan.</summary>
     /// <param name="most">Rounds after which an answer that nobody wanted again is dropped.</param>
-    public void NextRound(long most)
+    /// <param name="mostKnown">Values of questions known at most.</param>
+    public void NextRound(long most, int mostKnown)
     {
         round++;
         foreach (var (context, bank) in banks)
@@ -21,6 +22,10 @@ internal sealed class EarlierSolutions
             bank.Forget(round - most);
             if (bank.IsEmpty) banks.Remove(context);
         }
+        if (questions.Count <= mostKnown) return;
+        // A day of edits to a catalogue leaves many values that nothing asks about any more; beginning anew costs one slow round.
+        questions = new LinkQuestions();
+        banks.Clear();
     }
 
     /// <summary>Answers to questions under limits, a catalogue and a policy.</summary>

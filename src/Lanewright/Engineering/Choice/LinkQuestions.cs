@@ -20,6 +20,9 @@ internal sealed class LinkQuestions
     private readonly SharedArrays<StockItem> stocks = new();
     private readonly Dictionary<EndSpec, EndSpec> ends = [];
 
+    /// <summary>How many values are known.</summary>
+    public int Count => words.Count + cages.Count + copper.Count + rates.Count + stocks.Count + ends.Count;
+
     /// <summary>The question a class asks.</summary>
     public LinkClass Of(LinkClass link) => link with
     {

@@ -9,6 +9,9 @@ internal sealed class SharedArrays<T> : IEqualityComparer<ImmutableArray<T>>
 
     public SharedArrays() => known = new(this);
 
+    /// <summary>How many arrays are known.</summary>
+    public int Count => known.Count;
+
     /// <summary>The one array of these values.</summary>
     public ImmutableArray<T> Of(ImmutableArray<T> values)
     {
