@@ -193,9 +193,19 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
     /// <summary>A document as <c>build</c> writes it, to be kept.</summary>
     private async Task Document(HttpContext http, string name)
     {
-        var made = desk.Current is { } now
-            ? await Task.Run(() => Made(now, name, http.RequestAborted), http.RequestAborted).ConfigureAwait(false)
-            : null;
+        byte[]? made;
+        try
+        {
+            made = desk.Current is { } now
+                ? await Task.Run(() => Made(now, name, http.RequestAborted), http.RequestAborted).ConfigureAwait(false)
+                : null;
+        }
+        catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
+        {
+            await Reply.Text(http.Response, StatusCodes.Status503ServiceUnavailable, Plain,
+                "The text has changed meanwhile, or this was broken off; ask for the document again.").ConfigureAwait(false);
+            return;
+        }
         if (made is not { } bytes)
         {
             await Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain, "There is no such document.").ConfigureAwait(false);

@@ -22,8 +22,13 @@ internal sealed class Judging(TimeProvider clock, CancellationTokenSource effort
 
     /// <summary>Judges.</summary>
     /// <exception cref="OperationCanceledException">It was broken off.</exception>
-    public JudgedPlan Of(DeskFiles files, string first, EarlierWork earlier) =>
-        Compilation.Of(files, first, words => step = words, earlier, effort.Token);
+    public JudgedPlan Of(DeskFiles files, string first, EarlierWork earlier)
+    {
+        var judged = Compilation.Of(files, first, words => step = words, earlier, effort.Token);
+        // What is worked out from the result later has words of its own, or none.
+        step = "";
+        return judged;
+    }
 
     /// <summary>Breaks off whatever of it is still going on.</summary>
     public void BreakOff() => effort.Cancel();
