@@ -5,9 +5,10 @@ namespace Lanewright.Workbench.Desk;
 /// <param name="Text">What the plan says now.</param>
 /// <param name="Version">Which version of the text this is.</param>
 /// <param name="IsTyped">Whether the text is typed and not saved.</param>
+/// <param name="IsGone">Whether the file is not there on disk any more.</param>
 /// <param name="IsTorn">Whether the file was changed outside where it is typed over here.</param>
-internal sealed record FileState(string Name, string Text, long Version, bool IsTyped, bool IsTorn)
+internal sealed record FileState(string Name, string Text, long Version, bool IsTyped, bool IsGone, bool IsTorn)
 {
     /// <summary>The state of a file.</summary>
-    public static FileState Of(OpenFile file) => new(file.Name, file.Text, file.Version, file.Typed is not null, file.IsTorn);
+    public static FileState Of(OpenFile file) => new(file.Name, file.Text, file.Version, file.Typed is not null, file.IsGone, file.IsTorn);
 }

@@ -18,6 +18,12 @@ internal sealed class OpenFile(string name, string disk)
     /// <summary>What is typed and not saved; null when nothing is.</summary>
     public string? Typed { get; private set; }
 
+    /// <summary>Whether the last look did not find it on disk.</summary>
+    public bool WasMissed { get; private set; }
+
+    /// <summary>Whether it is not there on disk any more.</summary>
+    public bool IsGone { get; private set; }
+
     /// <summary>What the plan says now.</summary>
     public string Text => Typed ?? Disk;
 
@@ -26,6 +32,22 @@ internal sealed class OpenFile(string name, string disk)
 
     /// <summary>Whether the file was changed outside where it is typed over here, so that nothing may be saved.</summary>
     public bool IsTorn => Typed is not null && !string.Equals(Base, Disk, StringComparison.Ordinal);
+
+    /// <summary>A look did not find it on disk; whether that makes it gone, which one look alone does not.</summary>
+    public bool Miss()
+    {
+        var isNew = WasMissed && !IsGone;
+        (IsGone, WasMissed) = (WasMissed, true);
+        return isNew;
+    }
+
+    /// <summary>A look found it on disk; whether it had been gone.</summary>
+    public bool Meet()
+    {
+        var wasGone = IsGone;
+        (IsGone, WasMissed) = (false, false);
+        return wasGone;
+    }
 
     /// <summary>The text of a version; null when it is too long ago.</summary>
     public string? TextAt(long version) => remembered.GetValueOrDefault(version);

@@ -169,7 +169,8 @@ internal sealed class PlanDesk : IAsyncDisposable
             return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it and save again.", file.Version,
                 file.Text);
         LookAt(file);
-        if (file.Typed is not { } typed) return new EditAnswer(true, "Nothing to save.", file.Version, file.Text);
+        if (file.Typed is null && !file.IsGone) return new EditAnswer(true, "Nothing to save.", file.Version, file.Text);
+        var typed = file.Text;
         if (file.IsTorn) return new EditAnswer(false, Torn(file), file.Version, file.Text);
         if (file.Version != version)
             return new EditAnswer(false, "The file was changed outside, in other lines. Both changes are in the text now; look at it and "
@@ -262,11 +263,12 @@ internal sealed class PlanDesk : IAsyncDisposable
     private bool LookAt(OpenFile file)
     {
         var stamp = folder.StampOf(file.Name);
-        if (stamps.TryGetValue(file.Name, out var known) && known == stamp) return false;
-        // A file that is being replaced is missing for a moment; the next look finds it.
-        if (folder.Read(file.Name, out _) is not { } text) return false;
+        if (!file.WasMissed && stamps.TryGetValue(file.Name, out var known) && known == stamp) return false;
+        // A file that is being replaced is missing for a moment; only one that is still missing at the next look is gone.
+        if (folder.Read(file.Name, out _) is not { } text) return file.Miss();
         stamps[file.Name] = stamp;
-        if (string.Equals(text, file.Disk, StringComparison.Ordinal)) return false;
+        var isBack = file.Meet();
+        if (string.Equals(text, file.Disk, StringComparison.Ordinal)) return isBack;
         var merged = file.Typed is { } typed ? LineMerge.Of(file.Base, typed, text) : null;
         file.SeeOnDisk(text);
         if (merged is not null) file.Rebase(merged);
@@ -316,17 +318,20 @@ internal sealed class PlanDesk : IAsyncDisposable
     {
         var judging = Begun();
         Dictionary<string, string> typed;
+        bool isSaved;
         lock (gate)
         {
             if (Works.IsBrokenOff(JudgingPlace)) return;
-            typed = open.Values.Where(f => f.Typed is not null).ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
+            isSaved = open.Values.All(f => f.Typed is null);
+            // A file that is gone counts with the text that was read last.
+            typed = open.Values.Where(f => f.Typed is not null || f.IsGone).ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
             running = judging;
         }
         _ = TellWhenLong(judging);
         var files = new DeskFiles(folder, typed);
         try
         {
-            Take(judging.Of(files, First, earlier), judging, files, typed.Count == 0);
+            Take(judging.Of(files, First, earlier), judging, files, isSaved);
         }
         catch (OperationCanceledException) when (judging.IsBrokenOff)
         {

@@ -1,5 +1,4 @@
 using Lanewright.Deliverables;
-using Lanewright.Deliverables.Drawings;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Findings;
 using Lanewright.Quantities;
@@ -11,7 +10,6 @@ namespace Lanewright.Workbench.Sheets;
 internal static class BriefSheet
 {
     private const int MostFindings = 12;
-    private const double BarWidth = 160;
     private const double HalfALink = 0.5;
 
     /// <summary>Writes it.</summary>
@@ -98,26 +96,17 @@ internal static class BriefSheet
             paper.Markup.Element("p", "There is nothing to buy.");
             return;
         }
+        var all = kinds.Sum(k => k.Price);
         var table = PaperTable.Open(paper.Markup, "price and power by kind of part", "kind", "#to buy", "#" + designed.Plan.Currency,
-            "#W at most");
+            "#of all", "#kW at most");
         foreach (var kind in kinds)
             table.Row(new Entry(kind.Kind, paper.Site.Asking("parts", kind.Kind)), Numerals.Grouped(kind.Buy),
-                Numerals.Grouped(kind.Price), Numerals.Grouped((decimal)kind.Watts));
-        table.Row("sum", ["together", "", Numerals.Grouped(kinds.Sum(k => k.Price)), Numerals.Grouped((decimal)kinds.Sum(k => k.Watts))]);
+                Numerals.Grouped(kind.Price), all > 0 ? Numerals.Fixed(kind.Price / all * 100, 1) + " %" : "", Kilowatts(kind.Watts));
+        table.Row("sum", ["together", "", Numerals.Grouped(all), "", Kilowatts(kinds.Sum(k => k.Watts))]);
         table.Close();
-        paper.Markup.Open("svg", ("class", "lw bars"), ("viewBox", $"0 0 {Numerals.Plain(BarWidth * 2)} 10"), ("role", "img"),
-            ("preserveAspectRatio", "none"), ("aria-label", "shares of the price"));
-        var canvas = new Canvas(paper.Markup);
-        var x = 0.0;
-        var all = (double)Math.Max(1, kinds.Sum(k => k.Price));
-        foreach (var (kind, i) in kinds.Select((k, i) => (k, i)))
-        {
-            var width = (double)kind.Price / all * BarWidth * 2;
-            if (width > 0) canvas.Box(x, 0, width, 10, "shade" + Numerals.Whole(Math.Min(4, i + 1)));
-            x += width;
-        }
-        paper.Markup.Close();
     }
+
+    private static string Kilowatts(double watts) => Numerals.Grouped((decimal)(watts / 1000), 1);
 
     private static void Carries(SheetPaper paper, DesignedPlan designed)
     {

@@ -38,7 +38,7 @@ internal static class DeviceSheet
         {
             var unit = designed.Plan.Devices.Unit(device);
             paper.Markup.Text("Stands in ");
-            paper.Way(rack.Name, paper.Site.To("racks", rack.Name) + "?q=" + Uri.EscapeDataString(devices.Name(device)));
+            paper.Way(rack.Name, paper.Site.To("racks", Site.Rack(rack)) + "?q=" + Uri.EscapeDataString(devices.Name(device)));
             paper.Markup.Text(unit > 0 ? $", unit {Numerals.Whole(unit)}." : ".");
         }
         else

@@ -1,29 +1,82 @@
+using System.Text;
 using Lanewright.Deliverables;
 
 namespace Lanewright.Workbench.Sheets;
 
-/// <summary>The documents that <c>build</c> writes, to be kept one by one.</summary>
+/// <summary>The documents that <c>build</c> writes, to be kept one by one; a drawing can be looked at before.</summary>
 internal static class DocumentsSheet
 {
+    private const string Drawing = ".svg";
+
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
     {
+        var all = DeliverySet.Of(paper.Judged);
+        if (paper.Thing.Length > 0) return One(paper, all.FirstOrDefault(d => d.Name == paper.Thing && d.Name.EndsWith(Drawing,
+            StringComparison.Ordinal)));
         paper.Heading("Documents", "As 'lanewright build' writes them, of the text as it is now.");
-        var names = DeliverySet.Of(paper.Judged).Select(d => d.Name).ToList();
-        List(paper, "To buy and to build from", names.Where(n => !n.Contains('/')));
-        List(paper, "Drawings", names.Where(n => n.Contains('/')));
+        List(paper, "To buy and to build from", all.Select(d => d.Name).Where(n => !n.Contains('/')), n => paper.Site.To("files", n));
+        paper.Markup.Element("h2", "Drawings");
+        // Drawings are named by what they are of and by what they show of it, such as K001-ladder.
+        var drawings = all.Select(d => d.Name).Where(n => n.Contains('/')).GroupBy(Shows).ToList();
+        foreach (var kind in drawings.Where(k => k.Key.Length > 0)) Kind(paper, kind.Key, kind);
+        foreach (var rest in drawings.Where(k => k.Key.Length == 0)) Kind(paper, "others", rest);
         return true;
     }
 
-    private static void List(SheetPaper paper, string heading, IEnumerable<string> names)
+    private static string Shows(string name)
+    {
+        var (plain, at) = (Plain(name), Plain(name).IndexOf('-', StringComparison.Ordinal));
+        return at > 1 && char.IsUpper(plain[0]) && char.IsAsciiDigit(plain[1]) ? plain[(at + 1)..] : "";
+    }
+
+    private static string Plain(string name) => Path.GetFileNameWithoutExtension(name);
+
+    private static void Kind(SheetPaper paper, string shows, IEnumerable<string> names)
+    {
+        paper.Markup.Open("p", ("class", "list kinds"));
+        paper.Markup.Inline("b", shows);
+        foreach (var name in names)
+        {
+            var words = shows == Shows(name) ? Plain(name)[..^(shows.Length + 1)] : Plain(name);
+            paper.Markup.Inline("a", words, ("href", paper.Site.To("documents", name)), ("aria-label", Plain(name)));
+            paper.Markup.Text(" ");
+        }
+        paper.Markup.Close();
+    }
+
+    private static void List(SheetPaper paper, string heading, IEnumerable<string> names, Func<string, string> address)
     {
         paper.Markup.Element("h2", heading);
         paper.Markup.Open("p", ("class", "list"));
         foreach (var name in names)
         {
-            paper.Way(name, paper.Site.To("files", name));
+            paper.Way(name[(name.IndexOf('/') + 1)..], address(name));
             paper.Markup.Text(" ");
         }
         paper.Markup.Close();
+    }
+
+    private static bool One(SheetPaper paper, Deliverable? drawing)
+    {
+        if (drawing is null) return paper.Unknown("Documents", $"There is no drawing '{paper.Thing}'.");
+        paper.Heading(drawing.Name[(drawing.Name.IndexOf('/') + 1)..]);
+        paper.Markup.Open("p", ("class", "list"));
+        paper.Way("keep it", paper.Site.To("files", drawing.Name));
+        paper.Way("all documents", paper.Site.To("documents"));
+        paper.Markup.Close();
+        paper.Figure(() => paper.Markup.Trusted(InPage(drawing)));
+        return true;
+    }
+
+    /// <summary>A drawing without what it needs as a file of its own: the page has its style.</summary>
+    private static string InPage(Deliverable drawing)
+    {
+        using var stream = new MemoryStream();
+        drawing.Write(stream);
+        var text = Encoding.UTF8.GetString(stream.ToArray());
+        text = text[text.IndexOf("<svg", StringComparison.Ordinal)..];
+        var (from, to) = (text.IndexOf("<style>", StringComparison.Ordinal), text.IndexOf("</style>", StringComparison.Ordinal));
+        return from < 0 || to < from ? text : text.Remove(from, to - from + "</style>".Length);
     }
 }

@@ -17,6 +17,7 @@ internal sealed class FabricFailures
     private readonly Lazy<Dictionary<string, Outage>> known;
     private readonly ImmutableArray<string> named;
     private readonly Lazy<DamagedNetwork?> damage;
+    private readonly Lazy<ILookup<int, int>> planLinks;
 
     /// <summary>Takes what an address names.</summary>
     /// <param name="study">The demand.</param>
@@ -27,6 +28,7 @@ internal sealed class FabricFailures
         (this.study, this.address) = (study, address);
         this.named = [.. named.OfType<string>().Distinct(StringComparer.Ordinal).Take(Most)];
         known = new(Known);
+        planLinks = new(() => PlanLinks().ToLookup(study.Fabric.Map.LinkOf));
         damage = new(() => DamagedNetwork.Of(study, Down.Aggregate(Outage.None, (all, name) => all.With(known.Value[name]))));
     }
 
@@ -67,8 +69,9 @@ internal sealed class FabricFailures
 
     private string OfLine(PictureEdge line)
     {
-        var of = line.FabricLinks.ToHashSet();
-        var links = PlanLinks().Where(l => of.Contains(study.Fabric.Map.LinkOf(l))).Select(Identifiers.Link);
+        // One that still carries something comes first: of links to a switch that is down nothing is left to take.
+        var links = line.FabricLinks.OrderByDescending(l => named.IsEmpty || Damage is not { } damage || damage.Left(l) > 0)
+            .SelectMany(l => planLinks.Value[l]).Select(Identifiers.Link);
         return links.FirstOrDefault(n => !named.Contains(n)) is { } next ? With(next) : Address(named);
     }
 

@@ -15,13 +15,25 @@ internal static class FindSheet
         var words = paper.Query.Trim();
         if (words.Length == 0) return paper.Nothing("Search", "Type a device, a port, a cable, a part or a code.");
         paper.Heading("Search", $"for '{words}'");
-        var found = 0;
+        var found = Exactly(paper, words);
         bool Has(string text) => text.Contains(words, StringComparison.OrdinalIgnoreCase);
         found += List(paper, "Rules", RuleBook.Kinds.Where(k => Has(k.Code) || Has(k.Name))
             .Select(k => ($"{k.Code} {k.Name}", paper.Site.To("rules", k.Code))));
         if (paper.Judged.Designed is { } designed && paper.Now.Links is { } book) found += InPlan(paper, designed, book, words);
         if (found == 0) paper.Markup.Element("p", "Nothing in the plan and no rule has this in its name.", ("class", "empty"));
         return true;
+    }
+
+    /// <summary>What is called just this, on its page and on the drawing.</summary>
+    private static int Exactly(SheetPaper paper, string words)
+    {
+        if (paper.Now.Places?.Of(words) is not { } found) return 0;
+        paper.Markup.Element("h2", "Called just this");
+        paper.Markup.Open("p", ("class", "list"));
+        paper.Way(words, paper.Site.To(found.Page));
+        if (found.Drawing is { } drawing && drawing != found.Page) paper.Way("on the drawing", paper.Site.To(drawing));
+        paper.Markup.Close();
+        return 1;
     }
 
     private static int InPlan(SheetPaper paper, DesignedPlan designed, LinkBook book, string words)
@@ -32,12 +44,14 @@ internal static class FindSheet
             .Where(d => Has(devices.Name(d)) || Has(devices.Group(d).Model.Name) || words.StartsWith(devices.Name(d) + ":",
                 StringComparison.OrdinalIgnoreCase))
             .Select(d => (devices.Name(d), paper.Site.To("devices", devices.Name(d)))));
-        found += List(paper, "Racks", designed.Plan.Building.Racks.Where(r => Has(r.Name))
-            .Select(r => (r.Name, paper.Site.To("racks", r.Name))));
+        found += List(paper, "Racks", designed.Plan.Building.Racks.Where(r => Has(Site.Rack(r)))
+            .Select(r => (Site.Rack(r), paper.Site.To("racks", Site.Rack(r)))));
+        found += List(paper, "Trays, halls, demands, lines, trunks and feeds", (paper.Now.Places?.Containing(words) ?? [])
+            .Select(n => (n.Name, paper.Site.To(n.Page))));
         found += List(paper, "Classes of links", book.Kinds.Where(k => k.Words.Any(Has))
             .Select(k => ($"{k.Name} {k.Made}", paper.Site.To("classes", k.Name))));
         found += List(paper, "Parts", designed.Parts.Where(p => Has(p.Item.Name)).Select(p => p.Item.Name).Distinct()
-            .Select(n => (n, paper.Site.Asking("parts", n))));
+            .Select(n => (n, paper.Site.To("parts", n))));
         var links = book.Select(words, "");
         if (links.Length == 0) return found;
         paper.Markup.Element("h2", $"Links, {Numerals.Grouped(links.Length)}");

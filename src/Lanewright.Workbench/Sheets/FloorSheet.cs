@@ -20,7 +20,7 @@ internal static class FloorSheet
         paper.Heading("Floor");
         var wanted = paper.Thing.Length == 0 ? Identifiers.Floor(Fullest(designed, halls) + 1) : paper.Thing;
         var marked = designed.Plan.Building.Racks.Where(r => paper.Asked["mark"].Contains(r.Name)).ToHashSet();
-        var view = new FloorView(marked, r => paper.Site.To("racks", r.Name));
+        var view = new FloorView(marked, r => paper.Site.To("racks", Site.Rack(r)));
         var isFound = false;
         var choices = halls.Select((hall, i) => (Name: Identifiers.Floor(i + 1), hall.FullName)).ToList();
         Tabs.Write(paper, "floor", choices, wanted);

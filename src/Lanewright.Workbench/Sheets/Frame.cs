@@ -135,6 +135,13 @@ internal sealed class Frame
         if (desk.Current?.Fault is { Length: > 0 } fault)
             markup.Element("p", $"The text as it is now cannot be judged, through a fault of the program ({fault}). The sheets show the "
                 + "last text that could.", ("class", "torn"), ("role", "alert"));
+        foreach (var file in desk.Files().Where(f => f.IsGone))
+        {
+            markup.Open("p", ("class", "torn"), ("role", "alert"));
+            markup.Text($"{file.Name} is not on disk any more. The sheets show the text that was read last; saving it writes it again. ");
+            markup.Inline("a", "Open it", ("href", site.To("plan", file.Name)));
+            markup.Close();
+        }
         foreach (var file in desk.Files().Where(f => f.IsTorn))
         {
             markup.Open("p", ("class", "torn"), ("role", "alert"));
@@ -184,7 +191,8 @@ internal sealed class Frame
         markup.Element("label", "Device, port, cable, part or code", ("for", "q"));
         markup.Leaf("input", ("id", "q"), ("name", "q"), ("type", "search"), ("autocomplete", "off"), ("maxlength", "200"));
         markup.Close();
-        markup.Element("p", "/ search · 1 to 9 sheets · g the plan · Tab, then arrows, on a drawing", ("class", "keys"));
+        markup.Element("p", "/ search · 1 to 9 and 0 sheets · n p next, previous · g the plan · Tab, then arrows, on a drawing",
+            ("class", "keys"));
         markup.Close();
     }
 

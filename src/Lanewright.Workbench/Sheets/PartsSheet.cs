@@ -43,7 +43,8 @@ internal static class PartsSheet
         var view = whole with
         {
             Columns = [.. kept.Select(c => whole.Columns[c])],
-            Rows = () => rows.Select(r => kept.Select(c => r[c]).ToArray()),
+            Rows = () => rows.Select(r => kept.Select(c => Sparse.Contains(whole.Columns[c].Name) && r[c].Number == 0 ? Cell.Empty : r[c])
+                .ToArray()),
         };
         PaperTable.Write(paper.Markup, view, $"prices in {designed.Plan.Currency}", MostRows, (column, text) => column switch
         {
@@ -65,7 +66,7 @@ internal static class PartsSheet
         if (places.Devices.Count == 0 && places.Links.Count == 0)
             paper.Markup.Element("p", "No device is this and no link is made with it: it goes to trunks and panels, or to stock.",
                 ("class", "soft"));
-        var view = new FloorView(places.Racks, r => paper.Site.To("racks", r.Name));
+        var view = new FloorView(places.Racks, r => paper.Site.To("racks", Site.Rack(r)));
         var inHall = places.Racks.CountBy(r => r.Hall).ToDictionary();
         foreach (var (hall, i) in FloorSet.Halls(designed.Plan.Building).Select((h, i) => (h, i)).Where(h => inHall.ContainsKey(h.h))
             .OrderByDescending(h => inHall[h.h]))

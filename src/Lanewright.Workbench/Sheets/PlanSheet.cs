@@ -29,9 +29,12 @@ internal static class PlanSheet
         markup.Open("div", ("class", "field"));
         markup.Inline("div", "", ("class", "marks"), ("aria-hidden", "true"));
         markup.Inline("textarea", "", ("aria-label", "text of " + file.Name), ("spellcheck", "false"), ("autocapitalize", "off"),
-            ("autocomplete", "off"), ("wrap", "off"));
-        markup.Inline("ul", "", ("class", "words"), ("role", "listbox"), ("aria-label", "what may stand here"), ("hidden", "hidden"));
+            ("autocomplete", "off"), ("wrap", "off"), ("aria-autocomplete", "list"), ("aria-controls", "words"),
+            ("aria-keyshortcuts", "Control+S F8 Control+Space"));
+        markup.Inline("ul", "", ("class", "words"), ("id", "words"), ("role", "listbox"),
+            ("aria-label", "what may stand here"), ("hidden", "hidden"));
         markup.Close();
+        markup.Inline("p", "", ("class", "unseen here"), ("role", "status"));
         markup.Inline("ol", "", ("class", "found"), ("aria-label", "findings in this file"));
         markup.Close();
         markup.Element("p", "Ctrl S saves · F8 next finding · Ctrl Space what may stand here · Escape leaves the text",

@@ -27,6 +27,7 @@ internal static class RacksSheet
             ? Enumerable.Range(0, sheets.Count).MaxBy(i => (sheets[i].Sum(r => r.Devices.Length), -i))
             : names.FindIndex(n => n.Name == paper.Thing);
         // A rack may be asked for by its own name.
+        if (at < 0) at = sheets.FindIndex(s => s.Any(r => Site.Rack(r.Rack) == paper.Thing));
         if (at < 0) at = sheets.FindIndex(s => s.Any(r => r.Rack.Name == paper.Thing));
         if (at < 0) return paper.Unknown("Racks", $"There is no rack and no sheet '{paper.Thing}'.");
         paper.Heading("Racks");
@@ -35,14 +36,15 @@ internal static class RacksSheet
         foreach (var isRear in new[] { false, true })
             paper.Figure(() => new ElevationDrawing(designed, sheets[at], strips, isRear)
                 .Write(paper.Markup, names[at].Name + (isRear ? "-rear" : "-front"), isFile: false));
-        var shown = sheets[at].Select(r => r.Rack.Name).ToHashSet(StringComparer.Ordinal);
+        var shown = sheets[at].Select(r => r.Rack).ToHashSet();
         Devices(paper, designed, sheets[at]);
         var table = RacksView.Of(designed);
-        PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where(r => shown.Contains(r[0].Text)) }, "these racks",
-            MostRows, (column, text) => column is "rack" && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "");
+        PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where((_, i) => shown.Contains(book.Racks[i].Rack)) },
+            "these racks", MostRows, (_, _) => "");
         if (designed.Plan.Power.IsEmpty) return true;
         var feeds = FeedsView.Of(designed);
-        PaperTable.Write(paper.Markup, feeds with { Rows = () => feeds.Rows().Where(r => shown.Contains(r[0].Text)) },
+        var loads = StripLoads.Of(book);
+        PaperTable.Write(paper.Markup, feeds with { Rows = () => feeds.Rows().Where((_, i) => shown.Contains(loads[i].Rack)) },
             "their strips, in amperes", MostRows, (column, text) => column == "feed" ? paper.Site.To("why", "feed/" + text) : "");
         return true;
     }

@@ -1,3 +1,6 @@
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
+
 namespace Lanewright.Workbench.Sheets;
 
 /// <summary>Addresses of this workbench.</summary>
@@ -6,6 +9,9 @@ internal sealed class Site(string token)
     /// <summary>The address of a sheet, or of one thing on it.</summary>
     public string To(string sheet, string thing = "") =>
         thing.Length == 0 ? $"/{token}/{sheet}" : $"/{token}/{sheet}/{string.Join('/', thing.Split('/').Select(Uri.EscapeDataString))}";
+
+    /// <summary>How a rack is called in addresses: halls of two sites may share a name.</summary>
+    public static string Rack(Rack rack) => $"{rack.Hall.FullName}/{rack.Row}/{Numerals.Padded(rack.Number, 2)}";
 
     /// <summary>The address of a place.</summary>
     public string To(SheetPlace place) =>

@@ -10,7 +10,7 @@ namespace Lanewright.Workbench.Sheets;
 internal sealed class WhatIfStrip(MarkupWriter markup, PlanDesk desk, Site site)
 {
     private static readonly ImmutableArray<(SheetSide Side, string Words)> Sides =
-        [(SheetSide.Typed, "as typed"), (SheetSide.Saved, "as saved"), (SheetSide.Both, "both")];
+        [(SheetSide.Typed, "typed"), (SheetSide.Saved, "saved"), (SheetSide.Both, "both")];
 
     /// <summary>Writes it; nothing where nothing is typed.</summary>
     /// <param name="entry">The kind of sheet; null for none.</param>
@@ -29,8 +29,8 @@ internal sealed class WhatIfStrip(MarkupWriter markup, PlanDesk desk, Site site)
         if (now.Compared is { IsCompletedSuccessfully: true } done) Figures(done.Result);
         else markup.Element("p", "The text on disk is being worked out to be held against.", ("class", "soft"));
         if (entry is { CanStandBeside: true }) Choice(address, side);
-        markup.Inline("button", "Keep: save it", ("type", "button"), ("data-act", "save"));
-        markup.Inline("button", "Give it up", ("type", "button"), ("data-act", "discard"));
+        markup.Inline("button", "Keep", ("type", "button"), ("data-act", "save"));
+        markup.Inline("button", "Give up", ("type", "button"), ("data-act", "discard"));
         markup.Close();
     }
 
@@ -41,7 +41,7 @@ internal sealed class WhatIfStrip(MarkupWriter markup, PlanDesk desk, Site site)
         if (before.Summary is { } a && after.Summary is { } b)
         {
             Figure(after.Currency + " to buy", a.Price.Units, b.Price.Units);
-            Figure("W at most", (decimal)a.Power.Value, (decimal)b.Power.Value);
+            Figure("kW at most", (decimal)(a.Power.Value / 1000), (decimal)(b.Power.Value / 1000), 1);
         }
         if (before.LeastMargin is { } was && after.LeastMargin is { } isNow)
             Figure("least margin, dB", (decimal)was, (decimal)isNow, 2);

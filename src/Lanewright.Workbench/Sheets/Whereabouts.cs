@@ -36,6 +36,12 @@ internal sealed class Whereabouts
         return colon > 0 && devices.Value.TryGetValue(name[..colon], out device) ? OfDevice(device, name) : null;
     }
 
+    /// <summary>Named things of the plan other than devices, racks, classes and parts that have some words in their names.</summary>
+    public IEnumerable<(string Name, SheetPlace Page)> Containing(string words) => others.Value
+        .Where(o => o.Value.Page.Sheet is "floor" or "fabric" or "lines" or "plant" or "why"
+            && o.Key.Contains(words, StringComparison.OrdinalIgnoreCase))
+        .Select(o => (o.Key, o.Value.Page)).OrderBy(o => o.Key, Text.NaturalOrder.Instance);
+
     /// <summary>What a finding is about, which may name both ends of a link.</summary>
     public Whereabout? OfSubject(string subject) =>
         Of(subject) ?? subject.Split([" to ", " and ", ", "], StringSplitOptions.TrimEntries).Select(Of).FirstOrDefault(w => w is not null);
@@ -49,7 +55,7 @@ internal sealed class Whereabouts
     {
         var name = designed.Plan.Devices.Name(device);
         var page = new SheetPlace("devices", name, mark == name ? "" : mark);
-        return new Whereabout(page, designed.Plan.Devices.Rack(device) is { } rack ? new SheetPlace("racks", rack.Name, name) : null);
+        return new Whereabout(page, designed.Plan.Devices.Rack(device) is { } rack ? new SheetPlace("racks", Site.Rack(rack), name) : null);
     }
 
     private Whereabout OfLink(int link)
@@ -99,7 +105,10 @@ internal sealed class Whereabouts
         SheetPlace? Floor(Hall hall, string mark) =>
             halls.IndexOf(hall) is >= 0 and var i ? new SheetPlace("floor", Identifiers.Floor(i + 1), mark) : null;
         foreach (var rack in designed.Plan.Building.Racks)
-            add(rack.Name, new SheetPlace("racks", rack.Name, ""), new SheetPlace("racks", rack.Name, rack.Name));
+        {
+            add(Site.Rack(rack), new SheetPlace("racks", Site.Rack(rack), ""), new SheetPlace("racks", Site.Rack(rack), rack.Name));
+            add(rack.Name, new SheetPlace("racks", Site.Rack(rack), ""), new SheetPlace("racks", Site.Rack(rack), rack.Name));
+        }
         foreach (var pathway in designed.Plan.Building.Pathways)
         {
             if (Floor(pathway.Hall, pathway.Name) is not { } floor) continue;
@@ -111,6 +120,6 @@ internal sealed class Whereabouts
         foreach (var feed in designed.Plan.Power)
             if (feed.Racks is [var first, ..])
                 add(feed.Name, new SheetPlace("why", "feed/" + feed.Name, ""),
-                    new SheetPlace("racks", designed.Plan.Building.Racks[first].Name, feed.Name));
+                    new SheetPlace("racks", Site.Rack(designed.Plan.Building.Racks[first]), feed.Name));
     }
 }

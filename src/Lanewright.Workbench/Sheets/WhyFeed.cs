@@ -31,7 +31,7 @@ internal static class WhyFeed
     private static void Strip(SheetPaper paper, DesignedPlan designed, RackBook book, StripLoad strip)
     {
         paper.Markup.Open("h2");
-        paper.Way(strip.Rack.Name, paper.Site.To("racks", strip.Rack.Name));
+        paper.Way(strip.Rack.Name, paper.Site.To("racks", Site.Rack(strip.Rack)));
         paper.Markup.Close();
         var contents = book.Racks.First(r => r.Rack == strip.Rack);
         var table = PaperTable.Open(paper.Markup, "devices on this strip, alike ones together", "device", "#alike", "#W each at most",

@@ -16,6 +16,7 @@ export function editorSheet(root, say) {
   const said = box.querySelector('.said');
   const torn = box.querySelector('.torn');
   const offer = box.querySelector('.words');
+  const told = box.querySelector('.unseen.here');
   const state = { version: 0, sent: '', findings: [], timer: 0, isSending: false, isReady: false, schema: null, typed: false, other: null };
   const ruler = document.createElement('canvas').getContext('2d');
   const name = encodeURIComponent(file);
@@ -215,8 +216,14 @@ export function editorSheet(root, say) {
       under.push(mark);
     }
     marks.replaceChildren(...under);
-    const here = lineOf(area.selectionStart);
-    for (const item of list.children) item.classList.toggle('here', Number(item.dataset.line) === here);
+    tellLine(lineOf(area.selectionStart));
+  }
+
+  /** Shows what was found in the line that the caret is in, and tells it to those who do not see the list. */
+  function tellLine(line) {
+    for (const item of list.children) item.classList.toggle('here', Number(item.dataset.line) === line);
+    const words = state.findings.filter(f => f.line === line).map(f => `${f.severity} ${f.code}: ${f.message}`).join(' ');
+    if (told.textContent !== words) told.textContent = words;
   }
 
   function tellFindings() {
@@ -261,6 +268,7 @@ export function editorSheet(root, say) {
     offer.replaceChildren(...found.words.slice(0, 60).map((word, i) => {
       const item = document.createElement('li');
       item.setAttribute('role', 'option');
+      item.id = `word-${i}`;
       item.setAttribute('aria-selected', String(i === 0));
       item.textContent = word.text;
       const about = document.createElement('small');
@@ -278,6 +286,7 @@ export function editorSheet(root, say) {
     offer.style.top = `${Math.min(padding + (line * lineHeight) - area.scrollTop, area.clientHeight - 120)}px`;
     offer.style.left = `${10 + ruler.measureText(text).width - area.scrollLeft}px`;
     offer.hidden = false;
+    area.setAttribute('aria-activedescendant', 'word-0');
   }
 
   /** Types a word for the person, so that undo takes it back. */
@@ -295,6 +304,7 @@ export function editorSheet(root, say) {
     items[at].setAttribute('aria-selected', 'false');
     items[to].setAttribute('aria-selected', 'true');
     items[to].scrollIntoView({ block: 'nearest' });
+    area.setAttribute('aria-activedescendant', items[to].id);
   }
 
   area.addEventListener('input', () => {

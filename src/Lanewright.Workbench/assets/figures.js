@@ -84,7 +84,9 @@ export function point() {
   if (wanted.length === 0) return;
   let first = null;
   for (const text of document.querySelectorAll('figure svg.lw text, #sheet td')) {
-    if (!wanted.includes(text.textContent.trim())) continue;
+    const words = text.textContent.trim();
+    // A port that is split stands in a row for each of its parts.
+    if (!wanted.some(w => words === w || words.startsWith(`${w}/`))) continue;
     text.classList.add('picked');
     first ??= text;
   }

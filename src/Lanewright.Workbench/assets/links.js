@@ -156,7 +156,9 @@ export function linksSheet(root) {
     }, 120);
   });
   filter.form.addEventListener('submit', event => event.preventDefault());
-  window.addEventListener('resize', paint);
+  linksSheet.stop?.abort();
+  linksSheet.stop = new AbortController();
+  window.addEventListener('resize', paint, { signal: linksSheet.stop.signal });
   void begin(false);
 
   /** Fetches, while nothing else is to be done, the rows that a print needs: it cannot wait for them. */
@@ -199,3 +201,4 @@ export function linksSheet(root) {
     },
   };
 }
+linksSheet.stop = null;

@@ -9,7 +9,7 @@ export function whatIf(root, say) {
     const what = button.dataset.act;
     if (what === 'discard' && button.dataset.sure !== 'yes') {
       button.dataset.sure = 'yes';
-      button.textContent = 'Give it up: sure?';
+      button.textContent = 'Give up: sure?';
       return;
     }
     const said = [];

@@ -99,6 +99,8 @@ function settle(main, next) {
       if (isSame[i]) return;
       old[i].replaceWith(part);
       written.set(part, markups[i]);
+      // A part that is put in place whole is not told by itself.
+      if (part.hasAttribute('aria-live')) teller.textContent = part.textContent;
     });
   }
   if (held.length > 0 && !main.contains(document.activeElement)) at(main, held)?.focus({ preventScroll: true });
@@ -194,6 +196,10 @@ document.addEventListener('keydown', event => {
     document.getElementById('q')?.focus();
   } else if (/^[0-9]$/.test(event.key)) {
     document.querySelectorAll('#register li a')[(Number(event.key) + 9) % 10]?.click();
+  } else if (event.key === 'n' || event.key === 'p') {
+    const ways = [...document.querySelectorAll('#register li a')];
+    const here = ways.findIndex(way => way.getAttribute('aria-current') === 'page');
+    ways.at((here + (event.key === 'n' ? 1 : -1) + ways.length) % ways.length)?.click();
   } else if (event.key === 'g') {
     location.href = root + 'plan';
   }

@@ -42,8 +42,8 @@ public static class Numerals
     /// <summary>A number in the shortest form that reads back as itself.</summary>
     public static string Exact(double value) => value.ToString("R", Invariant);
 
-    /// <summary>A number and its unit, with one space between.</summary>
-    public static string Unit(double value, string unit) => Plain(value) + " " + unit;
+    /// <summary>A number and its unit, with one space between; a number of no unit stands alone.</summary>
+    public static string Unit(double value, string unit) => unit.Length == 0 ? Plain(value) : Plain(value) + " " + unit;
 
     /// <summary>A number and its unit as people want them in a sentence: four digits that count, and whole numbers whole.</summary>
     public static string Shown(double value, string unit)

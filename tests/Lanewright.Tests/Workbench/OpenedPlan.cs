@@ -68,6 +68,18 @@ internal sealed class OpenedPlan : IAsyncDisposable
         return await Send(request, headers);
     }
 
+    /// <summary>Looks at an address until its sheet is made: a machine with much else to do takes longer than a page waits.</summary>
+    public async Task<(HttpStatusCode Status, string Text)> Ready(string place)
+    {
+        for (var i = 0; i < 1200; i++)
+        {
+            var found = await Get(place);
+            if (!found.Text.Contains("data-work=", StringComparison.Ordinal)) return found;
+            await Task.Delay(100);
+        }
+        throw new TimeoutException($"{place} never came to be made");
+    }
+
     /// <summary>Posts as a page of the workbench does.</summary>
     public Task<(HttpStatusCode Status, string Text)> Post(string place, string text = "") => Post(place, text, ("Origin", Origin));
 

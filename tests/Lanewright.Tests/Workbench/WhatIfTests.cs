@@ -48,7 +48,7 @@ public sealed class WhatIfTests(Chromium chromium)
         Assert.NotEqual(heads[0], heads[1]);
         await Shots.Take(page, "What-if-both");
         // Given up, it is gone from every window; kept, it is on disk.
-        await page.Locator("#whatif button", new() { HasTextString = "Give it up" }).ClickAsync();
+        await page.Locator("#whatif button", new() { HasTextString = "Give up" }).ClickAsync();
         await page.Locator("#whatif button", new() { HasTextString = "sure?" }).ClickAsync();
         await Assertions.Expect(page.Locator("#whatif")).ToHaveCountAsync(0);
         version = await plan.Version("plan.yaml");

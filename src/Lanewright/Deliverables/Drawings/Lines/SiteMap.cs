@@ -94,7 +94,7 @@ internal sealed class SiteMap
         foreach (var span in spans)
         {
             var (a, b) = Ends(span, route == 0 ? 0 : Beside);
-            canvas.Line(a.X, a.Y, b.X, b.Y, route == 0 ? "heavy" : "act broken");
+            canvas.Line(a.X, a.Y, b.X, b.Y, route == 0 ? "heavy" : "heavy broken");
         }
     }
 

@@ -1,0 +1,89 @@
+using System.Net;
+
+namespace Lanewright.Tests.Workbench;
+
+/// <summary>Sheets that have nothing to show say so in words, and say what would change that.</summary>
+public sealed class StateTests
+{
+    private const string Small = "lanewright: 1\nname: small\ndevices: { a: { model: fixed-32x400, count: 2 } }\n";
+    private const string Unreadable = "lanewright: 1\nname: [\n";
+
+    [Theory]
+    [InlineData("options", "A section 'wanted'")]
+    [InlineData("floor", "A section 'sites'")]
+    [InlineData("racks", "No device stands in a rack")]
+    [InlineData("fabric", "A section 'demands'")]
+    [InlineData("links", "no links yet")]
+    [InlineData("lines", "no line between sites")]
+    [InlineData("plant", "Sections 'panels' and 'trunks'")]
+    [InlineData("compare", "Change")]
+    [InlineData("find", "Type a device")]
+    public async Task SheetWithNothingToShow_SaysWhatWouldFillIt(string sheet, string words)
+    {
+        await using var plan = await OpenedPlan.OfText(Small);
+        await plan.Version("plan.yaml");
+        var (status, page) = await plan.Ready(sheet);
+        Assert.Equal(HttpStatusCode.OK, status);
+        Assert.Contains(words, WebUtility.HtmlDecode(page), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("brief")]
+    [InlineData("options")]
+    [InlineData("floor")]
+    [InlineData("racks")]
+    [InlineData("fabric")]
+    [InlineData("links")]
+    [InlineData("lines")]
+    [InlineData("plant")]
+    [InlineData("parts")]
+    [InlineData("findings")]
+    [InlineData("why/price")]
+    public async Task PlanThatDoesNotParse_IsToldOnEverySheet(string sheet)
+    {
+        await using var plan = await OpenedPlan.OfText(Unreadable);
+        await plan.Version("plan.yaml");
+        var (status, page) = await plan.Ready(sheet);
+        Assert.Equal(HttpStatusCode.OK, status);
+        var text = WebUtility.HtmlDecode(page);
+        string[] words = ["cannot be read", "Nothing can be made", "plan.yaml:"];
+        Assert.True(words.Any(w => text.Contains(w, StringComparison.Ordinal)), text);
+    }
+
+    [Fact]
+    public async Task FileThatIsGone_IsToldKeptOnTheSheetsAndWrittenAgain()
+    {
+        await using var plan = await OpenedPlan.OfText(Small);
+        var version = await plan.Version("plan.yaml");
+        var path = Path.Combine(plan.Folder, "plan.yaml");
+        File.Delete(path);
+        await Until(plan, "is not on disk any more", isThere: true);
+        Assert.Contains("fixed-32x400", (await plan.Ready("parts")).Text, StringComparison.Ordinal);
+        var (status, _) = await plan.Post($"save?file=plan.yaml&version={version}");
+        Assert.Equal(HttpStatusCode.OK, status);
+        Assert.Equal(Small, plan.OnDisk("plan.yaml"));
+        await Until(plan, "is not on disk any more", isThere: false);
+    }
+
+    [Fact]
+    public async Task FileThatIsReplaced_IsNotCalledGone()
+    {
+        await using var plan = await OpenedPlan.OfText(Small);
+        await plan.Version("plan.yaml");
+        var (path, aside) = (Path.Combine(plan.Folder, "plan.yaml"), Path.Combine(plan.Folder, "aside.yaml"));
+        File.Move(path, aside);
+        await Until(plan, "is not on disk any more", isThere: true);
+        File.Move(aside, path);
+        await Until(plan, "is not on disk any more", isThere: false);
+    }
+
+    private static async Task Until(OpenedPlan plan, string words, bool isThere)
+    {
+        for (var i = 0; i < 200; i++)
+        {
+            if ((await plan.Get("brief")).Text.Contains(words, StringComparison.Ordinal) == isThere) return;
+            await Task.Delay(50);
+        }
+        Assert.Fail($"'{words}' {(isThere ? "never came" : "never went")}");
+    }
+}
