@@ -275,18 +275,20 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
     {
         var entry = Register.Find(place);
         var seen = desk.Ticks;
-        if (desk.Current is { } shown && desk.Files().Any(f => f.IsTyped)) await Compare(shown, http).ConfigureAwait(false);
+        // Texts that take longer to be held against one another are told of later.
+        if (desk.Current is { } shown && desk.Files().Any(f => f.IsTyped)) await IsSoonDone(shown.Compared, http).ConfigureAwait(false);
         var page = entry is null ? Frame.NoSuchSheet(place) : await Body(entry, rest, http).ConfigureAwait(false);
         var status = page.IsFound ? StatusCodes.Status200OK : StatusCodes.Status404NotFound;
         await Reply.Text(http.Response, status, Html, Frame.Around(page, entry, desk, site, seen, http.Request))
             .ConfigureAwait(false);
     }
 
-    /// <summary>Gives the two texts a moment to be held against one another; a page tells later what takes longer.</summary>
-    private async Task Compare(Snapshot now, HttpContext http)
+    /// <summary>Gives work a moment; pages are told later when what takes longer is done.</summary>
+    private async Task<bool> IsSoonDone(Task work, HttpContext http)
     {
-        if (await Task.WhenAny(now.Compared, Task.Delay(Patience, http.RequestAborted)).ConfigureAwait(false) == now.Compared) return;
-        _ = now.Compared.ContinueWith(_ => desk.Tick(), TaskScheduler.Default);
+        if (await Task.WhenAny(work, Task.Delay(Patience, http.RequestAborted)).ConfigureAwait(false) == work) return true;
+        _ = work.ContinueWith(_ => desk.Tick(), TaskScheduler.Default);
+        return false;
     }
 
     private async Task<Page> Body(RegisterEntry entry, string rest, HttpContext http)
@@ -306,20 +308,17 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
             using var work = desk.Works.Begin(place);
             return SheetPaper.Page(entry, rest, asked, now, desk, site);
         });
-        if (await Task.WhenAny(making, Task.Delay(Patience, http.RequestAborted)).ConfigureAwait(false) == making)
+        if (!await IsSoonDone(making, http).ConfigureAwait(false))
+            return Frame.BeingMade("This sheet is being worked out. It fills itself in as soon as it is ready; other sheets can be read "
+                + "meanwhile.", place);
+        try
         {
-            try
-            {
-                return await making.ConfigureAwait(false);
-            }
-            catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
-            {
-                // The text it was made from is no longer the newest; the page of the newest takes its place.
-                return Frame.BeingMade("The text has changed; the sheet follows.", place);
-            }
+            return await making.ConfigureAwait(false);
         }
-        _ = making.ContinueWith(_ => desk.Tick(), TaskScheduler.Default);
-        return Frame.BeingMade("This sheet is being worked out. It fills itself in as soon as it is ready; other sheets can be read "
-            + "meanwhile.", place);
+        catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
+        {
+            // The text it was made from is no longer the newest; the page of the newest takes its place.
+            return Frame.BeingMade("The text has changed; the sheet follows.", place);
+        }
     }
 }

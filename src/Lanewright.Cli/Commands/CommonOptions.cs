@@ -21,4 +21,8 @@ internal static class CommonOptions
             throw new UsageFault($"the plan '{path}' cannot be read: {files.Problem(path)}");
         return Printing.Screen.WithProgress(step => Compilation.Of(files, path, step));
     }
+
+    /// <summary>What was made of a plan; fails the command when nothing was.</summary>
+    public static DesignedPlan Designed(JudgedPlan judged) => judged.Designed
+        ?? throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
 }

@@ -61,9 +61,11 @@ internal sealed class GridCommand
     {
         const double usual = 100;
         var value = QuantityOptions.Read(parsed, option, UnitText.Frequencies, "a spacing such as 100GHz") ?? usual;
-        return value is >= 6.25 and <= 4800
+        var step = StandardsLibrary.Shipped.Grid.FlexibleStep.Value;
+        if (value < step.Gigahertz || value > 4800) throw new UsageFault($"{option.Name} lies between {step} and 4800 GHz");
+        return Math.Abs(Math.IEEERemainder(value, step.Gigahertz)) < 1e-6
             ? Frequency.FromGigahertz(value)
-            : throw new UsageFault($"{option.Name} lies between 6.25GHz and 4800GHz");
+            : throw new UsageFault($"{option.Name} {Numerals.Plain(value)}GHz lies on no grid: spacings are multiples of {step}");
     }
 
     /// <summary>A frequency of light, or null when not given.</summary>

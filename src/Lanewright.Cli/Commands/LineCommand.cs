@@ -86,14 +86,15 @@ internal sealed class LineCommand
     {
         if (parsed.GetValue(length) is not null) throw new UsageFault("a plan says how long its spans are; leave --length out");
         var judged = CommonOptions.Compile(path);
-        if (judged.Designed is not { } designed)
-            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var designed = CommonOptions.Designed(judged);
         var all = designed.Lines.Value.Lines;
         if (all.IsEmpty) throw new UsageFault("the plan has no lines, or none that could be read; 'lanewright check' shows why");
         var wanted = parsed.GetValue(name);
         var lines = all.Where(l => wanted is null || l.Statement.Name == wanted).ToList();
         if (lines.Count == 0)
-            throw new UsageFault($"the plan has no line '{wanted}'{Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))}");
+            throw new UsageFault($"the plan has no line '{wanted}' that could be read"
+                + Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))
+                + (judged.HasErrors ? "; 'lanewright check' shows what stands in the way" : ""));
         if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed.Plan.Catalogue, stream));
         else foreach (var line in lines) LinePrinter.Print(line, designed.Plan.Catalogue);
         var isDenied = lines.Any(l => l.Verdict == Verdict.Fail || l.Routes.Length < l.Statement.Routes);

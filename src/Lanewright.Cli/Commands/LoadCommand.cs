@@ -54,8 +54,7 @@ internal static class LoadCommand
 
     private static LoadAnswer Ask(JudgedPlan judged, SplitRule? rule, string? demand, bool pairs, ulong seed)
     {
-        if (judged.Designed is not { } designed)
-            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var designed = CommonOptions.Designed(judged);
         var study = designed.Load.Asked(designed.Plan, rule);
         if (study.Demands.IsEmpty || study.Demands.All(d => d.Demand.Senders.IsEmpty))
             throw new UsageFault("the plan has no host that is linked to a switch, so nothing is sent");

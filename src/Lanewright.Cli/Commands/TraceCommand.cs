@@ -28,10 +28,10 @@ internal static class TraceCommand
 
     private static int Run(JudgedPlan judged, string name, bool asJson)
     {
-        if (judged.Designed is not { } designed)
-            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
-        var cable = Find(designed, name);
-        var path = CablePath.Of(designed.Plan, designed.Design, designed.Plant.Value, cable, Identifiers.Cable(cable))
+        var designed = CommonOptions.Designed(judged);
+        var link = Find(designed, name);
+        var cable = designed.Design.CableOf(link);
+        var path = CablePath.Of(designed.Plan, designed.Design, designed.Plant.Value, link, Identifiers.Cable(cable))
             ?? throw new UsageFault($"nothing is laid for '{name}'; 'lanewright why' shows why no way was found");
         if (asJson) Screen.Document(stream => TraceJson.Write(Identifiers.Cable(cable), path, stream));
         else Print(Identifiers.Cable(cable), path);
@@ -48,8 +48,8 @@ internal static class TraceCommand
                 || IsPort(plan.Links.FromDevice(link), plan.Links.FromPort(link))
                 || IsPort(plan.Links.ToDevice(link), plan.Links.ToPort(link));
             if (!isNamed) continue;
-            return design.CableOf(link) is >= 0 and var cable
-                ? cable
+            return design.CableOf(link) >= 0
+                ? link
                 : throw new UsageFault($"nothing is laid for '{name}'; 'lanewright why' shows why no way was found");
         }
         throw new UsageFault(
@@ -72,5 +72,43 @@ internal static class TraceCommand
         Screen.Line($"polarity: {PolarityJson.Polarity(polarity.IsCrossed)}");
         if (!polarity.LaneOrder.IsEmpty) Screen.Line("lanes arrive at: " + string.Join(' ', polarity.LaneOrder));
         foreach (var reason in polarity.Reasons) Screen.Line("  " + reason);
+        Fibres(path);
+        Limits(path);
+    }
+
+    private static void Fibres(CablePath path)
+    {
+        if (path.Fibres.IsEmpty) return;
+        Screen.Line("");
+        Screen.Print(["from", "at", .. path.Patches.Select(p => p.Trunk.NameOf(p.Number)), "arrives", "to"],
+            path.Fibres.Select(f => (IReadOnlyList<string>)
+            [
+                FibreWords.Start(f), FibreWords.Spot(f.Start),
+                .. path.Patches.Select((patch, i) => i < f.Hops.Length ? Hop(f.Hops[i], patch) : "-"),
+                FibreWords.Spot(f.End), FibreWords.End(f),
+            ]));
+    }
+
+    private static string Hop(FibreHop hop, TrunkPatch patch)
+    {
+        var ends = (Near: FibreWords.Spot(hop.Near), Far: FibreWords.Spot(hop.Far));
+        if (hop.Fibre == 0) return $"{ends.Near} > {ends.Far}";
+        var colour = Deliverables.Drawings.FibreColour.Words(hop.Fibre, patch.Trunk.Fibres);
+        return $"{ends.Near} > fibre {Numerals.Whole(hop.Fibre)} {colour} > {ends.Far}";
+    }
+
+    /// <summary>The test of the trunks and the limit of the application are two things.</summary>
+    private static void Limits(CablePath path)
+    {
+        Screen.Line("");
+        foreach (var test in path.Tests)
+        {
+            Screen.Line($"cabling test, edition {test.Edition}: "
+                + (test.Limit is { } limit
+                    ? $"the trunks may show up to {Numerals.Fixed(limit.Value, 2)} dB"
+                    : "unproven, the edition gives no value for this fibre"));
+        }
+        if (path.Allowed is { } most)
+            Screen.Line($"application: {path.TypeName} allows {Numerals.Fixed(most, 2)} dB from module to module, cords included");
     }
 }

@@ -28,8 +28,7 @@ internal static class WhyCommand
 
     private static int Run(JudgedPlan judged, string name, bool asJson)
     {
-        if (judged.Designed is not { } designed)
-            throw new UsageFault("nothing could be made of the plan; 'lanewright check' shows what stands in the way");
+        var designed = CommonOptions.Designed(judged);
         var choices = Named(designed, name);
         if (choices.Count == 0)
         {

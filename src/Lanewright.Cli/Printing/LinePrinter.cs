@@ -26,7 +26,12 @@ internal static class LinePrinter
         var changes = LineChange.Of(answer, catalogue);
         foreach (var change in changes.Take(MostChanges)) Screen.Line("  " + Change(change));
         if (LineChange.BestBuy(changes) is { } best) Screen.Line($"most margin for its cost: {Change(best)}");
-        if (sweep is not null) Sweep(sweep);
+        if (sweep is not null)
+        {
+            Screen.Line($"with {LineWords.Name(design.Scheme)} as designed, over {sweep.Quantity}:");
+            Sweep(sweep);
+        }
+        if (LineCautions.Hint(design) is { Length: > 0 } hint) Screen.Line(hint);
         Screen.Line(LineCautions.Short);
     }
 
@@ -35,7 +40,12 @@ internal static class LinePrinter
     {
         Screen.Line("");
         Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
-            + $"{Numerals.Fixed(line.Availability.Percent, 6)} % of the time");
+            + $"{Numerals.Fixed(line.Availability.Percent, 6)} % of the time by its fibre and sites, equipment not counted");
+        if (line.Routes.IsEmpty)
+        {
+            Screen.Line($"no way of spans leads from {line.Statement.From.Name} to {line.Statement.To.Name}");
+            return;
+        }
         for (var route = 0; route < line.Routes.Length; route++)
         {
             Screen.Line($"route {Numerals.Whole(route + 1)}: {string.Join(" - ", line.Routes[route].Sites.Select(s => s.Name))} over "
@@ -55,7 +65,9 @@ internal static class LinePrinter
         var delay = design.Latency is { } latency ? $", {Numerals.Shown(latency.Value.Nanoseconds / 1000, "us")} one way" : "";
         var tilt = design.LaunchTilt.Value > 0 ? $" tilted by {Numerals.Unit(Math.Round(design.LaunchTilt.Value, 1), "dB")}" : "";
         var launch = design.Launch is { } level ? $", launch {Numerals.Shown(level.Dbm, "dBm")} a channel{tilt}" : "";
-        var margin = design.Worst?.Margin is { } least ? $", smallest margin {Numerals.Shown(least.Value, "dB")}" : "";
+        var margin = design.Worst?.Margin is { } least ? $", smallest margin of signal over noise {Numerals.Shown(least.Value, "dB")}" : "";
+        if (design.Tightest is { Margin: { } tight } check && check.Name != LineCheckNames.Osnr)
+            margin += $", tightest {check.Name} with {Numerals.Shown(tight, "dB")}";
         var type = design.TypeName.Length > 0 ? " with " + design.TypeName : "";
         return $"{LineWords.Name(design.Scheme)}{type}: {Checks.Word(design.Verdict)} [{Marks.Name(design.Mark)}]{margin}{launch}{delay}";
     }
@@ -92,8 +104,10 @@ internal static class LinePrinter
             c.Dispersion is { } d ? Numerals.Whole((long)Math.Round(d.PicosecondsPerNanometre)) : "",
         ]));
 
-    private static void Sweep(LineSweep sweep) => Screen.Print([$"{sweep.Quantity} {sweep.Unit}".TrimEnd(), "smallest margin", "verdict"],
-        sweep.Points.Select(p => (IReadOnlyList<string>)[Numerals.Plain(p.Value), Of(p.MarginDb, "dB"), Checks.Word(p.Verdict)]));
+    private static void Sweep(LineSweep sweep) => Screen.Print(
+        [$"{sweep.Quantity} {sweep.Unit}".TrimEnd(), "smallest margin of signal over noise", "verdict", "fails"],
+        sweep.Points.Select(p => (IReadOnlyList<string>)
+            [Numerals.Plain(p.Value), Of(p.MarginDb, "dB"), Checks.Word(p.Verdict), p.Failing]));
 
     private static string Of(double? value, string unit) => value is { } v ? Numerals.Unit(Math.Round(v, 2), unit) : "";
 }

@@ -4,7 +4,6 @@ using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 using Lanewright.Rules;
-using Lanewright.Text;
 
 namespace Lanewright.Cli.Printing;
 
@@ -41,22 +40,17 @@ internal static class LoadPrinter
 
     private static void Fabric(NetworkStudy fabric, LoadAnswer answer)
     {
-        var devices = fabric.Map.Plan.Devices;
         Screen.Line($"split {LoadWords.Split(fabric.Rule)}");
-        foreach (var tier in fabric.Oversubscription)
-            Screen.Line($"tier {tier.Tier}: {LoadWords.Switches(tier.Switches)}, {devices.Name(tier.Device)} takes {tier.Below} from below "
-                + $"and passes {tier.Above} on, {Numerals.Plain(Math.Round(tier.Ratio, 2))}:1"
-                + (fabric.WantedOf(tier) is { } wanted ? $" where {wanted} is wanted" : ""));
+        foreach (var tier in fabric.Oversubscription) Screen.Line(LoadSentences.Oversubscription(fabric, tier));
         var bisection = fabric.Bisection;
         Screen.Line($"bisection {Numerals.Shown(bisection.AtLeast.Gigabits, "Gb/s")} each way"
-            + (bisection.IsExact ? "" : $" at least, {Numerals.Shown(bisection.AtMost.Gigabits, "Gb/s")} at most"));
+            + (bisection.IsExact ? "" : $" at least, {Numerals.Shown(bisection.AtMost.Gigabits, "Gb/s")} at most: "
+                + "between these nothing is proven"));
         if (answer.Worst is { } any)
             Screen.Line($"worst that any traffic can do, {answer.WorstOf}: " + (any.Fabric.WorstInside(any.Case) is { } worst
                 ? $"{LinkOf(any.Fabric.Map, worst)} {LoadWords.Percent(worst.Utilisation)} full"
                 : "no link between switches is needed"));
-        if (fabric.Latency is { } latency)
-            Screen.Line($"latency without queues {Delay(latency.Shortest)} to {Delay(latency.Longest)} "
-                + $"({fabric.Map.Name(latency.LongestFrom)} to {fabric.Map.Name(latency.LongestTo)}) [{Marks.Name(latency.Mark)}]");
+        if (LoadSentences.Latency(fabric) is { } latency) Screen.Line(latency);
     }
 
     private static string LinkOf(FabricMap map, LinkWorstCase worst)
@@ -64,9 +58,6 @@ internal static class LoadPrinter
         var ends = map.Graph.Links[worst.Link];
         return worst.FromA ? $"{map.Name(ends.A)} to {map.Name(ends.B)}" : $"{map.Name(ends.B)} to {map.Name(ends.A)}";
     }
-
-    private static string Delay(Delay delay) =>
-        $"{Numerals.Shown(delay.Total.Nanoseconds / 1000, "us")} over {delay.Links} links and {LoadWords.Switches(delay.Switches)}";
 
     private static void Demand(DemandStudy study)
     {
@@ -76,13 +67,9 @@ internal static class LoadPrinter
         if (study.Throughput is { } throughput)
             Screen.Line($"it could grow to {Numerals.Plain(Math.Round(throughput.AtLeast.Value, 3))} times under the best split"
                 + (throughput.IsExact ? "" : $" at least, and to {Numerals.Plain(Math.Round(throughput.AtMost.Value, 3))} at most"));
-        if (study.Collisions is { } met)
-            Screen.Line($"{met.Flows} large flows over {met.Uplinks} uplinks of {study.Fabric.Map.Plan.Devices.Name(met.Device)}: "
-                + $"none meet with a chance of {LoadWords.Percent(met.Hash.NoCollision)}, the busiest uplink has "
-                + $"{Numerals.Plain(Math.Round(met.Hash.BusiestFlows, 2))} and is {LoadWords.Percent(met.BusiestUtilisation)} full");
-        if (study.Queue is { } queue)
-            Screen.Line($"the receiver is asked for {LoadWords.Percent(queue.Overload)} of what it takes; a burst of all leaves "
-                + $"{Numerals.Grouped((decimal)Math.Round(queue.QueueBytes))} bytes waiting");
+        if (LoadSentences.Ports(study) is { } ports) Screen.Line(ports);
+        if (LoadSentences.Collisions(study) is { } collisions) Screen.Line(collisions);
+        if (LoadSentences.Queue(study) is { } queue) Screen.Line(queue);
         if (study.Availability is { } up)
             Screen.Line($"fits and reaches all hosts {Numerals.Fixed(up.Lower.Percent, 5)} % to "
                 + $"{Numerals.Fixed(up.Upper.Percent, 5)} % of the time");

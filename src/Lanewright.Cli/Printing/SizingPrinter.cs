@@ -42,10 +42,12 @@ internal static class SizingPrinter
             Row("rack units, after the last year", o => $"{Numerals.Grouped(o.RackUnits)}, {Numerals.Grouped(o.Needs.RackUnits)}"),
             Row("hosts it can still grow by", o => Numerals.Grouped(o.GrowthLeft)),
             Row("modules for faster lanes", o => Serving(o.NextLaneRate.ModulesServing, o.NextLaneRate.Modules)),
+            Row("ports of a host", FabricWords.Meeting),
             Row("fibres for faster lanes", o => Serving(o.NextLaneRate.FibresServing, o.NextLaneRate.Fibres)),
         ]);
         Screen.Line(FabricWords.BoundHolds);
         Screen.Line(FabricWords.EnergyCounted);
+        if (options.Any(o => !o.Needs.PortsMeet)) Screen.Line(FabricWords.NoMeeting);
 
         IReadOnlyList<string> Row(string what, Func<FabricOption, string> cell) => [what, .. options.Select(cell)];
     }
@@ -62,6 +64,7 @@ internal static class SizingPrinter
     {
         foreach (var sentence in WishWords.Sentences(study)) Screen.Line(sentence);
         if (study.Relaxations.IsEmpty) return;
+        if (!study.IsProven) Screen.Line(WishWords.Unproven);
         Screen.Print(["wish", "wanted", "possible, the others kept", "by"],
             study.Relaxations.Select(r => (IReadOnlyList<string>)
                 [r.Wish.Key, r.Wish.Text, r.Possible ?? "not by this wish alone", r.By]));
@@ -78,5 +81,6 @@ internal static class SizingPrinter
                 s.Shape is null ? "nothing fits" : s.Name,
                 s.Shape is null ? "" : $"{Numerals.Grouped(s.CostFrom.Units)} to {Numerals.Grouped(s.CostTo.Units)}",
             ]));
+        Screen.Line(BreakEvenWords.Proof(breakEven));
     }
 }

@@ -54,12 +54,9 @@ internal sealed class Keepsakes(PlanFolder folder)
             number++;
         }
         // When there is no room for more the oldest makes it.
-        if (number == MostAside && folder.Read(At(number), out _) is { } newest)
-        {
-            for (var n = 1; n < MostAside - 1; n++)
+        if (number == MostAside && folder.Read(At(number), out _) is not null)
+            for (var n = 1; n < MostAside; n++)
                 if (folder.Read(At(n + 1), out _) is { } next) Write(At(n), next);
-            Write(At(MostAside - 1), newest);
-        }
         Write(At(number), text);
     }
 

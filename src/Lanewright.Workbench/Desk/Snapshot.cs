@@ -18,6 +18,7 @@ internal sealed class Snapshot
     private readonly Lazy<LinkBook?> links;
     private readonly Lazy<Whereabouts?> places;
     private readonly Lazy<Snapshot> asSaved;
+    private readonly Lazy<WhatIf> both;
     private readonly Lazy<Task<WhatIf>> compared;
     private readonly Lazy<ImmutableArray<LinkWay>> ways;
 
@@ -33,7 +34,8 @@ internal sealed class Snapshot
         Missing = [.. asked.Where(a => a.Value is null).Select(a => a.Key)];
         links = new(() => judged.Designed is { } designed ? new LinkBook(designed) : null);
         asSaved = new(() => new Snapshot(this.saved.Value, this.saved, asked));
-        compared = new(() => Task.Run(() => WhatIf.Of(this.saved.Value, judged)));
+        both = new(() => WhatIf.Of(this.saved.Value, judged));
+        compared = new(() => Task.Run(() => both.Value));
         places = new(() => judged.Designed is { } designed ? new Whereabouts(designed) : null);
         ways = new(() => judged.Designed is { } designed ? LinkWays.Of(designed.Plan, designed.Design) : []);
     }
@@ -53,7 +55,10 @@ internal sealed class Snapshot
     /// <summary>The result of the texts on disk with everything that pages make of it.</summary>
     public Snapshot AsSaved => asSaved.Value;
 
-    /// <summary>The texts on disk held against the texts as typed, once that is worked out.</summary>
+    /// <summary>The texts on disk held against the texts as typed.</summary>
+    public WhatIf Both => both.Value;
+
+    /// <summary>The same, once that is worked out.</summary>
     public Task<WhatIf> Compared => compared.Value;
 
     /// <summary>All links as rows; null without a plan.</summary>

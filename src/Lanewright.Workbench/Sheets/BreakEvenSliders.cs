@@ -41,7 +41,7 @@ internal sealed class BreakEvenSliders(SheetPaper paper, Plan plan, FabricStudy 
         var (low, high) = (breakEven.Stretches[0].From, breakEven.Stretches[^1].To);
         markup.Open("section", ("class", "slider"), ("data-key", key), ("data-stretches", Json(breakEven)),
             ("data-currency", plan.Currency), ("data-years", Numerals.Whole(study.Wanted.Years)),
-            ("data-exact", IsExact(breakEven.Quantity) ? "yes" : "no"), ("data-unit", Unit(breakEven.Quantity)));
+            ("data-exact", breakEven.IsWholeRangeProven ? "yes" : "no"), ("data-unit", Unit(breakEven.Quantity)));
         markup.Element("label", BreakEvenWords.Title(breakEven.Quantity, plan.Currency), ("for", "slide-" + key));
         Band(breakEven, low, high);
         markup.Leaf("input", ("type", "range"), ("id", "slide-" + key), ("min", Plain(low)), ("max", Plain(high)),
@@ -115,8 +115,6 @@ internal sealed class BreakEvenSliders(SheetPaper paper, Plan plan, FabricStudy 
         }
         return System.Text.Encoding.UTF8.GetString(stream.ToArray());
     }
-
-    private static bool IsExact(BreakEvenQuantity quantity) => quantity is BreakEvenQuantity.ModulePrice or BreakEvenQuantity.EnergyPrice;
 
     /// <summary>Hosts come whole, growth and ratios in the parts they were asked in; prices as finely as the slider can be moved.</summary>
     private static string Step(BreakEvenQuantity quantity) => quantity switch

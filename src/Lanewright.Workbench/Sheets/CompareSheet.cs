@@ -21,7 +21,7 @@ internal static class CompareSheet
         paper.Markup.Open("p");
         paper.Way("Save it or give it up on the sheet Plan", paper.Site.To("plan", typed[0]));
         paper.Markup.Close();
-        var both = WhatIf.Of(paper.Now.Saved, paper.Judged);
+        var both = paper.Now.Both;
         Figures(paper, both.Before, both.After);
         Found(paper, "Findings that are new", both.New);
         Found(paper, "Findings that are gone", both.Gone);

@@ -15,7 +15,7 @@ internal static class DocumentsSheet
         if (paper.Thing.Length > 0) return One(paper, all.FirstOrDefault(d => d.Name == paper.Thing && d.Name.EndsWith(Drawing,
             StringComparison.Ordinal)));
         paper.Heading("Documents", "As 'lanewright build' writes them, of the text as it is now.");
-        List(paper, "To buy and to build from", all.Select(d => d.Name).Where(n => !n.Contains('/')), n => paper.Site.To("files", n));
+        List(paper, all.Select(d => d.Name).Where(n => !n.Contains('/')));
         paper.Markup.Element("h2", "Drawings");
         // Drawings are named by what they are of and by what they show of it, such as K001-ladder.
         var drawings = all.Select(d => d.Name).Where(n => n.Contains('/')).GroupBy(Shows).ToList();
@@ -45,13 +45,13 @@ internal static class DocumentsSheet
         paper.Markup.Close();
     }
 
-    private static void List(SheetPaper paper, string heading, IEnumerable<string> names, Func<string, string> address)
+    private static void List(SheetPaper paper, IEnumerable<string> names)
     {
-        paper.Markup.Element("h2", heading);
+        paper.Markup.Element("h2", "To buy and to build from");
         paper.Markup.Open("p", ("class", "list"));
         foreach (var name in names)
         {
-            paper.Way(name[(name.IndexOf('/') + 1)..], address(name));
+            paper.Way(name, paper.Site.To("files", name));
             paper.Markup.Text(" ");
         }
         paper.Markup.Close();

@@ -9,7 +9,9 @@ namespace Lanewright.Workbench.Sheets;
 /// link by its identifier, anything else by its kind and name.</summary>
 internal sealed class FabricFailures
 {
-    private const string Key = "down";
+    /// <summary>The key of an address.</summary>
+    public const string Key = "down";
+
     private const int Most = 60;
 
     private readonly DemandStudy study;
@@ -40,10 +42,6 @@ internal sealed class FabricFailures
 
     /// <summary>What that does; null without traffic, and where the ideal split is too large to solve.</summary>
     public DamagedNetwork? Damage => damage.Value;
-
-    /// <summary>Whether two of the things that are down may hold the same link, of which nothing is known but how many there are.</summary>
-    public bool MayCountTwice => Down.Select(n => known.Value[n]).SelectMany(o => o.Links.Select(l => (l.Link, l.FirstMember)).Distinct())
-        .CountBy(l => l).Any(l => l.Value > 1) && Down.Any(n => known.Value[n].Links.Sum(l => l.Count) > 1);
 
     /// <summary>How the drawing shows it.</summary>
     public FabricView View => new(named.IsEmpty ? null : Damage, study.Fabric.Map, OfBox, OfLine);

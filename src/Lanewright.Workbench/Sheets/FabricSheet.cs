@@ -33,7 +33,7 @@ internal static class FabricSheet
             paper.Markup.Element("p", WhyNoFailures(study), ("class", "soft"));
             return true;
         }
-        var failures = new FabricFailures(study, paper.Site.To("fabric", wanted), paper.Asked["down"]);
+        var failures = new FabricFailures(study, paper.Site.To("fabric", wanted), paper.Asked[FabricFailures.Key]);
         Tried(paper, study, failures);
         paper.Figure(() => FabricDrawing.Write(paper.Markup, study, wanted, isFile: false, failures.View));
         paper.Figure(() => FailureDrawing.Write(paper.Markup, study, wanted, isFile: false));
@@ -74,9 +74,6 @@ internal static class FabricSheet
         Effect(markup, study, failures.View.Damage);
         foreach (var name in failures.Unknown)
             markup.Element("p", $"'{name}' is not in this network any more, so it is not counted.", ("class", "soft"));
-        if (failures.MayCountTwice)
-            markup.Element("p", "A link that two of these take down counts twice, up to all there are between its two ends.",
-                ("class", "soft"));
         markup.Close();
     }
 

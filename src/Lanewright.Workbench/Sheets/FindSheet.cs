@@ -31,7 +31,7 @@ internal static class FindSheet
         paper.Markup.Element("h2", "Called just this");
         paper.Markup.Open("p", ("class", "list"));
         paper.Way(words, paper.Site.To(found.Page));
-        if (found.Drawing is { } drawing && drawing != found.Page) paper.Way("on the drawing", paper.Site.To(drawing));
+        if (found.Drawing is { } drawing) paper.Way("on the drawing", paper.Site.To(drawing));
         paper.Markup.Close();
         return 1;
     }

@@ -42,7 +42,7 @@ internal static class FindingWords
             return;
         }
         paper.Markup.Inline("a", subject, ("href", paper.Site.To(found.Page)));
-        if (found.Drawing is not { } drawing || drawing == found.Page) return;
+        if (found.Drawing is not { } drawing) return;
         paper.Markup.Text(" ");
         paper.Markup.Inline("a", "on the drawing", ("href", paper.Site.To(drawing)), ("aria-label", subject + " on the drawing"));
     }

@@ -54,9 +54,7 @@ internal static class LinksSheet
 
     private static bool One(SheetPaper paper, DesignedPlan designed, LinkBook book)
     {
-        var number = paper.Thing.StartsWith('L') && Numerals.TryWhole(paper.Thing.AsSpan(1), out var n) ? n - 1 : -1;
-        if (number < 0 || number >= book.Count) return paper.Unknown("Links", $"There is no link '{paper.Thing}'.");
-        var link = (int)number;
+        if (paper.Now.Places?.LinkOf(paper.Thing) is not { } link) return paper.Unknown("Links", $"There is no link '{paper.Thing}'.");
         var row = book.Row(link);
         paper.Heading($"Link {row[0]}", $"{row[3]} to {row[4]}, {row[5]}, of '{row[2]}'");
         paper.Markup.Open("p", ("class", "list"));

@@ -17,18 +17,18 @@ internal sealed class PaperTable
         this.numbers = numbers;
     }
 
-    /// <summary>The look of a table of few columns.</summary>
-    public static PaperLook Narrow { get; } = new("roll narrow");
-
     /// <summary>Begins a table.</summary>
     public static PaperTable Open(MarkupWriter markup, string caption, params ReadOnlySpan<string> headings) =>
-        Open(markup, caption, new PaperLook("roll"), headings);
+        Begin(markup, caption, "roll", headings);
 
-    /// <summary>Begins a table that looks different.</summary>
-    public static PaperTable Open(MarkupWriter markup, string caption, PaperLook look, params ReadOnlySpan<string> headings)
+    /// <summary>Begins a table of few columns.</summary>
+    public static PaperTable OpenNarrow(MarkupWriter markup, string caption, params ReadOnlySpan<string> headings) =>
+        Begin(markup, caption, "roll narrow", headings);
+
+    private static PaperTable Begin(MarkupWriter markup, string caption, string style, ReadOnlySpan<string> headings)
     {
         var numbers = ImmutableArray.CreateBuilder<bool>();
-        markup.Open("div", ("class", look.Style));
+        markup.Open("div", ("class", style));
         markup.Open("table");
         markup.Element("caption", caption);
         markup.Open("thead");

@@ -1,8 +1,8 @@
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Trace;
 using Lanewright.Deliverables.Tables;
-using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Plant;
+using Lanewright.Quantities;
 using Lanewright.Rules;
 
 namespace Lanewright.Workbench.Sheets;
@@ -28,9 +28,14 @@ internal static class PlantSheet
         Tabs.Write(paper, "plant", [.. trunks.Take(MostTabs).Select(t => (t.Name, t.Name))], wanted);
         Trace(paper, designed, wanted);
         Rows(paper, TrunksView.Of(designed), "trunks", _ => true);
-        Rows(paper, PatchesView.Of(designed), $"what is patched through {wanted}", row => row[2].Text == wanted);
+        Rows(paper, PatchesView.Of(designed), $"what is patched through {wanted}", row => row.Any(cell => IsOf(cell.Text, wanted)));
         return true;
     }
+
+    /// <summary>Whether a cell names one of a group's trunks, such as the third of <c>rows</c>: rows-3.</summary>
+    private static bool IsOf(string text, string trunk) =>
+        text.LastIndexOf('-') is > 0 and var dash && text.AsSpan(0, dash).SequenceEqual(trunk)
+        && Numerals.TryWhole(text.AsSpan(dash + 1), out _);
 
     private static void Rows(SheetPaper paper, TableView view, string caption, Func<Cell[], bool> isShown) =>
         PaperTable.Write(paper.Markup, view with { Rows = () => view.Rows().Where(isShown) }, caption, MostRows, (column, text) =>
@@ -40,13 +45,11 @@ internal static class PlantSheet
     private static void Trace(SheetPaper paper, DesignedPlan designed, string trunk)
     {
         var (design, book) = (designed.Design, designed.Plant.Value);
-        for (var cable = 0; cable < design.Cables.Length; cable++)
+        foreach (var way in book.Ways.Where(w => w.Way.Legs.Any(l => l.Trunk.Name == trunk)))
         {
-            if (book.PatchOf(cable) is not { } patch || patch.Trunk.Name != trunk) continue;
-            var name = Identifiers.Cable(cable);
-            if (CablePath.Of(designed.Plan, design, book, cable, name) is not { } path) continue;
-            var limit = design.SolutionOf(design.Cables[cable].FirstLink)?.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
-            paper.Figure(() => new TraceDrawing(designed.Plan, "trace", name, path, patch, limit).Write(paper.Markup, isFile: false));
+            var name = Identifiers.Cable(design.CableOf(way.FirstLink));
+            if (CablePath.Of(designed.Plan, design, book, way.FirstLink, name) is not { } path) continue;
+            paper.Figure(() => new TraceDrawing(designed.Plan, "trace", name, path).Write(paper.Markup, isFile: false));
             return;
         }
         paper.Markup.Element("p", $"Nothing is patched through {trunk} yet.", ("class", "soft"));

@@ -29,12 +29,15 @@ internal sealed class Whereabouts
     {
         if (others.Value.TryGetValue(name, out var found)) return found;
         if (devices.Value.TryGetValue(name, out var device)) return OfDevice(device, name);
-        if (Numbered(name, 'L') is { } link && link <= designed.Plan.Links.Count) return OfLink(link - 1);
+        if (LinkOf(name) is { } link) return OfLink(link);
         if (Numbered(name.TrimEnd('a', 'b'), 'C') is { } cable && cable <= designed.Design.Cables.Length)
             return OfLink(designed.Design.Cables[cable - 1].FirstLink);
         var colon = name.LastIndexOf(':');
         return colon > 0 && devices.Value.TryGetValue(name[..colon], out device) ? OfDevice(device, name) : null;
     }
+
+    /// <summary>The number of a link, from 0, by its identifier; null when the plan has no such link.</summary>
+    public int? LinkOf(string name) => Numbered(name, 'L') is { } number && number <= designed.Plan.Links.Count ? number - 1 : null;
 
     /// <summary>Named things of the plan other than devices, racks, classes and parts that have some words in their names.</summary>
     public IEnumerable<(string Name, SheetPlace Page)> Containing(string words) => others.Value
@@ -81,20 +84,18 @@ internal sealed class Whereabouts
         foreach (var study in designed.Load.Demands)
         {
             var place = new SheetPlace("fabric", Identifiers.Demand(study.Demand.Index), "");
-            Add(study.Demand.Name, place, place);
-            Add(place.Thing, place, place);
+            Add(study.Demand.Name, place);
+            Add(place.Thing, place);
         }
         foreach (var choice in designed.Design.Choices)
             for (var share = 0; share < Math.Max(1, choice.Shares.Length); share++) Add(Identifiers.Class(choice.Class.Index, share),
                 ClassPlace(choice.Class.Index, share));
         foreach (var name in designed.Plan.Lines.Select(l => l.Name).Concat(designed.Plan.Spans.Select(s => s.Name)))
-            Drawn(name, new SheetPlace("lines", "", name));
+            Add(name, new SheetPlace("lines", "", name));
         foreach (var trunk in designed.Plan.Trunks) Add(trunk.Name, new SheetPlace("plant", "", trunk.Name));
         foreach (var set in designed.Plan.Statements) Add(set.Name, new SheetPlace("links", "", set.Name));
-        foreach (var part in designed.Parts) Drawn(part.Item.Name, new SheetPlace("parts", part.Item.Name, ""));
+        foreach (var part in designed.Parts) Add(part.Item.Name, new SheetPlace("parts", part.Item.Name, ""));
         return all;
-
-        void Drawn(string name, SheetPlace place) => all.TryAdd(name, new Whereabout(place, place));
     }
 
     private static SheetPlace ClassPlace(int index, int share) => new("classes", Identifiers.Class(index, share), "");
@@ -112,11 +113,11 @@ internal sealed class Whereabouts
         foreach (var pathway in designed.Plan.Building.Pathways)
         {
             if (Floor(pathway.Hall, pathway.Name) is not { } floor) continue;
-            add($"{pathway.Hall.Name}/{pathway.Name}", floor, floor);
-            add(pathway.Name, floor, floor);
+            add($"{pathway.Hall.Name}/{pathway.Name}", floor, null);
+            add(pathway.Name, floor, null);
         }
         foreach (var hall in halls)
-            if (Floor(hall, "") is { } floor) add(hall.FullName, floor, floor);
+            if (Floor(hall, "") is { } floor) add(hall.FullName, floor, null);
         foreach (var feed in designed.Plan.Power)
             if (feed.Racks is [var first, ..])
                 add(feed.Name, new SheetPlace("why", "feed/" + feed.Name, ""),

@@ -33,8 +33,8 @@ internal static class WhyChannel
 
     private static void Noise(SheetPaper paper, LineChannel channel)
     {
-        var table = PaperTable.Open(paper.Markup, "signal over noise in the reference width; ratios of noise add, decibels do not",
-            PaperTable.Narrow, "", "#dB", "#noise to signal");
+        var table = PaperTable.OpenNarrow(paper.Markup,
+            "signal over noise in the reference width; ratios of noise add, decibels do not", "", "#dB", "#noise to signal");
         Noise(table, "over the noise of all amplifiers", channel.Osnr);
         Noise(table, "over nonlinear noise of the fibre", channel.OverNonlinear);
         var known = Ratio(channel.Osnr) + Ratio(channel.OverNonlinear);
@@ -58,7 +58,7 @@ internal static class WhyChannel
     private static void Stages(SheetPaper paper, LineDesign design)
     {
         if (design.Stages.IsEmpty) return;
-        var table = PaperTable.Open(paper.Markup, "the way of the channel with the least margin", PaperTable.Narrow, "after", "#km", "#dBm",
+        var table = PaperTable.OpenNarrow(paper.Markup, "the way of the channel with the least margin", "after", "#km", "#dBm",
             "#dB over all noise so far");
         foreach (var stage in design.Stages)
             table.Row(new Entry(stage.What, paper.Now.Places?.Of(stage.What) is { } place ? paper.Site.To(place.Page) : ""),

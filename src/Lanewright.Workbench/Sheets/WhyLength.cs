@@ -10,9 +10,7 @@ internal static class WhyLength
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper, DesignedPlan designed, string thing)
     {
-        var number = thing.StartsWith('L') && Numerals.TryWhole(thing.AsSpan(1), out var n) ? n - 1 : -1;
-        if (number < 0 || number >= designed.Plan.Links.Count) return paper.Unknown("Length of a cable", $"There is no link '{thing}'.");
-        var link = (int)number;
+        if (paper.Now.Places?.LinkOf(thing) is not { } link) return paper.Unknown("Length of a cable", $"There is no link '{thing}'.");
         paper.Heading($"Length of the cable of {thing}");
         Section(paper, designed, link, "h2");
         return true;
@@ -33,8 +31,8 @@ internal static class WhyLength
         if (solution?.Through is not null)
         {
             markup.Open("p");
-            markup.Text("It goes through a trunk, with a cord at each end. ");
-            paper.Way("The trunk and the way of the light", paper.Site.To("plant", statement.Through?.Name ?? ""));
+            markup.Text("It goes through trunks, with cords at the ends and between them. ");
+            paper.Way("The trunks and the way of the light", paper.Site.To("plant", statement.Through[0].Name));
             markup.Close();
             return;
         }
@@ -53,7 +51,7 @@ internal static class WhyLength
     private static void Table(SheetPaper paper, DesignedPlan designed, int link, RouteParts parts)
     {
         var (from, to) = (designed.Plan.Links.FromDevice(link), designed.Plan.Links.ToDevice(link));
-        var table = PaperTable.Open(paper.Markup, "metres", PaperTable.Narrow, "step", "#m");
+        var table = PaperTable.OpenNarrow(paper.Markup, "metres", "step", "#m");
         var isInside = designed.Plan.Devices.RackIndex(from) == designed.Plan.Devices.RackIndex(to);
         Row(isInside ? "from the one device to the other in its rack" : "from the first device up to the pathway", parts.Rise);
         var across = parts.Across;

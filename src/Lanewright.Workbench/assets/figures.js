@@ -21,7 +21,6 @@ export async function figures(root) {
     way.append(text);
   }
   for (const drawing of drawings) stops(drawing);
-  point();
 }
 
 /** One stop of the tab key a drawing; arrow keys go from there to what lies next in their direction. */

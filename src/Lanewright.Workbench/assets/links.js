@@ -1,5 +1,7 @@
 // The table of links: only the rows in sight are in the page, however many there are.
 // @ts-check
+import { grouped } from './numbers.js';
+
 const height = 27;
 const block = 100;
 /** Rows of the table that a print holds at most. */
@@ -42,7 +44,6 @@ export function linksSheet(root) {
     [state.total, state.of] = [found.total, found.of];
     state.blocks.set(top, found.rows);
     tall.style.height = `${state.total * height}px`;
-    const grouped = number => String(number).replace(/\B(?=(\d{3})+$)/g, '\u202f');
     shown.textContent = state.total === state.of ? `${grouped(state.of)} links` : `${grouped(state.total)} of ${grouped(state.of)} links`;
     table.setAttribute('aria-rowcount', String(state.total + 1));
     paint();

@@ -1,5 +1,6 @@
 // Break-even sliders: where a slider stands among stretches that were solved beforehand.
 // @ts-check
+import { grouped } from './numbers.js';
 
 /** Brings the sliders to life. What each says is looked up, never reckoned anew. */
 export function sliders() {
@@ -75,10 +76,6 @@ function costAt(stretch, value, about) {
   if (about.exact === 'yes') return `, ${grouped(before[1] + ((next[1] - before[1]) * (value - before[0]) / (next[0] - before[0])))} ${over}`;
   if (before[1] === next[1]) return `, near ${grouped(next[1])} ${over}`;
   return `, ${grouped(before[1])} at ${shown(before[0])} and ${grouped(next[1])} at ${shown(next[0])} ${over}`;
-}
-
-function grouped(number) {
-  return String(Math.round(number)).replace(/\B(?=(\d{3})+$)/g, '\u202f');
 }
 
 /** The column of the option that wins there stands out; where the winner is no column, the words say so. */

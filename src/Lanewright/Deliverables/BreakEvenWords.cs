@@ -28,6 +28,17 @@ public static class BreakEvenWords
         _ => "Hosts at the start",
     };
 
+    /// <summary>What is proven of an answer, and what is not.</summary>
+    public static string Proof(BreakEven found)
+    {
+        var asked = found.Stretches.Sum(s => s.Between.Length + 2) - found.Stretches.Count(s => s.From == s.To);
+        var within = found.Gap.Value > 0 ? $" to the proven gap of {found.Gap}" : "";
+        return found.IsWholeRangeProven
+            ? $"proven{within} for every value of the range: the least price is a concave chain, and its corners were solved for"
+            : $"proven{within} at {Numerals.Whole(asked)} values, among them both sides of each change told, one step apart; between two "
+                + "of them that have one winner another may win for a while";
+    }
+
     /// <summary>A value of a quantity.</summary>
     public static string Value(BreakEvenQuantity quantity, decimal value) => quantity switch
     {

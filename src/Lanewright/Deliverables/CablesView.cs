@@ -55,7 +55,9 @@ public static class CablesView
             var cable = design.CableOf(link);
             if (cable < 0 || design.SolutionOf(link) is not { } solution) continue;
             var row = Row(plan, labels, pathways, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
-            yield return [.. row, string.Join(" ", pathways.Through(link)), Full(pathways, link)];
+            // A patched cable is laid cord by cord: its ways and lengths are in the table of patches.
+            var ways = solution.Through is null ? pathways.Through(link) : ["patched"];
+            yield return [.. row, string.Join(" ", ways), Full(pathways, link)];
         }
     }
 
@@ -72,7 +74,8 @@ public static class CablesView
             solution.MediumName, solution.Cable.Name, solution.FarCord?.Name, solution.TypeName,
             plan.Devices.Name(from), plan.Devices.Rack(from)?.Name, Unit(plan, from), labels.Port(from, fromPort),
             plan.Devices.Name(to), plan.Devices.Rack(to)?.Name, Unit(plan, to), labels.Port(to, toPort),
-            way is { } metres ? Math.Round(metres.Metres, 2) : Cell.Empty, solution.Length.Metres,
+            way is { } metres && solution.Through is null ? Math.Round(metres.Metres, 2) : Cell.Empty,
+            solution.Through is null ? solution.Length.Metres : Cell.Empty,
             PlaceLabels.CableEnd(here, there), PlaceLabels.CableEnd(there, here),
             plan.Statements[plan.Links.Statement(link)].IsExisting ? "yes" : "",
         ];

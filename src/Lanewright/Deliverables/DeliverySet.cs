@@ -4,6 +4,7 @@ using Lanewright.Deliverables.Drawings.Elevation;
 using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Deliverables.Drawings.Lines;
+using Lanewright.Deliverables.Drawings.Panels;
 using Lanewright.Deliverables.Drawings.Section;
 using Lanewright.Deliverables.Drawings.Trace;
 using Lanewright.Deliverables.Fabrics;
@@ -21,7 +22,7 @@ public static class DeliverySet
 {
     /// <summary>Documents that only plans with something to put into them have.</summary>
     public static ImmutableArray<string> OfSomePlans { get; } =
-        ["spares.csv", "pull-plan.csv", "lines.csv", "spans.csv", "lines.json", "trunks.csv", "patches.csv"];
+        ["spares.csv", "pull-plan.csv", "lines.csv", "spans.csv", "lines.json", "trunks.csv", "patches.csv", "trunk-sizes.csv"];
 
     /// <summary>The documents, each independent of the others.</summary>
     public static ImmutableArray<Deliverable> Of(JudgedPlan judged)
@@ -43,7 +44,7 @@ public static class DeliverySet
             Csv(FeedsView.Of(designed)),
             Csv(LabelsView.Of(designed)),
             new Deliverable("labels.html", stream => LabelSheets.Write(designed, stream)),
-            .. designed.Plan.Trunks.IsEmpty ? [] : (IEnumerable<Deliverable>)[Csv(TrunksView.Of(designed)), Csv(PatchesView.Of(designed))],
+            .. designed.Plan.Trunks.IsEmpty ? [] : Plant(designed),
             .. designed.Plan.Policy.SpareLevel is null ? [] : (IEnumerable<Deliverable>)[Csv(SparesView.Of(designed))],
             new Deliverable("handover.xlsx", stream => HandoverWorkbook.Write(designed, stream)),
             new Deliverable("links.json", stream => LinksJson.Write(designed, stream)),
@@ -52,11 +53,15 @@ public static class DeliverySet
             .. FloorSet.Of(designed),
             .. SectionSet.Of(designed),
             .. ElevationSet.Of(designed),
+            .. PanelSet.Of(designed),
             .. TraceSet.Of(designed),
             .. Lines(designed),
             .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.IsQuick) : [],
         ];
     }
+
+    private static IEnumerable<Deliverable> Plant(DesignedPlan designed) =>
+        [Csv(TrunksView.Of(designed)), Csv(PatchesView.Of(designed)), Csv(TrunkSizesView.Of(designed))];
 
     private static IEnumerable<Deliverable> Lines(DesignedPlan designed) => designed.Plan.Lines.IsEmpty ? [] :
     [

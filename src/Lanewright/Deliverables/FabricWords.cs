@@ -41,6 +41,20 @@ public static class FabricWords
         "'no less than' holds for designs that stand where 'size' places them: leaves in the middle of the racks they serve, or near where "
         + "those are full, upper tiers in the racks kept for them; with leaves filled most evenly, to the full or by whole racks";
 
+    /// <summary>What ports of one host that are in different rails or planes have of each other.</summary>
+    public static string Meeting(FabricOption option) => option switch
+    {
+        { Needs.PortsMeet: false, Shape: FabricShape.Rails } => "rails meet only inside hosts",
+        { Needs.PortsMeet: false } => "planes meet only inside hosts",
+        { Shape: FabricShape.Rails } => "rails meet in the upper tier",
+        _ => "all ports meet",
+    };
+
+    /// <summary>What holds for an option whose rails or planes have no switch in common.</summary>
+    public const string NoMeeting =
+        "where rails or planes meet only inside hosts, no traffic from a port of one to a port of another goes through a switch: hosts "
+        + "have to carry it over, and 'load' reports such a demand as one without a path";
+
     /// <summary>How energy is counted.</summary>
     public const string EnergyCounted =
         "energy is that of switches under a usual load and of modules and active cables at both ends, as in the report, for each year what "

@@ -31,6 +31,9 @@ public static class Identifiers
     /// <summary>A section of a tray or duct by its number.</summary>
     public static string Section(int number) => "X" + Numerals.Padded(number, 2);
 
+    /// <summary>A sheet of panel fronts by its number.</summary>
+    public static string Panels(int number) => "P" + Numerals.Padded(number, 2) + "-panels";
+
     /// <summary>A sheet of rack elevations by its number.</summary>
     public static string Elevation(int number) => "E" + Numerals.Padded(number, 2);
 

@@ -1,55 +1,70 @@
+using System.Collections.Immutable;
 using Lanewright.Deliverables.Tables;
+using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 
 namespace Lanewright.Deliverables;
 
-/// <summary>A row a patched cable: its two cords, and the ports of the panels between them.</summary>
+/// <summary>A row a cord of a patched cable, a leg of a fan-out counting as one: where both ends are plugged in, of which type it is, and
+/// which fibres of the trunk lie behind each panel.</summary>
 public static class PatchesView
 {
     /// <summary>The table.</summary>
     public static TableView Of(DesignedPlan designed) => new("patches",
     [
-        new("cable", 10), new("link", 10), new("trunk", 16), new("number", 8, ColumnKind.Whole), new("from-device", 22),
-        new("from-port", 9), new("from-cord", 20), new("from-cord-m", 10, ColumnKind.Real), new("near-panel", 16),
-        new("near-slot", 9, ColumnKind.Whole), new("near-port", 9), new("far-panel", 16), new("far-slot", 9, ColumnKind.Whole),
-        new("far-port", 9), new("to-cord", 20), new("to-cord-m", 10, ColumnKind.Real), new("to-device", 22),
-        new("to-port", 9), new("tube-colour", 11), new("fibre-colours", 18),
+        new("cord", 12), new("cable", 10), new("link", 10), new("leg", 5, ColumnKind.Whole), new("part", 20), new("type", 9),
+        new("length-m", 9, ColumnKind.Real), new("from-device", 20), new("from-port", 9), new("from-trunk", 16), new("from-fibres", 24),
+        new("to-device", 20), new("to-port", 9), new("to-trunk", 16), new("to-fibres", 24), new("polarity", 12), new("existing", 8),
     ], () => Rows(designed));
 
     private static IEnumerable<Cell[]> Rows(DesignedPlan designed)
     {
-        var labels = new PlaceLabels(designed.Plan);
-        for (var cable = 0; cable < designed.Design.Cables.Length; cable++)
-            if (designed.Plant.Value.PatchOf(cable) is { } patch) yield return Row(designed, labels, cable, patch);
+        var (plan, design, plant) = (designed.Plan, designed.Design, designed.Plant.Value);
+        var labels = new PlaceLabels(plan);
+        var told = new HashSet<(int Cable, int Joint)>();
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            var patches = plant.PatchesOf(link);
+            if (patches.IsEmpty || design.SolutionOf(link) is not { } solution) continue;
+            var fibres = plant.FibresOf(link);
+            for (var joint = 0; joint <= patches.Length; joint++)
+            {
+                // What all links of a cable run in side by side is one cord.
+                if (solution.Patching[joint].IsWhole && !told.Add((design.CableOf(link), joint))) continue;
+                yield return Row(designed, labels, solution, link, joint, fibres);
+            }
+        }
     }
 
-    private static Cell[] Row(DesignedPlan designed, PlaceLabels labels, int cable, TrunkPatch patch)
+    private static Cell[] Row(
+        DesignedPlan designed, PlaceLabels labels, Solution solution, int link, int joint, ImmutableArray<FibreLine> fibres)
     {
-        var (plan, link) = (designed.Plan, designed.Design.Cables[cable].FirstLink);
-        var solution = designed.Design.SolutionOf(link);
-        var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+        var (plan, cable) = (designed.Plan, Identifiers.Cable(designed.Design.CableOf(link)));
+        var cord = solution.Patching[joint];
+        var polarity = designed.Plant.Value.WayOf(link)?.Polarity;
+        var leg = PatchPlaces.LegOf(plan, link);
+        var (from, to) = (PatchPlaces.From(designed, labels, link, joint), PatchPlaces.To(designed, labels, link, joint));
         return
         [
-            Identifiers.Cable(cable), Identifiers.Link(link), patch.Trunk.Name, patch.IsThere ? patch.Number : Cell.Empty,
-            plan.Devices.Name(from), labels.Port(from, plan.Links.FromPort(link)), solution?.Cable.Name, solution?.Length.Metres ?? 0,
-            plan.Devices.Name(patch.NearPanel), patch.NearSlot, Port(patch, patch.NearPort),
-            plan.Devices.Name(patch.FarPanel), patch.FarSlot, Port(patch, patch.FarPort), solution?.FarCord?.Name,
-            solution?.FarLength?.Metres ?? 0, plan.Devices.Name(to), labels.Port(to, plan.Links.ToPort(link)), .. Colours(patch),
+            CordNames.Of(cable, solution, joint, leg), cable, Identifiers.Link(link),
+            solution.LinksPerCable > 1 && !cord.IsWhole ? leg : Cell.Empty, cord.Cord.Name, polarity?.CordTypes[joint], cord.Length.Metres,
+            plan.Devices.Name(from.Device), from.Port, Trunk(from.Trunk), Fibres(fibres, joint - 1, cord, from.Trunk),
+            plan.Devices.Name(to.Device), to.Port, Trunk(to.Trunk), Fibres(fibres, joint, cord, to.Trunk),
+            Json.PolarityJson.Polarity(polarity?.IsCrossed), plan.Statements[plan.Links.Statement(link)].IsExisting ? "yes" : "",
         ];
     }
 
-    private static string Port(TrunkPatch patch, int port) =>
-        patch.Trunk.Cassette is null ? "array" : port == 0 ? "by label" : Numerals.Whole(port);
+    private static string Trunk(TrunkPatch? patch) =>
+        patch is null ? "" : patch.IsThere ? patch.Trunk.NameOf(patch.Number) : "none left";
 
-    /// <summary>TIA-598: the trunk's number as a tube, and its fibres at the near panel where pairs lie side by side.</summary>
-    private static Cell[] Colours(TrunkPatch patch)
+    /// <summary>The fibres of a trunk by number and colour, as TIA-598 has them; empty at a device and where they are not known.</summary>
+    private static string Fibres(ImmutableArray<FibreLine> lines, int hop, PatchCord cord, TrunkPatch? trunk)
     {
-        var tube = Drawings.FibreColour.Of(patch.Number).Label;
-        if (patch.Trunk.Cassette is null) return [tube, "all"];
-        if (patch.NearPort == 0 || !patch.Trunk.IsOrderKnown) return [tube, ""];
-        var first = (2 * patch.NearPort) - 1;
-        return [tube, $"{Drawings.FibreColour.Of(first).Label}, {Drawings.FibreColour.Of(first + 1).Label}"];
+        if (trunk is null || hop < 0 || lines.IsEmpty || hop >= lines[0].Hops.Length) return "";
+        if (cord.IsWhole) return "all lanes";
+        var fibres = lines.Where(l => l.Hops.Length > hop && l.Hops[hop].Fibre > 0).Select(l => l.Hops[hop].Fibre).Order();
+        return string.Join(", ", fibres.Select(f => $"{Numerals.Whole(f)} {Drawings.FibreColour.Words(f, trunk.Trunk.Fibres)}"));
     }
 }

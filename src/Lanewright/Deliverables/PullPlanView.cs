@@ -1,5 +1,6 @@
 using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Pathways;
+using Lanewright.Engineering.Plant;
 using Lanewright.Engineering.Space;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -31,13 +32,14 @@ public static class PullPlanView
     };
 
     /// <summary>What a cable of a bundle is called.</summary>
-    public static string Name(DesignedPlan designed, CableKey key) => key.Kind switch
+    public static string Name(DesignedPlan designed, CableKey key)
     {
-        CableKind.Trunk => designed.Plan.Trunks[key.Index].Name + "-" + Numerals.Whole(key.Number + 1),
-        _ when designed.Design.SolutionOf(key.Index)?.Through is not null =>
-            Identifiers.Cable(designed.Design.CableOf(key.Index)) + (key.Kind == CableKind.Cable ? "a" : "b"),
-        _ => Identifiers.Cable(designed.Design.CableOf(key.Index)),
-    };
+        if (key.Kind == CableKind.Trunk) return designed.Plan.Trunks[key.Index].NameOf(key.Number + 1);
+        var cable = Identifiers.Cable(designed.Design.CableOf(key.Index));
+        return designed.Design.SolutionOf(key.Index) is { Patching.IsEmpty: false } solution
+            ? CordNames.Of(cable, solution, key.Number, PatchPlaces.LegOf(designed.Plan, key.Index))
+            : cable;
+    }
 
     /// <summary>Persons needed to lift a bundle: one up to what one may lift in the best of postures.</summary>
     public static int Persons(DesignedPlan designed, PullBundle bundle) =>

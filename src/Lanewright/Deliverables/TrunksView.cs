@@ -1,6 +1,9 @@
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Tables;
+using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Plant;
+using Lanewright.Model.Plant;
+using Lanewright.Quantities;
 using Lanewright.Rules;
 
 namespace Lanewright.Deliverables;
@@ -16,10 +19,12 @@ public static class TrunksView
         [
             new("trunk", 16), new("count", 7, ColumnKind.Whole), new("cable", 18), new("length-m", 9, ColumnKind.Real),
             new("fibres", 8, ColumnKind.Whole),
-            new("from-panel", 16), new("from-rack", 16), new("to-panel", 16), new("to-rack", 16), new("cassette", 18), new("method", 8),
-            new("polarity", 12), new("ports", 7, ColumnKind.Whole), new("ports-used", 10, ColumnKind.Whole),
-            new("fibres-lit", 10, ColumnKind.Whole), new("fibres-lit-%", 11, ColumnKind.Real),
-            .. editions.Select(e => new Column("test-dB-" + e, 11, ColumnKind.Real)), new("existing", 8),
+            new("from-panel", 16), new("from-rack", 16), new("from-places", 11), new("to-panel", 16), new("to-rack", 16),
+            new("to-places", 9), new("cassette", 18), new("cassette-at", 11), new("method", 8), new("polarity", 12),
+            new("ports", 7, ColumnKind.Whole), new("ports-used", 10, ColumnKind.Whole), new("fibres-lit", 10, ColumnKind.Whole),
+            new("fibres-lit-%", 11, ColumnKind.Real), new("dark-in-use", 11, ColumnKind.Whole), new("fibres-spare", 12, ColumnKind.Whole),
+            .. editions.Select(e => new Column("test-dB-" + e, 11, ColumnKind.Real)), new("tightest-type", 18),
+            new("allowed-dB", 10, ColumnKind.Real), new("computed-dB", 11, ColumnKind.Real), new("existing", 8),
         ], () => designed.Plant.Value.Trunks.Select(t => Row(designed, t)));
     }
 
@@ -29,12 +34,35 @@ public static class TrunksView
         return
         [
             trunk.Name, trunk.Count, trunk.Cable.Name, state.Length is { } length ? Math.Round(length.Metres, 2) : Cell.Empty, state.Fibres,
-            devices.Name(trunk.From), devices.Rack(trunk.From)?.Name, devices.Name(trunk.To), devices.Rack(trunk.To)?.Name,
-            trunk.Cassette?.Name, (trunk.Cassette is null ? "type " : "") + trunk.Method, PolarityJson.Polarity(state.Polarity.IsCrossed),
-            trunk.Ports, state.Ports, state.FibresLit, Math.Round(state.Utilisation.Percent, 1),
+            devices.Name(trunk.From), devices.Rack(trunk.From)?.Name, Places(designed, trunk, isFar: false),
+            devices.Name(trunk.To), devices.Rack(trunk.To)?.Name, Places(designed, trunk, isFar: true),
+            trunk.Cassette?.Name, trunk.CassetteEnds.ToString().ToLowerInvariant(), trunk.MethodName,
+            PolarityJson.Polarity(state.Polarity.IsCrossed), trunk.Ports, state.Ports, state.FibresLit,
+            Math.Round(state.Utilisation.Percent, 1), state.DarkInUse, state.Spare,
             .. state.Tests.Select(t => t.Limit is { } limit ? (Cell)Math.Round(limit.Value, 3) : Cell.Empty),
             .. state.Tests.IsEmpty ? designed.Plan.Standards.CablingEditions.Select(_ => Cell.Empty) : [],
-            trunk.IsExisting ? "yes" : "",
+            .. Application(designed, state), trunk.IsExisting ? "yes" : "",
         ];
+    }
+
+    private static string Places(DesignedPlan designed, TrunkGroup trunk, bool isFar)
+    {
+        var first = designed.Plant.Value.SlotOf(trunk, isFar);
+        return trunk.Count == 1 ? Numerals.Whole(first) : $"{Numerals.Whole(first)}-{Numerals.Whole(first + trunk.Count - 1)}";
+    }
+
+    /// <summary>Of the links through the trunks the type with the least room: what it allows from module to module, and what the whole of
+    /// its channel is reckoned at. A trunk that passes its test may still be too much for it.</summary>
+    private static Cell[] Application(DesignedPlan designed, TrunkState state)
+    {
+        var tightest = state.Ways
+            .Select(w => designed.Design.SolutionOf(w.FirstLink))
+            .Select(s => (Type: s?.TypeName, Check: s?.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss)))
+            .Where(a => a.Check is { Limit: not null, Value: not null })
+            .OrderBy(a => a.Check?.Limit - a.Check?.Value)
+            .FirstOrDefault();
+        return tightest.Check is { Limit: { } allowed, Value: { } computed }
+            ? [tightest.Type, Math.Round(allowed, 3), Math.Round(computed, 3)]
+            : [Cell.Empty, Cell.Empty, Cell.Empty];
     }
 }

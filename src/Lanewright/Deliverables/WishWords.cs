@@ -6,6 +6,10 @@ namespace Lanewright.Deliverables;
 /// <summary>Wishes that cannot be had, in words.</summary>
 public static class WishWords
 {
+    /// <summary>What holds where a search was broken off.</summary>
+    public const string Unproven =
+        "a search was broken off on the way: there may be more sets than these, and wishes may have to give way less than is said here";
+
     /// <summary>Every set of wishes that cannot be had together, a sentence each, and what is to be said where there is none or where no
     /// wish can give way by itself.</summary>
     public static ImmutableArray<string> Sentences(FabricStudy study)

@@ -29,6 +29,20 @@ public sealed class Fibre
     /// <summary>The name, such as <c>OS2</c>.</summary>
     public string Name => Sheet.Subject;
 
+    /// <summary>The least attenuation of good modern fibre at any wavelength, in dB/km; null where none was read.</summary>
+    public Known<double>? LowestAttenuation
+    {
+        get
+        {
+            Known<double>? least = null;
+            foreach (var name in LowFields)
+                if (Sheet.Real(name) is { } known && !(least?.Value <= known.Value)) least = known;
+            return least;
+        }
+    }
+
+    private static readonly ImmutableArray<string> LowFields = ["attenuation-low-850", "attenuation-low-1310", "attenuation-low-1550"];
+
     /// <summary>The family of glass.</summary>
     public FibreKind Kind { get; }
 

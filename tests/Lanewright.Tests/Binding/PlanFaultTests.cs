@@ -11,7 +11,7 @@ public sealed class PlanFaultTests
 
     private const string Hall = """
         lanewright: 1
-        sites: { s: { halls: { h: { rows: { A: { racks: 3 }, 1: { racks: 2 } } } } } }
+        sites: { s: { halls: { h: { rows: { A: { racks: 3 }, 1: { y: 3 m, racks: 2 } } } } } }
 
         """;
 

@@ -7,6 +7,12 @@ public sealed class RangeTests
 {
     private const string Hall = "lanewright: 1\nsites: { main: { halls: { hall: { rows: { A: { racks: 2 } } } } } }\n";
 
+    private static string OfHall(string pathwayTo) =>
+        "lanewright: 1\nsites: { main: { halls: { hall: { rows: { A: { racks: 2 } }, pathways: { tray: { from: { x: 0 m, y: 0 m }, to: "
+        + pathwayTo + " } } } } } }\n"
+        + "devices: { a: { model: fixed-32x400, racks: hall/A } }\n"
+        + "links: { up: { from: a-1, to: a-2, rate: 400G, medium: OM4 } }\n";
+
     [Theory]
     [InlineData("policy: { pue: 0.5 }", "from 1 to 10")]
     [InlineData("policy: { pue: 11 }", "from 1 to 10")]
@@ -15,12 +21,23 @@ public sealed class RangeTests
     [InlineData("labels: { width: 20 mm }", "from 25 mm to 300 mm")]
     [InlineData("labels: { height: 6 mm }", "from 9 mm to 300 mm")]
     [InlineData("power: { a: { racks: hall/A, volts: 4 V, breaker: 16 A } }", "from 12 V to 1500 V")]
+    [InlineData("racks: { r: { width: 0 mm } }", "from 100 mm to 5000 mm")]
     public void BeyondTheRange_IsAnErrorThatTellsIt(string section, string range)
     {
         var judged = PlanBlock.Compile(Hall + section + "\n");
         var found = Assert.Single(judged.Findings, f => f.Kind.Code == "LW0107");
         Assert.Contains(range, found.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("width: 0 mm", "LW0107")]
+    [InlineData("width: 300 mm, depth: 0 mm", "LW0107")]
+    [InlineData("width: 100 km", "LW0107")]
+    [InlineData("kind: duct, width: 100 mm, depth: 50 mm", "LW1711")]
+    public void PathwayThatHoldsNothing_IsRefused(string keys, string code) => Expect.Codes(OfHall("{ x: 4 m, y: 0 m }, " + keys), code);
+
+    [Fact]
+    public void PathwayFromAPointToItself_IsRefused() => Expect.Codes(OfHall("{ x: 0 m, y: 0 m }, width: 300 mm"), "LW1711");
 
     [Theory]
     [InlineData("policy: { pue: 1 }")]

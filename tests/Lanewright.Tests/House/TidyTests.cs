@@ -140,6 +140,10 @@ public sealed partial class TidyTests
         ("BreakEvens.cs", 10_000), // parts of a share that are told apart
         ("BreakEvens.cs", 5000), // growth that is looked at in any case, in these parts
         ("ConflictSets.cs", 20), // bound of a listing
+        ("TrunkFrontier.cs", 4_000_000), // bound of a table
+        ("PanelPlaces.cs", 200_000), // bound of a search
+        ("TrunkNeed.cs", 1e-9), // rounding of the last places
+        ("TrunkWays.cs", 1e9), // farther than any cord
         ("PartsTally.cs", 5), // rank in a sort order
         ("RackRoute.cs", 2.0), // half of a height
         ("FibreLinkChecks.cs", 0.1), // the step printed limits are rounded to
@@ -155,7 +159,8 @@ public sealed partial class TidyTests
         ("PathBlock.cs", 16), // destinations a pass: a row of four vector registers
         ("PathCounts.cs", 1e100), // far below what a double holds
         ("LoadSolver.cs", 16), // shares of work
-        ("HoseWorstCase.cs", 16), // shares of work
+        ("HoseCrossings.cs", 16), // shares of work
+        ("HoseCrossings.cs", 8),
         ("Transportation.cs", 40), // bits of a fraction
         ("HashCollisions.cs", 1000), // a bound on work
         ("Mixing.cs", 0x9E3779B97F4A7C15), // a hash: two to the 64th over the golden ratio
@@ -185,6 +190,7 @@ public sealed partial class TidyTests
         ("FabricStudy.cs", 4_000),
         ("SizingEffort.cs", 1_000_000),
         ("SizingEffort.cs", 200),
+        ("SizingEffort.cs", 200_000),
         ("SizingEffort.cs", 8),
         ("SizingEffort.cs", 20_000),
         ("Incumbent.cs", 1.25), // how deep to search
@@ -207,7 +213,15 @@ public sealed partial class TidyTests
         ("LinkWorstCase.cs", 1e-9), // rounding of the last places
         ("FailurePairs.cs", 1e-9), // rounding of the last places
         ("FailurePairs.cs", 0.025), // outside a 95 % interval, a side
-        ("Bisection.cs", 12), // a bound on work
+        ("Bisection.cs", 12), // bounds on work
+        ("Bisection.cs", 64),
+        ("BisectionSearch.cs", 400_000),
+        ("BisectionSearch.cs", 100_000_000),
+        ("BisectionFloor.cs", 12),
+        ("BisectionFloor.cs", 128),
+        ("Divisions.cs", 24),
+        ("Divisions.cs", 600),
+        ("Divisions.cs", 20_000_000),
         ("Bisection.cs", 1e-9), // rounding of the last places
         ("Availability.cs", 8766), // hours in a year of 365.25 days
         ("AmplifierNoise.cs", 6.62607015e-34), // the quantum of action
@@ -216,6 +230,8 @@ public sealed partial class TidyTests
         ("ReedSolomonCode.cs", 100), // halvings of a search
         ("ReedSolomonCode.cs", 1e-30), // where it begins
         ("ReedSolomonCode.cs", 1e-6), // below it a power is its first term
+        ("CoherentChecks.cs", 1e-9), // rounding of the last places
+        ("LineWords.cs", 1000), // metres in a kilometre
         ("LineCords.cs", 1e-6), // kilometres by which sums of lengths may differ
         ("NonlinearNoise.cs", 16.0), // factors of the model's integrals
         ("NonlinearNoise.cs", 27),

@@ -11,6 +11,9 @@ public sealed class LineCaseTests
 {
     private static readonly List<MapNode> Rows = Read();
 
+    /// <summary>The worst of the notes' table, which is one channel alone: 20.75 dB instead of 20.14, 17.20 and 15.61.</summary>
+    private static readonly (string Symbols, double Decibels)[] MostAbove = [("gauss", 0.62), ("16qam", 3.56), ("qpsk", 5.15)];
+
     public static TheoryData<int> Cases => new(Enumerable.Range(0, Rows.Count));
 
     [Theory]
@@ -27,6 +30,14 @@ public sealed class LineCaseTests
             return;
         }
         var expected = Number(row.Text("expected")!);
+        if (function == "ssfm_eta")
+        {
+            // Simulated, not to be repeated: the model may not lie below. How far above it lies is told by the reference notes: 0.6 dB for
+            // Gaussian symbols, and for others what their own channel's part, which is never scaled, makes too much.
+            var above = MostAbove.Single(m => row.Text("inputs")!.Contains(m.Symbols, StringComparison.Ordinal)).Decibels;
+            Assert.InRange(actual ?? double.NaN, expected, expected + above);
+            return;
+        }
         var tolerance = row.Text("tolerance") is { } given ? Number(given) : 0;
         Assert.True(actual is { } value && Math.Abs(value - expected) <= tolerance + (Math.Abs(expected) * 1e-9),
             $"{function} {row.Text("inputs")}: {actual} instead of {expected} +- {tolerance} ({row.Text("source")})");

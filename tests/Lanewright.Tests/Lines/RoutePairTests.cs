@@ -114,4 +114,18 @@ public sealed class RoutePairTests
         process.WaitForExit();
         return output;
     }
+
+    // Where two places are joined at no cost, ways end all the same.
+    [Fact]
+    public void EdgesThatCostNothing_EndInAWay()
+    {
+        var graph = new RouteGraph(3,
+        [
+            new RouteEdge(0, 1, 0, []), new RouteEdge(0, 2, 5, []), new RouteEdge(1, 2, 5, []),
+        ]);
+        var route = graph.Cheapest(0, 2, _ => true)!;
+        Assert.Equal(5, route.Cost);
+        Assert.True(route.Edges.Length is 1 or 2);
+        Assert.Equal(10, graph.CheapestPair(0, 2).Pair!.Cost);
+    }
 }

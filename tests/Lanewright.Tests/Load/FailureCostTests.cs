@@ -55,6 +55,27 @@ public sealed class FailureCostTests
         Assert.Equal(down, study.Failures.Where(f => f.Kind == FailureKind.Feed).Sum(f => f.MembersDown));
     }
 
+    /// <summary>Four hosts fill four ports each on four rails. A rail that fails takes a quarter of what they send, though every host is
+    /// reached.</summary>
+    [Fact]
+    public void ARailThatFails_LosesWhatItsPortsWouldHaveSent()
+    {
+        var study = LoadPlans.Study("""
+            lanewright: 1
+            devices:
+              gpu: { model: accelerator-8u, cards: [nic-1x400, nic-1x400, nic-1x400, nic-1x400], count: 4 }
+              rail: { model: fixed-32x400, count: 4 }
+            links:
+              r: { from: gpu, to: rail, pattern: each-to-each, rate: 400G, length: 2 m, medium: OS2 }
+            demands:
+              all: { kind: all-to-all, among: gpu }
+            """);
+        var rail = Assert.Single(study.Failures, f => f.Kind == FailureKind.Switch);
+        Assert.Equal((4, 0), (rail.Size, rail.HostsLost));
+        Assert.Equal(4 * 400, rail.LostGigabits, 1e-6);
+        Assert.Contains("counts as one", LoadSentences.Ports(study), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Failures_AreOrderedByWhatTheyCost()
     {

@@ -34,7 +34,9 @@ public sealed class FailureTests
     public void SweepOnWellKnownFabrics_IsTheSweepOneByOne()
     {
         KnownFabric[] fabrics =
-            [KnownFabric.FatTree(4), KnownFabric.SlimFly(5, 4), KnownFabric.Dragonfly(2, 4, 2), KnownFabric.LeafSpine(4, 2, 2, 2)];
+        [
+            KnownFabric.FatTree(4), KnownFabric.SlimFly(5, 4), KnownFabric.Dragonfly(2, 4, 2), KnownFabric.LeafSpine(4, 2, 2, 2),
+        ];
         foreach (var fabric in fabrics)
         {
             var units = Simple(fabric.Graph);
@@ -49,6 +51,36 @@ public sealed class FailureTests
                     Assert.Equal(loads.MaxUtilisation.Value, alike.MaxUtilisation.Value, 1e-9);
                 }
             }
+        }
+    }
+
+    /// <summary>Without symmetry every failure stands alone: each against all paths anew, by its fullest link and by what is without a
+    /// path.</summary>
+    [Theory]
+    [InlineData(14, 3, 1)]
+    [InlineData(20, 4, 2)]
+    [InlineData(24, 3, 3)]
+    public void SweepOfIrregularFabrics_IsTheSweepOneByOne(int switches, int degree, ulong seed)
+    {
+        var drawn = KnownFabric.RandomRegular(switches, degree, seed);
+        // Parallel cables and hosts on two switches, which random regular graphs have none of.
+        var links = drawn.Graph.Links.Select((l, i) => drawn.Graph.Nodes[l.A].IsTerminal ? l : l with { Count = 1 + (i % 3) });
+        ImmutableArray<FabricLink> more = [.. links, .. drawn.Terminals.Where((_, i) => i % 4 == 0)
+            .Select((t, i) => new FabricLink(t.Node, ((i * 4) + 7) % switches, KnownFabric.Unit, 1))];
+        var graph = new FabricGraph(drawn.Graph.Nodes, more);
+        var units = Units(graph);
+        var traffic = drawn.AllToAll;
+        var sweep = FailureSweep.Of(graph, traffic, SplitRule.PerHop, units);
+        Assert.NotNull(sweep);
+        foreach (var alike in sweep.Classes)
+        {
+            var unit = units[alike.Units[0]];
+            var loads = LoadSolver.OnShortestPaths(graph.Without(unit.Outage), traffic, SplitRule.PerHop);
+            Assert.Equal(loads.MaxUtilisation.Value, alike.MaxUtilisation.Value, 1e-9);
+            Assert.Equal(loads.UnroutedGigabits, alike.UnroutedGigabits, 1e-9);
+            var alone = FailureSweep.Of(graph, traffic, SplitRule.PerHop, [unit])?.Classes[0];
+            Assert.Equal(alone?.MembersCut, alike.MembersCut);
+            Assert.Equal(alone?.LostGigabits ?? -1, alike.LostGigabits, 1e-9);
         }
     }
 
@@ -104,6 +136,38 @@ public sealed class FailureTests
         AssertPairs(d.Item1.Graph, traffic, units, found);
     }, iter: 12);
 
+    /// <summary>A cable that fails with a tray it lies in takes nothing more down; counted twice it would empty a pair of two.</summary>
+    [Fact]
+    public void Pairs_ThatHaveACableInCommon_TakeItOnce()
+    {
+        var fabric = KnownFabric.LeafSpine(2, 2, 2, parallel: 3);
+        var tray = new FailureUnit("tray", FailureKind.Tray, Outage.OfLink(0, 2).With(Outage.OfLink(1)));
+        var both = fabric.Graph.Without(tray.Outage.With(Outage.OfLink(0, 1, 1)));
+        Assert.Equal([1, 2, 3, 3], both.Links.Take(4).Select(l => l.Count));
+        Assert.Equal(0, fabric.Graph.Without(tray.Outage.With(Outage.OfLink(0, 1, 2))).Links[0].Count);
+        ImmutableArray<FailureUnit> units = [.. Simple(fabric.Graph), tray];
+        var found = FailurePairs.Of(fabric.Graph, fabric.AllToAll, SplitRule.PerHop, units, int.MaxValue, 1);
+        Assert.True(found.IsExact);
+        AssertPairs(fabric.Graph, fabric.AllToAll, units, found);
+    }
+
+    /// <summary>Hosts in pairs on one cable each: a host's link and its own cable hit two hosts, with another cable
+    /// three.</summary>
+    [Fact]
+    public void Pairs_OfALinkAndACable_KnowWhichCableTheLinkIsIn()
+    {
+        var fabric = KnownFabric.Of([1], [], [(0, 4, 4)]);
+        ImmutableArray<FailureUnit> units =
+        [
+            .. Enumerable.Range(0, 4).Select(i => new FailureUnit($"l{i}", FailureKind.Link, Outage.OfLink(0, 1, i))),
+            .. Enumerable.Range(0, 2).Select(i => new FailureUnit($"c{i}", FailureKind.Cable, Outage.OfLink(0, 2, i * 2))),
+        ];
+        var found = FailurePairs.Of(fabric.Graph, fabric.AllToAll, SplitRule.PerHop, units, int.MaxValue, 1);
+        // Links of one cable and of two, a link with its own cable and with the other, both cables.
+        Assert.True(found is { IsExact: true, PairCount: 15, Evaluated: 5 }, $"{found.Evaluated}");
+        AssertPairs(fabric.Graph, fabric.AllToAll, units, found);
+    }
+
     [Fact]
     public void Pairs_OfAFatTree_AreAllPairsOneByOne()
     {
@@ -158,7 +222,7 @@ public sealed class FailureTests
 
     private static void AssertPairs(FabricGraph graph, TrafficMatrix traffic, ImmutableArray<FailureUnit> units, FailurePairs found)
     {
-        var (pairs, over, worst) = (0L, 0L, 0.0);
+        var (pairs, over, cutting, worst) = (0L, 0L, 0L, 0.0);
         for (var a = 0; a < units.Length; a++)
         {
             for (var b = a + 1; b < units.Length; b++)
@@ -167,11 +231,14 @@ public sealed class FailureTests
                     .MaxUtilisation.Value;
                 pairs++;
                 over += full > 1 + 1e-9 ? 1 : 0;
+                FailureUnit both = new("both", FailureKind.Cable, units[a].Outage.With(units[b].Outage));
+                cutting += FailureSweep.Of(graph, traffic, SplitRule.PerHop, [both])?.Classes[0].HostsLost > 0 ? 1 : 0;
                 worst = Math.Max(worst, full);
             }
         }
         Assert.Equal(pairs, found.PairCount);
         Assert.Equal(over / (double)pairs, found.Overloading.Estimate.Value, 1e-12);
+        Assert.Equal(cutting / (double)pairs, found.Cutting.Estimate.Value, 1e-12);
         Assert.Equal(worst, found.WorstUtilisation.Value, 1e-9);
     }
 
@@ -186,9 +253,8 @@ public sealed class FailureTests
         var units = ImmutableArray.CreateBuilder<FailureUnit>();
         for (var link = 0; link < graph.Links.Length; link++)
         {
-            var each = graph.Links[link].Count / Math.Max(1, graph.Nodes[graph.Links[link].A].Members);
             for (var i = 0; i < graph.Links[link].Count; i++)
-                units.Add(new($"l{link}-{i}", FailureKind.Link, Outage.OfLink(link, 1, i / each)));
+                units.Add(new($"l{link}-{i}", FailureKind.Link, Outage.OfLink(link, 1, i)));
         }
         for (var node = 0; node < graph.Nodes.Length; node++)
             if (!graph.Nodes[node].IsTerminal) units.Add(new($"s{node}", FailureKind.Switch, Outage.OfNode(node)));

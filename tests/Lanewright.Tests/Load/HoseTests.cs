@@ -85,4 +85,19 @@ public sealed class HoseTests
             for (var c = 0; c < worth.GetLength(1); c++) sum += worth[r, c] * solved.Sent[r, c];
         return sum;
     }
+
+    /// <summary>The pruned search finds the same fullest link as all classes solved.</summary>
+    [Theory]
+    [InlineData(16, 3, 1)]
+    [InlineData(20, 4, 2)]
+    [InlineData(30, 5, 3)]
+    public void FullestAlone_IsTheFullestOfAll(int switches, int degree, ulong seed)
+    {
+        var fabric = KnownFabric.RandomRegular(switches, degree, seed);
+        var all = HoseWorstCase.Of(fabric.Graph, fabric.Terminals, SplitRule.PerHop);
+        var alone = HoseWorstCase.OfFullest(fabric.Graph, fabric.Terminals, SplitRule.PerHop);
+        Assert.Equal(all.Worst?.Utilisation.Value ?? -1, alone.Worst?.Utilisation.Value ?? -2, 1e-12);
+        Assert.Equal(all.Worst?.Link, alone.Worst?.Link);
+        Assert.True(alone.Links.Length < all.Links.Length);
+    }
 }

@@ -105,13 +105,14 @@ public sealed class LoadProperties
         var atHosts = links.Where(l => fabric.Graph.Nodes[fabric.Graph.Links[l].A].IsTerminal).ToArray();
         var link = atHosts[pick % atHosts.Length];
         var members = fabric.Graph.Nodes[fabric.Graph.Links[link].A].Members;
-        var lost = new LinkOutage(link, Math.Min(count, fabric.Graph.Links[link].Count), first % members);
+        var all = fabric.Graph.Links[link].Count;
+        var lost = new LinkOutage(link, Math.Min(count, all), first % members * (all / members));
         var hurt = fabric.Graph.Without(new Outage([], [lost], []));
         var (apart, _) = RandomFabrics.OneByOne(fabric);
         var starts = Starts(fabric);
         var each = fabric.Graph.Links[link].Count / members;
         var outage = Outage.None;
-        for (var (left, member) = (lost.Count, lost.FirstMember); left > 0; (left, member) = (left - each, (member + 1) % members))
+        for (var (left, member) = (lost.Count, first % members); left > 0; (left, member) = (left - each, (member + 1) % members))
             outage = outage.With(Outage.OfLink(starts[link] + member, Math.Min(each, left)));
         var before = LoadSolver.OnShortestPaths(hurt, fabric.AllToAll, SplitRule.PerHop);
         var after = LoadSolver.OnShortestPaths(apart.Graph.Without(outage), apart.AllToAll, SplitRule.PerHop);

@@ -74,6 +74,77 @@ public sealed class PlanLoadTests
         Assert.Equal(4, all.MembersCut);
     }
 
+    /// <summary>Four leaves and two spines in two halls, patched through two trunks of six duplex ports: the first trunk takes the
+    /// first six links, so that losing it is losing three leaves' uplinks, and losing the panel, its rack or the way
+    /// is losing all.</summary>
+    [Fact]
+    public void TrunksPanelsAndRoutes_TakeDownWhatIsPatchedThroughThem()
+    {
+        var study = LoadPlans.Study("""
+            lanewright: 1
+            sites: { main: { halls: { low: { rows: { A: { racks: 3 } } }, high: { rows: { B: { racks: 2 } } } } } }
+            routes: [ { from: low, to: high, length: 100 m } ]
+            devices:
+              host: { model: server-2u, cards: nic-2x200, racks: low/A/1..2, per-rack: 4, unit: 2 }
+              leaf: { model: fixed-32x400, racks: low/A/1..2, per-rack: 2, unit: 40 }
+              spine: { model: fixed-32x400, racks: high/B/1, per-rack: 2, unit: 40 }
+              near: { model: panel-1u-12, racks: low/A/3, unit: 46 }
+              far: { model: panel-1u-12, racks: high/B/2, unit: 46 }
+            trunks:
+              riser: { from: near, to: far, cable: trunk-os2-12, count: 2, cassette: cassette-lc-sm }
+            links:
+              edge: { from: host, to: { of: leaf, breakout: 2x200G }, pattern: in-runs, from-run: 2, rate: 200G, length: 2 m }
+              up: { from: leaf, to: spine, pattern: each-to-each, rate: 400G, type: 400GBASE-FR4, through: riser }
+            demands:
+              shift: { kind: permutation, among: host }
+            """);
+        FailureClass After(FailureKind kind, string name) => study.Sweep!.Classes.Single(c =>
+            c.Kind == kind && c.Units.Any(u => study.Fabric.Failures[u].Name == name));
+        int Links(FailureKind kind, string name) => study.Fabric.Failures.Single(u => u.Kind == kind && u.Name == name)
+            .Outage.Links.Sum(l => l.Count);
+        Assert.Equal((6, 2), (Links(FailureKind.Trunk, "riser-1"), Links(FailureKind.Trunk, "riser-2")));
+        Assert.Equal((8, 8), (Links(FailureKind.Panel, "near"), Links(FailureKind.Panel, "far")));
+        Assert.Equal(8, Links(FailureKind.Route, "low to high"));
+        Assert.Equal(8, Links(FailureKind.Rack, "low/A/03"));
+        // Two hosts at each leaf: one leaf is the largest island that is left.
+        Assert.Equal(6, After(FailureKind.Trunk, "riser-1").MembersCut);
+        Assert.Equal(2, After(FailureKind.Trunk, "riser-2").MembersCut);
+        Assert.Equal(6, After(FailureKind.Panel, "far").MembersCut);
+        Assert.Equal(study.Traffic!.TotalGigabits, After(FailureKind.Route, "low to high").LostGigabits, Exact);
+    }
+
+    /// <summary>A host sends 300G over two ports of 200G, into 1600G and into 400G of uplinks. Between switches alone 240 and 60 would be
+    /// best, which its port does not carry: 200 and 100 is, a quarter of the narrow uplink. With a port lost the other carries all it
+    /// can.</summary>
+    [Fact]
+    public void IdealSplit_KeepsToThePortsOfHosts()
+    {
+        var study = LoadPlans.Study("""
+            lanewright: 1
+            policy: { split: ideal }
+            devices:
+              host: { model: server-2u, cards: nic-2x200 }
+              sink: { model: server-2u, cards: nic-2x200, count: 2 }
+              wide: { model: fixed-32x400 }
+              narrow: { model: fixed-32x400 }
+              far: { model: fixed-32x400 }
+            links:
+              a: { from: host, to: { of: wide, breakout: 2x200G }, rate: 200G, length: 2 m }
+              b: { from: host, to: { of: narrow, breakout: 2x200G }, rate: 200G, length: 2 m }
+              c: { from: wide, to: far, count: 4, rate: 400G, length: 20 m }
+              d: { from: narrow, to: far, rate: 400G, length: 20 m }
+              e: { from: sink, to: { of: far, breakout: 2x200G }, rate: 200G, length: 2 m, pattern: each-to-each }
+            demands:
+              one: { from: host, to: sink, rate: 300G }
+            """);
+        Assert.Equal(0.25, study.MaxUtilisation.Value, 1e-6);
+        Assert.Equal(1, study.MaxAccessUtilisation.Value, 1e-6);
+        var port = study.Sweep!.Classes.Single(c => c.Kind == FailureKind.Link
+            && study.Fabric.Failures[c.Units[0]].Name.StartsWith("host", StringComparison.Ordinal)
+            && study.Fabric.Failures[c.Units[0]].Name.Contains("wide", StringComparison.Ordinal));
+        Assert.Equal(200 / 400.0, study.After(port).Value, 1e-6);
+    }
+
     [Fact]
     public void AllToAll_LeavesOutWhatStaysBelowTheLeaf()
     {

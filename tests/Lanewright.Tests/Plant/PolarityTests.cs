@@ -64,8 +64,8 @@ public sealed class PolarityTests
     [InlineData("A", "1 2 3 4 5 6")]
     [InlineData("B", "1 2 3 4 5 6")]
     [InlineData("C", "1 2 3 4 5 6")]
-    [InlineData("U1", "")] // which port is which was not printed
-    [InlineData("U2", "")]
+    [InlineData("U1", "1 2 3 4 5 6")] // whatever the order inside: the transitions are alike (derived)
+    [InlineData("U2", "1 2 3 4 5 6")]
     public void Method_Works(string method, string ports)
     {
         var (chain, adapter) = Table.MethodOf(method);
@@ -124,12 +124,55 @@ public sealed class PolarityTests
             Assert.Equal(there.Verdict, back.Verdict);
         });
 
+    /// <summary>A fan-out: the lanes of an array part at a transition whose pairs are the outermost positions first. Own derivation: an
+    /// even number of reversals leaves lane i on position i, which port i carries, and the A-to-B cord crosses it.</summary>
+    [Theory]
+    [InlineData("A,paired,A-to-B", "A", Verdict.Pass)]
+    [InlineData("B,B,paired,A-to-B", "A", Verdict.Pass)]
+    [InlineData("B,A,paired,A-to-B", "A", Verdict.Fail)]
+    [InlineData("B,A,paired,A-to-A", "A", Verdict.Pass)]
+    [InlineData("A,straight,A-to-B", "A", Verdict.Fail)] // both lanes of a port are sent
+    [InlineData("B,B,U1,A-to-B", "A", Verdict.Unproven)] // which port is which was not read
+    [InlineData("A-to-B,paired,A", "A", Verdict.Pass)]
+    public void FanOut_LeadsEachLaneToItsOwnPort(string chain, string adapters, Verdict expected)
+    {
+        foreach (var positions in new[] { 8, 12, 16 })
+        {
+            var answer = Answer(chain, adapters, positions);
+            Assert.Equal(expected, answer.Verdict);
+            if (expected == Verdict.Pass) Assert.Equal(Enumerable.Range(1, positions == 16 ? 8 : 4), answer.LaneOrder);
+        }
+    }
+
+    /// <summary>Cassettes in series: one swap of the pair for each A-to-B cord and for each link of method B or C, none for method A; odd
+    /// totals light the link (own derivation, the rule of the cabling cases for duplex ports).</summary>
+    [Fact]
+    public void CassettesInSeries_FollowTheRuleOfSwaps() => Gen.Select(
+        Gen.OneOf(Gen.Const("A"), Gen.Const("B"), Gen.Const("C"), Gen.Const("U1")).List[1, 5],
+        Gen.OneOf(Gen.Const("A-to-B"), Gen.Const("A-to-A")).List[6]).Sample((methods, cords) =>
+        {
+            List<string> words = [cords[0]];
+            List<string> adapters = [];
+            for (var i = 0; i < methods.Count; i++)
+            {
+                var (chain, adapter) = Table.MethodOf(methods[i]);
+                words.AddRange(chain.Skip(1).SkipLast(1));
+                words.Add(cords[i + 1]);
+                adapters.AddRange([adapter, adapter]);
+            }
+            var swaps = words.Count(w => w == "A-to-B") + methods.Count(m => m != "A");
+            var answer = Answer(string.Join(',', words), string.Join(',', adapters));
+            Assert.Equal(swaps % 2 == 1 ? Verdict.Pass : Verdict.Fail, answer.Verdict);
+        });
+
     [Theory]
     [InlineData("D", "no part is called 'D'")]
-    [InlineData("A,straight,A", "two transitions")]
-    [InlineData("A-to-B,A", "does not meet an array")]
+    [InlineData("A,straight,A", "does not meet an array cable")]
+    [InlineData("A-to-B,A", "does not meet an array cable")]
     [InlineData("straight,straight", "no array cable")]
-    [InlineData("A,straight,A,straight", "duplex cords only")]
+    [InlineData("A,straight,A,straight", "does not meet an array cable")]
+    [InlineData("A-to-B,straight,A,straight,straight,A,straight", "with a cord between them")]
+    [InlineData("A-to-B,A-to-B,straight,A", "one duplex cord at most")]
     public void WayNobodyBuilds_IsRefused(string chain, string words)
     {
         Assert.False(FibreChainReader.TryRead(chain.Split(','), ["A"], Table, out _, out var problem));

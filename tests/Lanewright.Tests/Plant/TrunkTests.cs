@@ -4,6 +4,7 @@ using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 using Lanewright.Standards;
+using Lanewright.Tests.Deliverables;
 
 namespace Lanewright.Tests.Plant;
 
@@ -61,7 +62,7 @@ public sealed class TrunkTests
     [Fact]
     public void Ports_AreTakenOnce()
     {
-        var patches = Enumerable.Range(0, 24).Select(c => Planned.Plant.Value.PatchOf(c)).OfType<TrunkPatch>().ToList();
+        var patches = Enumerable.Range(0, Planned.Plan.Links.Count).SelectMany(l => Planned.Plant.Value.PatchesOf(l)).ToList();
         Assert.Equal(24, patches.Count);
         Assert.All(patches, p => Assert.True(p.IsThere));
         Assert.Equal(24, patches.Select(p => (p.NearPanel, p.NearSlot, p.NearPort)).Distinct().Count());
@@ -107,6 +108,18 @@ public sealed class TrunkTests
     }
 
     /// <summary>A trunk is made of array cables: neither twisted pair, whose plug has eight positions too, nor a duplex cord.</summary>
+    [Fact]
+    public void TrunksWithoutLinks_AreListed()
+    {
+        var judged = PlanBlock.Compile("""
+            lanewright: 1
+            sites: { main: { halls: { hall: { rows: { A: { racks: 2 } } } } } }
+            devices: { odf: { model: panel-1u-12, racks: hall/A } }
+            trunks: { spare: { from: odf-1, to: odf-2, cable: trunk-os2-12 } }
+            """);
+        Assert.Single(Delivered.Table(judged, "trunks.csv"), row => row.StartsWith("spare,", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("cord-cat6a")]
     [InlineData("cord-os2-lc")]
@@ -122,5 +135,5 @@ public sealed class TrunkTests
         StandardsLibrary.Shipped, edition, StandardsLibrary.Shipped.Fibre(fibre)!, Length.FromMetres(metres), inner, splices).Limit;
 
     private static CablePath Path(int cable) => CablePath.Of(
-        Planned.Plan, Planned.Design, Planned.Plant.Value, cable, "C")!;
+        Planned.Plan, Planned.Design, Planned.Plant.Value, Planned.Design.Cables[cable].FirstLink, "C")!;
 }

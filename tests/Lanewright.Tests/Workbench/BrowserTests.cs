@@ -104,6 +104,8 @@ public sealed class BrowserTests(Chromium chromium, ITestOutputHelper output)
         Assert.Equal("lanewright: 1\nname: small\ntitle: one\nrevision: B", plan.OnDisk("plan.yaml"));
         await page.Keyboard.TypeAsync("2");
         await Assertions.Expect(page.Locator("#block")).ToContainTextAsync("not saved");
+        // "not saved" may still be the word from before the save: what counts is that the stroke has reached the server.
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString()!.EndsWith("B2", StringComparison.Ordinal));
         await plan.Reopen();
         await Assertions.Expect(page.Locator("#said")).ToContainTextAsync("does not answer");
         await page.GotoAsync(plan.Root + "plan");

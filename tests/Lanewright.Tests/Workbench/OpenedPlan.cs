@@ -31,22 +31,18 @@ internal sealed class OpenedPlan : IAsyncDisposable
     /// <summary>Opens a text as a plan.</summary>
     public static Task<OpenedPlan> OfText(string text) => OfFiles(("plan.yaml", text));
 
+    /// <summary>Opens a text as a plan, served to other machines as well.</summary>
+    public static Task<OpenedPlan> OfText(string text, Elsewhere elsewhere) => Of([("plan.yaml", text)], elsewhere);
+
     /// <summary>Opens files as a plan.</summary>
-    public static async Task<OpenedPlan> OfFiles(params (string Name, string Text)[] files)
+    public static Task<OpenedPlan> OfFiles(params (string Name, string Text)[] files) => Of(files, null);
+
+    private static async Task<OpenedPlan> Of((string Name, string Text)[] files, Elsewhere? elsewhere)
     {
         var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
         var plan = Path.Combine(folder, "plan");
         Directory.CreateDirectory(plan);
         foreach (var (name, text) in files) await File.WriteAllTextAsync(Path.Combine(plan, name), text);
-        return new OpenedPlan(plan, await WorkbenchServer.StartAsync(Path.Combine(plan, "plan.yaml"), 0));
-    }
-
-    /// <summary>Opens a text as a plan, served to other machines as well.</summary>
-    public static async Task<OpenedPlan> OfText(string text, Elsewhere elsewhere)
-    {
-        var plan = Path.Combine(Directory.CreateTempSubdirectory("lanewright-").FullName, "plan");
-        Directory.CreateDirectory(plan);
-        await File.WriteAllTextAsync(Path.Combine(plan, "plan.yaml"), text);
         return new OpenedPlan(plan, await WorkbenchServer.StartAsync(Path.Combine(plan, "plan.yaml"), 0, elsewhere));
     }
 

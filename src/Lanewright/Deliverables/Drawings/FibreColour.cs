@@ -24,6 +24,24 @@ public sealed record FibreColour(string Name, string Fill, bool IsDark, bool Has
         return fibre <= Twelve.Length ? colour : colour with { HasStripe = true };
     }
 
+    /// <summary>The colours of a fibre that lies in tubes of twelve: that of the tube, and its own in it.</summary>
+    /// <param name="fibre">Its number in the cable, from 1.</param>
+    public static (FibreColour Tube, FibreColour Fibre) InTubes(int fibre)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(fibre, 1);
+        return (Of(((fibre - 1) / Twelve.Length) + 1), Twelve[(fibre - 1) % Twelve.Length]);
+    }
+
+    /// <summary>A fibre of a cable in words: in a cable of more than twelve its tube comes first.</summary>
+    /// <param name="fibre">Its number in the cable, from 1.</param>
+    /// <param name="fibres">Fibres of the cable.</param>
+    public static string Words(int fibre, int fibres)
+    {
+        if (fibres <= Twelve.Length) return Of(fibre).Name;
+        var (tube, own) = InTubes(fibre);
+        return $"{tube.Label}/{own.Name}";
+    }
+
     /// <summary>The name, with a star where there is a stripe.</summary>
     public string Label => HasStripe ? Name + "*" : Name;
 }

@@ -4,6 +4,8 @@ using Lanewright.Engineering.Fabrics;
 using Lanewright.Model;
 using Lanewright.Model.Binding;
 using Lanewright.Model.Catalogues;
+using Lanewright.Model.Devices;
+using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
@@ -59,6 +61,8 @@ public sealed class OptionPlan
             + $"{Numerals.Grouped(option.Price.Units, 2)} to buy.");
         foreach (var use in option.Switches) writer.WriteLine("# " + FabricWords.Switches(use));
         foreach (var tier in option.Uplinks) writer.WriteLine($"# tier {Numerals.Whole(tier.Tier + 1)}: {FabricWords.Uplinks(tier)}");
+        if (!option.Needs.PortsMeet)
+            writer.WriteLine($"# {FabricWords.Meeting(option)}: what a port of one sends to a port of another, hosts carry over.");
         foreach (var line in Apart()) writer.WriteLine("# " + line);
         writer.WriteLine("# What is left open here is decided by 'lanewright build': media, modules, cables and their lengths.");
         writer.WriteLine("lanewright: 1");
@@ -76,7 +80,10 @@ public sealed class OptionPlan
     {
         yield return "Hosts are 'existing: yes': the question was what fabric to buy; hosts with their cards are not part of its price.";
         if (!plan.Devices.Groups.IsEmpty || !plan.Demands.IsEmpty)
-            yield return "Devices, links, demands and stock of the plan it was asked in are not repeated here.";
+            yield return (option.Layout.Standing.IsEmpty ? "Devices, links, demands and stock" : "Other devices, links, demands and stock")
+                + " of the plan it was asked in are not repeated here.";
+        if (!option.Layout.Standing.IsEmpty)
+            yield return "What exists in the hall and stays where it is stands here without its links and modules.";
         if (option.Layout.IsStandardHall)
         {
             if (!plan.Building.Racks.IsEmpty || !plan.Power.IsEmpty)
@@ -85,8 +92,6 @@ public sealed class OptionPlan
         }
         if (plan.Policy.SpareLevel is not null)
             yield return "Spares by the spare-level come on top of that price.";
-        if (plan.Building.Pathways.Any(p => option.Layout.Racks.Any(r => r.Hall == p.Hall)))
-            yield return "That price takes cables by the shortest way in the hall; along its trays they may be longer: 'build' tells.";
     }
 
     private void Policy()
@@ -114,11 +119,32 @@ public sealed class OptionPlan
         for (var i = 0; i < groups.Length; i++)
         {
             var group = option.Layout.Groups[i];
-            foreach (var placed in groups[i]) Device(group, placed);
+            foreach (var placed in groups[i]) Device(group, placed, places.FeedsOf(placed.Racks[0]));
+        }
+        foreach (var group in option.Layout.Standing.GroupBy(d => d.Group)) Standing(group.Key, [.. group]);
+    }
+
+    /// <summary>What stands in the hall already and stays: it takes units, weighs and draws there.</summary>
+    private void Standing(DeviceGroup group, ImmutableArray<StandingDevice> devices)
+    {
+        var name = groups.SelectMany(g => g).Any(g => IsLike(g.Name, group.Name)) ? "standing-" + group.Name : group.Name;
+        var standing = new FabricGroup(name, SwitchRole.Host, group.Model, group.Cards, devices.Length,
+            [.. devices.Select(d => new FabricPlace(d.Rack, d.Unit))]);
+        foreach (var placed in PlacedGroup.Of(standing, rack => string.Join(' ', FeedsOf(rack))))
+            Device(standing, placed, FeedsOf(placed.Racks[0]));
+
+        ImmutableArray<string> FeedsOf(Rack rack)
+        {
+            var own = places.FeedsOf(rack).Where(group.Feeds.Contains).ToImmutableArray();
+            return own.IsEmpty ? places.FeedsOf(rack) : own;
         }
     }
 
-    private void Device(FabricGroup group, PlacedGroup placed)
+    /// <summary>Devices take the names of their groups with a number, so that neither of two names may begin with the other.</summary>
+    private static bool IsLike(string one, string other) =>
+        one.StartsWith(other, StringComparison.Ordinal) || other.StartsWith(one, StringComparison.Ordinal);
+
+    private void Device(FabricGroup group, PlacedGroup placed, ImmutableArray<string> from)
     {
         var cards = group.Cards.IsEmpty ? "" : $", cards: {PlanText.Names([.. Cards(group.Cards)])}";
         var perRack = placed.PerRack > 1 ? $", per-rack: {Numerals.Whole(placed.PerRack)}" : "";
@@ -127,7 +153,6 @@ public sealed class OptionPlan
         writer.WriteLine($"  {PlanText.Name(placed.Name)}:");
         writer.WriteLine($"    {{ model: {PlanText.Name(group.Model.Name)}{cards}, count: {Numerals.Whole(placed.Count)}{existing},");
         var racks = PlanText.Names([.. PlacesText.Ranges(placed.Racks)]);
-        var from = places.FeedsOf(placed.Racks[0]);
         var feeds = from.IsEmpty ? "" : $", feeds: {PlanText.Names(from)}";
         writer.WriteLine($"      racks: {racks}{perRack}, unit: {Numerals.Whole(placed.Unit)}{step}{feeds} }}");
     }

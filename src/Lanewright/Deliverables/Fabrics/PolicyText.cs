@@ -49,6 +49,7 @@ internal static class PolicyText
             yield return "breaker-share: " + PlanText.Share(Share.From(policy.BreakerShare.Value));
         if (policy.PowerFactor.Value != usual.PowerFactor.Value)
             yield return "power-factor: " + PlanText.Share(Share.From(policy.PowerFactor.Value));
+        if (policy.SiteAvailability is { } site) yield return "site-availability: " + PlanText.Share(site);
         if (policy.Pue is { } pue) yield return "pue: " + Numerals.Exact(pue);
         if (policy.FailureRates.IsEmpty) yield break;
         yield return "failure-rates:";

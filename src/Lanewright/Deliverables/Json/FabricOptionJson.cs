@@ -40,6 +40,7 @@ internal static class FabricOptionJson
         writer.WriteNumber("cables", option.Cables);
         var ratio = option.Needs.Oversubscription;
         writer.WriteString("oversubscription", string.Join(", ", ratio));
+        writer.WriteBoolean("portsMeet", option.Needs.PortsMeet);
         writer.WriteNumber("survives", option.Needs.Survives);
         writer.WriteString("uplinkRate", option.Uplinks.IsEmpty ? null : option.Uplinks[0].Rate.ToString());
         writer.WriteString("breakout", option.Uplinks.IsEmpty ? null : option.Uplinks[0].UpperMode.ToString());

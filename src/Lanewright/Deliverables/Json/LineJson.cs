@@ -32,6 +32,8 @@ public static class LineJson
         writer.Number("launchTiltDb", design.LaunchTilt.Value);
         writer.Number("totalLaunchDbm", design.Total?.Dbm);
         writer.Number("ramanTiltDb", design.RamanTilt.Value);
+        writer.WriteString("tightestCheck", design.Tightest?.Name);
+        writer.Number("tightestMarginDb", design.Tightest?.Margin);
         writer.WriteStartArray("channels");
         var limit = answer.Question.Standards.Wavelength(design.TypeName)?.ErrorLimit?.Value;
         foreach (var channel in design.Channels) Channel(writer, channel, limit);
@@ -49,6 +51,8 @@ public static class LineJson
         }
         writer.WriteEndArray();
         Built(writer, design);
+        writer.WriteString("hazardHint", LineCautions.Hint(design));
+        writer.WriteString("caution", LineCautions.Short);
         Advice(writer, answer, catalogue);
     }
 
@@ -143,12 +147,13 @@ public static class LineJson
         writer.WriteString("quantity", sweep.Quantity);
         writer.WriteString("unit", sweep.Unit);
         writer.WriteStartArray("points");
-        foreach (var (value, margin, verdict) in sweep.Points)
+        foreach (var (value, margin, verdict, failing) in sweep.Points)
         {
             writer.WriteStartObject();
             writer.Number("value", value);
             writer.Number("marginDb", margin);
             writer.WriteString("verdict", Checks.Word(verdict));
+            writer.WriteString("failing", failing);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

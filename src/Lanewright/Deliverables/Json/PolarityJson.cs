@@ -13,7 +13,7 @@ public static class PolarityJson
         writer.WriteStartObject();
         writer.WriteString("verdict", Word(answer.Verdict));
         writer.WriteString("mark", Marks.Name(answer.Mark));
-        writer.WriteString("kind", answer.Chain.IsDuplex ? "duplex" : "parallel");
+        writer.WriteString("kind", answer.Chain.IsDuplex ? "duplex" : answer.Chain.IsFanOut ? "fan-out" : "parallel");
         writer.WriteNumber("positions", answer.Chain.Positions);
         writer.WriteStartArray("chain");
         foreach (var part in answer.Chain.Parts)

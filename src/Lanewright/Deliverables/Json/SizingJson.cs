@@ -32,6 +32,7 @@ public static class SizingJson
         }
         writer.WriteEndArray();
         Relaxations(writer, study.Relaxations);
+        writer.WriteBoolean("areConflictsProven", study.IsProven);
         BreakEvens(writer, withBreakEvens ? study.BreakEvens : []);
         writer.WriteEndObject();
     });
@@ -83,6 +84,8 @@ public static class SizingJson
             writer.WriteStartArray("stretches");
             foreach (var stretch in breakEven.Stretches) Stretch(writer, stretch);
             writer.WriteEndArray();
+            writer.WriteBoolean("isWholeRangeProven", breakEven.IsWholeRangeProven);
+            writer.WriteString("proof", BreakEvenWords.Proof(breakEven));
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

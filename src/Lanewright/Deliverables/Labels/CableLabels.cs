@@ -1,4 +1,3 @@
-using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -15,15 +14,15 @@ public static class CableLabels
         var (plan, design) = (designed.Plan, designed.Design);
         var labels = new PlaceLabels(plan);
         var legs = new Dictionary<int, int>();
+        var told = new HashSet<(int Cable, int Joint)>();
         for (var link = 0; link < plan.Links.Count; link++)
         {
             var cable = design.CableOf(link);
             if (cable < 0 || plan.Statements[plan.Links.Statement(link)].IsExisting) continue;
             if (design.SolutionOf(link) is not { } solution) continue;
-            if (designed.Plant.Value.PatchOf(cable) is { } patch)
+            if (!designed.Plant.Value.PatchesOf(link).IsEmpty)
             {
-                if (!legs.TryAdd(cable, 1)) continue;
-                foreach (var label in Patched(plan, labels, link, cable, patch, solution.MediumName)) yield return label;
+                foreach (var label in PatchLabels.Of(designed, labels, link, solution, told)) yield return label;
                 continue;
             }
             var all = design.Cables[cable].Links;
@@ -38,20 +37,6 @@ public static class CableLabels
             var end = (isTurned ? "from" : "to") + (all > 1 ? " " + Numerals.Whole(leg) : "");
             yield return new CableLabel(name, end, tip, root, solution.MediumName);
         }
-    }
-
-    /// <summary>The two cords of a patched cable: each is marked with its port and the panel's.</summary>
-    private static IEnumerable<CableLabel> Patched(
-        Plan plan, PlaceLabels labels, int link, int cable, TrunkPatch patch, string medium)
-    {
-        var (from, to) = Ends(plan, labels, link);
-        var name = Identifiers.Cable(cable);
-        var near = labels.PanelPort(patch.NearPanel, patch.NearSlot, patch.Trunk.Cassette is null ? 0 : patch.NearPort);
-        var far = labels.PanelPort(patch.FarPanel, patch.FarSlot, patch.Trunk.Cassette is null ? 0 : patch.FarPort);
-        yield return new CableLabel(name + "a", "from", from, near, medium);
-        yield return new CableLabel(name + "a", "panel", near, from, medium);
-        yield return new CableLabel(name + "b", "panel", far, to, medium);
-        yield return new CableLabel(name + "b", "to", to, far, medium);
     }
 
     private static (string From, string To) Ends(Plan plan, PlaceLabels labels, int link) => (

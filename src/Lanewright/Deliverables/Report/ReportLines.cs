@@ -75,6 +75,7 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
         foreach (var tried in sheet.Line.Routes[sheet.Route].Answer.Tried)
             table.Row(LineWords.Name(tried.Scheme), Checks.Word(tried.Verdict), tried.Reason);
         table.Close();
+        if (sheet.Design.TypeName.Length > 0) Figure(() => LineDrawingSet.SingleLine(designed, sheet).Write(markup, isFile: false));
         if (sheet.Design.Stages.Length > 1) Figure(() => new PowerDrawing(sheet).Write(markup, isFile: false));
         if (LineDrawingSet.HasSpectrum(sheet)) Figure(() => new SpectrumDrawing(sheet).Write(markup, isFile: false));
         var changes = LineChange.Of(sheet.Line.Routes[sheet.Route].Answer, designed.Plan.Catalogue);

@@ -27,6 +27,7 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
             "#without a path", "#fullest after one failure", "#single failures over the limit", "#most hosts cut off", "by");
         foreach (var study in studies) Row(table, study);
         table.Close();
+        foreach (var fabric in designed.Load.Fabrics) Fabric(fabric);
         foreach (var study in studies) Section(study);
     }
 
@@ -46,11 +47,22 @@ internal sealed class ReportLoad(MarkupWriter markup, DesignedPlan designed)
                 : LoadWords.Failure(study.Fabric.Failures[study.Failures[0].Units[0]]));
     }
 
+    private void Fabric(NetworkStudy fabric)
+    {
+        markup.Open("ul");
+        foreach (var tier in fabric.Oversubscription) markup.Element("li", LoadSentences.Oversubscription(fabric, tier));
+        if (LoadSentences.Latency(fabric) is { } latency) markup.Element("li", latency);
+        markup.Element("li", "bisection, throughput, the worst of all traffic and two failures at once: 'lanewright load'");
+        markup.Close();
+    }
+
     private void Section(DemandStudy study)
     {
         var id = Identifiers.Demand(study.Demand.Index);
         markup.Open("section", ("class", "way"), ("id", id));
         markup.Element("h3", $"{id}: {study.Demand.Name}");
+        string?[] said = [LoadSentences.Ports(study), LoadSentences.Collisions(study), LoadSentences.Queue(study)];
+        foreach (var sentence in said.OfType<string>()) markup.Element("p", sentence);
         markup.Open("figure", ("class", "ribbon"));
         FabricDrawing.Write(markup, study, id, isFile: false);
         markup.Close();

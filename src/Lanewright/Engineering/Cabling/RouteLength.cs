@@ -47,12 +47,7 @@ public sealed class RouteLength
     /// <param name="side">The side of pathways it lies in; empty for any.</param>
     public RouteParts? Parts(Rack from, Length heightFrom, Rack to, Length heightTo, string side)
     {
-        if (from.Index != to.Index && WayBetween(from, to, side) is { } way)
-        {
-            return from.Index < to.Index
-                ? Along(way, (Length.FromMetres(way.LowHeight) - heightFrom).Abs(), (Length.FromMetres(way.HighHeight) - heightTo).Abs())
-                : Along(way, (Length.FromMetres(way.HighHeight) - heightFrom).Abs(), (Length.FromMetres(way.LowHeight) - heightTo).Abs());
-        }
+        if (from.Index != to.Index && WayBetween(from, to, side) is { } way) return route.Along(way, from, heightFrom, to, heightTo);
         if (from.Hall == to.Hall) return route.Parts(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
         if (RouteOf(from, to, side) is not { } surveyed) return null;
         // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
@@ -65,8 +60,7 @@ public sealed class RouteLength
     {
         if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo)
             throw new InvalidOperationException("a way leads from rack to rack");
-        var (near, far) = rackFrom.Index < rackTo.Index ? (way.LowHeight, way.HighHeight) : (way.HighHeight, way.LowHeight);
-        return Along(way, (Length.FromMetres(near) - Height(from, rackFrom)).Abs(), (Length.FromMetres(far) - Height(to, rackTo)).Abs());
+        return route.Along(way, rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo));
     }
 
     /// <summary>Height of the middle of a device above the floor.</summary>
@@ -84,9 +78,6 @@ public sealed class RouteLength
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => route.WithSlack(way);
-
-    private RouteParts Along(CableWay way, Length rise, Length drop) =>
-        route.OutOfRack(Length.FromMetres(way.Metres), rise, drop, way.Route?.Length ?? default);
 
     private CableWay? WayBetween(Rack from, Rack to, string side) =>
         Ways?.Between(WayQuestion.Between(from.Index, to.Index, Math.Max(0, Ways.Net.SideOf(side))));

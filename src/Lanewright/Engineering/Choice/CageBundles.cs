@@ -58,17 +58,19 @@ public sealed class CageBundles
     }
 
     /// <summary>Legs of one fan-out are equally long: each link of a bundle needs what the farthest needs.</summary>
-    public void RaiseToLongest(double[] metres)
+    /// <param name="metres">What each link needs; raised in place.</param>
+    /// <param name="isShared">Whether a link runs in one cord with its bundle.</param>
+    public void RaiseToLongest(double[] metres, Func<int, bool> isShared)
     {
         var longest = new double[Count];
         Array.Fill(longest, double.NaN);
         for (var link = 0; link < metres.Length; link++)
         {
             var bundle = bundleOf[link];
-            if (bundle >= 0 && !(metres[link] <= longest[bundle])) longest[bundle] = metres[link];
+            if (bundle >= 0 && !(metres[link] <= longest[bundle]) && isShared(link)) longest[bundle] = metres[link];
         }
         for (var link = 0; link < metres.Length; link++)
-            if (bundleOf[link] >= 0 && !double.IsNaN(metres[link])) metres[link] = longest[bundleOf[link]];
+            if (bundleOf[link] >= 0 && !double.IsNaN(metres[link]) && isShared(link)) metres[link] = longest[bundleOf[link]];
     }
 
     private static void Note(Dictionary<(int, short), (int, short)> partner, (int, short) cage, (int, short) other)

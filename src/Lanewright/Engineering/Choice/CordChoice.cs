@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 
@@ -10,6 +12,12 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="LinksPerCable">Links one cord carries.</param>
 internal sealed record CordChoice(CordModel? Cord, CordModel? FarCord, int ExtraConnections, int LinksPerCable)
 {
+    /// <summary>All cords of a way through trunks, from the first end to the second; empty where there are none.</summary>
+    public ImmutableArray<PatchCord> Patching { get; init; } = [];
+
+    /// <summary>Why a way through trunks has no cords; null where it has.</summary>
+    public Check? Problem { get; init; }
+
     /// <summary>Length of the first cord, where trunks lie between the two; null where it is as long as the channel.</summary>
     public Length? NearLength { get; init; }
 

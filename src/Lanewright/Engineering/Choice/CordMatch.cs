@@ -16,10 +16,27 @@ internal static class CordMatch
     public static CordModel? Find(
         StandardsLibrary standards, IEnumerable<CordModel> cords, string fibre, ModuleOpening near, ModuleOpening far, int legs) =>
         cords
-            .Where(c => c.Fibre == fibre && c.Legs == legs && Fits(c, near, far) && UnfitPins(standards, c).Length == 0)
+            .Where(c => c.Fibre == fibre && c.Legs == legs && Mates(standards, c, near, far))
             .OrderBy(c => c.Price)
             .ThenBy(c => c.Name, StringComparer.Ordinal)
             .FirstOrDefault();
+
+    /// <summary>Whether connectors, polish and pins of both ends fit, either way round for a straight cord.</summary>
+    private static bool Mates(StandardsLibrary standards, CordModel cord, ModuleOpening near, ModuleOpening far) =>
+        MatesOneWay(standards, cord, near, far) || (cord.Legs == 1 && MatesOneWay(standards, cord, far, near));
+
+    private static bool MatesOneWay(StandardsLibrary standards, CordModel cord, ModuleOpening near, ModuleOpening far) =>
+        FitsOneWay(cord, near, far)
+        && PinsFit(standards, near, cord.PinsNear)
+        && PinsFit(standards, far, cord.PinsFar);
+
+    /// <summary>A mating has pins at one side. What is not said of a cord or an opening is as usual there.</summary>
+    private static bool PinsFit(StandardsLibrary standards, ModuleOpening opening, string ofCord)
+    {
+        if (standards.Connector(opening.Connector) is not { } connector || connector["module-pins"] is not { } usual) return true;
+        var there = opening.Pins.Length > 0 ? opening.Pins : usual.Value;
+        return (ofCord.Length > 0 ? ofCord : connector.Word("cord-pins")) != there;
+    }
 
     /// <summary>Whether connectors and polish of both ends fit, either way round for a straight cord.</summary>
     public static bool Fits(CordModel cord, ModuleOpening near, ModuleOpening far) =>

@@ -128,7 +128,7 @@ internal sealed class FibreFinder(FinderContext context)
         var statement = link.Statement;
         if (link.Through is { } way)
         {
-            if (context.Standards.Fibre(way.Trunk.Cable.Fibre) is { } laid && laid.Kind == type.FibreKind
+            if (context.Standards.Fibre(way.Legs[0].Trunk.Cable.Fibre) is { } laid && laid.Kind == type.FibreKind
                 && FinderContext.Allows(statement, laid.Name))
             {
                 yield return laid;

@@ -15,18 +15,17 @@ internal sealed class FibreJudge(FinderContext context)
     /// <summary>Connector of the legs where two fan-outs meet.</summary>
     private const string Coupled = "LC-duplex";
 
-    /// <summary>That a catalogue lacks something is read in it, whatever its figures are worth.</summary>
-    private static readonly Citation StockList = new("catalogue", "", "", Mark.Seen);
-
     private static readonly Citation Polishing = new("IEC 61754", "", "", Mark.Memory);
+
+    private readonly PatchFinder patches = new(context);
 
     /// <summary>The link as solutions with their comparisons: one, and more where longer cords are in stock; none when its length
     /// cannot be told.</summary>
     public IEnumerable<Solution> Judge(LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre)
     {
         if (link.Needed is not { } needed) return [];
-        if (link.Through is { Length: { } trunk } way)
-            return link.FarNeeded is { } far ? [Patched(link, from, to, media, fibre, way, needed + trunk + far)] : [];
+        if (link.Through is { } way)
+            return way.IsMeasured && link.FarNeeded is not null ? [Patched(link, from, to, media, fibre, way)] : [];
         var cords = Cords(link, from, to, fibre);
         var lengths = cords.Cord is { } cord ? context.LengthsFor(link, cord, ShortestLink(from, to)) : [needed];
         return lengths.Select(length => Judge(link, from, to, media, fibre, cords, length ?? needed));
@@ -40,28 +39,42 @@ internal sealed class FibreJudge(FinderContext context)
         return Attenuated(link, from, to, media, cords, solution);
     }
 
-    /// <summary>The link with a cord from each module to the panels of its trunks.</summary>
+    /// <summary>The link with cords from its modules to the panels, and between panels where trunks stand in series.</summary>
     private Solution Patched(
-        LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre, TrunkWay way, Length least)
+        LinkClass link, ModuleEnd from, ModuleEnd to, ImmutableArray<Check> media, Fibre fibre, TrunkWay way)
     {
-        var front = new ModuleOpening(way.Trunk.Connector, way.Trunk.Polish, 1);
-        var near = CordMatch.Find(context.Standards, context.Catalogue.Cords, fibre.Name, from.Opening, front, 1);
-        var far = CordMatch.Find(context.Standards, context.Catalogue.Cords, fibre.Name, to.Opening, front, 1);
-        var isWhole = link.Shape is FanShape.Single or FanShape.Straight;
-        if (near is null || far is null || !isWhole || link.Needed is not { } needed || link.FarNeeded is not { } farNeeded)
-            return Judge(link, from, to, media, new CordChoice(null, null, 0, 1), ChannelOf(link, fibre, least, 0));
-        var cords = new CordChoice(near, far, 0, link.Shape == FanShape.Straight ? link.From.Ways : 1)
+        var plan = patches.Find(link, way, from.Opening, to.Opening, fibre.Name);
+        var laid = way.Length ?? default;
+        if (plan.Cords.IsEmpty)
         {
-            NearLength = near.OrderedFor(needed) ?? needed,
-            FarLength = far.OrderedFor(farNeeded) ?? farNeeded,
+            foreach (var bridge in way.Bridges) laid += bridge ?? default;
+            laid += (link.Needed ?? default) + (link.FarNeeded ?? default);
+            var none = new CordChoice(null, null, 0, 1) { Problem = plan.Problem };
+            return Judge(link, from, to, media, none, ChannelOf(link, fibre, laid, 0));
+        }
+        foreach (var cord in plan.Cords) laid += cord.Length;
+        var cords = new CordChoice(plan.Cords[0].Cord, plan.Cords[^1].Cord, 0, plan.LinksPerCable)
+        {
+            NearLength = plan.Cords[0].Length,
+            FarLength = plan.Cords[^1].Length,
+            Patching = plan.Cords,
         };
-        var laid = (cords.NearLength ?? needed) + (cords.FarLength ?? farNeeded);
-        var channel = ChannelOf(link, fibre, laid + (way.Length ?? default), 0);
-        // What was measured from panel to panel leaves the glass of the cords to be added.
-        if (way.Trunk.MeasuredLoss is { } measured && fibre.AttenuationAt(from.Type.Lanes[0].Shortest) is { } glass)
-            channel = channel with { MeasuredLoss = measured + (glass.Value * laid) };
-        var solution = Judge(link, from, to, media, cords, channel);
-        return Attenuated(link, from, to, media, cords, solution);
+        var channel = ChannelOf(link, fibre, laid, 0) with { Stretch = Measured(way) };
+        return Attenuated(link, from, to, media, cords, Judge(link, from, to, media, cords, channel));
+    }
+
+    /// <summary>What was measured from panel to panel; cords and other trunks are computed beside it.</summary>
+    private static MeasuredStretch? Measured(TrunkWay way)
+    {
+        var measured = way.Legs.Where(l => l.Trunk.MeasuredLoss is not null).ToList();
+        if (measured.Count == 0) return null;
+        var (loss, length) = (default(Decibels), default(Length));
+        foreach (var leg in measured)
+        {
+            loss += leg.Trunk.MeasuredLoss ?? default;
+            length += leg.Length ?? default;
+        }
+        return new MeasuredStretch(loss, length, measured.Sum(l => l.Trunk.Connections), measured.Sum(l => l.Trunk.Splices));
     }
 
     /// <summary>The link with the attenuator its statement asks for, or the one its receivers need.</summary>
@@ -83,7 +96,7 @@ internal sealed class FibreJudge(FinderContext context)
     {
         var statement = link.Statement;
         var policy = context.Policy;
-        var usual = link.Through is { } way ? way.Trunk.Connections
+        var usual = link.Through is { } way ? way.Connections
             : link.Route is { } route ? route.Connections ?? policy.ConnectionsBetweenHalls : policy.ConnectionsInHall;
         return new Channel
         {
@@ -91,7 +104,7 @@ internal sealed class FibreJudge(FinderContext context)
             Length = length,
             Connections = (statement.Connections ?? usual) + extraConnections,
             ConnectionLoss = Stated(statement.ConnectionLoss, policy.ConnectionLoss),
-            Splices = statement.Splices ?? link.Through?.Trunk.Splices ?? link.Route?.Splices ?? 0,
+            Splices = statement.Splices ?? link.Through?.Splices ?? link.Route?.Splices ?? 0,
             SpliceLoss = Stated(statement.SpliceLoss, policy.SpliceLoss),
             Reflectance = statement.Reflectance is { } r ? new Known<Decibels>(r, Citation.OfPlan) : policy.Reflectance,
             Attenuation = statement.Attenuation is { } a ? new Known<Attenuation>(a, Citation.OfPlan) : null,
@@ -155,7 +168,7 @@ internal sealed class FibreJudge(FinderContext context)
         var adapters = context.Adapters((from.Use, from.Module.FormFactor), (to.Use, to.Module.FormFactor));
         return new Solution
         {
-            Name = NameOf(from, to, cable, cords, channel) + (link.Through is { } way ? $" through {way.Trunk.Name}" : ""),
+            Name = NameOf(from, to, cable, cords, channel) + (link.Through is { } way ? $" through {way.Name}" : ""),
             Medium = CableMedium.Fibre,
             MediumName = channel.Fibre.Name,
             TypeName = TypeNames(from.Application, to.Application),
@@ -167,6 +180,7 @@ internal sealed class FibreJudge(FinderContext context)
             FarCord = cords.FarCord,
             FarLength = cords.FarLength,
             Through = link.Through,
+            Patching = cords.Patching,
             Adapters = adapters,
             Length = cords.NearLength ?? channel.Length,
             Channel = channel,
@@ -186,7 +200,9 @@ internal sealed class FibreJudge(FinderContext context)
     {
         var modules = from.Module == to.Module ? "2 x " + from.Module.Name : from.Module.Name + " + " + to.Module.Name;
         if (cable.IsPlaceholder) return $"{modules}, {cable.Name}";
-        var far = cords is { FarCord: { } other, FarLength: { } length } ? $" and {other.Name} {length}" : "";
+        var far = cords.Patching.IsEmpty
+            ? cords is { FarCord: { } other, FarLength: { } length } ? $" and {other.Name} {length}" : ""
+            : string.Concat(cords.Patching.Skip(1).Select(p => $" and {p.Cord.Name} {p.Length}"));
         return $"{modules}, {cable.Name} {cords.NearLength ?? channel.Length}{far}";
     }
 
@@ -207,6 +223,8 @@ internal sealed class FibreJudge(FinderContext context)
     {
         yield return new PartUse(from.Module, null, link.From.Ways);
         yield return new PartUse(to.Module, null, link.To.Ways);
+        foreach (var patch in cords.Patching) yield return new PartUse(patch.Cord, patch.Length, patch.Links);
+        if (!cords.Patching.IsEmpty) yield break;
         if (cords.Cord is { } cord) yield return new PartUse(cord, cords.NearLength ?? channel.Length, cords.LinksPerCable);
         if (cords.FarCord is { } far) yield return new PartUse(far, cords.FarLength ?? channel.Length, link.To.Ways);
     }
@@ -214,13 +232,9 @@ internal sealed class FibreJudge(FinderContext context)
     private IEnumerable<Check> CordChecks(LinkClass link, ModuleEnd from, ModuleEnd to, CordChoice cords, Fibre fibre)
     {
         var (near, far) = link.Shape == FanShape.ToEnd ? (to.Opening, from.Opening) : (from.Opening, to.Opening);
-        if (cords.Cord is null && link.Through is { } way)
+        if (cords.Problem is { } problem)
         {
-            var isSplit = link.Shape is not (FanShape.Single or FanShape.Straight);
-            yield return Check.Of(isSplit ? CheckNames.FanOut : CheckNames.Connector, false, StockList, isSplit
-                ? $"legs of a fan-out are not patched through the trunks {way.Trunk.Name}: split the cage at a panel of its own"
-                : $"no {fibre.Name} cord in the catalogue joins {near} or {far} with {way.Trunk.Connector} {way.Trunk.Polish} "
-                    + $"at the panels of {way.Trunk.Name}");
+            yield return problem;
             yield break;
         }
         if (cords.Cord is not { } cord)
@@ -229,7 +243,7 @@ internal sealed class FibreJudge(FinderContext context)
             var missing = isMixed
                 ? $"the parts of split cages are mixed and the catalogue lacks {fibre.Name} fan-outs from {FanOuts(link, near, far)}"
                 : $"no {fibre.Name} cord in the catalogue joins {near} and {link.Legs} x {far}";
-            yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, StockList, missing);
+            yield return Check.Of(isMixed ? CheckNames.FanOut : CheckNames.Connector, false, CatalogueFacts.WhatIsLacking, missing);
             yield break;
         }
         if (fibre.Kind != from.Type.FibreKind)

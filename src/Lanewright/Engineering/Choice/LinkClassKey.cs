@@ -12,8 +12,10 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="ToRack">Kind of rack at the second end.</param>
 /// <param name="Shape">How the cages are split.</param>
 /// <param name="FarPlace">Grid place of the second cord, where the links go through trunks; -1 otherwise.</param>
+/// <param name="Turns">Which trunks of its way a link enters at their far panel, a bit for each.</param>
 internal readonly record struct LinkClassKey(
-    int Kind, short From, short To, int Place, int NeededPlace, short Route, short FromRack, short ToRack, FanShape Shape, int FarPlace)
+    int Kind, short From, short To, int Place, int NeededPlace, short Route, short FromRack, short ToRack, FanShape Shape, int FarPlace,
+    short Turns)
 {
     /// <summary>The way fits the stated length; the length of the grid it would be rounded up to does not.</summary>
     public const int AsLongAsStated = -2;

@@ -21,7 +21,6 @@ public sealed class LinkClasses
     private readonly List<int> firsts = [];
     private readonly List<SortedSet<int>> statements = [];
     private readonly int[] kindOf;
-    private readonly TrunkWay?[] through;
     private readonly List<EndSpec> ends = [];
     private readonly Dictionary<(Model.Catalogues.CageModel Cage, int Ways, Watts? Limit), short> endByContent = [];
     private readonly Dictionary<(int Group, PortPlace Port), short> endByPort = [];
@@ -36,7 +35,6 @@ public sealed class LinkClasses
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
         kindOf = StatementKinds.FirstAlike(plan.Statements);
         Trunks = new TrunkWays(plan, route, detours);
-        through = [.. plan.Statements.Select(Trunks.Of)];
         Bundles = CageBundles.Of(plan);
         ClassOf = new int[plan.Links.Count];
         UnmeasuredLinks = [];
@@ -76,7 +74,7 @@ public sealed class LinkClasses
         ExpectWays();
         var needed = new double[plan.Links.Count];
         for (var link = 0; link < needed.Length; link++) needed[link] = Needed(link);
-        Bundles.RaiseToLongest(needed);
+        Bundles.RaiseToLongest(needed, link => !StartsApart(link));
         var far = FarNeeded();
         for (var link = 0; link < needed.Length; link++)
         {
@@ -106,7 +104,7 @@ public sealed class LinkClasses
         {
             var (from, to) = (plan.Devices.RackIndex(plan.Links.FromDevice(link)), plan.Devices.RackIndex(plan.Links.ToDevice(link)));
             var statement = plan.Statements[plan.Links.Statement(link)];
-            if (from >= 0 && to >= 0 && from != to && statement.Through is null)
+            if (from >= 0 && to >= 0 && from != to && statement.Through.IsEmpty)
                 questions.Add(WayQuestion.Between(from, to, Math.Max(0, ways.Net.SideOf(statement.Side))));
         }
         ways.Expect(questions);
@@ -116,10 +114,9 @@ public sealed class LinkClasses
     private double Needed(int link)
     {
         var statement = plan.Links.Statement(link);
-        var way = through[statement];
+        var way = WayOf(link);
         var end = way?.NearPanel ?? plan.Links.ToDevice(link);
-        var length = way is { Length: null } ? null
-            : Measured(new CableKey(CableKind.Cable, link), plan.Links.FromDevice(link), end, plan.Statements[statement].Side);
+        var length = way is { IsMeasured: false } ? null : Measured(link, 0, plan.Links.FromDevice(link), end);
         if (length is null && plan.Statements[statement].Length is null) UnmeasuredLinks.TryAdd(statement, link);
         return length?.Metres ?? double.NaN;
     }
@@ -132,23 +129,42 @@ public sealed class LinkClasses
         for (var link = 0; link < far.Length; link++)
         {
             var statement = plan.Links.Statement(link);
-            var length = through[statement] is { } way
-                ? Measured(new CableKey(CableKind.FarCord, link), way.FarPanel, plan.Links.ToDevice(link), plan.Statements[statement].Side)
-                : null;
-            if (through[statement] is not null && length is null) UnmeasuredLinks.TryAdd(statement, link);
+            var way = WayOf(link);
+            var length = way is null ? null : Measured(link, way.Legs.Length, way.FarPanel, plan.Links.ToDevice(link));
+            if (way is not null && length is null) UnmeasuredLinks.TryAdd(statement, link);
             far[link] = length?.Metres ?? double.NaN;
         }
-        Bundles.RaiseToLongest(far);
+        Bundles.RaiseToLongest(far, link => !EndsApart(link));
         return far;
     }
 
-    private Length? Measured(CableKey key, int from, int to, string side) =>
-        detours.Ways.TryGetValue(key, out var way) ? route.Along(way, from, to).Total : route.Between(from, to, side);
+    /// <summary>Length of a cord of a link, or of its cable.</summary>
+    private Length? Measured(int link, int joint, int from, int to) =>
+        detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link, joint), out var way)
+            ? route.Along(way, from, to).Total
+            : route.Between(from, to, SideOf(link));
 
-    private Model.Places.HallRoute? RouteOf(int link, Model.Places.Rack from, Model.Places.Rack to, string side) =>
+    private Model.Places.HallRoute? RouteOf(int link, Model.Places.Rack from, Model.Places.Rack to) =>
         from.Hall == to.Hall ? null
             : detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way) ? way.Route
-            : route.RouteOf(from, to, side);
+            : route.RouteOf(from, to, SideOf(link));
+
+    private string SideOf(int link) => plan.Statements[plan.Links.Statement(link)].Side;
+
+    /// <summary>How a link goes through trunks; null where it goes through none.</summary>
+    private TrunkWay? WayOf(int link) => plan.Trunks.IsEmpty
+        ? null
+        : Trunks.Of(plan.Statements[plan.Links.Statement(link)], plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+
+    /// <summary>Legs that come together behind duplex ports have cords of their own before them.</summary>
+    private bool StartsApart(int link) =>
+        WayOf(link) is { } way && Bundles.ShapeOf(link) == FanShape.ToEnd && IsDuplex(way.Legs[0], isFar: false);
+
+    /// <summary>Legs that part before duplex ports have cords of their own behind them.</summary>
+    private bool EndsApart(int link) =>
+        WayOf(link) is { } way && Bundles.ShapeOf(link) == FanShape.FromEnd && IsDuplex(way.Legs[^1], isFar: true);
+
+    private static bool IsDuplex(TrunkLeg leg, bool isFar) => leg.Trunk.CassetteAt(isFar != leg.IsTurned) is not null;
 
     private LinkClassKey KeyOf(int link, double metres, double farMetres)
     {
@@ -160,7 +176,7 @@ public sealed class LinkClasses
         var stated = plan.Statements[statement].Length;
         var rackFrom = plan.Devices.Rack(from);
         var rackTo = plan.Devices.Rack(to);
-        var surveyed = rackFrom is null || rackTo is null ? null : RouteOf(link, rackFrom, rackTo, plan.Statements[statement].Side);
+        var surveyed = rackFrom is null || rackTo is null ? null : RouteOf(link, rackFrom, rackTo);
         var routeIndex = surveyed is null ? -1 : plan.Building.Routes.IndexOf(surveyed);
         return new LinkClassKey(
             kindOf[statement],
@@ -172,7 +188,8 @@ public sealed class LinkClasses
             (short)(rackFrom is null ? -1 : rackTypes.IndexOf(rackFrom.Type)),
             (short)(rackTo is null ? -1 : rackTypes.IndexOf(rackTo.Type)),
             Bundles.ShapeOf(link),
-            double.IsNaN(farMetres) ? -1 : grid.PlaceOf(Length.FromMetres(farMetres)));
+            double.IsNaN(farMetres) ? -1 : grid.PlaceOf(Length.FromMetres(farMetres)),
+            WayOf(link)?.Turns ?? 0);
     }
 
     /// <summary>A way between two lengths of the grid is rounded up, but a cable that is as long as the way is long enough.</summary>
@@ -214,7 +231,7 @@ public sealed class LinkClasses
             To = ends[key.To],
             Needed = statement.Length ?? (key.Place < 0 ? null : grid.LengthOf(key.Place)),
             Way = way,
-            Through = through[statement.Index],
+            Through = WayOf(firsts[index]),
             FarNeeded = key.FarPlace < 0 ? null : grid.LengthOf(key.FarPlace),
             Route = key.Route < 0 ? null : plan.Building.Routes[key.Route],
             FromRack = key.FromRack < 0 ? null : rackTypes[key.FromRack],

@@ -1,3 +1,5 @@
+using Lanewright.Engineering.Plant;
+using Lanewright.Quantities;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Demands;
@@ -18,10 +20,13 @@ internal sealed class LinkQuestions
     private readonly SharedArrays<CopperLimit> copper = new();
     private readonly SharedArrays<FailureRate> rates = new();
     private readonly SharedArrays<StockItem> stocks = new();
+    private readonly SharedArrays<TrunkLeg> legs = new();
+    private readonly SharedArrays<Length?> bridges = new();
     private readonly Dictionary<EndSpec, EndSpec> ends = [];
 
     /// <summary>How many values are known.</summary>
-    public int Count => words.Count + cages.Count + copper.Count + rates.Count + stocks.Count + ends.Count;
+    public int Count =>
+        words.Count + cages.Count + copper.Count + rates.Count + stocks.Count + legs.Count + bridges.Count + ends.Count;
 
     /// <summary>The question a class asks.</summary>
     public LinkClass Of(LinkClass link) => link with
@@ -31,10 +36,7 @@ internal sealed class LinkQuestions
         Statements = [],
         From = Of(link.From),
         To = Of(link.To),
-        Through = link.Through is { } way ? way with
-        {
-            Trunk = way.Trunk with { Index = 0, From = 0, To = 0, Chain = [], Span = default },
-        } : null,
+        Through = link.Through is { } way ? new TrunkWay(legs.Of([.. way.Legs.Select(Of)]), bridges.Of(way.Bridges)) : null,
         Route = link.Route is { } route ? new HallRoute(Nowhere, Nowhere, default, route.Connections, route.Splices, default) : null,
         Count = 1,
         FirstLink = 0,
@@ -70,10 +72,13 @@ internal sealed class LinkQuestions
         FromRun = null,
         ToRun = 1,
         Media = words.Of(statement.Media),
-        Through = null,
+        Through = [],
         Network = "",
         Span = default,
     };
+
+    private static TrunkLeg Of(TrunkLeg leg) =>
+        leg with { Trunk = leg.Trunk with { Index = 0, From = 0, To = 0, Parts = [], Growth = null, Span = default } };
 
     private static LinkEnd Of(LinkEnd end) => end with { Devices = [], Groups = [], Ports = null, Ways = null, Span = default };
 

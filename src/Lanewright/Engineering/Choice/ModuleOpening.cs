@@ -8,6 +8,9 @@ namespace Lanewright.Engineering.Choice;
 /// <param name="Count">Openings: two for a module of two duplex links.</param>
 public sealed record ModuleOpening(string Connector, string Polish, int Count)
 {
+    /// <summary>Its alignment pins: <c>pinned</c> or <c>unpinned</c>; empty for what is usual at modules.</summary>
+    public string Pins { get; init; } = "";
+
     /// <summary>Connector and polish, as far as known.</summary>
     public override string ToString() => Polish.Length == 0 ? Connector : $"{Connector} {Polish}";
 

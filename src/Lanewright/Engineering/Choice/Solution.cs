@@ -44,8 +44,12 @@ public sealed record Solution
     /// <summary>Length of the second cord to order.</summary>
     public Length? FarLength { get; init; }
 
-    /// <summary>The trunks between the two cords; null where there are none.</summary>
+    /// <summary>The trunks between the cords; null where there are none.</summary>
     public TrunkWay? Through { get; init; }
+
+    /// <summary>The cords of that way from the first end to the second, <see cref="Cable"/> being the first of them; empty without
+    /// trunks.</summary>
+    public ImmutableArray<PatchCord> Patching { get; init; } = [];
 
     /// <summary>Adapters in the cages, where the plan says that modules sit in them.</summary>
     public ImmutableArray<SundryModel> Adapters { get; init; } = [];

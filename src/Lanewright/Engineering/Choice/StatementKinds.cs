@@ -20,7 +20,8 @@ internal static class StatementKinds
 
     /// <summary>Everything a statement fixes, as one text: equal texts are equal questions.</summary>
     private static string TextOf(LinkStatement s) => string.Join('|', s.Rate, string.Join(',', s.Media), s.Type?.Name, s.CopperType?.Name,
-        s.Assembly?.Name, s.Cord?.Name, s.Length?.Metres, s.Through?.Name, s.Connections, s.ConnectionLoss?.Value, s.Splices,
+        s.Assembly?.Name, s.Cord?.Name, s.Length?.Metres, string.Join(',', s.Through.Select(t => t.Name)), s.Connections,
+        s.ConnectionLoss?.Value, s.Splices,
         s.SpliceLoss?.Value, s.Reflectance?.Value, s.Attenuation?.DecibelsPerKilometre, s.AttenuationAt?.Nanometres, s.MeasuredLoss?.Value,
         s.Attenuator?.Value, s.IsExisting, s.LatencyMax?.Nanoseconds, TextOf(s.From), TextOf(s.To));
 

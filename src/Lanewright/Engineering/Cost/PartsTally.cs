@@ -57,7 +57,13 @@ public sealed class PartsTally
         foreach (var (solution, statement, cables, links) in design.CablesBySolution())
         {
             var existing = plan.Statements[statement].IsExisting ? cables : 0;
-            if (solution.Cable is not CordModel { IsPlaceholder: true }) Add(solution.Cable, solution.Length, cables, existing);
+            foreach (var cord in solution.Patching)
+            {
+                var each = cord.Links > 1 ? cables : links;
+                Add(cord.Cord, cord.Length, each, plan.Statements[statement].IsExisting ? each : 0);
+            }
+            if (solution is { Patching.IsEmpty: true, Cable: not CordModel { IsPlaceholder: true } })
+                Add(solution.Cable, solution.Length, cables, existing);
             foreach (var adapter in solution.Adapters) Add(adapter, null, links, 0);
             if (solution.Attenuator is { } attenuator)
                 Add(attenuator, null, links * solution.Parts.Where(p => ReferenceEquals(p.Item, attenuator)).Sum(p => p.Quantity), 0);
@@ -69,7 +75,8 @@ public sealed class PartsTally
     {
         for (var link = 0; link < plan.Links.Count; link++)
         {
-            if (design.SolutionOf(link) is not { FarCord: { } far } solution || plan.Links.ToPort(link).Part != 0) continue;
+            if (plan.Links.ToPort(link).Part != 0) continue;
+            if (design.SolutionOf(link) is not { FarCord: { } far, Patching.IsEmpty: true } solution) continue;
             Add(far, solution.FarLength ?? solution.Length, 1, plan.Statements[plan.Links.Statement(link)].IsExisting ? 1 : 0);
         }
     }
@@ -80,7 +87,8 @@ public sealed class PartsTally
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;
             if (ways.Of(trunk) is { } length) Add(trunk.Cable, length, trunk.Count, existing);
-            if (trunk.Cassette is { } cassette) Add(cassette, null, 2L * trunk.Count, 2L * existing);
+            var cassettes = (long)trunk.CassettesEach;
+            if (trunk.Cassette is { } cassette) Add(cassette, null, cassettes * trunk.Count, cassettes * existing);
         }
     }
 

@@ -38,16 +38,22 @@ internal sealed class BoxSearch(SearchContext context)
             : [default];
         foreach (var peer in peers)
         {
-            foreach (var uses in Choices(build, 0, []))
+            foreach (var uses in Choices(build, 0, []).Where(u => Fits(build, u, boxes, peer, peerLinks)))
             {
-                if (!Fits(build, uses, boxes, peer, peerLinks)) continue;
-                yield return new FabricDesign
-                {
-                    Shape = shape,
-                    Planes = boxes,
-                    PeerLinks = peerLinks,
-                    Leaves = [.. uses.Select((u, kind) => new LeafChoice(build, u, peer, Math.Max(1, context.Demand.Finals[kind]), 0))],
-                };
+                // Above the hosts where there is room; where racks have limits, modules may take it away again.
+                bool[] ways = context.Demand.Hall.Limits is null ? [false] : [false, true];
+                foreach (var isApart in ways)
+                    yield return new FabricDesign
+                    {
+                        Shape = shape,
+                        Planes = boxes,
+                        PeerLinks = peerLinks,
+                        Leaves =
+                        [
+                            .. uses.Select((u, kind) =>
+                                new LeafChoice(build, u, peer, Math.Max(1, context.Demand.Finals[kind]), 0) { IsApart = isApart }),
+                        ],
+                    };
             }
         }
     }

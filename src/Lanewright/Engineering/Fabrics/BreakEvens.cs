@@ -17,6 +17,7 @@ public sealed class BreakEvens
     private readonly WantedFabric wanted;
     private readonly FinderContext context;
     private readonly FocusedSizing sizing;
+    private double gap;
 
     private BreakEvens(WantedFabric wanted, FinderContext context)
     {
@@ -36,7 +37,9 @@ public sealed class BreakEvens
         foreach (var quantity in Enum.GetValues<BreakEvenQuantity>())
         {
             step?.Invoke(quantity);
-            found.Add(search.Of(quantity));
+            search.gap = 0;
+            var answer = search.Of(quantity);
+            found.Add(answer with { Gap = Share.From(Math.Max(search.gap, search.sizing.TakeGap())) });
         }
         return found.ToImmutable();
     }
@@ -85,6 +88,7 @@ public sealed class BreakEvens
         Stretches(LowerEnvelope.Of(LeastModulePrice, 4, times =>
         {
             var winner = Winner.Of(new Sizing(WithModulePrice(context, times)).Of(wanted));
+            gap = Math.Max(gap, winner.Gap);
             var cost = winner.Option?.CostOverYears;
             var modules = cost?.Modules.Hundredths ?? 0;
             var rest = (cost?.Total.Hundredths ?? 0) - modules;

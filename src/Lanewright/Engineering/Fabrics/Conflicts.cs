@@ -10,22 +10,25 @@ public static class Conflicts
 {
     /// <summary>Every minimal set of wishes no design keeps, smaller sets first; none when some design keeps them all.</summary>
     /// <param name="wanted">What is wanted.</param>
-    /// <param name="solve">Designs that keep everything asked for; none when nothing does.</param>
-    public static ImmutableArray<ImmutableArray<Wish>> Of(WantedFabric wanted, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve)
+    /// <param name="solve">Some designs that keep everything asked for; none when nothing does.</param>
+    /// <param name="isProven">Whether the last answer without a design is proven to have none; null where all are.</param>
+    public static ImmutableArray<ImmutableArray<Wish>> Of(
+        WantedFabric wanted, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve, Func<bool>? isProven = null)
     {
         var wishes = WishList.Of(wanted);
         var broken = new List<uint>();
-        var proven = new HashSet<uint>();
+        var (asked, open) = (new HashSet<uint>(), new HashSet<uint>());
         while (true)
         {
             var sets = ConflictSets.Of(wishes.Length, broken);
-            var open = sets.Select(Bits).Where(s => !proven.Contains(s)).ToList();
-            if (open.Count == 0) return [.. sets.Select(set => set.Select(i => wishes[i]).ToImmutableArray())];
-            var asked = open[0];
-            var designs = solve(WishList.Only(wanted, k => (asked & (1u << IndexOf(wishes, k))) != 0));
-            if (designs.IsEmpty) proven.Add(asked);
+            if (sets.Select(Bits).Where(s => !asked.Contains(s)).Select(s => (uint?)s).FirstOrDefault() is not { } next)
+                return [.. sets.Where(s => !open.Contains(Bits(s))).Select(set => set.Select(i => wishes[i]).ToImmutableArray())];
+            var designs = solve(WishList.Only(wanted, k => (next & (1u << IndexOf(wishes, k))) != 0));
+            if (designs.IsEmpty) asked.Add(next);
+            // A search that was broken off proves nothing: such a set is neither told nor looked into further.
+            if (designs.IsEmpty && isProven?.Invoke() == false) open.Add(next);
             // A design that was asked for keeps what was asked, whatever else it breaks.
-            foreach (var design in designs) broken.Add(WishList.Broken(wishes, design) & ~asked);
+            foreach (var design in designs) broken.Add(WishList.Broken(wishes, design) & ~next);
         }
     }
 

@@ -26,13 +26,13 @@ internal sealed class CostFloor
         wattYear = EnergyUse.PriceOfWattYear(demand.Wanted);
         placeInRack = pricer.Grid.PlaceOf(context.Policy.InRack * 2);
         route = new RackRoute(context.Policy, context.Standards);
-        placeAcross = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.HostRacks, demand.Hall.SpineRacks));
+        placeAcross = pricer.Grid.PlaceOf(Shortest(demand.Hall.HostRacks, demand.Hall.SpineRacks));
         ImmutableArray<Rack> leafRacks = [.. demand.Hall.LeafRacks];
         // Leaves apart share a rack with an upper tier only where racks are named.
         PlaceApart = demand.Hall.IsStandard
-            ? pricer.Grid.PlaceOf(Shortest(route, leafRacks, leafRacks))
+            ? pricer.Grid.PlaceOf(Shortest(leafRacks, leafRacks))
             : placeInRack;
-        placeTrunk = pricer.Grid.PlaceOf(Shortest(route, demand.Hall.SpineRacks, demand.Hall.SpineRacks));
+        placeTrunk = pricer.Grid.PlaceOf(Shortest(demand.Hall.SpineRacks, demand.Hall.SpineRacks));
     }
 
     /// <summary>Switches: so many at the end, and so many added up over the years they run.</summary>
@@ -70,7 +70,7 @@ internal sealed class CostFloor
                 var hosts = Enumerable.Range(0, demand.Wanted.Years + 1)
                     .Select(y => (long)Math.Clamp(demand.CountsIn(y)[kind] - (r * perRack), 0, perRack))
                     .ToArray();
-                return (Place: pricer.Grid.PlaceOf(Shortest(route, [rack], leafRacks)), Hosts: hosts[^1], Years: hosts.SkipLast(1).Sum());
+                return (Place: pricer.Grid.PlaceOf(Shortest([rack], leafRacks)), Hosts: hosts[^1], Years: hosts.SkipLast(1).Sum());
             })
             .GroupBy(r => r.Place)
             .Select(g => (g.Key, g.Sum(r => r.Hosts), g.Sum(r => r.Years)));
@@ -91,7 +91,7 @@ internal sealed class CostFloor
     public int NearestAbove(Rack rack)
     {
         if (nearest.TryGetValue(rack.Index, out var found)) return found;
-        return nearest[rack.Index] = pricer.Grid.PlaceOf(Shortest(route, [rack], demand.Hall.SpineRacks));
+        return nearest[rack.Index] = pricer.Grid.PlaceOf(Shortest([rack], demand.Hall.SpineRacks));
     }
 
     /// <summary>Links between two upper tiers, which stand in racks of their own.</summary>
@@ -109,7 +109,7 @@ internal sealed class CostFloor
     }
 
     /// <summary>No link between two racks of these is shorter.</summary>
-    private static Length Shortest(RackRoute route, ImmutableArray<Rack> lowers, ImmutableArray<Rack> uppers)
+    private Length Shortest(ImmutableArray<Rack> lowers, ImmutableArray<Rack> uppers)
     {
         var isSame = lowers == uppers;
         var least = default(Length?);
@@ -120,7 +120,7 @@ internal sealed class CostFloor
                 // A rack that takes hosts and upper tiers may hold both ends of a link.
                 if (lower.Index == upper.Index && !isSame) return default;
                 if (lower.Index == upper.Index) continue;
-                var way = route.Between(lower, route.Nearest(lower), upper, route.Nearest(upper), RackRoute.Across(lower, upper));
+                var way = demand.Hall.Least(route, lower, upper);
                 least = least is { } before ? Length.Min(before, way) : way;
             }
         }

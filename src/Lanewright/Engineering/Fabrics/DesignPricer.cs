@@ -24,13 +24,43 @@ internal sealed class DesignPricer(FabricDemand demand, StateCounter counter)
                 end = spread;
             }
         }
+        if (end.Fault.Length == 0 && demand.Hall.Limits is { } limits)
+        {
+            if (Thinned(ref design, end, limits, out fault) is not { } kept) return null;
+            end = kept;
+        }
         if (end.Fault.Length > 0)
         {
             fault = end.Fault;
             return null;
         }
         var start = demand.IsSteady ? end : StateIn(design, 0, out fault);
-        return start is null ? null : Over(design, start, end);
+        if (start is null) return null;
+        if (!demand.IsSteady && demand.Hall.Limits?.FaultOf(start).Text is { Length: > 0 } early)
+        {
+            fault = early;
+            return null;
+        }
+        return Over(design, start, end);
+    }
+
+    /// <summary>The design with so few switches to a rack that their modules keep the limits of racks as well; null with what is in the
+    /// way where even one to a rack does not.</summary>
+    private FabricState? Thinned(ref FabricDesign design, FabricState end, HallLimits limits, out string fault)
+    {
+        while (true)
+        {
+            (var rack, fault) = limits.FaultOf(end);
+            if (fault.Length == 0) return end;
+            var here = rack is null || demand.IndexAmongHosts(rack) >= 0
+                ? 0
+                : end.Fabric.Layout.Groups.Sum(g => g.Places.Count(p => p.Rack.Index == rack.Index));
+            if (here <= 1) return null;
+            design = design with { MostInRack = Math.Min(design.MostInRack, here) - 1 };
+            if (design.MostInRack < 1 || StateIn(design, demand.Wanted.Years, out fault) is not { } thinner) return null;
+            end = thinner;
+            if (end.Fault.Length > 0) return end;
+        }
     }
 
     private FabricState? StateIn(FabricDesign design, int year, out string fault) =>

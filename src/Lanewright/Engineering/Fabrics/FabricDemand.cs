@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
 
 namespace Lanewright.Engineering.Fabrics;
@@ -18,6 +19,30 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
 
     private readonly Dictionary<(int Kind, int Year), FabricGroup> groups = [];
 
+    private readonly Dictionary<int, int> hostRacks =
+        Hall.HostRacks.Select((r, i) => (r.Index, At: i)).ToDictionary(r => r.Index, r => r.At);
+
+    private readonly Dictionary<(int Rack, SwitchBuild Build, int Most), int> intoEmpty = [];
+
+    /// <summary>Switches of a kind that a rack takes that holds none yet, counted once.</summary>
+    /// <param name="question">The rack, the switch, and how many one rack may hold.</param>
+    /// <param name="count">Counts them.</param>
+    public int IntoEmpty((int Rack, SwitchBuild Build, int Most) question, Func<int> count) =>
+        intoEmpty.TryGetValue(question, out var known) ? known : intoEmpty[question] = count();
+
+    /// <summary>Which of the racks of hosts a rack is; -1 for none of them.</summary>
+    public int IndexAmongHosts(Rack rack) => hostRacks.GetValueOrDefault(rack.Index, -1);
+
+    /// <summary>Hosts of a kind in one of the racks of hosts after the last year.</summary>
+    public int HostsIn(int kind, int rack)
+    {
+        var perRack = Hosts[kind].Demand.PerRack;
+        return Math.Clamp(Finals[kind] - ((rack - Hall.FirstRack[kind]) * perRack), 0, perRack);
+    }
+
+    /// <summary>The kind of host that stands in a rack of hosts.</summary>
+    public int KindIn(int rack) => Enumerable.Range(0, Hosts.Length).Last(k => Hall.FirstRack[k] <= rack);
+
     /// <summary>Hosts of each kind after the last year.</summary>
     public ImmutableArray<int> Finals => counts[^1];
 
@@ -29,12 +54,17 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
 
     /// <summary>Whether leaves of a model find no room above hosts of a kind, not even where they stand in two racks in turn: then they
     /// stand in racks of their own.</summary>
-    public bool StandsApart(int kind, SwitchBuild build)
+    private bool StandsApart(int kind, SwitchBuild build)
     {
         var host = Hosts[kind];
         var left = Hall.HostRacks[Hall.FirstRack[kind]].Type.Units - (host.Demand.PerRack * host.Model.Units);
         return (host.Demand.Ports + 1) / 2 * build.Units > left;
     }
+
+    /// <summary>The ways leaves of a model may stand: above their hosts, apart from them, or, where racks have limits that tell only
+    /// once everything in them is known, both.</summary>
+    public IEnumerable<bool> WaysToStand(int kind, SwitchBuild build) =>
+        StandsApart(kind, build) ? [true] : Hall.Limits is null ? [false] : [false, true];
 
     /// <summary>Index of the rack that the leaf of one port of the hosts of a block stands in: that of the middle host it serves. Where a
     /// block fills several racks, its leaves stand in two of them, so that no rack takes all links of a host in another.</summary>
@@ -56,7 +86,7 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
         var count = year < 0 ? 0 : counts[year][kind];
         var places = Enumerable.Range(0, count).Select(i => new FabricPlace(
             Hall.HostRacks[Hall.FirstRack[kind] + (i / host.Demand.PerRack)],
-            1 + (i % host.Demand.PerRack * Math.Max(1, host.Model.Units))));
+            Hall.HostUnits(Hall.FirstRack[kind] + (i / host.Demand.PerRack), host)[i % host.Demand.PerRack]));
         var group = new FabricGroup(host.Demand.Name, SwitchRole.Host, host.Model, host.Cards, count, [.. places]);
         return groups[(kind, year)] = group;
     }

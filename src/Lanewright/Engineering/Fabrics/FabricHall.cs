@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
@@ -11,15 +13,18 @@ namespace Lanewright.Engineering.Fabrics;
 /// first.</summary>
 internal sealed class FabricHall
 {
-    private FabricHall(ImmutableArray<Rack> hostRacks, ImmutableArray<Rack> spineRacks, bool isStandard)
+    private readonly Dictionary<(int Rack, int Units), ImmutableArray<int>> hostUnits = [];
+
+    private FabricHall(ImmutableArray<Rack> hostRacks, ImmutableArray<Rack> spineRacks, bool isStandard, ShortestWays? ways)
     {
         HostRacks = hostRacks;
         IsStandard = isStandard;
+        Ways = ways;
         // The weighted median of the hosts over the racks there are: the rack with the least way to all of them comes first.
         SpineRacks =
         [
             .. spineRacks
-                .Select(s => (Rack: s, Way: hostRacks.Sum(h => RackRoute.Across(s, h).Metres)))
+                .Select(s => (Rack: s, Way: hostRacks.Sum(h => Across(s, h).Metres)))
                 .OrderBy(s => Math.Round(s.Way, 4))
                 .ThenBy(s => s.Rack.Index)
                 .Select(s => s.Rack),
@@ -32,7 +37,7 @@ internal sealed class FabricHall
     /// <summary>Racks of upper tiers.</summary>
     public ImmutableArray<Rack> SpineRacks { get; }
 
-    /// <summary>Racks named for hosts that none of them needs.</summary>
+    /// <summary>Racks named for hosts that none of them needs, or that do not take them.</summary>
     public ImmutableArray<Rack> SpareRacks { get; private init; } = [];
 
     /// <summary>Racks for leaves that have no room above their hosts: those kept for upper tiers, and those no host needs.</summary>
@@ -40,6 +45,12 @@ internal sealed class FabricHall
 
     /// <summary>Whether it was laid out by rule.</summary>
     public bool IsStandard { get; }
+
+    /// <summary>Ways along its pathways; null where it has none.</summary>
+    public ShortestWays? Ways { get; }
+
+    /// <summary>What its racks take; null where nothing is said of that.</summary>
+    public HallLimits? Limits { get; private init; }
 
     /// <summary>All racks, those of hosts first.</summary>
     public ImmutableArray<Rack> Racks =>
@@ -49,42 +60,87 @@ internal sealed class FabricHall
     public ImmutableArray<int> FirstRack { get; private init; } = [];
 
     /// <summary>The hall for a demand, or null with what is in the way.</summary>
-    public static FabricHall? Of(WantedFabric wanted, StandardsLibrary standards, out string fault)
+    public static FabricHall? Of(WantedFabric wanted, ImmutableArray<HostBuild> hosts, FinderContext context, out string fault)
     {
         fault = "";
         var first = ImmutableArray.CreateBuilder<int>();
         first.Add(0);
-        foreach (var demand in wanted.Hosts)
+        foreach (var demand in wanted.Hosts) first.Add(first[^1] + RacksFor(wanted, demand));
+        if (wanted.HostRacks.IsEmpty)
         {
-            var hosts = HostBuild.CountIn(demand, wanted.Years, wanted.Growth);
-            first.Add(first[^1] + ((hosts + demand.PerRack - 1) / demand.PerRack));
-        }
-        var needed = RacksFor(wanted);
-        var hall = wanted.HostRacks.IsEmpty
-            ? Standard(needed, standards)
-            : new FabricHall([.. wanted.HostRacks.Take(needed)], wanted.SpineRacks, isStandard: false);
-        if (hall.HostRacks.Length < needed)
-            fault = $"the hosts fill {needed} racks{After(wanted)} and {Numerals.Whole(hall.HostRacks.Length)} are named for them";
-        else if (hall.HostRacks.Concat(hall.SpineRacks).Select(r => r.Hall).Distinct().Count() > 1)
-            fault = "the racks named stand in several halls; name racks of one";
-        return fault.Length > 0
-            ? null
-            : new FabricHall(hall.HostRacks, hall.SpineRacks, hall.IsStandard)
+            var standard = Standard(first[^1], context.Standards);
+            return new FabricHall(standard.HostRacks, standard.SpineRacks, isStandard: true, ways: null)
             {
                 FirstRack = first.ToImmutable(),
-                SpareRacks = [.. wanted.HostRacks.Skip(needed).Where(r => r.Hall == hall.HostRacks[0].Hall)],
             };
+        }
+        if (wanted.HostRacks.Concat(wanted.SpineRacks).Select(r => r.Hall).Distinct().Count() > 1)
+        {
+            fault = "the racks named stand in several halls; name racks of one";
+            return null;
+        }
+        var limits = HallLimits.Of(wanted.Site, [.. wanted.HostRacks, .. wanted.SpineRacks], context);
+        var filling = RackFilling.Of(wanted, hosts, limits);
+        if (filling.Fault.Length > 0)
+        {
+            fault = filling.Fault;
+            return null;
+        }
+        var ways = wanted.Site is { } site && site.Building.Pathways.Any(p => p.Hall == wanted.HostRacks[0].Hall)
+            ? new ShortestWays(WayNet.Of(site.Building, context.Standards))
+            : null;
+        return new FabricHall(filling.Racks, wanted.SpineRacks, isStandard: false, ways)
+        {
+            FirstRack = first.ToImmutable(),
+            SpareRacks = filling.Left,
+            Limits = limits,
+        };
     }
 
-    private static string After(WantedFabric wanted) =>
-        wanted.Growth.Value > 0 && wanted.Years > 0 ? $" after {Numerals.Whole(wanted.Years)} years of growth" : "";
-
     /// <summary>Racks that the hosts fill after the last year; kinds share none.</summary>
-    public static int RacksFor(WantedFabric wanted) => wanted.Hosts.Sum(h =>
-        (HostBuild.CountIn(h, wanted.Years, wanted.Growth) + h.PerRack - 1) / h.PerRack);
+    public static int RacksFor(WantedFabric wanted) => wanted.Hosts.Sum(h => RacksFor(wanted, h));
+
+    private static int RacksFor(WantedFabric wanted, HostDemand demand) =>
+        (HostBuild.CountIn(demand, wanted.Years, wanted.Growth) + demand.PerRack - 1) / demand.PerRack;
+
+    /// <summary>The way between two racks at the height of pathways: along trays where there are any, straight otherwise.</summary>
+    public Length Across(Rack from, Rack to) =>
+        WayOf(from, to) is { } way ? Length.FromMetres(way.Metres) : RackRoute.Across(from, to);
+
+    /// <summary>The length of a cable between two heights in racks.</summary>
+    /// <param name="route">Reckons lengths.</param>
+    /// <param name="from">One rack.</param>
+    /// <param name="heightFrom">Height of the device in it.</param>
+    /// <param name="to">The other rack.</param>
+    /// <param name="heightTo">Height of the device in that.</param>
+    public Length Between(RackRoute route, Rack from, Length heightFrom, Rack to, Length heightTo) => WayOf(from, to) is { } way
+        ? route.Along(way, from, heightFrom, to, heightTo).Total
+        : route.Between(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
+
+    /// <summary>No cable between two racks is shorter.</summary>
+    public Length Least(RackRoute route, Rack from, Rack to)
+    {
+        var way = WayOf(from, to);
+        return Between(route, from, route.Nearest(from, way?.HeightAt(from, to) ?? from.Hall.PathwayHeight),
+            to, route.Nearest(to, way?.HeightAt(to, from) ?? to.Hall.PathwayHeight));
+    }
+
+    private CableWay? WayOf(Rack from, Rack to) =>
+        from.Index == to.Index ? null : Ways?.Between(WayQuestion.Between(from.Index, to.Index, 0));
+
+    /// <summary>Lowest units of a full rack of hosts, from the floor up.</summary>
+    /// <param name="rack">Which of the racks of hosts.</param>
+    /// <param name="host">The hosts in it.</param>
+    public ImmutableArray<int> HostUnits(int rack, HostBuild host)
+    {
+        var units = Math.Max(1, host.Model.Units);
+        if (hostUnits.TryGetValue((rack, units), out var known) && known.Length >= host.Demand.PerRack) return known;
+        var all = Limits?.UnitsUp(HostRacks[rack], units) ?? Enumerable.Range(0, host.Demand.PerRack).Select(i => 1 + (i * units));
+        return hostUnits[(rack, units)] = [.. all.Take(host.Demand.PerRack)];
+    }
 
     /// <summary>Rows of hosts with rows for upper tiers in their middle.</summary>
-    private static FabricHall Standard(int hostRacks, StandardsLibrary standards)
+    private static (ImmutableArray<Rack> HostRacks, ImmutableArray<Rack> SpineRacks) Standard(int hostRacks, StandardsLibrary standards)
     {
         var inRow = (int)standards.Practice("hall", "row-racks").Value;
         var pitch = Length.FromMetres(standards.Practice("hall", "row-pitch").Value);
@@ -98,7 +154,7 @@ internal sealed class FabricHall
             RackAt(i, "R", i / inRow, i % inRow, (i / inRow) < before ? i / inRow : (i / inRow) + spineRows));
         var spines = Enumerable.Range(0, spineRows * inRow).Select(i =>
             RackAt(hostRacks + i, "S", i / inRow, i % inRow, before + (i / inRow)));
-        return new FabricHall([.. hosts], [.. spines], isStandard: true);
+        return ([.. hosts], [.. spines]);
 
         Rack RackAt(int index, string letter, int row, int number, int place) => new(
             index, hall, letter + Numerals.Whole(row + 1), number + 1,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Places;
+using Lanewright.Model.Wanted;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -9,4 +10,8 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Groups">The devices.</param>
 /// <param name="Links">The links, in natural order of their names.</param>
 public sealed record FabricLayout(
-    ImmutableArray<Rack> Racks, bool IsStandardHall, ImmutableArray<FabricGroup> Groups, ImmutableArray<FabricLinks> Links);
+    ImmutableArray<Rack> Racks, bool IsStandardHall, ImmutableArray<FabricGroup> Groups, ImmutableArray<FabricLinks> Links)
+{
+    /// <summary>What stands in the hall already and stays where it is.</summary>
+    public ImmutableArray<StandingDevice> Standing { get; init; } = [];
+}

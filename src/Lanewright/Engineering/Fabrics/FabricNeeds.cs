@@ -16,6 +16,10 @@ public sealed record FabricNeeds
     /// <summary>Fabrics side by side.</summary>
     public required int Planes { get; init; }
 
+    /// <summary>Whether every port of a host reaches every port of any other through switches; otherwise what one rail or plane sends to
+    /// another has to cross a host.</summary>
+    public bool PortsMeet { get; init; } = true;
+
     /// <summary>Hosts it was made for at the start, of all kinds.</summary>
     public required int Hosts { get; init; }
 
@@ -38,6 +42,9 @@ public sealed record FabricNeeds
 
     /// <summary>Racks that the hosts fill after the last year.</summary>
     public int HostRacks { get; init; }
+
+    /// <summary>Whether it stands in the racks named, within what they take.</summary>
+    public bool IsInNamedRacks { get; init; }
 
     /// <summary>The most that switches with their modules draw in one rack.</summary>
     public required Watts RackPower { get; init; }

@@ -9,7 +9,8 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="RackWatts">Most watts of switches with their modules in one rack.</param>
 /// <param name="RackKilograms">Most weight of switches in one rack.</param>
 /// <param name="WorstSwitchWatts">Most watts with its modules of one switch that shares a rack with switches only.</param>
+/// <param name="ModuleWatts">Watts of modules and cable ends in each device, group by group.</param>
 /// <param name="Fault">What makes it impossible, whatever is wished; empty otherwise.</param>
 internal sealed record FabricState(
     PlacedFabric Fabric, LinkTally[] Tallies, FabricBill Bill, double TypicalWatts, int RackUnits, double RackWatts, double RackKilograms,
-    double WorstSwitchWatts, string Fault);
+    double WorstSwitchWatts, double[][] ModuleWatts, string Fault);

@@ -21,10 +21,17 @@ public sealed class FabricStudy
         Answer = answer;
         ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
         breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context, q => told?.Invoke(q)));
-        conflicts = new(() => answer.Options.IsEmpty ? Fabrics.Conflicts.Of(wanted, Solve) : []);
+        var isLastProven = true;
+        ImmutableArray<FabricNeeds> Any(WantedFabric question)
+        {
+            var found = sizing.Any(question, out isLastProven);
+            if (found.IsEmpty && !isLastProven) IsProven = false;
+            return found;
+        }
+        conflicts = new(() => answer.Options.IsEmpty ? Fabrics.Conflicts.Of(wanted, Any, () => isLastProven) : []);
         // Without a conflict the search was broken off, and nothing is known to have to give way; where nothing is in the way, nothing can.
         relaxations = new(() => answer.Options.IsEmpty && conflicts.Value.Any() && !conflicts.Value.Any(c => c.IsEmpty)
-            ? new Relaxations(wanted, conflicts.Value, Solve).All()
+            ? new Relaxations(wanted, conflicts.Value, Solve, Any).All()
             : []);
     }
 
@@ -43,6 +50,9 @@ public sealed class FabricStudy
 
     /// <summary>Where nothing fits: how far each wish has to give way.</summary>
     public ImmutableArray<Relaxation> Relaxations => relaxations.Value;
+
+    /// <summary>Whether conflicts and relaxations, as far as they were worked out, are proven: no search for one was broken off.</summary>
+    public bool IsProven { get; private set; } = true;
 
     /// <summary>Where something fits: what would change the answer, a quantity each. To find it many more questions are answered, once,
     /// when it is first asked for.</summary>

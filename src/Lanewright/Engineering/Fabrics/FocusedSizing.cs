@@ -11,6 +11,15 @@ internal sealed class FocusedSizing(FinderContext context)
     private readonly Sizing whole = new(context);
     private readonly HashSet<string> focus = new(StringComparer.Ordinal);
     private Sizing? narrow;
+    private double gap;
+
+    /// <summary>The widest gap of all winners since it was last asked, as a part of their prices.</summary>
+    public double TakeGap()
+    {
+        var widest = gap;
+        gap = 0;
+        return widest;
+    }
 
     /// <summary>The cheapest of everything; its switches join those that have won somewhere.</summary>
     public Winner Fully(WantedFabric wanted)
@@ -19,7 +28,9 @@ internal sealed class FocusedSizing(FinderContext context)
         var models = answer.Options.Take(2).SelectMany(o => o.Switches).Select(s => s.Model.Name).ToList();
         if (models.Any(m => !focus.Contains(m))) narrow = null;
         focus.UnionWith(models);
-        return Winner.Of(answer);
+        var winner = Winner.Of(answer);
+        gap = Math.Max(gap, winner.Gap);
+        return winner;
     }
 
     /// <summary>The cheapest of what has won somewhere.</summary>

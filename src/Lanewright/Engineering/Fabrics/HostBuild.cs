@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Space;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Wanted;
@@ -18,6 +19,9 @@ internal sealed record HostBuild(
 {
     /// <summary>A hair that the product of growth may be above a whole number.</summary>
     private const double Rounding = 1e-9;
+
+    /// <summary>What one puts on its rack, modules aside.</summary>
+    public RackLoad Load { get; } = RackLoad.Of(Model, Cards);
 
     /// <summary>The host for a demand, or null with what is in the way.</summary>
     public static HostBuild? Of(HostDemand demand, FinderContext context, int rackUnits, out string fault)

@@ -22,6 +22,8 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     private int priced;
     private readonly List<(FabricDesign Design, double Bound, int InRack)> placed = [];
     private int spread;
+    private long fewestUnits = long.MaxValue;
+    private string tooTall = "";
     private (double Bound, string Reason) fault = (double.PositiveInfinity, "");
 
     /// <summary>The best so far.</summary>
@@ -37,7 +39,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// <summary>Whether a design with a lower bound could still win.</summary>
     public bool CouldWin(double bound)
     {
-        if (!(bound < Limit)) return false;
+        if (!(bound < Limit) || (effort.StopsAtFirst && Best is not null)) return false;
         effort.Cancel.ThrowIfCancellationRequested();
         if (++looked <= effort.MostLooked) return true;
         Skip(bound);
@@ -48,7 +50,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// everything could win.</summary>
     public void Deepen(double floor, Action search)
     {
-        if (Best is not null)
+        if (Best is not null || effort.StopsAtFirst)
         {
             search();
             return;
@@ -74,7 +76,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
             Note(bound, early);
             return;
         }
-        if (priced >= effort.MostPriced)
+        if (priced >= effort.MostPriced && pricing >= effort.MostPricing)
         {
             Skip(bound);
             return;
@@ -103,7 +105,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         foreach (var (design, bound, inRack) in placed.OrderBy(p => p.Bound).ToList())
         {
             if (!(bound < Math.Min(Cost, budget))) break;
-            if (spread++ >= effort.MostSpread)
+            if (spread++ >= effort.MostSpread && pricing >= effort.MostPricing)
             {
                 Skip(bound);
                 break;
@@ -144,11 +146,19 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         if (bound < fault.Bound) fault = (bound, reason);
     }
 
+    /// <summary>Remembers the least rack units that were too many; told where nothing dearer speaks for the shape.</summary>
+    public void NoteUnits(long units, int most)
+    {
+        if (units >= fewestUnits) return;
+        fewestUnits = units;
+        tooTall = $"its switches take {Numerals.Whole(units)} rack units or more and {Numerals.Whole(most)} are allowed";
+    }
+
     /// <summary>What the search came to.</summary>
     /// <param name="otherwise">What is in the way where no design was even offered.</param>
     public ShapeResult Result(string otherwise)
     {
-        Spread();
+        if (!effort.StopsAtFirst) Spread();
         return Outcome(otherwise) with { Looked = looked + pricing };
     }
 
@@ -157,6 +167,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         var bound = Math.Min(Cost, skipped);
         if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? BrokenOff(bound) : "");
         if (fault.Reason.Length > 0) return ShapeResult.None(fault.Reason);
+        if (tooTall.Length > 0) return ShapeResult.None(tooTall);
         return ShapeResult.None(
             double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
     }

@@ -40,10 +40,13 @@ internal sealed class LayoutMaker
         }
         if (fault.Length > 0) return null;
         var groups = maker.WithExisting();
-        var layout = new FabricLayout(demand.Hall.Racks, demand.Hall.IsStandard, groups, [.. maker.links]);
-        return new PlacedFabric(layout, [.. maker.cages], maker.counts, [.. maker.edges])
+        var layout = new FabricLayout(demand.Hall.Racks, demand.Hall.IsStandard, groups, [.. maker.links])
         {
-            HasLeavesApart = !design.IsBox && maker.Kinds.Any(k => demand.StandsApart(k, design.Leaves[k].Build)),
+            Standing = demand.Hall.Limits?.Site.Standing ?? [],
+        };
+        return new PlacedFabric(demand.Hall, layout, [.. maker.cages], maker.counts, [.. maker.edges])
+        {
+            HasLeavesApart = !design.IsBox && maker.Kinds.Any(k => design.Leaves[k].IsApart),
         };
     }
 
@@ -73,8 +76,7 @@ internal sealed class LayoutMaker
         var rackOf = Enumerable.Range(0, blocks)
             .SelectMany(b => Enumerable.Range(0, host.Demand.Ports).Select(p => demand.RackOfLeaf(kind, b, leaf.HostsPerLeaf, p)))
             .ToArray();
-        if (racks.ForLeaves(kind, leaf.Build, rackOf, out var fault) is not { } standing) return fault;
-        var isApart = demand.StandsApart(kind, leaf.Build);
+        if (racks.ForLeaves(kind, leaf, rackOf, out var fault) is not { } standing) return fault;
         var taking = new PortTaking(leaf.Build.Layout);
         var down = taking.Take(leaf.HostPorts, leaf.HostsPerLeaf);
         for (var port = 0; port < host.Demand.Ports; port++)
@@ -87,7 +89,7 @@ internal sealed class LayoutMaker
             var to = new FabricEnd([Whole(group)], new PortFilter(down), leaf.HostPorts.Mode);
             Link(new FabricLinks(EdgeName(kind, port), from, to, host.Demand.Rate, leaf.HostsPerLeaf, 1),
                 // Where racks of leaves are depends on what else stands apart, so that such a set is not remembered.
-                isApart ? null : new EdgeKey(kind, port, leaf.Build, leaf.HostPorts, leaf.HostsPerLeaf, year));
+                leaf.IsApart ? null : new EdgeKey(kind, port, leaf.Build, leaf.HostPorts, leaf.HostsPerLeaf, year));
         }
         return "";
     }
@@ -95,7 +97,7 @@ internal sealed class LayoutMaker
     private string AddBoxes()
     {
         var build = design.Leaves[0].Build;
-        if (racks.Boxes(build, design.Planes, out var fault) is not { } places) return fault;
+        if (racks.Boxes(design.Leaves[0], design.Planes, out var fault) is not { } places) return fault;
         for (var plane = 0; plane < design.Planes; plane++)
         {
             var box = Add(Name("box", plane, design.Planes), SwitchRole.Box, build, [places[plane]]);
@@ -163,7 +165,7 @@ internal sealed class LayoutMaker
                     [.. present.Select(pod => podPlaces[pod][j])]);
             var cores = Add(Name("core", plane, design.Planes), SwitchRole.Core, core.Build, corePlaces);
             AddPodLinks(plane, first, pods, present);
-            AddCoreLinks(plane, first, cores, pods);
+            if (AddCoreLinks(plane, first, cores, pods) is { Length: > 0 } few) return few;
         }
         return "";
     }
@@ -186,19 +188,35 @@ internal sealed class LayoutMaker
         }
     }
 
-    private void AddCoreLinks(int plane, int firstAggregation, int cores, PodPlan pods)
+    private string AddCoreLinks(int plane, int firstAggregation, int cores, PodPlan pods)
     {
-        if (design is not { Upper: { } upper, Core: { } core }) return;
+        if (design is not { Upper: { } upper, Core: { } core }) return "";
         var below = pods.MostBelow();
         var taking = new PortTaking(upper.Build.Layout);
         taking.Take(upper.Down[below.Kind], below.Ports);
         var up = new PortFilter(taking.Take(upper.Up, core.Count * upper.Parallel));
         var down = new PortFilter(new PortTaking(core.Build.Layout).Take(core.Down[0], pods.Count * upper.Parallel));
+        if (!LeavesUplinks(up.Numbers.Length * upper.Up.Mode.Ways, [.. up.Numbers]))
+            return $"{upper.Build.Name} has too few ports for leaves of all kinds and for {core.Count * upper.Parallel} uplinks beside";
         for (var j = 0; j < upper.Count; j++)
             Link(new FabricLinks(Name(Name("trunk", plane, design.Planes), j, upper.Count),
                 new FabricEnd([Whole(firstAggregation + j)], up, upper.Up.Mode),
                 new FabricEnd([new FabricRun(cores, j * core.Count, core.Count)], down, core.Down[0].Mode),
                 upper.Up.Mode.Rate, 0, upper.Parallel));
+        return "";
+    }
+
+    /// <summary>Whether uplinks suffice, and lie in cages that the leaves of no kind take.</summary>
+    private bool LeavesUplinks(int uplinks, ImmutableArray<int> cages)
+    {
+        if (design is not { Upper: { } upper, Core: { } core } || uplinks < core.Count * upper.Parallel) return false;
+        return Kinds.All(kind =>
+        {
+            var leaf = design.Leaves[kind];
+            var ports = leaf.BlocksPerPod * InPlane(kind) * leaf.Parallel;
+            var down = new PortTaking(upper.Build.Layout).Take(upper.Down[kind], ports);
+            return down.Length * upper.Down[kind].Mode.Ways >= ports && !down.Any(cages.Contains);
+        });
     }
 
     /// <summary>The uplink side of leaves of a plane: their cages follow those of their hosts.</summary>

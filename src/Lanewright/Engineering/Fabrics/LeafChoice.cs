@@ -10,6 +10,9 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed record LeafChoice(
     SwitchBuild Build, PortUse HostPorts, PortUse UpPorts, int HostsPerLeaf, int Parallel, int BlocksPerPod = 0)
 {
+    /// <summary>Whether it stands in racks of its own, or of upper tiers, rather than above its hosts.</summary>
+    public bool IsApart { get; init; }
+
     /// <summary>Blocks for a number of hosts: sets of leaves, one leaf for each port of a host in a plane.</summary>
     public int BlocksFor(int hosts) => (hosts + HostsPerLeaf - 1) / HostsPerLeaf;
 

@@ -37,12 +37,18 @@ internal sealed class LeafConfig
     /// <summary>What the wanted ratio asks between its two rates.</summary>
     public RatioStep Step { get; init; }
 
+    /// <summary>Whether it stands in racks of its own, or of upper tiers, rather than above its hosts.</summary>
+    public bool IsApart { get; init; }
+
     /// <summary>Ports for hosts when there is no uplink.</summary>
     public int MostHosts { get; }
 
     /// <summary>What leaves cost at least whatever stands above: with as many hosts as the ratio allows; infinite where it allows
     /// none.</summary>
     public double Least { get; set; }
+
+    /// <summary>The most hosts of a leaf that the ratio allows, whatever stands above; 0 where it allows none.</summary>
+    public int MostUseful { get; set; }
 
     /// <summary>The most hosts that leave uplinks enough for the ratio, by the number of upper switches, as far as anybody asked.</summary>
     public Dictionary<int, int> Fullest { get; } = [];

@@ -12,7 +12,7 @@ internal sealed record LeafRow(
     LeafConfig Config, PortUse UpperPorts, int HostsPerLeaf, int Parallel, int Blocks, int UpperLinks, double Least)
 {
     /// <summary>The leaf in a design.</summary>
-    public LeafChoice Choice => new(Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel);
+    public LeafChoice Choice => new(Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel) { IsApart = Config.IsApart };
 
     /// <summary>Cages of an upper switch that it takes.</summary>
     public int UpperCages => (UpperLinks + UpperPorts.Mode.Ways - 1) / UpperPorts.Mode.Ways;

@@ -2,9 +2,10 @@ namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>Lists the leaves of a kind of host under so many upper switches of a model. Of the fills that make the same number of leaves
 /// it keeps the most even, the fullest, and those that go evenly into racks.</summary>
-internal sealed class LeafRows(SearchContext context, int kind, int planes, SwitchBuild upper, int uppers)
+internal sealed class LeafRows(SearchContext context, int kind, int planes, SwitchBuild upper, int uppers, Incumbent incumbent)
 {
     private readonly HostBuild host = context.Demand.Hosts[kind];
+    private readonly long upperUnits = (long)planes * uppers * upper.Units;
     private readonly int final = context.Demand.Finals[kind];
 
     /// <summary>All leaves that cost less.</summary>
@@ -54,7 +55,8 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
         for (var hosts = fullest; hosts > 0; hosts--)
         {
             var leaves = context.LeafFloor(kind, config, hosts);
-            if (leaves >= limit) return;
+            // Leaves that are less full are more, and take more units.
+            if (leaves >= limit || !context.KeepsUnits(upperUnits, kind, context.UnitsOf(kind, config, hosts), incumbent)) return;
             var blocks = (final + hosts - 1) / hosts;
             if (!isFullest && !IsWorthwhile(hosts, blocks)) continue;
             var parallel = Parallel(config, hosts);
@@ -64,7 +66,7 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
             var links = upperLinks * planes * uppers;
             var linkYears = context.BlockYears(kind, hosts) * inPlane * parallel * planes * uppers;
             if (!context.Floor.Reaches(new LinkEnds(config.UpPorts, use), context.FarthestPlace(kind, config, hosts))) continue;
-            var place = context.PlaceAbove(kind, config);
+            var place = context.PlaceAbove(config);
             var least = leaves + context.Floor.Fabric(new LinkEnds(config.UpPorts, use), links, linkYears, place);
             if (double.IsNaN(least)) return;
             if (least < limit) rows.Add(new LeafRow(config, use, hosts, parallel, blocks, (int)upperLinks, least));

@@ -48,6 +48,7 @@ internal sealed class LeafSpineSearch
             where !double.IsInfinity(leaves)
             from count in Enumerable.Range(1, most)
             where capacity * (count - context.Wanted.Survive) >= LeastBelow * (1 - Rounding)
+                && context.KeepsUnits((long)planes * count * build.Units, -1, 0, incumbent)
             select (Build: build, Count: count, Least: UpperFloor(build, count) + leaves);
         var found = uppers.OrderBy(u => u.Least).ToList();
         if (found.Count > 0)
@@ -72,7 +73,7 @@ internal sealed class LeafSpineSearch
         for (var kind = 0; kind < rows.Length; kind++)
         {
             var others = Kinds.Where(k => k != kind).Sum(k => context.LeavesUnder(k, build));
-            rows[kind] = new LeafRows(context, kind, planes, build, count).Below(incumbent.Limit - upper - others);
+            rows[kind] = new LeafRows(context, kind, planes, build, count, incumbent).Below(incumbent.Limit - upper - others);
             if (rows[kind].Count == 0) return;
         }
         if (rows.Length > 1)
@@ -83,23 +84,11 @@ internal sealed class LeafSpineSearch
         foreach (var row in rows[0].OrderBy(r => r.Least))
         {
             if (!incumbent.CouldWin(upper + row.Least)) return;
-            if (ExceedsUnits(row, build, count)) continue;
             // Uplinks are priced by the racks of their leaves, and links to hosts in their places, before a design is placed as a whole.
             var exact = upper + row.Least + context.UplinkSurplus(0, row, row.Parallel * count);
             if (incumbent.CouldWin(exact)) exact += context.LeafSurplus(0, row, shape, incumbent);
             if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
         }
-    }
-
-    /// <summary>Whether the switches take more rack units than are allowed, which is told before any link is priced.</summary>
-    private bool ExceedsUnits(LeafRow row, SwitchBuild build, int count)
-    {
-        if (context.Wanted.RackUnits is not { } most) return false;
-        var leaves = (long)row.Blocks * context.Demand.Hosts[0].Demand.Ports;
-        var units = (leaves * row.Config.Build.Units) + ((long)planes * count * build.Units);
-        if (units <= most) return false;
-        incumbent.Note(row.Least, $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed");
-        return true;
     }
 
     private FabricDesign DesignOf(SwitchBuild build, int count, LeafRow[] rows) => new()

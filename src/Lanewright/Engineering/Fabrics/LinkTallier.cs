@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 
@@ -16,7 +18,7 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
     {
         var from = new TallyEnd(fabric, links.From, route);
         var to = new TallyEnd(fabric, links.To, route);
-        var spots = Spots(links, from, to);
+        var spots = Spots(fabric.Hall, links, from, to);
         RaiseToLongest(spots, from, to);
         var ends = new LinkEnds(from.Use, to.Use);
         var kinds = new Dictionary<long, Count>();
@@ -40,7 +42,10 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
             kindOf[i] = count;
         }
         return new LinkTally([.. kinds.Values.Select(c => c.Line())], Watts(spots, kindOf, from, isFrom: true),
-            Watts(spots, kindOf, to, isFrom: false), "");
+            Watts(spots, kindOf, to, isFrom: false), "")
+        {
+            Laid = fabric.Hall.Ways is null ? [] : Laid(spots, kindOf, from, to),
+        };
     }
 
     private string Fault(LinkEnds ends, int place) =>
@@ -48,13 +53,13 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         + $"to {ends.To.Mode} of {ends.To.Cage.FormFactor.Name} over {pricer.Grid.LengthOf(place)}";
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private LinkSpot[] Spots(FabricLinks links, TallyEnd from, TallyEnd to)
+    private LinkSpot[] Spots(FabricHall hall, FabricLinks links, TallyEnd from, TallyEnd to)
     {
         if (links.RunLength > 0)
         {
             var runs = new LinkSpot[from.Count];
             for (var i = 0; i < runs.Length; i++)
-                runs[i] = new LinkSpot(i, i / links.RunLength, 0, i % links.RunLength, Metres(from, i, to, i / links.RunLength));
+                runs[i] = new LinkSpot(i, i / links.RunLength, 0, i % links.RunLength, Metres(hall, from, i, to, i / links.RunLength));
             return runs;
         }
         var spots = new LinkSpot[from.Count * to.Count * links.Parallel];
@@ -63,7 +68,7 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         {
             for (var j = 0; j < to.Count; j++)
             {
-                var metres = Metres(from, i, to, j);
+                var metres = Metres(hall, from, i, to, j);
                 for (var k = 0; k < links.Parallel; k++)
                     spots[at++] = new LinkSpot(i, j, (j * links.Parallel) + k, (i * links.Parallel) + k, metres);
             }
@@ -71,8 +76,22 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         return spots;
     }
 
-    private double Metres(TallyEnd from, int i, TallyEnd to, int j) => route.Between(
-        from.Racks[i], from.Heights[i], to.Racks[j], to.Heights[j], RackRoute.Across(from.Racks[i], to.Racks[j])).Metres;
+    /// <summary>Cables by the racks they join: one where both of its first ports are.</summary>
+    private static ImmutableArray<LaidCables> Laid(LinkSpot[] spots, Count[] kindOf, TallyEnd from, TallyEnd to)
+    {
+        var laid = new Dictionary<(int From, int To), (int Cables, double Area)>();
+        for (var i = 0; i < spots.Length; i++)
+        {
+            if (spots[i].FromPort % from.Use.Mode.Ways != 0 || spots[i].ToPort % to.Use.Mode.Ways != 0) continue;
+            var key = (from.Racks[spots[i].From].Index, to.Racks[spots[i].To].Index);
+            var before = laid.GetValueOrDefault(key);
+            laid[key] = (before.Cables + 1, before.Area + SegmentFill.Round(kindOf[i].Solution.Cable.Diameter));
+        }
+        return [.. laid.Select(l => new LaidCables(l.Key.From, l.Key.To, l.Value.Cables, l.Value.Area))];
+    }
+
+    private double Metres(FabricHall hall, TallyEnd from, int i, TallyEnd to, int j) =>
+        hall.Between(route, from.Racks[i], from.Heights[i], to.Racks[j], to.Heights[j]).Metres;
 
     private static void RaiseToLongest(LinkSpot[] spots, TallyEnd from, TallyEnd to)
     {

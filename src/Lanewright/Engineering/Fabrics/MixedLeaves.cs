@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Model.Wanted;
 
 namespace Lanewright.Engineering.Fabrics;
@@ -21,7 +22,7 @@ internal sealed class MixedLeaves(
     /// <param name="upper">Hundredths the upper tier costs.</param>
     public void Try(List<LeafRow>[] rows, double upper)
     {
-        var floors = rows.Select(r => r.Select(l => l.Least).ToArray()).ToArray();
+        var floors = Floors(rows);
         if (!incumbent.CouldWin(upper + floors.Sum(f => f.Min()))) return;
         // A good design first: then few rows are left whose exact price matters.
         var first = new LeafChooser(context, build, count * planes).Choose(rows, floors);
@@ -33,13 +34,36 @@ internal sealed class MixedLeaves(
             return;
         }
         incumbent.Offer(DesignOf(first.Chosen), upper + first.Bound);
-        var hasApart = rows.Select((r, kind) => r.Exists(l => context.Demand.StandsApart(kind, l.Config.Build))).Any(a => a);
-        if (hasApart || !context.Demand.Free.IsEmpty)
+        if (!context.Demand.Free.IsEmpty)
         {
-            // What exists already, and racks of leaves, are shared by all kinds, so that no kind has a price of its own.
+            // What exists already is shared by all kinds, so that no kind has a price of its own.
             incumbent.Skip(upper + first.Bound);
             return;
         }
+        TryApart(rows, upper);
+        // Racks of leaves apart are shared by all kinds as well; above their hosts each kind has a price of its own.
+        ImmutableArray<List<LeafRow>> above = [.. rows.Select(r => r.Where(l => !l.Config.IsApart).ToList())];
+        if (above.All(r => r.Count > 0)) TryAbove([.. above], upper);
+    }
+
+    /// <summary>The best choices with leaves of a kind in racks of their own, by their lower bounds.</summary>
+    private void TryApart(List<LeafRow>[] rows, double upper)
+    {
+        for (var kind = 0; kind < rows.Length; kind++)
+        {
+            var apart = rows.Select((r, k) => k == kind ? r.Where(l => l.Config.IsApart).ToList() : r).ToArray();
+            if (apart[kind].Count == 0) continue;
+            var found = new LeafChooser(context, build, count * planes).Choose(apart, Floors(apart));
+            if (!incumbent.CouldWin(upper + found.Bound)) continue;
+            if (found.Chosen is not null) incumbent.Offer(DesignOf(found.Chosen), upper + found.Bound);
+            incumbent.Skip(upper + found.Bound);
+        }
+    }
+
+    private static double[][] Floors(List<LeafRow>[] rows) => [.. rows.Select(r => r.Select(l => l.Least).ToArray())];
+
+    private void TryAbove(List<LeafRow>[] rows, double upper)
+    {
         var left = Left(rows, upper);
         // Links to hosts are priced in their places, then uplinks by the racks of their leaves: that rules most rows out.
         for (var kind = 0; kind < left.Length; kind++)

@@ -64,6 +64,8 @@ internal sealed class OptionMaker(FabricDemand demand, PricedDesign priced)
         UplinkRates = [.. Uplinks().Select(u => u.Rate).Concat(PeerRates()).Distinct().Order()],
         RackUnits = priced.End.RackUnits,
         HostRacks = demand.Hall.FirstRack[^1],
+        PortsMeet = design.Planes == 1 || design.PeerLinks > 0,
+        IsInNamedRacks = !demand.Hall.IsStandard,
         RackPower = Watts.From(priced.End.RackWatts),
         RackWeight = Mass.FromKilograms(priced.End.RackKilograms),
         Price = priced.Cost.Total,

@@ -24,7 +24,7 @@ internal sealed record PodRow(
 
     /// <summary>The leaf in a design with so many pods.</summary>
     public LeafChoice Choice(int pods) => new(
-        Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel, BlocksPerPod(pods));
+        Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel, BlocksPerPod(pods)) { IsApart = Config.IsApart };
 
     /// <summary>Blocks of a pod when there are so many pods.</summary>
     public int BlocksPerPod(int pods) => (Blocks + pods - 1) / pods;

@@ -8,11 +8,13 @@ namespace Lanewright.Engineering.Fabrics;
 /// <summary>Finds for each wish the smallest giving way that makes a fabric possible while the others are kept, by solving.</summary>
 /// <param name="wanted">What is wanted and not possible.</param>
 /// <param name="conflicts">The sets of wishes that cannot be had together: a wish outside any of them cannot give way enough.</param>
-/// <param name="solve">Designs that keep everything asked for; none when nothing does.</param>
+/// <param name="solve">The cheapest designs that keep everything asked for; none when nothing does.</param>
+/// <param name="any">Some design that does, found sooner; null to ask for the cheapest always.</param>
 public sealed class Relaxations(
-    WantedFabric wanted, ImmutableArray<ImmutableArray<Wish>> conflicts, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve)
+    WantedFabric wanted, ImmutableArray<ImmutableArray<Wish>> conflicts, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve,
+    Func<WantedFabric, ImmutableArray<FabricNeeds>>? any = null)
 {
-    private const int MostSteps = 12;
+    private readonly Func<WantedFabric, ImmutableArray<FabricNeeds>> quick = any ?? solve;
     private const int PerMille = 1000;
 
     /// <summary>One answer a wish, in the order of the wishes; growth is answered beside the hosts it raises.</summary>
@@ -54,19 +56,23 @@ public sealed class Relaxations(
     /// the middle between the best known and what is known to be impossible, so that it does not creep.</summary>
     private Relaxation Moved(Wish wish, Loosening loosening)
     {
-        if (Least(solve(loosening.With(null)), loosening) is not { } best) return new Relaxation(wish, null, "");
+        // The cheapest design tells the least budget at once; of other limits any design tells one that is possible.
+        var ask = wish.Key == WishList.Budget ? solve : quick;
+        if (Least(ask(loosening.With(null)), loosening) is not { } best) return new Relaxation(wish, null, "");
         var impossible = loosening.Stated;
-        for (var step = 0; step < MostSteps; step++)
+        while (loosening.Value(best) - loosening.Step is var less && less > impossible
+            && Least(ask(loosening.With(less)), loosening) is { } nearer)
         {
-            var less = loosening.Value(best) - loosening.Step;
-            if (less <= impossible || Least(solve(loosening.With(less)), loosening) is not { } nearer) break;
             best = nearer;
             var middle = (impossible + loosening.Value(best)) / 2;
-            if (Least(solve(loosening.With(middle)), loosening) is { } halfway) best = halfway;
+            if (Least(ask(loosening.With(middle)), loosening) is { } halfway) best = halfway;
             else impossible = middle;
         }
-        return new Relaxation(wish, loosening.Words(best), best.Name);
+        return new Relaxation(wish, loosening.Words(best), NameOf(loosening.With(loosening.Value(best)), best));
     }
+
+    /// <summary>The cheapest design of a question that has one.</summary>
+    private string NameOf(WantedFabric possible, FabricNeeds known) => solve(possible) is [var cheapest, ..] ? cheapest.Name : known.Name;
 
     private static FabricNeeds? Least(ImmutableArray<FabricNeeds> designs, Loosening loosening) =>
         designs.IsEmpty ? null : designs.MinBy(loosening.Value);
@@ -80,7 +86,7 @@ public sealed class Relaxations(
         while (tooMany - possible > 1)
         {
             var middle = possible + ((tooMany - possible) / 2);
-            var designs = solve(wanted with { Hosts = HostShares.Of(wanted.Hosts, middle) });
+            var designs = quick(wanted with { Hosts = HostShares.Of(wanted.Hosts, middle) });
             if (designs.IsEmpty)
             {
                 tooMany = middle;
@@ -88,7 +94,9 @@ public sealed class Relaxations(
             }
             (possible, best) = (middle, designs[0]);
         }
-        return best is null ? new Relaxation(wish, null, "") : new Relaxation(wish, Numerals.Whole(possible), best.Name);
+        return best is null
+            ? new Relaxation(wish, null, "")
+            : new Relaxation(wish, Numerals.Whole(possible), NameOf(wanted with { Hosts = HostShares.Of(wanted.Hosts, possible) }, best));
     }
 
     /// <summary>The most growth that is possible, to a tenth of a per cent.</summary>
@@ -101,26 +109,32 @@ public sealed class Relaxations(
         while (tooMuch - possible > 1)
         {
             var middle = possible + ((tooMuch - possible) / 2);
-            var designs = solve(wanted with { Growth = Share.From((double)middle / PerMille) });
+            var designs = quick(wanted with { Growth = Share.From((double)middle / PerMille) });
             if (designs.IsEmpty) tooMuch = middle;
             else (possible, best) = (middle, designs[0]);
         }
         return best is null
             ? new Relaxation(wish, null, "")
-            : new Relaxation(wish, Share.From((double)possible / PerMille).ToString(), best.Name);
+            : new Relaxation(wish, Share.From((double)possible / PerMille).ToString(),
+                NameOf(wanted with { Growth = Share.From((double)possible / PerMille) }, best));
     }
 
-    /// <summary>The fewest hosts in a rack beyond those wanted with which the racks named suffice.</summary>
+    /// <summary>The hosts in a rack, beside those wanted, with which the racks named suffice: more where racks are too few, fewer where a
+    /// rack does not bear or feed so many; the nearest.</summary>
     private Relaxation PerRack(Wish racks)
     {
         string Words(WantedFabric some) => string.Join(", ", some.Hosts.Select(h => Numerals.Whole(h.PerRack)));
         var wish = racks with { Key = "per-rack", Text = Words(wanted) };
         if (!conflicts.All(c => c.Any(w => w.Key == racks.Key))) return new Relaxation(wish, null, "");
-        for (var more = 1; wanted.Hosts.Max(h => h.PerRack) + more <= WantedLanguage.MostPerRack; more++)
+        for (var by = 1; by < WantedLanguage.MostPerRack; by++)
         {
-            var denser = wanted with { Hosts = [.. wanted.Hosts.Select(h => h with { PerRack = h.PerRack + more })] };
-            if (FabricHall.RacksFor(denser) > wanted.HostRacks.Length) continue;
-            if (solve(denser) is [var best, ..]) return new Relaxation(wish, Words(denser), best.Name);
+            foreach (var change in new[] { -by, by })
+            {
+                if (wanted.Hosts.Any(h => h.PerRack + change is < 1 or > WantedLanguage.MostPerRack)) continue;
+                var other = wanted with { Hosts = [.. wanted.Hosts.Select(h => h with { PerRack = h.PerRack + change })] };
+                if (FabricHall.RacksFor(other) > wanted.HostRacks.Length) continue;
+                if (quick(other) is [var best, ..]) return new Relaxation(wish, Words(other), NameOf(other, best));
+            }
         }
         return new Relaxation(wish, null, "");
     }
@@ -128,7 +142,7 @@ public sealed class Relaxations(
     private Relaxation First(Wish wish, IEnumerable<int> values, Func<int, WantedFabric> with, Func<int, string> words)
     {
         foreach (var value in values)
-            if (solve(with(value)) is [var best, ..]) return new Relaxation(wish, words(value), best.Name);
+            if (quick(with(value)) is [var best, ..]) return new Relaxation(wish, words(value), NameOf(with(value), best));
         return new Relaxation(wish, null, "");
     }
 

@@ -21,6 +21,7 @@ internal sealed record SearchContext(
 
     private readonly Dictionary<(int Kind, SwitchBuild Upper), double> leavesUnder = [];
     private readonly Dictionary<int, List<(LeafConfig Config, double Least, int Place)>> leastByUplink = [];
+    private readonly Dictionary<int, long> leastUnits = [];
 
     public WantedFabric Wanted => Demand.Wanted;
 
@@ -36,8 +37,10 @@ internal sealed record SearchContext(
                let ends = new LinkEnds(Demand.Hosts[kind].Port, host)
                where !double.IsNaN(Floor.Edge(ends, 1, 0))
                from up in Space.FabricUses(build, Wanted)
+               from isApart in Demand.WaysToStand(kind, build)
                select new LeafConfig(build, host, up, Space.Most(build, host))
                {
+                   IsApart = isApart,
                    Step = new RatioStep(rate, up.Mode.Rate, Wanted.OversubscriptionOf(0)),
                },
         ];
@@ -48,8 +51,38 @@ internal sealed record SearchContext(
     private double LeastOf(int kind, LeafConfig config)
     {
         for (var hosts = Math.Min(config.MostHosts, Demand.Finals[kind]); hosts > 0; hosts--)
-            if (config.Step.Steps(hosts, 1) <= config.UplinksBeside(hosts)) return LeafFloor(kind, config, hosts);
+        {
+            if (config.Step.Steps(hosts, 1) > config.UplinksBeside(hosts)) continue;
+            config.MostUseful = hosts;
+            return LeafFloor(kind, config, hosts);
+        }
         return double.PositiveInfinity;
+    }
+
+    /// <summary>Rack units that the leaves of a kind take at the least.</summary>
+    public long LeastUnits(int kind)
+    {
+        if (leastUnits.TryGetValue(kind, out var found)) return found;
+        return leastUnits[kind] = ConfigsOf(kind).Where(c => c.MostUseful > 0)
+            .Select(c => UnitsOf(kind, c, c.MostUseful)).DefaultIfEmpty(0).Min();
+    }
+
+    /// <summary>Rack units of leaves with so many hosts each.</summary>
+    public long UnitsOf(int kind, LeafConfig config, int hostsPerLeaf) =>
+        ((long)Demand.Finals[kind] + hostsPerLeaf - 1) / hostsPerLeaf * Demand.Hosts[kind].Demand.Ports * config.Build.Units;
+
+    /// <summary>Whether switches and the least that leaves take of them keep the rack units wished; remembers why not.</summary>
+    /// <param name="uppers">Rack units of the switches above.</param>
+    /// <param name="kind">The kind of leaf that is counted beside; -1 for none.</param>
+    /// <param name="units">Rack units of its leaves.</param>
+    /// <param name="incumbent">What is told.</param>
+    public bool KeepsUnits(long uppers, int kind, long units, Incumbent incumbent)
+    {
+        if (Wanted.RackUnits is not { } most) return true;
+        var all = uppers + units + Enumerable.Range(0, Demand.Hosts.Length).Where(k => k != kind).Sum(LeastUnits);
+        if (all <= most) return true;
+        incumbent.NoteUnits(all, most);
+        return false;
     }
 
     /// <summary>What the leaves of a kind cost at the least under upper switches of a model, links to hosts and upward included; infinite
@@ -81,14 +114,14 @@ internal sealed record SearchContext(
         return leastByUplink[kind] =
         [
             .. ConfigsOf(kind).Where(c => !double.IsInfinity(c.Least)).GroupBy(c => c.UpPorts)
-                .Select(g => (Config: g.OrderBy(c => c.Least).First(), Least: g.Min(c => c.Least), Place: g.Min(c => PlaceAbove(kind, c))))
+                .Select(g => (Config: g.OrderBy(c => c.Least).First(), Least: g.Min(c => c.Least), Place: g.Min(PlaceAbove)))
                 .OrderBy(c => c.Least),
         ];
     }
 
     /// <summary>Place in the grid of lengths of the shortest way from leaves of a kind to any upper tier.</summary>
-    public int PlaceAbove(int kind, LeafConfig config) =>
-        Demand.StandsApart(kind, config.Build) ? Math.Min(Floor.PlaceApart, Floor.PlaceAcross) : Floor.PlaceAcross;
+    public int PlaceAbove(LeafConfig config) =>
+        config.IsApart ? Math.Min(Floor.PlaceApart, Floor.PlaceAcross) : Floor.PlaceAcross;
 
     /// <summary>A switch between two tiers, with the uplinks left beside so many ports below.</summary>
     public LeafConfig MiddleConfig(SwitchBuild build, PortUse down, PortUse up)
@@ -146,7 +179,7 @@ internal sealed record SearchContext(
 
     /// <summary>Place in the grid of lengths of the longest way that some uplink of leaves so full has to go at the least.</summary>
     public int FarthestPlace(int kind, LeafConfig config, int hostsPerLeaf) =>
-        Demand.StandsApart(kind, config.Build) ? PlaceAbove(kind, config) : LeavesByPlace(kind, hostsPerLeaf)[^1].Place;
+        config.IsApart ? PlaceAbove(config) : LeavesByPlace(kind, hostsPerLeaf)[^1].Place;
 
     /// <summary>By how much uplinks cost more than the lower bound says when every leaf is as near to the upper tier as its own rack
     /// is.</summary>
@@ -156,7 +189,7 @@ internal sealed record SearchContext(
     public double UplinkSurplus(int kind, LeafRow row, int linksPerLeaf)
     {
         // Leaves apart may stand as near as any rack of theirs, which the lower bound takes already.
-        if (Demand.StandsApart(kind, row.Config.Build)) return 0;
+        if (row.Config.IsApart) return 0;
         var ends = new LinkEnds(row.Config.UpPorts, row.UpperPorts);
         var (placed, leaves, years) = (0.0, 0L, 0L);
         foreach (var (place, count, leafYears) in LeavesByPlace(kind, row.HostsPerLeaf))
@@ -198,7 +231,7 @@ internal sealed record SearchContext(
         var blocks = (Demand.Finals[kind] + hostsPerLeaf - 1) / hostsPerLeaf;
         long ports = host.Demand.Ports;
         var ends = new LinkEnds(host.Port, config.HostPorts);
-        var edge = Demand.StandsApart(kind, config.Build)
+        var edge = config.IsApart
             ? Floor.EdgeApart(ends, kind)
             : Floor.Edge(ends, Demand.Finals[kind] * ports, HostYears(kind) * ports);
         floor = double.IsNaN(edge)
@@ -216,7 +249,7 @@ internal sealed record SearchContext(
     public double LeafSurplus(int kind, LeafRow row, FabricShape shape, Incumbent incumbent)
     {
         // Where leaves apart stand depends on what else does, so that they have no price of their own.
-        if (Demand.StandsApart(kind, row.Config.Build)) return 0;
+        if (row.Config.IsApart) return 0;
         var (level, fault) = LeafLevel(kind, row, shape);
         if (fault.Length > 0) incumbent.Note(row.Least, fault);
         return Math.Max(0, level - LeafFloor(kind, row.Config, row.HostsPerLeaf));

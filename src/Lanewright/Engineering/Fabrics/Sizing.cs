@@ -39,7 +39,7 @@ public sealed class Sizing
         var options = new List<FabricOption>();
         var lost = ImmutableArray.CreateBuilder<ShapeLost>();
         var demand = DemandOf(wanted, out var fault);
-        var search = demand is null ? null : new ShapeSearch(SearchOf(demand));
+        var search = demand is null ? null : new ShapeSearch(SearchOf(demand, effort));
         var bound = double.PositiveInfinity;
         var looked = 0L;
         foreach (var shape in Enum.GetValues<FabricShape>())
@@ -61,20 +61,40 @@ public sealed class Sizing
         };
     }
 
-    private SearchContext SearchOf(FabricDemand demand) =>
+    /// <summary>Some design that keeps everything asked for; none where there is none.</summary>
+    /// <param name="wanted">What is asked.</param>
+    /// <param name="isProven">Whether none is proven to be one: no search was broken off.</param>
+    public ImmutableArray<FabricNeeds> Any(WantedFabric wanted, out bool isProven)
+    {
+        isProven = true;
+        if (DemandOf(wanted, out _) is not { } demand) return [];
+        var search = new ShapeSearch(SearchOf(demand, effort with { StopsAtFirst = true }));
+        foreach (var shape in Enum.GetValues<FabricShape>())
+        {
+            var result = search.Of(shape);
+            if (result.Best is { } best) return [new OptionMaker(demand, best).Needs(wanted)];
+            if (double.IsFinite(result.Bound)) isProven = false;
+        }
+        return [];
+    }
+
+    private SearchContext SearchOf(FabricDemand demand, SizingEffort effort) =>
         new(demand, space, new CostFloor(demand, context, pricer), new DesignPricer(demand, counter),
             (int)context.Standards.Practice("pair", "peer-links").Value, effort);
 
     private FabricDemand? DemandOf(WantedFabric wanted, out string fault)
     {
-        if (FabricHall.Of(wanted, context.Standards, out fault) is not { } hall) return null;
+        fault = "";
         var hosts = ImmutableArray.CreateBuilder<HostBuild>();
-        var units = hall.HostRacks.IsEmpty ? RackType.Standard(context.Standards).Units : hall.HostRacks.Min(r => r.Type.Units);
+        var racks = wanted.HostRacks.Take(Math.Max(1, FabricHall.RacksFor(wanted))).ToList();
+        var units = racks.Count == 0 ? RackType.Standard(context.Standards).Units : racks.Min(r => r.Type.Units);
         foreach (var demand in wanted.Hosts)
         {
             if (HostBuild.Of(demand, context, units, out fault) is not { } host) return null;
             hosts.Add(host);
         }
-        return new FabricDemand(wanted, hosts.ToImmutable(), hall, new FreeItems(wanted.Reuse));
+        return FabricHall.Of(wanted, hosts.ToImmutable(), context, out fault) is not { } hall
+            ? null
+            : new FabricDemand(wanted, hosts.ToImmutable(), hall, new FreeItems(wanted.Reuse));
     }
 }

@@ -1,5 +1,6 @@
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Space;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
@@ -42,22 +43,22 @@ internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
             if (group.Role == SwitchRole.Host) continue;
             bill.Add(group.Model, null, group.Places.Length);
             foreach (var card in group.Cards) bill.Add(card, null, group.Places.Length);
-            var build = new SwitchLoad(group);
+            var load = RackLoad.Of(group.Model, group.Cards);
             units += group.Places.Length * group.Model.Units;
-            typical += group.Places.Length * build.Typical;
+            typical += group.Places.Length * (group.Model.Typical.Value + group.Cards.Sum(c => c.Typical.Value));
             for (var i = 0; i < group.Places.Length; i++)
             {
                 var rack = group.Places[i].Rack.Index;
                 var before = byRack.GetValueOrDefault(rack);
-                byRack[rack] = (before.Watts + build.Maximum + watts[g][i], before.Kilograms + build.Weight);
+                byRack[rack] = (before.Watts + load.Watts + watts[g][i], before.Kilograms + load.Kilograms);
                 if (fabric.HasLeavesApart || group.Role is not (SwitchRole.Leaf or SwitchRole.Box))
-                    worst = Math.Max(worst, build.Maximum + watts[g][i]);
+                    worst = Math.Max(worst, load.Watts + watts[g][i]);
                 if (fault.Length == 0 && group.Model.ModuleBudget is { } budget && watts[g][i] > budget.Value)
                     fault = $"the modules of one {group.Model.Name} draw {Watts.From(watts[g][i])} and it can spare {budget}";
             }
         }
         return new FabricState(fabric, tallies, bill, typical, units, byRack.Values.Select(r => r.Watts).DefaultIfEmpty(0).Max(),
-            byRack.Values.Select(r => r.Kilograms).DefaultIfEmpty(0).Max(), worst, fault);
+            byRack.Values.Select(r => r.Kilograms).DefaultIfEmpty(0).Max(), worst, watts, fault);
     }
 
     private static void Spread(double[] from, FabricEnd end, double[][] watts)
@@ -66,17 +67,5 @@ internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
         var at = 0;
         foreach (var run in end.Devices)
             for (var i = run.First; i < run.First + run.Count; i++) watts[run.Group][i] += from[at++];
-    }
-
-    /// <summary>Watts and weight of one switch with its cards, without modules.</summary>
-    private readonly record struct SwitchLoad(double Typical, double Maximum, double Weight)
-    {
-        public SwitchLoad(FabricGroup group)
-            : this(
-                group.Model.Typical.Value + group.Cards.Sum(c => c.Typical.Value),
-                group.Model.Maximum.Value + group.Cards.Sum(c => c.Maximum.Value),
-                group.Model.Weight.Kilograms + group.Cards.Sum(c => c.Weight.Kilograms))
-        {
-        }
     }
 }

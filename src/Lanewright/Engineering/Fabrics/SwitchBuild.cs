@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Space;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 
@@ -14,8 +15,7 @@ internal sealed class SwitchBuild
         Layout = CageLayout.Of(model, cards);
         Cages = [.. Layout.Slots.Select(s => s.Cage).Distinct(ReferenceEqualityComparer.Instance).Cast<CageModel>()];
         Typical = model.Typical.Value + cards.Sum(c => c.Typical.Value);
-        Maximum = model.Maximum.Value + cards.Sum(c => c.Maximum.Value);
-        Weight = model.Weight.Kilograms + cards.Sum(c => c.Weight.Kilograms);
+        Load = RackLoad.Of(model, cards);
         ModelPrice = (long)model.Price.Hundredths;
         CardPrice = cards.IsEmpty ? 0 : (long)cards[0].Price.Hundredths;
         Name = cards.IsEmpty ? model.Name : $"{model.Name} with {cards.Length} x {cards[0].Name}";
@@ -34,11 +34,14 @@ internal sealed class SwitchBuild
     /// <summary>Watts under a usual load, without modules.</summary>
     public double Typical { get; }
 
+    /// <summary>What one puts on its rack, without modules.</summary>
+    public RackLoad Load { get; }
+
     /// <summary>Most watts, without modules.</summary>
-    public double Maximum { get; }
+    public double Maximum => Load.Watts;
 
     /// <summary>Kilograms, without modules.</summary>
-    public double Weight { get; }
+    public double Weight => Load.Kilograms;
 
     public int Units => Model.Units;
 

@@ -109,6 +109,8 @@ internal sealed class ThreeTierSearch
         var most = Kinds.Min(k => context.ConfigsOf(k).Max(c => c.UplinksBeside(1)));
         for (var count = 1 + context.Wanted.Survive; count <= most; count++)
         {
+            // One pod, and a core for each of its switches, at the least.
+            if (!context.KeepsUnits((long)planes * count * (build.Units + 1), -1, 0, incumbent)) return;
             var floor = Math.Max(ups[0].Floor, Switches(build, (long)planes * count));
             if (!incumbent.CouldWin(leaves + floor)) return;
             var leafRows = Kinds.Select(k => PlacedRows(build, count, k, incumbent.Limit - floor - OthersUnder(build, k))).ToArray();
@@ -122,7 +124,7 @@ internal sealed class ThreeTierSearch
     /// <summary>Leaves that cost less than a limit in their places, which is remembered from one upper tier to the next.</summary>
     private List<LeafRow> PlacedRows(SwitchBuild build, int count, int kind, double limit) =>
     [
-        .. new LeafRows(context, kind, planes, build, count).Below(limit, mayExceedUpper: true)
+        .. new LeafRows(context, kind, planes, build, count, incumbent).Below(limit, mayExceedUpper: true)
             // Aggregation switches stand in the racks of upper tiers, so no uplink is shorter than the way to the nearest of those.
             .Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count) })
             .Where(r => r.Least < limit)
@@ -222,7 +224,10 @@ internal sealed class ThreeTierSearch
     {
         var least = chosen.Sum(c => c.Least);
         var perGroup = chosen.Max(c => Cores(c.Row, c.Pods, parallel));
-        OfferCores(build, up, count, [.. chosen.Select(c => (c.Row, c.Pods))], least, parallel, perGroup, cores);
+        // Every pod is linked to as many cores as the one that needs most, so that each has to have cages left for them.
+        var haveUplinks = chosen.All(c =>
+            c.Row.Below.UplinksBeside(c.Row.BlocksPerPod(c.Pods) * c.Row.PortsPerBlock) >= perGroup * parallel);
+        if (haveUplinks) OfferCores(build, up, count, [.. chosen.Select(c => (c.Row, c.Pods))], least, parallel, perGroup, cores);
         // Dearer leaves of the other kinds are not tried: they would cost no less than this.
         incumbent.Skip(least + cores.Min(c => Standing(c.Build, (long)planes * count * (1 + context.Wanted.Survive))));
     }

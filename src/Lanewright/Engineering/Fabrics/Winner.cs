@@ -9,17 +9,25 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Option">The option; null where nothing fits.</param>
 internal sealed record Winner(FabricShape? Shape, string Name, FabricOption? Option)
 {
+    /// <summary>How much less some option of any shape could cost at most, as a part of its price.</summary>
+    public double Gap { get; private init; }
+
     /// <summary>Its price over the years.</summary>
     public Money Cost => Option?.PriceOverYears ?? Money.Zero;
 
     /// <summary>The best of an answer.</summary>
     public static Winner Of(SizingAnswer answer) => answer.Options is [var best, ..]
-        ? new Winner(best.Shape, NameOf(best), best)
+        ? new Winner(best.Shape, NameOf(best), best) { Gap = GapOf(answer, best) }
         : new Winner(null, "", null);
 
     /// <summary>What an option is called where only its shape and its models count.</summary>
     public static string NameOf(FabricOption option) =>
         $"{FabricShapes.Word(option.Shape)}, {string.Join(" under ", option.Switches.Select(Models).Distinct())}";
+
+    private static double GapOf(SizingAnswer answer, FabricOption best) =>
+        answer.LowerBound is { } bound && best.PriceOverYears > Money.Zero
+        ? Math.Max(0, (double)((best.PriceOverYears - bound).Hundredths / best.PriceOverYears.Hundredths))
+        : 0;
 
     /// <summary>Whether two are the same option, however many switches each takes.</summary>
     public bool IsLike(Winner other) => Shape == other.Shape && Name == other.Name;

@@ -121,9 +121,7 @@ public static class WishList
             wishes.Add(new Wish(RackPower, $"at most {power}", n => n.RackPower <= power));
         if (wanted.RackWeight is { } weight)
             wishes.Add(new Wish(RackWeight, $"at most {weight}", n => n.RackWeight <= weight));
-        // Racks that suffice are no limit: what has to be told of is too few.
-        if (wanted.HostRacks.Length is var named and > 0 && FabricHall.RacksFor(wanted) > named)
-            wishes.Add(new Wish(Racks, $"{Numerals.Whole(named)} named for the hosts", n => n.HostRacks <= named));
+        if (wanted.HostRacks.Length is var named and > 0) wishes.Add(new Wish(Racks, RackWords(wanted), n => n.IsInNamedRacks));
         if (wanted.Budget is { } budget)
             wishes.Add(new Wish(Budget, $"at most {Numerals.Grouped(budget.Units)}", n => n.PriceOverYears <= budget));
     }
@@ -132,6 +130,15 @@ public static class WishList
         Numerals.Whole(hosts) + (wanted.Growth.Value > 0 && wanted.Years > 0
             ? $", growing {wanted.Growth} a year for {Numerals.Whole(wanted.Years)} years"
             : "");
+
+    private static string RackWords(WantedFabric wanted)
+    {
+        var words = $"{Numerals.Whole(wanted.HostRacks.Length)} named for the hosts";
+        if (!wanted.SpineRacks.IsEmpty) words += $", {Numerals.Whole(wanted.SpineRacks.Length)} for upper tiers";
+        return wanted.Site is { } site && site.Binds([.. wanted.HostRacks, .. wanted.SpineRacks])
+            ? words + ", with what they bear, feed and cool"
+            : words;
+    }
 
     private static string RatioWords(WantedFabric wanted) =>
         wanted.Oversubscription.IsEmpty ? Ratio.One.ToString() : string.Join(", ", wanted.Oversubscription);

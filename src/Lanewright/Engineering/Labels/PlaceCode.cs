@@ -11,6 +11,9 @@ public static class PlaceCode
     /// <summary>The code of a rack.</summary>
     public static string Of(Rack rack) => $"{Word(rack.Hall.Name)}.{Word(rack.Row)}{Numerals.Padded(rack.Number, 2)}";
 
+    /// <summary>The code of a tray or duct: its space and its name.</summary>
+    public static string Of(Pathway pathway) => $"{Word(pathway.Hall.Name)}.{Word(pathway.Name)}";
+
     private static string Word(string name)
     {
         var word = new StringBuilder(name.Length);

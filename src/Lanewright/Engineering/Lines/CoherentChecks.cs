@@ -16,6 +16,9 @@ internal sealed class CoherentChecks(
     public IEnumerable<Check> All() =>
         [Osnr(), Shannon(), .. Reserve(), .. Power(), .. Band(), .. state.Amplifiers.SelectMany(Amplifier), .. Advice()];
 
+    /// <summary>The last places of a sum are no noise.</summary>
+    private const double Rounding = 1e-9;
+
     private Mark NoiseMark => question.Spans.Select(s => s.Mark)
         .Append(state.Amplifiers.IsEmpty ? Mark.Seen : state.Amplifiers.Select(a => a.Model.NoiseSource.Mark).Aggregate(Marks.Weaker))
         .Append(question.Multiplexes ? question.Equipment.MultiplexerLoss.Source.Mark : Mark.Seen)
@@ -63,10 +66,12 @@ internal sealed class CoherentChecks(
     private IEnumerable<Check> Power()
     {
         var marks = Marks.Weaker(NoiseMark, question.Transmitter is null ? type.TxMin?.Source.Mark ?? Mark.Weak : Mark.Seen);
-        if (scheme == LineScheme.Coherent && question.Transmitter is null && type.UnamplifiedLossMax is { } budget)
+        if (scheme == LineScheme.Coherent && type.UnamplifiedLossMax is { } budget)
         {
             var loss = question.SpanLoss + (question.MultiplexerLoss * 2);
-            yield return Check.AtMost(LineCheckNames.UnamplifiedLoss, loss.Value, budget.As(b => b.Value), "dB", NoiseMark) with
+            // What a transmitter is stated to send less than the least of its type is missing from the budget.
+            var missing = Decibels.Max(type.TxMin?.Value - question.Transmitter ?? default, default);
+            yield return Check.AtMost(LineCheckNames.UnamplifiedLoss, loss.Value, budget.As(b => (b - missing).Value), "dB", NoiseMark) with
             {
                 Note = question.Multiplexes ? "with both multiplexers" : "",
             };
@@ -74,8 +79,10 @@ internal sealed class CoherentChecks(
         else
         {
             var floor = type.RxMin;
-            var least = channels.Min(c => c.GsnrInReference);
-            if (type.RxMinAtHighOsnr is { } lower && type.HighOsnr is { } high && least >= high.Value) floor = lower;
+            // Light over the noise of amplifiers and transmitter: what the glass adds is no noise a receiver is specified by.
+            var most = Enumerable.Range(0, channels.Length).Max(i => state.Amplified(i) + state.TransmitterNoise);
+            if (type.RxMinAtHighOsnr is { } lower && type.HighOsnr is { } high && most > 0 && most * high.Value.Ratio <= 1 + Rounding)
+                floor = lower;
             yield return Check.AtLeast(
                 LineCheckNames.ReceiveLow, state.LowestReceived.Dbm, floor?.As(l => l.Dbm), CheckUnits.Average, marks);
         }

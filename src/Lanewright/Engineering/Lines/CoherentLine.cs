@@ -113,13 +113,20 @@ public static class CoherentLine
         Multiplexes = question.Multiplexes,
     };
 
-    private static int Amplifiers(LineQuestion question, LineScheme scheme) => scheme switch
+    /// <summary>The amplifiers of a scheme from the transmitter on, by their models.</summary>
+    private static ImmutableArray<AmplifierModel> Amplifiers(LineQuestion question, LineScheme scheme)
     {
-        LineScheme.Booster or LineScheme.Preamplifier => 1,
-        LineScheme.BoosterAndPreamplifier => 2,
-        LineScheme.InLine => question.Spans.Length + 1,
-        _ => 0,
-    };
+        var have = question.Equipment;
+        var between = scheme == LineScheme.InLine ? Enumerable.Repeat(have.InLine, question.Spans.Length - 1) : [];
+        IEnumerable<AmplifierModel?> all = scheme switch
+        {
+            LineScheme.Booster => [have.Booster],
+            LineScheme.Preamplifier => [have.Preamplifier],
+            LineScheme.BoosterAndPreamplifier or LineScheme.InLine => [have.Booster, .. between, have.Preamplifier],
+            _ => [],
+        };
+        return [.. all.OfType<AmplifierModel>()];
+    }
 
     /// <summary>Spans between amplifiers; alike ones are reckoned once.</summary>
     private static ImmutableArray<CombNoise> Hops(LineQuestion question, LineScheme scheme, Frequency width)

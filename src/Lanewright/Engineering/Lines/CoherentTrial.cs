@@ -76,7 +76,23 @@ internal sealed class CoherentTrial
             var state = At(launch, new CombShape(tilt, Count, hops));
             if (Worth(state) is var here && here > worth) (best, worth) = (state, here);
         }
-        return best;
+        return question.Launch is null && best.Shape != flat ? Climbed(best) : best;
+    }
+
+    /// <summary>The best launch was found for a flat comb; a tilted one may have another, a few tenths away.</summary>
+    private CombState Climbed(CombState state)
+    {
+        var (highest, worth) = (Highest(Transmitter - question.MultiplexerLoss), Worth(state));
+        foreach (var step in new[] { 1 / TenthsInDecibel, -1 / TenthsInDecibel })
+        {
+            var start = state;
+            while (state.Launch + Decibels.From(step) is var launch && launch <= highest
+                && At(launch, state.Shape) is var next && Worth(next) is var here && here > worth)
+                (state, worth) = (next, here);
+            // What was climbed lies behind, and is lower.
+            if (state != start) break;
+        }
+        return state;
     }
 
     /// <summary>The launch that leaves the smallest margin largest; that of the transmitters where nothing stands behind them.</summary>
@@ -204,6 +220,8 @@ internal sealed class CoherentTrial
         var wanted = have.PreferredOutput.Value;
         if (type.RxPenalties.Steps is [var (free, _), ..] && type.RxPenalties.IsFloor)
             wanted = PowerLevel.Max(wanted, PowerLevel.FromDbm(free) + question.MultiplexerLoss + Decibels.From(1));
+        // Gain that is there anyway is no reason for a pad, as long as the receivers bear it.
+        if (preamplifier.GainMin is { } lowest) wanted = PowerLevel.Max(wanted, input + lowest.Value);
         if (type.RxMin is { } least) wanted = PowerLevel.Max(wanted, least.Value + question.MultiplexerLoss + Decibels.From(1));
         if (type.RxMax is { } most) wanted = PowerLevel.Min(wanted, most.Value + question.MultiplexerLoss - Decibels.From(1));
         if (preamplifier.OutputMax is { } output) wanted = PowerLevel.Min(wanted, output.Value.OfEach(Count));

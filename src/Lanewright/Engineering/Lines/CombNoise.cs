@@ -41,7 +41,7 @@ internal sealed class CombNoise
             var cross = step.Value == 0 ? null : noise.CrossTilted(step);
             for (var i = 0; i < ratio.Length; i++)
             {
-                var power = Square(ratio[i] * left);
+                var power = Squares.Of(ratio[i] * left);
                 own[i] += noise.Own * power;
                 plain[i] += (noise.Own + (cross is null ? noise.Cross(i) : cross[i])) * power;
             }
@@ -51,6 +51,4 @@ internal sealed class CombNoise
 
     /// <summary>Raman tilt at a total power.</summary>
     public RamanTilt Tilt(double totalWatts, Frequency width) => new(ramanPerWatt, totalWatts, Length.FromKilometres(1), width);
-
-    private static double Square(double value) => value * value;
 }

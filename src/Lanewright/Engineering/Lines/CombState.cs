@@ -50,6 +50,9 @@ internal sealed class CombState(int channels, double transmitterNoise, double wi
     /// <summary>Noise of the glass in the width of a channel.</summary>
     public double Nonlinear(int channel) => nonlinear[channel];
 
+    /// <summary>Width of a channel over the width that noise is told in.</summary>
+    public double WidthPerReference => widthPerReference;
+
     /// <summary>Noise of the transmitter.</summary>
     public double TransmitterNoise => transmitterNoise;
 

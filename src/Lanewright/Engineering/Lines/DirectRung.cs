@@ -58,7 +58,7 @@ internal static class DirectRung
 
     private static LineDesign Judge(LineQuestion question, LineScheme scheme, WavelengthType type)
     {
-        var penalties = new LinePenalties(question, type, amplifiers: 0);
+        var penalties = new LinePenalties(question, type, []);
         var loss = question.SpanLoss + (question.MultiplexerLoss * 2);
         var low = (question.Transmitter ?? type.TxMin?.Value) - loss;
         var high = (question.Transmitter ?? type.TxMax?.Value) - loss;

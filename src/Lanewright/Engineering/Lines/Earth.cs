@@ -13,8 +13,8 @@ public static class Earth
         StandardsLibrary standards, (double Longitude, double Latitude) from, (double Longitude, double Latitude) to)
     {
         var (y1, y2) = (Radians(from.Latitude), Radians(to.Latitude));
-        var half = Square(Math.Sin((y2 - y1) / 2))
-            + (Math.Cos(y1) * Math.Cos(y2) * Square(Math.Sin(Radians(to.Longitude - from.Longitude) / 2)));
+        var half = Squares.Of(Math.Sin((y2 - y1) / 2))
+            + (Math.Cos(y1) * Math.Cos(y2) * Squares.Of(Math.Sin(Radians(to.Longitude - from.Longitude) / 2)));
         return Radius(standards) * (2 * Math.Asin(Math.Min(1, Math.Sqrt(half))));
     }
 
@@ -31,6 +31,4 @@ public static class Earth
         Length.FromKilometres(standards.LineValue("earth", "radius").Value);
 
     private static double Radians(double degrees) => degrees * Math.PI / HalfTurn;
-
-    private static double Square(double value) => value * value;
 }

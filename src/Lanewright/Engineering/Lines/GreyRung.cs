@@ -21,7 +21,7 @@ internal static class GreyRung
                 && t.Signal.Modulation is not Modulation.Coherent)
             .ToList();
         var links = question.Standards.Fibre(Glass) is { } fibre && question.Spans.All(s => s.Fibre.Name == Glass)
-            ? single.Select(t => (Type: t, Link: SingleLink.OverFibre(question.Standards, ChannelOf(question, fibre), t, t))).ToList()
+            ? single.Select(t => (Type: t, Link: SingleLink.OverFibre(question.Standards, ChannelOf(question, fibre, t), t, t))).ToList()
             : [];
         if (links.Count == 0) return Without(question, single.Count > 0
             ? $"grey types are judged on {Glass} alone"
@@ -30,7 +30,8 @@ internal static class GreyRung
             .ThenBy(l => l.Type.FibrePairs).ThenBy(l => Misses(l.Link))
             .ThenBy(l => ReachOf(l.Type, question) * (l.Link.Verdict == Verdict.Pass ? 1 : -1)).First();
         var needed = best.Type.FibrePairs * count;
-        var pairs = Check.AtMost(LineCheckNames.Pairs, needed, new Known<double>(question.Pairs, Citation.OfPlan), "pairs") with
+        var pairs = Check.AtMost(LineCheckNames.Pairs, needed, new Known<double>(question.Pairs, Citation.OfPlan), "pairs",
+            question.Spans.Select(s => s.Mark).Aggregate(Marks.Weaker)) with
         {
             Note = needed > question.Pairs
                 ? $"{best.Type.Name} has a pair of fibres for each channel"
@@ -63,28 +64,54 @@ internal static class GreyRung
         };
     }
 
-    /// <summary>All spans as one channel, measured loss first.</summary>
-    private static Channel ChannelOf(LineQuestion question, Fibre fibre)
+    /// <summary>All spans as one channel. Where any loss was measured the spans are added up one by one; what glass loses more at the
+    /// wavelengths of the type than near 1550 nm, where losses of lines are told, is kept back beside ageing and repairs.</summary>
+    private static Channel ChannelOf(LineQuestion question, Fibre fibre, InterfaceType type)
     {
-        var first = question.Spans[0];
-        var isMeasured = question.Spans.All(s => s.MeasuredLoss is not null);
-        var isStated = question.Spans.All(s => ReferenceEquals(s.Attenuation.Source, Citation.OfPlan));
-        var glass = question.Spans.Sum(s => (s.Attenuation.Value * s.Length).Value);
-        return new Channel
+        var spans = question.Spans;
+        var isStated = spans.All(s => ReferenceEquals(s.Attenuation.Source, Citation.OfPlan));
+        var glass = spans.Sum(s => (s.Attenuation.Value * s.Length).Value);
+        var kept = spans.Aggregate(default(Decibels), (sum, s) => sum + s.Ageing + s.Repair);
+        var channel = new Channel
         {
             Fibre = fibre,
             Length = question.Length,
-            Connections = question.Spans.Sum(s => s.Connectors),
-            ConnectionLoss = first.ConnectorLoss,
-            Splices = question.Spans.Sum(s => s.Splices),
-            SpliceLoss = first.SpliceLoss,
-            Attenuation = isStated
-                ? new Known<Attenuation>(Attenuation.FromDecibelsPerKilometre(glass / question.Length.Kilometres), Citation.OfPlan)
-                : null,
-            AttenuationAt = isStated ? GlassSpan.Usual : null,
-            MeasuredLoss = isMeasured ? question.SpanLoss : null,
-            AgeingMargin = isMeasured ? default : question.Spans.Aggregate(default(Decibels), (sum, s) => sum + s.Ageing + s.Repair),
+            Connections = spans.Sum(s => s.Connectors),
+            ConnectionLoss = Mean(spans.Select(s => (s.ConnectorLoss, s.Connectors))),
+            Splices = spans.Sum(s => s.Splices),
+            SpliceLoss = Mean(spans.Select(s => (s.SpliceLoss, s.Splices))),
+            AgeingMargin = kept,
         };
+        if (spans.Any(s => s.MeasuredLoss is not null))
+        {
+            var farther = Decibels.From(spans.Sum(s => Farther(fibre, type) * s.Length.Kilometres));
+            return channel with { MeasuredLoss = question.SpanLoss - kept, AgeingMargin = kept + farther };
+        }
+        if (!isStated) return channel;
+        return channel with
+        {
+            Attenuation = new Known<Attenuation>(
+                Attenuation.FromDecibelsPerKilometre(glass / question.Length.Kilometres), Citation.OfPlan),
+            AttenuationAt = GlassSpan.Usual,
+        };
+    }
+
+    /// <summary>Loss of each, so that all of them together lose what they do.</summary>
+    private static Known<Decibels> Mean(IEnumerable<(Known<Decibels> Loss, int Count)> each)
+    {
+        var all = each.ToList();
+        var count = all.Sum(e => e.Count);
+        if (count == 0) return all[0].Loss;
+        var weakest = all.Where(e => e.Count > 0).MaxBy(e => e.Loss.Source.Mark).Loss;
+        return weakest.As(_ => Decibels.From(all.Sum(e => e.Loss.Value.Value * e.Count) / count));
+    }
+
+    /// <summary>What a kilometre loses more at the worst wavelength of a type than where losses are told, in dB.</summary>
+    private static double Farther(Fibre fibre, InterfaceType type)
+    {
+        if (fibre.AttenuationAt(GlassSpan.Usual) is not { } usual || type.Lanes.IsEmpty) return 0;
+        var there = type.Lanes.Max(l => fibre.AttenuationAt(l.Shortest)?.Value.DecibelsPerKilometre ?? 0);
+        return Math.Max(0, there - usual.Value.DecibelsPerKilometre);
     }
 
     private static LineDesign Without(LineQuestion question, string reason) => new()

@@ -13,6 +13,9 @@ namespace Lanewright.Engineering.Lines;
 public sealed record LineAmplifier(
     string Place, AmplifierModel Model, PowerLevel Input, PowerLevel Output, Decibels Gain, Decibels Pad)
 {
+    /// <summary>Whether it stands between the ends of the line.</summary>
+    public bool IsBetween => Place.StartsWith("in-line", StringComparison.Ordinal);
+
     /// <summary>Sets an amplifier to bring a level to another.</summary>
     public static LineAmplifier Set(string place, AmplifierModel model, PowerLevel input, PowerLevel output)
     {

@@ -115,7 +115,8 @@ public sealed class LineBook
         var named = scheme is { } one ? LineLadder.Try(question, one) : null;
         var answer = named is null
             ? LineLadder.Of(question)
-            : new LineAnswer(question, named, [new TriedScheme(named.Scheme, named.Verdict, LineWords.Reason(named))]);
+            : new LineAnswer(
+                question, named, [new TriedScheme(named.Scheme, named.Verdict, LineWords.Reason(named, question.LeastMargin))]);
         var sites = SitesOf(line, way);
         return new LineRoute(way, sites, answer,
             new LineAvailability(plan).Of(way, sites),

@@ -38,15 +38,15 @@ internal sealed class LineCords
     {
         var here = ports[(line.Index, index)].ToList();
         if (here.Count == 0) return [];
-        var first = End(route, line.From.Name, route.Spans[0].Name, At(line.FromShelves, index), At(line.FromPanels, index),
+        var first = End(route, line.From.Name, route.Spans[0].Name,
+            LineShelves.At(line.FromShelves, index), LineShelves.At(line.FromPanels, index),
             here.Select(p => (p.Channel, new LinePoint(line.From.Name, p.FromDevice, p.FromPort, ""))));
-        var last = End(route, line.To.Name, route.Spans[^1].Name, At(line.ToShelves, index), At(line.ToPanels, index),
+        var last = End(route, line.To.Name, route.Spans[^1].Name,
+            LineShelves.At(line.ToShelves, index), LineShelves.At(line.ToPanels, index),
             here.Select(p => (p.Channel, new LinePoint(line.To.Name, p.ToDevice, p.ToPort, ""))));
         return first.Concat(Between(route)).Concat(last)
             .Select((c, number) => Made(line, index, number + 1, c.Channel, c.From, c.To));
     }
-
-    private static int At(ImmutableArray<int> places, int route) => places.IsEmpty ? -1 : places[Math.Min(route, places.Length - 1)];
 
     /// <summary>One end: each module to the multiplexer, that to the amplifiers, and what is last to the panel.</summary>
     private static IEnumerable<(int Channel, LinePoint From, LinePoint To)> End(
@@ -54,7 +54,7 @@ internal sealed class LineCords
     {
         var design = route.Answer.Design;
         var outside = new LinePoint(site, panel, null, "span " + span);
-        var amplifies = design.Amplifiers.Any(a => !IsBetween(a));
+        var amplifies = design.Amplifiers.Any(a => !a.IsBetween);
         var amplifiers = new LinePoint(site, shelf, null, "amplifiers");
         if (!design.Multiplexes)
         {
@@ -72,14 +72,11 @@ internal sealed class LineCords
         yield return (-1, amplifies ? amplifiers : common, outside);
     }
 
-    /// <summary>Whether an amplifier stands between the ends.</summary>
-    private static bool IsBetween(LineAmplifier amplifier) => amplifier.Place.StartsWith("in-line", StringComparison.Ordinal);
-
     /// <summary>Where one span, or a piece of one, meets the next: through amplifiers, or from panel to panel.</summary>
     private static IEnumerable<(int Channel, LinePoint From, LinePoint To)> Between(LineRoute route)
     {
         var pieces = route.Answer.Design.Spans;
-        var amplifiers = route.Answer.Design.Amplifiers.Where(IsBetween).ToList();
+        var amplifiers = route.Answer.Design.Amplifiers.Where(a => a.IsBetween).ToList();
         var (at, end, span) = (0.0, route.Spans[0].Length.Kilometres, 0);
         for (var piece = 0; piece < pieces.Length - 1; piece++)
         {

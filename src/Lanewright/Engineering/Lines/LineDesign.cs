@@ -57,6 +57,11 @@ public sealed record LineDesign
     /// <summary>The weakest mark of the values used.</summary>
     public Mark Mark => Links.Checks.Mark(Checks);
 
+    /// <summary>The comparison of levels, gains and noises that is nearest to its limit, or farthest beyond; null without any.</summary>
+    public Check? Tightest => Checks
+        .Where(c => c is { IsAdvice: false, MarginUnit: "dB", Margin: not null } && c.Name is not LineCheckNames.Pdl)
+        .MinBy(c => c.Margin);
+
     /// <summary>The channel with the least margin; null when no margin is known.</summary>
     public LineChannel? Worst => Channels.Where(c => c.Margin is not null).MinBy(c => c.Margin);
 }

@@ -22,20 +22,36 @@ public static class LineLadder
     {
         var tried = ImmutableArray.CreateBuilder<TriedScheme>();
         var kept = new List<LineDesign>();
+        LineDesign? thin = null;
         foreach (var scheme in Schemes)
         {
             var design = Try(question, scheme);
             if (design is null) continue;
             var isWanted = question.Type is not { } type || type.Name == design.TypeName;
-            var reason = LineWords.Reason(design);
+            var reason = LineWords.Reason(design, question.LeastMargin);
             if (!isWanted && design.Verdict == Verdict.Pass) reason += $"; {question.Type?.Name} is asked for";
             tried.Add(new TriedScheme(scheme, design.Verdict, reason));
             if (!isWanted) continue;
             kept.Add(design);
-            if (design.Verdict == Verdict.Pass) return new LineAnswer(question, design, tried.ToImmutable());
+            if (design.Verdict != Verdict.Pass) continue;
+            // One that passes by less than what penalties may still take is kept for the case that nothing better does.
+            if (IsThin(design) && thin is null && scheme != LineScheme.InLine)
+            {
+                thin = design;
+                tried[^1] = tried[^1] with { Reason = reason + Thin };
+                continue;
+            }
+            if (thin is null || !IsThin(design)) return new LineAnswer(question, design, tried.ToImmutable());
         }
+        if (thin is not null) return new LineAnswer(question, thin, tried.ToImmutable());
         return new LineAnswer(question, Nearest(kept) ?? Try(question, LineScheme.Grey) ?? kept[0], tried.ToImmutable());
     }
+
+    private const string Thin = ", less than penalties may take that are known for their largest values only";
+
+    /// <summary>Whether a design's margin is smaller than what penalties may take that are known at one point only.</summary>
+    private static bool IsThin(LineDesign design) =>
+        design.Checks.Any(c => c.Name == LineCheckNames.Reserve && c.Verdict == Verdict.Fail);
 
     /// <summary>The design in one scheme; null where the scheme makes no sense for the line.</summary>
     public static LineDesign? Try(LineQuestion question, LineScheme scheme) => scheme switch

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -11,14 +12,12 @@ internal sealed class LinePenalties
 {
     private readonly LineQuestion question;
     private readonly WavelengthType type;
-    private readonly int amplifiers;
-    private readonly AmplifierModel? amplifier;
+    private readonly ImmutableArray<AmplifierModel> amplifiers;
 
-    /// <summary>Takes the line and how many amplifiers stand on it.</summary>
-    public LinePenalties(LineQuestion question, WavelengthType type, int amplifiers)
+    /// <summary>Takes the line and the amplifiers on it.</summary>
+    public LinePenalties(LineQuestion question, WavelengthType type, ImmutableArray<AmplifierModel> amplifiers)
     {
         (this.question, this.type, this.amplifiers) = (question, type, amplifiers);
-        amplifier = question.Equipment.InLine ?? question.Equipment.Preamplifier ?? question.Equipment.Booster;
         Dispersions = [.. question.Channels.Channels.Select(DispersionOf)];
         OfDispersion = [.. Dispersions.Select(d => d is { } v ? type.DispersionPenalties.At(v.PicosecondsPerNanometre).Value : 0)];
         OfAll = (MeanDelay is { } pmd ? type.PmdPenalties.At(pmd) : default)
@@ -41,11 +40,12 @@ internal sealed class LinePenalties
     {
         get
         {
-            var squares = amplifiers * Square(amplifier?.Pmd?.Value ?? 0);
+            if (amplifiers.Any(a => a.Pmd is null)) return null;
+            var squares = amplifiers.Sum(a => Squares.Of(a.Pmd?.Value ?? 0));
             foreach (var span in question.Spans)
             {
                 if (span.Pmd is not { } pmd) return null;
-                squares += Square(pmd);
+                squares += Squares.Of(pmd);
             }
             return Math.Sqrt(squares);
         }
@@ -58,9 +58,11 @@ internal sealed class LinePenalties
         {
             if (question.Pdl is { } stated) return new Known<double>(stated.Value, Citation.OfPlan);
             var muxes = question.Multiplexes ? 2 : 0;
-            if (amplifiers > 0 && amplifier?.Pdl is null) return null;
-            var squares = (muxes * Square(question.Equipment.MultiplexerPdl.Value)) + (amplifiers * Square(amplifier?.Pdl?.Value ?? 0));
-            var mark = muxes > 0 ? question.Equipment.MultiplexerPdl.Source : amplifier?.Pdl?.Source ?? Citation.OfPlan;
+            if (amplifiers.Any(a => a.Pdl is null)) return null;
+            var squares = (muxes * Squares.Of(question.Equipment.MultiplexerPdl.Value))
+                + amplifiers.Sum(a => Squares.Of(a.Pdl?.Value ?? 0));
+            var mark = muxes > 0 ? question.Equipment.MultiplexerPdl.Source
+                : amplifiers.IsEmpty ? Citation.OfPlan : amplifiers[0].Pdl?.Source ?? Citation.OfPlan;
             return new Known<double>(Math.Sqrt(squares), mark);
         }
     }
@@ -72,7 +74,8 @@ internal sealed class LinePenalties
         var mark = Weakest(question.Spans.Select(s => s.DispersionMax?.Source.Mark ?? Mark.Weak));
         yield return Check.AtMost(LineCheckNames.Dispersion, largest, type.DispersionMax, "ps/nm", mark) with
         {
-            Note = $"{type.Name} at the longest wavelength, largest of {question.Spans[0].Fibre.Name}",
+            Note = $"{type.Name} at the longest wavelength, largest of "
+                + string.Join(", ", question.Spans.Select(s => s.Fibre.Name).Distinct()),
         };
         foreach (var check in Delays()) yield return check;
         yield return Check.AtMost(LineCheckNames.Pdl, Pdl?.Value, type.PdlMax, "dB", Pdl?.Source.Mark ?? Mark.Weak);
@@ -85,10 +88,11 @@ internal sealed class LinePenalties
         yield return Check.AtMost(LineCheckNames.Pmd, MeanDelay, type.PmdMax, "ps", delayMark);
         if (type.DgdMax is { } most)
         {
-            var times = GroupDelay.TimesMean(question.Standards.LineValue("dgd", "probability").Value);
+            var chance = question.Standards.LineValue("dgd", "probability").Value;
+            var times = GroupDelay.TimesMean(chance);
             yield return Check.AtMost(LineCheckNames.Dgd, MeanDelay * times, most, "ps", Marks.Weaker(delayMark, Mark.CommonPractice)) with
             {
-                Note = $"{Numerals.Plain(Math.Round(times, 2))} times the mean, exceeded with a chance of 1 in 100000",
+                Note = $"{Numerals.Plain(Math.Round(times, 2))} times the mean, exceeded with a chance of {Numerals.Scientific(chance)}",
             };
         }
     }
@@ -105,6 +109,4 @@ internal sealed class LinePenalties
     }
 
     private static Mark Weakest(IEnumerable<Mark> marks) => marks.Aggregate(Mark.Seen, Marks.Weaker);
-
-    private static double Square(double value) => value * value;
 }

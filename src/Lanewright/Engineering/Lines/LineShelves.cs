@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Model;
 using Lanewright.Quantities;
 
@@ -15,13 +16,12 @@ public static class LineShelves
             for (var route = 0; route < line.Routes.Length; route++)
             {
                 var design = line.Routes[route].Answer.Design;
-                var ends = design.Amplifiers.Where(a => a.Place is "booster" or "preamplifier").ToList();
+                var ends = design.Amplifiers.Where(a => !a.IsBetween).ToList();
                 var places = ends.Count + (design.Multiplexes ? 1 : 0);
                 var watts = ends.Sum(a => LineParts.PowerOf(plan.Catalogue, a).Value);
                 foreach (var shelves in new[] { line.Statement.FromShelves, line.Statement.ToShelves })
                 {
-                    if (shelves.IsEmpty) continue;
-                    var shelf = shelves[Math.Min(route, shelves.Length - 1)];
+                    if (At(shelves, route) is not (>= 0 and var shelf)) continue;
                     var before = found.GetValueOrDefault(shelf);
                     found[shelf] = (before.Places + places, Watts.From(before.Power.Value + watts));
                 }
@@ -29,4 +29,7 @@ public static class LineShelves
         }
         return found;
     }
+
+    /// <summary>The device of a route, of those named route by route; the last also serves all that follow, and none is -1.</summary>
+    public static int At(ImmutableArray<int> places, int route) => places.IsEmpty ? -1 : places[Math.Min(route, places.Length - 1)];
 }

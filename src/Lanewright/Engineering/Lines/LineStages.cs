@@ -17,6 +17,7 @@ internal static class LineStages
         // How far the channel is from the mean of the comb: by a tilted launch, then by Raman scattering.
         var (launched, shift) = (Decibels.OfRatio(state.Shape.Ratio(worst)), default(Decibels));
         var hops = new Queue<RamanTilt>(state.HopTilts);
+        var glass = NoiseOfSpans(question, state, worst);
         Add("transmitter");
         if (question.Multiplexes)
         {
@@ -30,7 +31,7 @@ internal static class LineStages
         {
             at += question.Spans[span].Length;
             level -= question.Spans[span].Loss;
-            noise += state.NonlinearInReference(worst) / question.Spans.Length;
+            noise += glass[span];
             var isHopEnd = span == question.Spans.Length - 1 || state.HopTilts.Count > 1;
             if (isHopEnd && hops.TryDequeue(out var tilt)) shift += tilt.At(trial.Offset(worst));
             Add(question.Spans[span].Name.Length > 0 ? question.Spans[span].Name : "span");
@@ -62,5 +63,31 @@ internal static class LineStages
             level = amplifier.Output;
             Add(amplifier.Place);
         }
+    }
+
+    /// <summary>Noise of the glass in the reference width, span by span: of each stretch between amplifiers what it makes, divided over its
+    /// spans by the squares of nonlinearity, effective length and the light that reaches them.</summary>
+    private static double[] NoiseOfSpans(LineQuestion question, CombState state, int channel)
+    {
+        var spans = question.Spans;
+        var isEachAmplified = state.HopTilts.Count > 1;
+        var noise = new double[spans.Length];
+        if (isEachAmplified)
+        {
+            for (var span = 0; span < spans.Length; span++)
+                noise[span] = state.Shape.Plain(span, channel, state.LaunchWatts) / state.WidthPerReference;
+            return noise;
+        }
+        var left = default(Decibels);
+        for (var span = 0; span < spans.Length; span++)
+        {
+            if (spans[span].Glass is { } glass)
+                noise[span] = Squares.Of(glass.GammaPerWattKm * glass.Effective.Kilometres / left.Ratio);
+            left += spans[span].Loss;
+        }
+        var all = noise.Sum();
+        for (var span = 0; span < spans.Length; span++)
+            noise[span] *= all > 0 ? state.NonlinearInReference(channel) / all : 0;
+        return noise;
     }
 }

@@ -7,8 +7,10 @@ namespace Lanewright.Engineering.Lines;
 /// <summary>A design of one scheme asked again with one quantity changed step by step.</summary>
 /// <param name="Quantity">What changes: <c>length</c>, <c>channels</c> or <c>launch</c>.</param>
 /// <param name="Unit">Its unit.</param>
-/// <param name="Points">Values with the smallest margin, where one is known, and the verdict.</param>
-public sealed record LineSweep(string Quantity, string Unit, ImmutableArray<(double Value, double? MarginDb, Verdict Verdict)> Points)
+/// <param name="Points">Values with the smallest margin of signal over noise, where one is known, the verdict, and the comparisons that
+/// fail.</param>
+public sealed record LineSweep(
+    string Quantity, string Unit, ImmutableArray<(double Value, double? MarginDb, Verdict Verdict, string Failing)> Points)
 {
     /// <summary>What may be swept.</summary>
     public static ImmutableArray<string> Quantities { get; } = ["length", "channels", "launch"];
@@ -30,7 +32,8 @@ public sealed record LineSweep(string Quantity, string Unit, ImmutableArray<(dou
             [.. steps.Select(s => Point(s.Value, CoherentLine.Of(s.Asked, type, design.Scheme)))]);
     }
 
-    private static (double, double?, Verdict) Point(double value, LineDesign made) => (value, made.Worst?.Margin?.Value, made.Verdict);
+    private static (double, double?, Verdict, string) Point(double value, LineDesign made) => (value, made.Worst?.Margin?.Value,
+        made.Verdict, string.Join(", ", made.Checks.Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice).Select(c => c.Name).Distinct()));
 
     /// <summary>From a quarter of the length to twice as far, in twenty-eight steps.</summary>
     private static IEnumerable<(double, LineQuestion)> Lengths(LineQuestion question)

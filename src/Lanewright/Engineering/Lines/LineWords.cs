@@ -22,10 +22,12 @@ public static class LineWords
     };
 
     /// <summary>What decides about a design, in a line.</summary>
-    public static string Reason(LineDesign design)
+    /// <param name="design">The design.</param>
+    /// <param name="kept">Margin that is to be kept.</param>
+    public static string Reason(LineDesign design, Decibels kept)
     {
         var verdict = design.Verdict;
-        if (verdict == Verdict.Pass) return Passing(design);
+        if (verdict == Verdict.Pass) return Passing(design, kept);
         var deciding = design.Checks.Where(c => c.Verdict == verdict && !c.IsAdvice).Take(MostReasons).Select(Describe);
         var with = design.TypeName.Length > 0 ? design.TypeName + ": " : "";
         return with + string.Join("; ", deciding);
@@ -37,10 +39,18 @@ public static class LineWords
         if (check.Value is not { } value || check.Limit is not { } limit)
             return check.Unit.Length > 0 ? $"{check.Name}: no limit is known" : check.Note;
         var note = check.Note.Length > 0 ? $" ({check.Note})" : "";
-        return $"{check.Name} {Numerals.Shown(value, check.Unit)} against {Numerals.Shown(limit, check.Unit)}{note}";
+        return $"{check.Name} {Shown(value, check.Unit)} against {Shown(limit, check.Unit)}{note}";
     }
 
-    private static string Passing(LineDesign design) => design.Worst?.Margin is { } margin
+    /// <summary>Lengths of lines are told in kilometres.</summary>
+    private static string Shown(double value, string unit) => unit == "m" && Math.Abs(value) >= MetresInKilometre
+        ? Numerals.Shown(value / MetresInKilometre, "km")
+        : Numerals.Shown(value, unit);
+
+    private const double MetresInKilometre = 1000;
+
+    private static string Passing(LineDesign design, Decibels kept) => design.Worst?.Margin is { } margin
         ? $"{design.TypeName}: every channel has {Numerals.Shown(margin.Value, "dB")} of margin or more"
+            + (kept.Value > 0 ? $", {Numerals.Shown(kept.Value, "dB")} of it to be kept" : "")
         : $"{design.TypeName} fits";
 }

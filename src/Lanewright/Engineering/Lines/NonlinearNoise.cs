@@ -26,7 +26,7 @@ public sealed class NonlinearNoise
         this.spacing = spacing.Hertz;
         this.width = width.Hertz;
         Channels = channels;
-        var scale = 16.0 / 27 * Square(span.Gamma * span.Effective.Metres / this.width);
+        var scale = 16.0 / 27 * Squares.Of(span.Gamma * span.Effective.Metres / this.width);
         var reach = Math.Abs(span.Beta2) / span.Alpha;
         Own = scale * Math.Asinh(Math.PI * Math.PI / 2 * reach * this.width * this.width) / (2 * Math.PI * reach);
         crossScale = 2 * scale / (4 * Math.PI * reach);
@@ -80,13 +80,13 @@ public sealed class NonlinearNoise
         var phi = 3 * Math.PI * Math.PI / 2 * (span.Beta2 + (2 * Math.PI * span.Beta3 * at));
         var (first, second) = Weights(shift * at);
         var a = span.Alpha;
-        var own = 4.0 / 9 * Square(span.Gamma / width) * Math.PI / (phi * 3 * a * a)
+        var own = 4.0 / 9 * Squares.Of(span.Gamma / width) * Math.PI / (phi * 3 * a * a)
             * ((first / a * Math.Asinh(phi * width * width / (Math.PI * a)))
                 + (second / (2 * a) * Math.Asinh(phi * width * width / (Math.PI * 2 * a))));
         var cross = 0.0;
         for (var other = 0; other < Channels; other++)
             if (other != channel) cross += Neighbour(at, From(other), shift);
-        return own + (32.0 / 27 * Square(span.Gamma) / width * cross);
+        return own + (32.0 / 27 * Squares.Of(span.Gamma) / width * cross);
     }
 
     /// <summary>The launch power that leaves most signal over noise, in watts: there the amplifiers' noise is twice the glass's.</summary>
@@ -110,7 +110,7 @@ public sealed class NonlinearNoise
     private (double First, double Second) Weights(double shift)
     {
         var a = span.Alpha;
-        var tilted = Square((2 * a) - shift);
+        var tilted = Squares.Of((2 * a) - shift);
         return (tilted - (a * a), (4 * a * a) - tilted);
     }
 
@@ -129,6 +129,4 @@ public sealed class NonlinearNoise
     }
 
     private static Vector256<double> Arc(Vector256<double> x) => x + Vector256.Sqrt((x * x) + Vector256<double>.One);
-
-    private static double Square(double value) => value * value;
 }

@@ -36,6 +36,9 @@ public sealed record Channel
     /// <summary>Measured loss of the whole; null when it is to be computed.</summary>
     public Decibels? MeasuredLoss { get; init; }
 
+    /// <summary>A part of it that was measured, where the rest is to be computed; null when none was.</summary>
+    public MeasuredStretch? Stretch { get; init; }
+
     /// <summary>An attenuator put in on purpose.</summary>
     public Decibels Attenuator { get; init; }
 

@@ -13,6 +13,9 @@ namespace Lanewright.Engineering.Links;
 /// <param name="Mark">The weakest mark of the values used.</param>
 public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength WorstWavelength, ImmutableArray<LossPart> Parts, Mark Mark)
 {
+    /// <summary>The name of the part that was measured from panel to panel.</summary>
+    public const string MeasuredTrunks = "measured trunks";
+
     /// <summary>The loss, or null when the fibre's attenuation is not known at a wavelength of the type.</summary>
     public static ChannelLoss? Of(Channel channel, InterfaceType type)
     {
@@ -40,9 +43,13 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
 
     private static ChannelLoss Sum(Channel channel, InterfaceType type, Known<Attenuation> attenuation, Wavelength at)
     {
-        var fibre = attenuation.Value * channel.Length;
-        var connections = channel.ConnectionLoss.Value * channel.Connections;
-        var splices = channel.SpliceLoss.Value * channel.Splices;
+        var stretch = channel.Stretch;
+        var pairs = Math.Max(0, channel.Connections - (stretch?.Connections ?? 0));
+        var joins = Math.Max(0, channel.Splices - (stretch?.Splices ?? 0));
+        var computed = channel.Length - (stretch?.Length ?? default);
+        var fibre = attenuation.Value * computed;
+        var connections = channel.ConnectionLoss.Value * pairs;
+        var splices = channel.SpliceLoss.Value * joins;
         var parts = ImmutableArray.CreateBuilder<LossPart>();
         var mark = Mark.Seen;
         Decibels passive;
@@ -53,15 +60,16 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
         }
         else
         {
-            passive = fibre + connections + splices;
+            passive = fibre + connections + splices + (stretch?.Loss ?? default);
             parts.Add(new LossPart("fibre", fibre));
+            if (stretch is not null) parts.Add(new LossPart(MeasuredTrunks, stretch.Loss));
             mark = attenuation.Source.Mark;
-            if (channel.Connections > 0)
+            if (pairs > 0)
             {
                 parts.Add(new LossPart("connections", connections));
                 mark = Marks.Weaker(mark, channel.ConnectionLoss.Source.Mark);
             }
-            if (channel.Splices > 0)
+            if (joins > 0)
             {
                 parts.Add(new LossPart("splices", splices));
                 mark = Marks.Weaker(mark, channel.SpliceLoss.Source.Mark);
@@ -70,7 +78,7 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
         if (channel.Attenuator > default(Decibels)) parts.Add(new LossPart("attenuator", channel.Attenuator));
         if (channel.AgeingMargin > default(Decibels)) parts.Add(new LossPart("ageing", channel.AgeingMargin));
         var most = passive + channel.Attenuator + channel.AgeingMargin;
-        var least = channel.MeasuredLoss ?? (LowAttenuation(channel, type) * channel.Length);
+        var least = channel.MeasuredLoss ?? ((LowAttenuation(channel, type) * computed) + (stretch?.Loss ?? default));
         return new ChannelLoss(most, least + channel.Attenuator, at, parts.ToImmutable(), mark);
     }
 

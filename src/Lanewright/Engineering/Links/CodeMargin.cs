@@ -12,7 +12,7 @@ public static class CodeMargin
     public static Decibels Of(double errors, double limit)
     {
         var quality = LevelErrors.QualityFor(Math.Clamp(errors, Fewest, Most));
-        return Decibels.OfRatio(quality * quality) - Decibels.OfRatio(Squared(LevelErrors.QualityFor(limit)));
+        return Decibels.OfRatio(quality / LevelErrors.QualityFor(limit)) * 2;
     }
 
     /// <summary>Fewer errors than anybody can wait for.</summary>
@@ -20,6 +20,4 @@ public static class CodeMargin
 
     /// <summary>More, and there is no signal left to speak of.</summary>
     private const double Most = 0.49;
-
-    private static double Squared(double value) => value * value;
 }

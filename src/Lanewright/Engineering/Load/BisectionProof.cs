@@ -9,6 +9,9 @@ public enum BisectionProof
     /// <summary>A division was found that carries no more than every division can.</summary>
     BoundsMeet,
 
+    /// <summary>A search that gives up only starts which carry too much already was finished.</summary>
+    Searched,
+
     /// <summary>Only bounds are known.</summary>
     Bounds,
 }

@@ -146,7 +146,8 @@ public sealed class DemandStudy
 
     private ImmutableArray<FabricLink> Links => Fabric.Map.Graph.Links;
 
-    /// <summary>The ideal split must not think itself done when the fullest link is one that a host fills by itself.</summary>
+    /// <summary>The ideal split must not think itself done when the fullest link is one that a host fills by itself; that hosts send no
+    /// more over a port than it carries it sees to all the same.</summary>
     private FabricGraph Solved => Fabric.Rule == SplitRule.Ideal ? Fabric.InsideOrAll : Fabric.Map.Graph;
 
     /// <summary>What flows over a link from one of its ends, in Gb/s; nothing for a hose.</summary>
@@ -201,6 +202,9 @@ public sealed class DemandStudy
 
     /// <summary>What stands for all links like a link.</summary>
     public int ClassOf(int link) => classes.Value.LinkClasses[link];
+
+    /// <summary>What stands for all nodes like a node.</summary>
+    public int AlikeOf(int node) => classes.Value.NodeClasses[node];
 
     private BusyLink Busy(int link, long classSize)
     {

@@ -90,6 +90,9 @@ public sealed class FabricGraph
     internal int BundleOf(int link) =>
         Nodes[Links[link].A].IsTerminal ? Links[link].A : Nodes[Links[link].B].IsTerminal ? Links[link].B : -1;
 
+    /// <summary>Physical links of a link that each member of its bundle has; all of them between switches.</summary>
+    internal int LinksEach(int link) => Links[link].Count / Math.Max(1, BundleOf(link) is >= 0 and var bundle ? Nodes[bundle].Members : 1);
+
     /// <summary>Pairs of bundles of hosts that are cabled to each other, in both orders.</summary>
     internal HashSet<(int, int)> DirectPairs() =>
         [.. Arcs.DirectLinks.SelectMany(l => new[] { (Links[l].A, Links[l].B), (Links[l].B, Links[l].A) })];

@@ -12,6 +12,7 @@ public sealed class FabricMap
     private readonly int[] nodeOf;
     private readonly int[] memberOf;
     private readonly int[] linkOf;
+    private readonly int[] cableOf;
     private readonly int[] firstPlanLink;
 
     private FabricMap(PlanNetwork network, HostBundles bundles)
@@ -27,6 +28,7 @@ public sealed class FabricMap
                 : FabricNode.Hosts(kind, devicesOf[node].Length));
         Graph = new FabricGraph(nodes.MoveToImmutable(), fabric.Links);
         Inside = Graph.WithWiderHostLinks(Headroom);
+        cableOf = Cables();
     }
 
     /// <summary>So much wider are host links in <see cref="Inside"/>.</summary>
@@ -62,6 +64,10 @@ public sealed class FabricMap
     /// <summary>The fabric link a link of the plan is part of; -1 when it does not belong to the network.</summary>
     public int LinkOf(int planLink) => linkOf[planLink];
 
+    /// <summary>The number of a link of the plan among the parallel links of its fabric link, as <see cref="LinkOutage"/> counts them; -1
+    /// outside the network.</summary>
+    public int CableOf(int planLink) => cableOf[planLink];
+
     /// <summary>The first link of the plan in a fabric link, to name as an example.</summary>
     public int FirstPlanLink(int link) => firstPlanLink[link];
 
@@ -94,4 +100,26 @@ public sealed class FabricMap
     public ImmutableArray<Terminal> Terminals(IEnumerable<int> hosts, BitRate? rate) =>
         [.. hosts.Select(h => nodeOf[h]).Where(n => n >= 0).Distinct().Order()
             .Select(n => new Terminal(n, devicesOf[n].Length, rate ?? LineRate(devicesOf[n][0])))];
+
+    /// <summary>The end of a link that is a host; between two hosts each is a bundle of its own, and either will do.</summary>
+    private int HostOf(int link) =>
+        Network.IsSwitch(Plan.Links.FromDevice(link)) ? Plan.Links.ToDevice(link) : Plan.Links.FromDevice(link);
+
+    /// <summary>Between switches in the order of the plan; at a bundle the links of each host together.</summary>
+    private int[] Cables()
+    {
+        var taken = new Dictionary<(int Link, int Member), int>();
+        var numbers = new int[linkOf.Length];
+        for (var planLink = 0; planLink < numbers.Length; planLink++)
+        {
+            numbers[planLink] = -1;
+            var link = linkOf[planLink];
+            if (link < 0) continue;
+            var member = Graph.BundleOf(link) < 0 ? 0 : memberOf[HostOf(planLink)];
+            var before = taken.GetValueOrDefault((link, member));
+            numbers[planLink] = (member * Graph.LinksEach(link)) + before;
+            taken[(link, member)] = before + 1;
+        }
+        return numbers;
+    }
 }

@@ -31,12 +31,11 @@ internal sealed class FabricTraffic
     /// <summary>Whether anything is sent to a node.</summary>
     public bool Reaches(int node) => traffic.Reaches(graph.OriginOfNode(node));
 
-    /// <summary>Whether a host that is up has no link left to send over.</summary>
-    public bool HasSilent => kept is not null && kept.Contains(0);
+    /// <summary>Whether a host that is up sends less than it would, as links of its own are down.</summary>
+    public bool IsLess => kept is not null && kept.Any(k => k < 1);
 
-    /// <summary>All that hosts which are up and have a link want to send to others that are up, in Gb/s, whatever their links
-    /// carry.</summary>
-    public double Wanted
+    /// <summary>All that hosts which are up still send to others that are up, in Gb/s.</summary>
+    public double Sent
     {
         get
         {
@@ -47,8 +46,8 @@ internal sealed class FabricTraffic
                 traffic.AddColumn(graph.OriginOfNode(to), scratch);
                 for (var i = 0; i < Ends.Length; i++)
                 {
-                    if (kept is not null && kept[i] == 0) continue;
-                    sum += scratch[graph.OriginOfNode(Ends[i])] * (graph.IsSplit ? PartOf(Ends[i], to) : 1);
+                    var part = graph.IsSplit ? PartOf(Ends[i], to) : 1;
+                    sum += scratch[graph.OriginOfNode(Ends[i])] * part * (kept?[i] ?? 1);
                 }
             }
             return sum;

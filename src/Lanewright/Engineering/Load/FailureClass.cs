@@ -12,7 +12,8 @@ namespace Lanewright.Engineering.Load;
 /// <param name="MembersCut">Hosts that are up and cannot reach the largest part of the fabric.</param>
 /// <param name="MembersDown">Hosts that are down with it: of a rack that fails, or without power.</param>
 /// <param name="UnroutedGigabits">Demand between hosts that are up which finds no path, in Gb/s.</param>
-/// <param name="LostGigabits">That, and what hosts that are down or have no link left would have sent and received.</param>
+/// <param name="LostGigabits">That, what hosts that are down would have sent and received, and what others no longer have the
+/// links to send.</param>
 public sealed record FailureClass(
     FailureKind Kind,
     ImmutableArray<int> Units,

@@ -35,14 +35,18 @@ public sealed class FailureSweep
         cancel.ThrowIfCancellationRequested();
         if (LoadSolver.Of(graph, traffic, rule) is not { } intact) return null;
         var classes = UnitClasses.Of(graph, traffic, units);
+        // A link, its modules and a cable with no other link fail the same, whatever they are called.
+        var outages = classes.GroupBy(c => units[c[0]].Outage, Outage.Alike).ToArray();
+        var effects = new OutageEffect?[outages.Length];
         var trial = new OutageTrial(graph, traffic, rule);
-        var effects = new OutageEffect?[classes.Length];
         var options = new ParallelOptions { CancellationToken = cancel };
-        Parallel.For(0, classes.Length, options, i => effects[i] = trial.Of(units[classes[i][0]].Outage));
+        Parallel.For(0, outages.Length, options, i => effects[i] = trial.Of(outages[i].Key));
+        var effectOf = outages.SelectMany((o, i) => o.Select(c => (Unit: c[0], Effect: effects[i])))
+            .ToDictionary(e => e.Unit, e => e.Effect);
         var result = new List<FailureClass>();
         for (var i = 0; i < classes.Length; i++)
         {
-            if (effects[i] is not { } effect) return null;
+            if (effectOf[classes[i][0]] is not { } effect) return null;
             var kind = units[classes[i][0]].Kind;
             result.Add(new FailureClass(
                 kind, classes[i], effect.MaxUtilisation, effect.BusiestLink, effect.MembersCut, effect.MembersDown, effect.UnroutedGigabits,

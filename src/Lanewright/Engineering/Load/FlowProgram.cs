@@ -78,9 +78,18 @@ internal sealed class FlowProgram
             }
         }
         AddConservation(solver);
-        var capacities = AddCapacities(solver, fullest);
-        solver.Objective().SetCoefficient(fullest, 1);
+        // Hosts deal their traffic out over their own links first so that none is overfull, or no more than it has to be.
+        var fullestHost = solver.MakeNumVar(1, double.PositiveInfinity, "");
+        var capacities = AddCapacities(solver, fullest, fullestHost);
         solver.Objective().SetMinimization();
+        if (graph.HostLinkWidening > 1)
+        {
+            solver.Objective().SetCoefficient(fullestHost, 1);
+            if (solver.Solve() != Solver.ResultStatus.OPTIMAL) return false;
+            fullestHost.SetUb(fullestHost.SolutionValue() * (1 + Slack));
+            solver.Objective().SetCoefficient(fullestHost, 0);
+        }
+        solver.Objective().SetCoefficient(fullest, 1);
         if (solver.Solve() != Solver.ResultStatus.OPTIMAL) return false;
         ReadPrices(capacities);
         ReadLoads();
@@ -122,7 +131,7 @@ internal sealed class FlowProgram
         terms[orbit] = terms.GetValueOrDefault(orbit) + sign;
     }
 
-    private Dictionary<int, Constraint> AddCapacities(Solver solver, Variable fullest)
+    private Dictionary<int, Constraint> AddCapacities(Solver solver, Variable fullest, Variable fullestHost)
     {
         var rows = new Dictionary<int, Constraint>();
         foreach (var side in sides.All)
@@ -130,7 +139,9 @@ internal sealed class FlowProgram
             if (orbits.OfSide(side) != side) continue;
             var row = solver.MakeConstraint(double.NegativeInfinity, 0, "");
             rows[side] = row;
-            row.SetCoefficient(fullest, -graph.Links[side / 2].Gigabits);
+            var isHosts = graph.HostLinkWidening > 1 && graph.BundleOf(side / 2) >= 0;
+            if (isHosts) row.SetCoefficient(fullestHost, -graph.Links[side / 2].Gigabits / graph.HostLinkWidening);
+            else row.SetCoefficient(fullest, -graph.Links[side / 2].Gigabits);
             var terms = new SortedDictionary<int, int>();
             for (var source = 0; source < sources.Length; source++) Count(terms, source, side, 1);
             foreach (var (orbit, times) in terms) row.SetCoefficient(variables[orbit], times);

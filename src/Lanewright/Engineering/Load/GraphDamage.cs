@@ -49,7 +49,7 @@ internal sealed class GraphDamage
         var result = new GraphDamage(whole);
         foreach (var node in outage.Nodes) result.down[node] = true;
         var hits = new SortedDictionary<int, MemberHits>();
-        foreach (var lost in outage.Links) result.Lose(lost, hits);
+        foreach (var (link, cables) in LostCables.Of(whole, outage)) result.Lose(link, cables, hits);
         foreach (var lost in outage.Members) HitsOf(hits, whole, lost.Node).TakeDown(lost.First, lost.Count);
         foreach (var (node, hit) in hits)
             if (!result.down[node]) result.Split(node, hit);
@@ -62,16 +62,16 @@ internal sealed class GraphDamage
         return found;
     }
 
-    private void Lose(LinkOutage lost, SortedDictionary<int, MemberHits> hits)
+    private void Lose(int link, SortedSet<int> cables, SortedDictionary<int, MemberHits> hits)
     {
-        var link = links[lost.Link];
-        var bundle = Whole.BundleOf(lost.Link);
-        if (bundle >= 0)
+        var bundle = Whole.BundleOf(link);
+        if (bundle < 0)
         {
-            HitsOf(hits, Whole, bundle).Lose(lost.Link, Whole.Links[lost.Link].Count / Whole.Nodes[bundle].Members, lost);
+            links[link] = links[link] with { Count = links[link].Count - cables.Count };
             return;
         }
-        links[lost.Link] = link with { Count = Math.Max(0, link.Count - lost.Count) };
+        var members = HitsOf(hits, Whole, bundle);
+        foreach (var (member, count) in LostCables.ByMember(cables, Whole.LinksEach(link))) members.Lose(link, member, count);
     }
 
     /// <summary>Sets members with different losses apart: the first group, the unhurt where there are any, keeps the node.</summary>

@@ -36,6 +36,10 @@ internal sealed class HoseEnds
         return new HoseEnds(graph, rates);
     }
 
+    /// <summary>The same with lower rates for some bundles.</summary>
+    public HoseEnds Trimmed(Func<int, double> shareOf) =>
+        new(graph, rates.ToDictionary(r => r.Key, r => (long)Math.Floor(r.Value * shareOf(r.Key))));
+
     /// <summary>What a bundle may send, and receive, in bits per second.</summary>
     public long RateOf(int node) => rates[node];
 

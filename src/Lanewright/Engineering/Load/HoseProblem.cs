@@ -74,9 +74,6 @@ internal static class HoseProblem
     {
         var sending = crossings.Select(c => c.From).Distinct().ToDictionary(n => n, ends.RateOf);
         var taking = crossings.Select(c => c.To).Distinct().ToDictionary(n => n, ends.RateOf);
-        double MostOf(IGrouping<int, Crossing> end) => BitRate.FromBitsPerSecond(ends.RateOf(end.Key)).Gigabits * end.Max(c => c.Fraction);
-        var bySenders = crossings.GroupBy(c => c.From).Sum(MostOf);
-        var byReceivers = crossings.GroupBy(c => c.To).Sum(MostOf);
         var matrix = ImmutableArray.CreateBuilder<Flow>();
         foreach (var crossing in crossings.OrderByDescending(c => c.Fraction).ThenBy(c => c.From).ThenBy(c => c.To))
         {
@@ -86,6 +83,13 @@ internal static class HoseProblem
             taking[crossing.To] -= amount;
             matrix.Add(new Flow(crossing.From, crossing.To, BitRate.FromBitsPerSecond(amount)));
         }
-        return (matrix.ToImmutable(), Math.Min(bySenders, byReceivers));
+        return (matrix.ToImmutable(), AtMost(ends, crossings));
+    }
+
+    /// <summary>What no traffic over a link exceeds, in Gb/s: what its senders alone, or its receivers alone, could make of it.</summary>
+    public static double AtMost(HoseEnds ends, List<Crossing> crossings)
+    {
+        double MostOf(IGrouping<int, Crossing> end) => BitRate.FromBitsPerSecond(ends.RateOf(end.Key)).Gigabits * end.Max(c => c.Fraction);
+        return Math.Min(crossings.GroupBy(c => c.From).Sum(MostOf), crossings.GroupBy(c => c.To).Sum(MostOf));
     }
 }

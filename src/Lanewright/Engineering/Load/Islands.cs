@@ -9,6 +9,7 @@ internal sealed class Islands
     private readonly FabricGraph graph;
     private readonly int[][] islandsOf;
     private readonly int islandCount;
+    private readonly Lazy<int[]> groups;
 
     /// <summary>Finds the islands of a graph.</summary>
     public Islands(FabricGraph graph)
@@ -38,25 +39,26 @@ internal sealed class Islands
             found[link.B].Add(arcs.NodeCount + i);
         }
         islandsOf = [.. found.Select(f => f is null ? [] : f.ToArray())];
+        groups = new(Groups);
     }
 
     /// <summary>Hosts that are up and hang on no part of the largest island left of those their own group hung on before.</summary>
     /// <param name="before">The islands of the whole fabric.</param>
     public int MembersCut(Islands before)
     {
-        var groups = before.Groups();
+        var group = before.groups.Value;
         var members = new Dictionary<(int Group, int Island), int>();
         var terminals = Enumerable.Range(0, islandsOf.Length).Where(n => graph.Nodes[n].IsTerminal && !graph.IsDown(n)).ToList();
         foreach (var node in terminals)
             foreach (var island in islandsOf[node])
             {
-                var key = (groups[graph.OriginOfNode(node)], island);
+                var key = (group[graph.OriginOfNode(node)], island);
                 members[key] = members.GetValueOrDefault(key) + graph.Nodes[node].Members;
             }
         var largest = members.GroupBy(m => m.Key.Group)
             .ToDictionary(g => g.Key, g => g.OrderByDescending(m => m.Value).ThenBy(m => m.Key.Island).First().Key.Island);
         return terminals
-            .Where(n => !largest.TryGetValue(groups[graph.OriginOfNode(n)], out var island) || !islandsOf[n].Contains(island))
+            .Where(n => !largest.TryGetValue(group[graph.OriginOfNode(n)], out var island) || !islandsOf[n].Contains(island))
             .Sum(n => graph.Nodes[n].Members);
     }
 

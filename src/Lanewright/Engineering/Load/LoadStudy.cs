@@ -60,9 +60,13 @@ public sealed class LoadStudy
 
     /// <summary>The same demands under another split. A plan that states no demand is asked two things of its main network: every host to
     /// every other at line rate, and the worst that any traffic can do.</summary>
-    public LoadStudy Asked(Plan plan, SplitRule? rule) => new(
-        plan, design, Networks, plan.Demands.IsEmpty ? OwnQuestions(Networks[0]) : plan.Demands, rule ?? RuleOf(plan.Policy.Split),
-        cancel);
+    public LoadStudy Asked(Plan plan, SplitRule? rule)
+    {
+        var own = RuleOf(plan.Policy.Split);
+        if (plan.Demands.IsEmpty) return new(plan, design, Networks, OwnQuestions(Networks[0]), rule ?? own, cancel);
+        // What judging the plan has worked out already is not worked out again.
+        return (rule ?? own) == own ? this : new(plan, design, Networks, plan.Demands, rule ?? own, cancel);
+    }
 
     /// <summary>The network of a demand, with bundles as large as can be.</summary>
     public NetworkStudy FabricOf(DemandStudy study) => Fabrics.First(f => f.Map.Network == study.Fabric.Map.Network);

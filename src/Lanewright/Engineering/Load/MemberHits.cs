@@ -12,17 +12,11 @@ internal sealed class MemberHits(int members)
         for (var i = 0; i < Math.Min(count, members); i++) gone.Add((first + i) % members);
     }
 
-    /// <summary>Lets members lose physical links of one link of which each has so many.</summary>
-    public void Lose(int link, int each, LinkOutage lost)
+    /// <summary>Lets a member lose so many of its physical links of one link.</summary>
+    public void Lose(int link, int member, int count)
     {
-        var left = Math.Min(lost.Count, each * members);
-        for (var member = lost.FirstMember % members; left > 0; member = (member + 1) % members)
-        {
-            var taken = Math.Min(left, each);
-            left -= taken;
-            if (!losses.TryGetValue(member, out var mine)) losses[member] = mine = [];
-            mine[link] = Math.Min(each, mine.GetValueOrDefault(link) + taken);
-        }
+        if (!losses.TryGetValue(member, out var mine)) losses[member] = mine = [];
+        mine[link] = count;
     }
 
     /// <summary>Members that are up, grouped by what they lost; the unhurt first, then in the order of their first member.</summary>

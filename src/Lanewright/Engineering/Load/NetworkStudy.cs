@@ -21,7 +21,7 @@ public sealed class NetworkStudy
         Rule = rule;
         failures = new(() => PlanFailures.Of(map, design));
         bisection = new(() => Bisection.Of(map.Graph, AllHosts()));
-        worstCase = new(() => rule == SplitRule.Ideal ? null : HoseWorstCase.Of(InsideOrAll, AllHosts(), rule, cancel));
+        worstCase = new(() => rule == SplitRule.Ideal ? null : HoseWorstCase.OfFullest(InsideOrAll, AllHosts(), rule, cancel));
         latency = new(() => PathLatency.Of(map, design));
         HasInside = map.Graph.Links.Any(l => !map.IsAccess(l));
     }

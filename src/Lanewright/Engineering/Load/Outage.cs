@@ -11,13 +11,21 @@ public sealed record Outage(ImmutableArray<int> Nodes, ImmutableArray<LinkOutage
     /// <summary>Nothing is down.</summary>
     public static Outage None { get; } = new([], [], []);
 
+    /// <summary>Whether two outages take down the same, written in the same order.</summary>
+    internal static IEqualityComparer<Outage> Alike { get; } = EqualityComparer<Outage>.Create(
+        (one, two) => one is null || two is null
+            ? one is null && two is null
+            : one.Nodes.SequenceEqual(two.Nodes) && one.Links.SequenceEqual(two.Links) && one.Members.SequenceEqual(two.Members),
+        outage => HashCode.Combine(
+            outage.Nodes.FirstOrDefault(), outage.Links.FirstOrDefault(), outage.Members.FirstOrDefault(), outage.Links.Length));
+
     /// <summary>One node is down.</summary>
     public static Outage OfNode(int node) => new([node], [], []);
 
     /// <summary>So many parallel links of one link are down.</summary>
-    public static Outage OfLink(int link, int count = 1, int firstMember = 0) => new([], [new LinkOutage(link, count, firstMember)], []);
+    public static Outage OfLink(int link, int count = 1, int first = 0) => new([], [new LinkOutage(link, count, first)], []);
 
-    /// <summary>Both outages at once. A physical link between switches that both name counts twice, up to all there are.</summary>
+    /// <summary>Both outages at once. What both name is down once.</summary>
     public Outage With(Outage other) =>
         new([.. Nodes.Union(other.Nodes)], Links.AddRange(other.Links), Members.AddRange(other.Members));
 }

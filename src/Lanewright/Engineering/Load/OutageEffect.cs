@@ -8,6 +8,7 @@ namespace Lanewright.Engineering.Load;
 /// <param name="MembersCut">Hosts that are up and cannot reach the largest part of what they could reach before.</param>
 /// <param name="MembersDown">Hosts that are down themselves.</param>
 /// <param name="UnroutedGigabits">Demand between hosts that are up without a path, in Gb/s.</param>
-/// <param name="LostGigabits">That, and what hosts that are down or have no link left would have sent and received.</param>
+/// <param name="LostGigabits">That, what hosts that are down would have sent and received, and what others no longer have the
+/// links to send.</param>
 internal sealed record OutageEffect(
     Share MaxUtilisation, int BusiestLink, int MembersCut, int MembersDown, double UnroutedGigabits, double LostGigabits);

@@ -28,10 +28,10 @@ internal sealed class OutageTrial
         var cut = new Islands(hurt).MembersCut(whole);
         var down = MembersUp(graph) - MembersUp(hurt);
         var left = new FabricTraffic(hurt, traffic);
-        var silent = down > 0 || left.HasSilent ? Math.Max(0, traffic.TotalGigabits - left.Wanted) : 0;
+        var unsent = down > 0 || left.IsLess ? Math.Max(0, traffic.TotalGigabits - left.Sent) : 0;
         return new OutageEffect(
             loads.MaxUtilisation, busiest < 0 ? busiest : hurt.OriginOfLink(busiest), Math.Max(0, cut - cutWhole), down,
-            loads.UnroutedGigabits, loads.UnroutedGigabits + silent);
+            loads.UnroutedGigabits, loads.UnroutedGigabits + unsent);
     }
 
     private static int MembersUp(FabricGraph graph) =>

@@ -1,19 +1,23 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Pathways;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Demands;
+using Lanewright.Model.Places;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
 
 /// <summary>Everything of a plan that can fail as a whole: links, modules, switches, cables of several links, racks,
-/// feeds and trays.</summary>
+/// feeds, trays, trunks, panels and ways between halls.</summary>
 public sealed class PlanFailures
 {
     private readonly FabricMap map;
     private readonly Plan plan;
     private readonly LinkDesign design;
+    private readonly PatchedLinks patches;
+    private readonly PathwayBook pathways;
     private readonly ImmutableArray<FailureUnit>.Builder units = ImmutableArray.CreateBuilder<FailureUnit>();
 
     private PlanFailures(FabricMap map, LinkDesign design)
@@ -21,6 +25,9 @@ public sealed class PlanFailures
         this.map = map;
         plan = map.Plan;
         this.design = design;
+        var plant = new Lazy<PlantBook>(() => PlantBook.Of(plan, design));
+        patches = new PatchedLinks(plan, plant);
+        pathways = PathwayBook.Of(plan, design, plant);
     }
 
     /// <summary>The units of a network, kind by kind, each in the order of the plan.</summary>
@@ -34,6 +41,9 @@ public sealed class PlanFailures
         failures.AddRacks();
         failures.AddFeeds();
         failures.AddTrays();
+        failures.AddTrunks();
+        failures.AddPanels();
+        failures.AddRoutes();
         return failures.units.ToImmutable();
     }
 
@@ -46,8 +56,14 @@ public sealed class PlanFailures
         FailingPart.Cable => FailureKind.Cable,
         FailingPart.Rack => FailureKind.Rack,
         FailingPart.Feed => FailureKind.Feed,
+        FailingPart.Trunk => FailureKind.Trunk,
+        FailingPart.Panel => FailureKind.Panel,
+        FailingPart.Route => FailureKind.Route,
         _ => FailureKind.Tray,
     };
+
+    /// <summary>What a way between halls is called as a thing that may fail.</summary>
+    public static string NameOf(HallRoute route) => $"{route.From.Name} to {route.To.Name}";
 
     private void AddLinks()
     {
@@ -88,12 +104,21 @@ public sealed class PlanFailures
             Add($"{Ends(links[0])} and {Numerals.Whole(links.Count - 1)} more legs", FailureKind.Cable, OutageOf(links));
     }
 
+    /// <summary>A rack takes down its devices, and what is patched through its panels.</summary>
     private void AddRacks()
     {
         var racks = new SortedDictionary<int, List<int>>();
+        var patched = new SortedDictionary<int, List<int>>();
         for (var device = 0; device < plan.Devices.Count; device++)
             if (map.NodeOf(device) >= 0 && plan.Devices.RackIndex(device) is >= 0 and var rack) Note(racks, rack, device);
-        foreach (var (rack, devices) in racks) Add(plan.Building.Racks[rack].Name, FailureKind.Rack, OutageOfDevices(devices));
+        foreach (var (panel, links) in patches.ByPanel(Links()))
+            foreach (var link in links)
+                if (plan.Devices.RackIndex(panel) is >= 0 and var rack) Note(patched, rack, link);
+        foreach (var rack in racks.Keys.Union(patched.Keys).Order())
+        {
+            var devices = OutageOfDevices(racks.GetValueOrDefault(rack, []));
+            Add(plan.Building.Racks[rack].Name, FailureKind.Rack, devices with { Links = RunsOf(patched.GetValueOrDefault(rack, [])) });
+        }
     }
 
     /// <summary>A device is down when all its feeds are: those its group names, or those that lead to its rack.</summary>
@@ -111,21 +136,64 @@ public sealed class PlanFailures
         foreach (var (feed, devices) in alone) Add(feed, FailureKind.Feed, OutageOfDevices(devices));
     }
 
-    /// <summary>A tray or duct takes down every link whose cable lies anywhere in it.</summary>
+    /// <summary>A tray or duct takes down every link of which a cord, a cable or a trunk lies anywhere in it.</summary>
     private void AddTrays()
     {
         if (plan.Building.Pathways.IsEmpty) return;
-        var book = PathwayBook.Of(plan, design);
         var inPathway = plan.Building.Pathways.ToDictionary(p => p, _ => new List<int>());
-        for (var link = 0; link < plan.Links.Count; link++)
-        {
-            if (map.LinkOf(link) < 0) continue;
-            foreach (var pathway in book.PathwaysOf(link))
-                inPathway[pathway].Add(link);
-        }
+        foreach (var link in Links())
+            foreach (var pathway in pathways.PathwaysOf(link)) inPathway[pathway].Add(link);
         foreach (var pathway in plan.Building.Pathways)
-            if (inPathway[pathway].Count > 0) Add(pathway.FullName, FailureKind.Tray, OutageOf(inPathway[pathway]));
+            if (pathway.Route is null && inPathway[pathway].Count > 0)
+                Add(pathway.FullName, FailureKind.Tray, OutageOf(inPathway[pathway]));
     }
+
+    private void AddTrunks()
+    {
+        var trunks = new SortedDictionary<(int Trunk, int Number), List<int>>();
+        foreach (var link in Links())
+            foreach (var patch in patches.Of(link)) Note(trunks, (patch.Trunk.Index, patch.Number), link);
+        foreach (var ((trunk, number), links) in trunks)
+            Add(plan.Trunks[trunk].NameOf(number), FailureKind.Trunk, OutageOf(links));
+    }
+
+    private void AddPanels()
+    {
+        foreach (var (panel, links) in patches.ByPanel(Links())) Add(plan.Devices.Name(panel), FailureKind.Panel, OutageOf(links));
+    }
+
+    /// <summary>A way between two halls takes down all that goes through it.</summary>
+    private void AddRoutes()
+    {
+        var routes = new SortedDictionary<int, List<int>>();
+        foreach (var link in Links())
+            foreach (var route in RoutesOf(link)) Note(routes, plan.Building.Routes.IndexOf(route), link);
+        foreach (var (index, links) in routes) Add(NameOf(plan.Building.Routes[index]), FailureKind.Route, OutageOf(links));
+    }
+
+    /// <summary>Without pathways there is one way at most between two halls.</summary>
+    private IEnumerable<HallRoute> RoutesOf(int link)
+    {
+        if (pathways.Net is not null) return pathways.RoutesOf(link);
+        var at = plan.Links.FromDevice(link);
+        var ways = new List<HallRoute>();
+        foreach (var patch in patches.Of(link))
+        {
+            Pass(at, patch.NearPanel);
+            Pass(patch.NearPanel, at = patch.FarPanel);
+        }
+        Pass(at, plan.Links.ToDevice(link));
+        return ways.Distinct();
+
+        void Pass(int from, int to)
+        {
+            if (plan.Devices.Rack(from)?.Hall is { } here && plan.Devices.Rack(to)?.Hall is { } there && here != there
+                && plan.Building.RouteBetween(here, there) is { } route) ways.Add(route);
+        }
+    }
+
+    /// <summary>Links of the plan that belong to the network, in order.</summary>
+    private IEnumerable<int> Links() => Enumerable.Range(0, plan.Links.Count).Where(l => map.LinkOf(l) >= 0);
 
     private void Add(string name, FailureKind kind, Outage outage) => units.Add(new FailureUnit(name, kind, outage));
 
@@ -136,23 +204,26 @@ public sealed class PlanFailures
         list.Add(value);
     }
 
-    private Outage OutageOf(List<int> links)
+    private Outage OutageOf(IEnumerable<int> links) => new([], RunsOf(links), []);
+
+    /// <summary>Physical links, neighbours in one run; a run never goes beyond one host, so that it is known whose links it
+    /// takes.</summary>
+    private ImmutableArray<LinkOutage> RunsOf(IEnumerable<int> links)
     {
-        var down = new SortedDictionary<(int Link, int Member), int>();
-        foreach (var link in links)
+        var runs = ImmutableArray.CreateBuilder<LinkOutage>();
+        foreach (var (link, cable) in links.Select(l => (Link: map.LinkOf(l), Cable: map.CableOf(l))).Distinct().Order())
         {
-            var host = map.IsAccess(map.Graph.Links[map.LinkOf(link)]) ? HostOf(link) : -1;
-            var key = (map.LinkOf(link), host < 0 ? 0 : map.MemberOf(host));
-            down[key] = down.GetValueOrDefault(key) + 1;
+            var each = map.Graph.LinksEach(link);
+            var last = runs.Count > 0 ? runs[^1] : default;
+            if (runs.Count > 0 && last.Link == link && last.First + last.Count == cable && cable % each != 0)
+                runs[^1] = last with { Count = last.Count + 1 };
+            else
+                runs.Add(new LinkOutage(link, 1, cable));
         }
-        return new Outage([], [.. down.Select(d => new LinkOutage(d.Key.Link, d.Value, d.Key.Member))], []);
+        return runs.ToImmutable();
     }
 
-    /// <summary>The end of a link that is a host; between two hosts each is a bundle of its own, and either will do.</summary>
-    private int HostOf(int link) =>
-        map.Network.IsSwitch(plan.Links.FromDevice(link)) ? plan.Links.ToDevice(link) : plan.Links.FromDevice(link);
-
-    private Outage OutageOfDevices(List<int> devices)
+    private Outage OutageOfDevices(IReadOnlyCollection<int> devices)
     {
         var nodes = ImmutableArray.CreateBuilder<int>();
         var members = ImmutableArray.CreateBuilder<MemberOutage>();

@@ -26,14 +26,16 @@ internal static class UnitClasses
 
     /// <summary>Whether a unit is more than one link or one node, so that it needs a vertex of its own to be moved by
     /// symmetries.</summary>
-    public static bool IsCompound(Outage outage) =>
-        outage.Nodes.Length + outage.Links.Length + outage.Members.Length > 1 || outage.Members.Length > 0;
+    private static bool IsCompound(FabricGraph graph, Outage outage) =>
+        outage.Nodes.Length + outage.Links.Length + outage.Members.Length > 1 || outage.Members.Length > 0
+        // Several links of a bundle may be those of one member or of several.
+        || (outage.Links.Length == 1 && outage.Links[0].Count > 1 && graph.BundleOf(outage.Links[0].Link) >= 0);
 
     /// <summary>The orbits of compound units. Each kind is looked at by itself: oddly filled racks must not tell modules apart.</summary>
     private static Dictionary<int, int> PlacesOfCompound(FabricGraph graph, TrafficMatrix traffic, ImmutableArray<FailureUnit> units)
     {
         var places = new Dictionary<int, int>();
-        var compound = Enumerable.Range(0, units.Length).Where(u => IsCompound(units[u].Outage));
+        var compound = Enumerable.Range(0, units.Length).Where(u => IsCompound(graph, units[u].Outage));
         foreach (var kind in compound.GroupBy(u => units[u].Kind).OrderBy(k => k.Key))
         {
             var found = SymmetryClasses.Of(graph, traffic, [.. kind.Select(u => units[u])]);

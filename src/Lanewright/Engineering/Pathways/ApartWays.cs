@@ -111,7 +111,7 @@ public sealed class ApartWays
     {
         var statement = plan.Statements[plan.Links.Statement(link)];
         // Links through panels are cords at both ends; the trunks between are laid by themselves.
-        if (statement.Through is not null) return -1;
+        if (!statement.Through.IsEmpty) return -1;
         var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         return plan.Devices.RackIndex(from == device ? to : from);
     }

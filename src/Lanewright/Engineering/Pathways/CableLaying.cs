@@ -9,11 +9,12 @@ namespace Lanewright.Engineering.Pathways;
 public sealed class CableLaying
 {
     private readonly CableWay?[] ways;
+    private readonly CablePieces pieces;
 
-    private CableLaying(WayNet net, ImmutableArray<CablePiece> pieces, CableWay?[] ways, StretchRoom room, LaidDetours detours)
+    private CableLaying(WayNet net, CablePieces pieces, CableWay?[] ways, StretchRoom room, LaidDetours detours)
     {
         Net = net;
-        Pieces = pieces;
+        this.pieces = pieces;
         this.ways = ways;
         Detours = detours;
         Fills =
@@ -31,13 +32,16 @@ public sealed class CableLaying
     public WayNet Net { get; }
 
     /// <summary>All that is laid.</summary>
-    public ImmutableArray<CablePiece> Pieces { get; }
+    public ImmutableArray<CablePiece> Pieces => pieces.All;
 
     /// <summary>Every stretch of every pathway.</summary>
     public ImmutableArray<SegmentFill> Fills { get; }
 
     /// <summary>Cables that do not go the shortest way.</summary>
     public LaidDetours Detours { get; }
+
+    /// <summary>Number of the piece a cord, a cable or a trunk is or lies in; -1 where nothing is laid from rack to rack.</summary>
+    public int PieceOf(CableKey key) => pieces.Of(key);
 
     /// <summary>The way of a piece by its number; null where none leads there.</summary>
     public CableWay? WayOf(int piece) => ways[piece];
@@ -51,7 +55,8 @@ public sealed class CableLaying
     internal static CableLaying Of(Plan plan, LinkDesign design, ShortestWays shortest, LaidDetours detours, bool mayMove)
     {
         var net = shortest.Net;
-        var pieces = CablePieces.Of(plan, design, net);
+        var laid = CablePieces.Of(plan, design, net);
+        var pieces = laid.All;
         shortest.Expect(pieces.Where(p => !detours.Ways.ContainsKey(p.Key)).Select(p => p.Question).Distinct());
         var ways = new CableWay?[pieces.Length];
         var room = new StretchRoom(net, plan.Standards);
@@ -60,10 +65,10 @@ public sealed class CableLaying
             ways[i] = detours.Ways.GetValueOrDefault(pieces[i].Key) ?? shortest.Between(pieces[i].Question);
             if (ways[i] is { } way) room.Lay(way, pieces[i], 1);
         }
-        if (!mayMove) return new CableLaying(net, pieces, ways, room, detours);
+        if (!mayMove) return new CableLaying(net, laid, ways, room, detours);
         var partners = detours.Partners;
         var moves = new OverflowMoves(net, room, pieces, ways, Partner).Run();
-        return new CableLaying(net, pieces, ways, room, detours.With(moves.Select(m => (m.Move, ways[m.Piece]))));
+        return new CableLaying(net, laid, ways, room, detours.With(moves.Select(m => (m.Move, ways[m.Piece]))));
 
         CableWay? Partner(int piece) =>
             partners.TryGetValue(pieces[piece].Key, out var other) ? detours.Ways.GetValueOrDefault(other) : null;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Places;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -13,6 +14,9 @@ public sealed record CableWay(ImmutableArray<int> Stretches, double Metres, doub
 {
     /// <summary>All of it: for telling which of two ways is longer.</summary>
     public double Total => Metres + (Route?.Length.Metres ?? 0);
+
+    /// <summary>Height of the pathway where it leaves a rack for another.</summary>
+    public Length HeightAt(Rack rack, Rack other) => Length.FromMetres(rack.Index < other.Index ? LowHeight : HighHeight);
 
     /// <summary>Whether it has a stretch in common with another.</summary>
     public bool Shares(CableWay other) => Stretches.Intersect(other.Stretches).Any();

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Places;
@@ -14,20 +15,20 @@ public sealed class PathwayBook
     private readonly Plan plan;
     private readonly LinkDesign design;
     private readonly CableLaying? laying;
-    private readonly Dictionary<CableKey, int> pieceOf = [];
     private readonly Dictionary<CableWay, ImmutableArray<Pathway>> pathwaysOf = new(ReferenceEqualityComparer.Instance);
 
     private readonly Dictionary<int, CableMove> moves = [];
+    private readonly Lazy<PlantBook> plant;
 
-    private PathwayBook(Plan plan, LinkDesign design)
+    private PathwayBook(Plan plan, LinkDesign design, Lazy<PlantBook> plant)
     {
         this.plan = plan;
         this.design = design;
+        this.plant = plant;
         laying = design.Laying;
         Fills = laying?.Fills ?? [];
-        for (var i = 0; i < Pieces.Length; i++) pieceOf[Pieces[i].Key] = i;
         foreach (var move in Detours.Moves)
-            if (move.Key.Kind != CableKind.Trunk) moves.TryAdd(move.Key.Index, move);
+            if (Piece(move.Key) is >= 0 and var piece) moves.TryAdd(piece, move);
     }
 
     /// <summary>The graph of pathways; null where the plan has none.</summary>
@@ -43,7 +44,10 @@ public sealed class PathwayBook
     public LaidDetours Detours => laying?.Detours ?? LaidDetours.None;
 
     /// <summary>The ways of a design.</summary>
-    public static PathwayBook Of(Plan plan, LinkDesign design) => new(plan, design);
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">How its links are made.</param>
+    /// <param name="plant">Which trunks its links are patched through.</param>
+    public static PathwayBook Of(Plan plan, LinkDesign design, Lazy<PlantBook> plant) => new(plan, design, plant);
 
     /// <summary>The way of a piece by its number; null where none leads there.</summary>
     public CableWay? WayOf(int piece) => laying?.WayOf(piece);
@@ -51,8 +55,8 @@ public sealed class PathwayBook
     /// <summary>The pathway that cables of a rack come down from; null where its hall has none.</summary>
     public Pathway? OverRack(Rack rack) => Net?.Over(rack);
 
-    /// <summary>The pathways that the cable of a link lies in, each once; of a link through trunks those of its cords and of its
-    /// trunks.</summary>
+    /// <summary>The pathways that the cable of a link lies in, each once; of a link through trunks those of its cords and of the trunks
+    /// it is patched through.</summary>
     public ImmutableArray<Pathway> PathwaysOf(int link)
     {
         var ways = WaysOf(link).ToList();
@@ -63,7 +67,7 @@ public sealed class PathwayBook
     /// where there are none.</summary>
     public IEnumerable<string> Through(int link)
     {
-        var piece = Piece(new CableKey(CableKind.Cable, FirstLink(link)));
+        var piece = Piece(new CableKey(CableKind.Cable, link));
         return piece < 0 || WayOf(piece) is not { } way ? [] : Names(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice);
     }
 
@@ -102,8 +106,18 @@ public sealed class PathwayBook
             .OrderByDescending(c => c.Item.Diameter).ThenBy(c => c.Item.Name, StringComparer.Ordinal),
     ];
 
-    /// <summary>What moved the cable of a link, or its far cord, off its shortest way; null where nothing did.</summary>
-    public CableMove? MoveOf(int link) => moves.GetValueOrDefault(FirstLink(link));
+    /// <summary>The routes between halls that the cable of a link goes through, each once; of a link through trunks those of its cords
+    /// and trunks.</summary>
+    public IEnumerable<HallRoute> RoutesOf(int link) => WaysOf(link).Select(w => w.Route).OfType<HallRoute>().Distinct();
+
+    /// <summary>What moved the cable of a link, or a cord of it, off its shortest way; null where nothing did.</summary>
+    public CableMove? MoveOf(int link)
+    {
+        if (moves.Count == 0) return null;
+        foreach (var piece in CordsOf(link))
+            if (moves.TryGetValue(piece, out var move)) return move;
+        return null;
+    }
 
     /// <summary>How long the cable of a link, or the cord at its first end, has to be; null when it cannot be told.</summary>
     public Length? LengthOf(int link) => PartsOf(link)?.Total;
@@ -122,7 +136,7 @@ public sealed class PathwayBook
     public ImmutableArray<(Pathway Pathway, Length Length)> Stretches(int link)
     {
         var found = ImmutableArray.CreateBuilder<(Pathway Pathway, Length Length)>();
-        var piece = Piece(new CableKey(CableKind.Cable, FirstLink(link)));
+        var piece = Piece(new CableKey(CableKind.Cable, link));
         if (piece < 0 || WayOf(piece) is not { } way) return [];
         foreach (var stretch in InOrder(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice))
         {
@@ -145,23 +159,25 @@ public sealed class PathwayBook
     private IEnumerable<int> InOrder(CableWay way, int from, int to) =>
         plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to) ? way.Stretches : way.Stretches.Reverse();
 
-    private IEnumerable<CableWay> WaysOf(int link)
+    private IEnumerable<CableWay> WaysOf(int link) =>
+        CordsOf(link).Concat(TrunksOf(link)).Select(WayOf).OfType<CableWay>();
+
+    /// <summary>The pieces a link has of its own or shares with others of its cable.</summary>
+    private IEnumerable<int> CordsOf(int link)
     {
-        var first = FirstLink(link);
-        foreach (var key in new[] { new CableKey(CableKind.Cable, first), new CableKey(CableKind.FarCord, first) })
-            if (Piece(key) is >= 0 and var piece && WayOf(piece) is { } way) yield return way;
-        if (design.SolutionOf(link)?.Through is not { } through) yield break;
-        var last = default(CableWay);
-        for (var number = 0; number < through.Trunk.Count; number++)
-        {
-            if (Piece(new CableKey(CableKind.Trunk, through.Trunk.Index, number)) is not (>= 0 and var trunk)) continue;
-            if (WayOf(trunk) is { } way && way != last) yield return last = way;
-        }
+        var cords = Math.Max(1, design.SolutionOf(link)?.Patching.Length ?? 0);
+        for (var joint = 0; joint < cords; joint++)
+            if (Piece(new CableKey(CableKind.Cable, link, joint)) is >= 0 and var piece) yield return piece;
     }
 
-    private int FirstLink(int link) => design.CableOf(link) is >= 0 and var cable ? design.Cables[cable].FirstLink : link;
+    private IEnumerable<int> TrunksOf(int link)
+    {
+        if (plan.Trunks.IsEmpty) yield break;
+        foreach (var patch in plant.Value.PatchesOf(link))
+            if (Piece(new CableKey(CableKind.Trunk, patch.Trunk.Index, patch.Number - 1)) is >= 0 and var piece) yield return piece;
+    }
 
-    private int Piece(CableKey key) => pieceOf.GetValueOrDefault(key, -1);
+    private int Piece(CableKey key) => laying?.PieceOf(key) ?? -1;
 
     private ImmutableArray<Pathway> PathwaysOf(CableWay way)
     {

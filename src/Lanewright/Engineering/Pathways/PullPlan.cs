@@ -17,10 +17,10 @@ public sealed class PullPlan
     private readonly PathwayBook book;
     private readonly Lazy<ImmutableArray<int>> litOfGroup;
 
-    private PullPlan(Plan plan, LinkDesign design, PathwayBook book)
+    private PullPlan(Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant)
     {
         (this.plan, this.design, this.book) = (plan, design, book);
-        litOfGroup = new(() => [.. PlantBook.Of(plan, design).Trunks.Select(t => t.FibresLit)]);
+        litOfGroup = new(() => [.. plant.Value.Trunks.Select(t => t.FibresLit)]);
         Bundles = [.. InOrder()];
     }
 
@@ -28,7 +28,7 @@ public sealed class PullPlan
     public ImmutableArray<PullBundle> Bundles { get; }
 
     /// <summary>The pull plan of a design; without pathways there is none.</summary>
-    public static PullPlan Of(Plan plan, LinkDesign design, PathwayBook book) => new(plan, design, book);
+    public static PullPlan Of(Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant) => new(plan, design, book, plant);
 
     private IEnumerable<PullBundle> InOrder()
     {
@@ -75,12 +75,12 @@ public sealed class PullPlan
             fibres.Sum(f => f.All - f.Lit), reason);
     }
 
-    private Length Ordered(CableKey key) => key.Kind switch
+    private Length Ordered(CableKey key)
     {
-        CableKind.Trunk => design.Trunks.Of(plan.Trunks[key.Index]) ?? default,
-        CableKind.FarCord => design.SolutionOf(key.Index)?.FarLength ?? default,
-        _ => design.SolutionOf(key.Index)?.Length ?? default,
-    };
+        if (key.Kind == CableKind.Trunk) return design.Trunks.Of(plan.Trunks[key.Index]) ?? default;
+        if (design.SolutionOf(key.Index) is not { } solution) return default;
+        return solution.Patching.IsEmpty ? solution.Length : solution.Patching[key.Number].Length;
+    }
 
     /// <summary>Fibres of a cable and how many carry light; those of trunks are told by the table of trunks.</summary>
     private (int All, int Lit) FibresOf(CablePiece piece)

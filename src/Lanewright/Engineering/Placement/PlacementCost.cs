@@ -73,7 +73,7 @@ public sealed class PlacementCost
     private bool IsPriced(int link)
     {
         var statement = plan.Statements[plan.Links.Statement(link)];
-        return statement is { Length: null, Through: null, IsExisting: false }
+        return statement is { Length: null, Through.IsEmpty: true, IsExisting: false }
             && plan.Devices.RackIndex(plan.Links.FromDevice(link)) >= 0 && plan.Devices.RackIndex(plan.Links.ToDevice(link)) >= 0;
     }
 

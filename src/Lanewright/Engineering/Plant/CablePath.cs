@@ -7,22 +7,23 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Plant;
 
-/// <summary>The whole way of one cable, from port to port. The losses of its elements add up to the loss the link was judged
+/// <summary>The whole way of one link, from port to port. The losses of its elements add up to the loss the link was judged
 /// by.</summary>
 public sealed class CablePath
 {
     private readonly Plan plan;
     private readonly Solution solution;
-    private readonly TrunkPatch? patch;
+    private readonly ImmutableArray<TrunkPatch> patches;
     private readonly int link;
     private readonly string cable;
     private readonly List<PathElement> elements = [];
+    private int pairsLeft;
 
-    private CablePath(Plan plan, Solution solution, TrunkPatch? patch, int link, string cable)
+    private CablePath(Plan plan, Solution solution, ImmutableArray<TrunkPatch> patches, int link, string cable)
     {
         this.plan = plan;
         this.solution = solution;
-        this.patch = patch;
+        this.patches = patches;
         this.link = link;
         this.cable = cable;
     }
@@ -31,7 +32,22 @@ public sealed class CablePath
     public ImmutableArray<PathElement> Elements => [.. elements];
 
     /// <summary>Where transmitters and receivers meet; null for a cable without trunks, whose cord is made for its modules.</summary>
-    public PolarityAnswer? Polarity { get; private init; }
+    public WayPolarity? Polarity { get; private init; }
+
+    /// <summary>Every fibre of the link from end to end; empty without trunks, and where the way of fibres is not known.</summary>
+    public ImmutableArray<FibreLine> Fibres { get; private init; } = [];
+
+    /// <summary>The trunks on the way, in order.</summary>
+    public ImmutableArray<TrunkPatch> Patches => patches;
+
+    /// <summary>The most that the cabling tests of all trunks on the way may show together, by edition; empty without trunks.</summary>
+    public ImmutableArray<TestLimit> Tests { get; private init; } = [];
+
+    /// <summary>What the interface type allows from module to module, in dB; null when not known.</summary>
+    public double? Allowed => solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss)?.Limit;
+
+    /// <summary>The interface type.</summary>
+    public string TypeName => solution.TypeName;
 
     /// <summary>The worst lane's loss; null for copper and active cables.</summary>
     public Decibels? Loss => solution.Loss?.Maximum;
@@ -39,20 +55,20 @@ public sealed class CablePath
     /// <summary>Length of the whole.</summary>
     public Length Length => solution.Channel?.Length ?? solution.Length;
 
-    /// <summary>The way of a cable, followed from the first end of its first link; null where nothing is laid.</summary>
+    /// <summary>The way of a link, followed from its first end; null where nothing is laid.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="design">Its design.</param>
     /// <param name="book">Its trunks.</param>
-    /// <param name="number">Number of the cable, from 0.</param>
-    /// <param name="name">What the cable is called.</param>
-    public static CablePath? Of(Plan plan, LinkDesign design, PlantBook book, int number, string name)
+    /// <param name="link">Number of the link, from 0.</param>
+    /// <param name="name">What its cable is called.</param>
+    public static CablePath? Of(Plan plan, LinkDesign design, PlantBook book, int link, string name)
     {
-        var link = design.Cables[number].FirstLink;
-        if (design.SolutionOf(link) is not { } solution) return null;
-        var patch = book.PatchOf(number);
-        var path = new CablePath(plan, solution, patch, link, name)
+        if (design.SolutionOf(link) is not { } solution || design.CableOf(link) < 0) return null;
+        var path = new CablePath(plan, solution, book.PatchesOf(link), link, name)
         {
-            Polarity = patch is null ? null : book.Trunks[patch.Trunk.Index].Polarity,
+            Polarity = book.WayOf(link)?.Polarity,
+            Fibres = book.FibresOf(link),
+            Tests = TestLimit.Together(book.PatchesOf(link).Select(p => book.Trunks[p.Trunk.Index].Tests)),
         };
         path.Walk();
         return path;
@@ -61,9 +77,10 @@ public sealed class CablePath
     private void Walk()
     {
         End(plan.Links.FromDevice(link), plan.Links.FromPort(link), solution.FromModule?.Name);
+        if (solution is { Channel: { } attenuated, AttenuatorEnd: "from" }) Attenuator(attenuated);
         if (solution.Channel is not { } channel) Add("cable", cable, solution.Cable.Name, null);
-        else if (patch is null) Straight(channel);
-        else Patched(channel, patch);
+        else if (patches.IsEmpty) Straight(channel);
+        else Patched(channel);
         if (solution.Channel is { } whole) Extras(whole);
         End(plan.Links.ToDevice(link), plan.Links.ToPort(link), solution.ToModule?.Name, isLast: true);
     }
@@ -79,70 +96,95 @@ public sealed class CablePath
 
     private void Straight(Channel channel)
     {
-        Add("cord", cable, solution.Cable.Name, Glass(channel, channel.Length));
+        Add("cord", cable, solution.Cable.Name, channel.MeasuredLoss ?? Glass(channel, channel.Length));
         if (channel.MeasuredLoss is not null) return;
         for (var i = 1; i <= channel.Connections; i++)
             Add("connection", "on the way", $"{Numerals.Whole(i)} of {Numerals.Whole(channel.Connections)}", channel.ConnectionLoss.Value);
     }
 
-    private void Patched(Channel channel, TrunkPatch through)
+    private void Patched(Channel channel)
     {
-        var trunk = through.Trunk;
-        var laid = solution.Length + (solution.FarLength ?? default);
-        var isMeasured = channel.MeasuredLoss is not null;
-        Decibels? each = isMeasured ? null : channel.ConnectionLoss.Value;
-        Add("cord", cable + "a", solution.Cable.Name, Glass(channel, solution.Length));
-        Add("connection", Place(through.NearPanel, through.NearSlot), PortOf(trunk.Cassette is null, through.NearPort), each);
-        if (trunk.Cassette is { } near)
+        pairsLeft = channel.Connections - (channel.Stretch?.Connections ?? 0);
+        for (var i = 0; i < patches.Length; i++)
         {
-            Add("cassette", near.Name, Fibres(trunk.Positions, through.NearPort), null);
-            Add("connection", Place(through.NearPanel, through.NearSlot), trunk.Cable.Near, each);
+            Cord(channel, i);
+            Trunk(channel, patches[i]);
         }
-        var measured = channel.MeasuredLoss is { } whole ? whole - Glass(channel, laid) : Glass(channel, channel.Length - laid);
-        Add("trunk", $"{trunk.Name}-{Numerals.Whole(through.Number)}", trunk.Cable.Name, measured);
-        if (trunk.Cassette is { } far)
-        {
-            Add("connection", Place(through.FarPanel, through.FarSlot), trunk.Cable.Far, each);
-            Add("cassette", far.Name, Fibres(trunk.Positions, through.FarPort), null);
-        }
-        Add("connection", Place(through.FarPanel, through.FarSlot), PortOf(trunk.Cassette is null, through.FarPort), each);
-        Add("cord", cable + "b", solution.FarCord?.Name ?? "", Glass(channel, solution.FarLength ?? default));
-        var said = trunk.Connections;
-        // Pairs that the statement adds or leaves out lie somewhere on the way.
-        for (var i = said + 1; i <= channel.Connections && !isMeasured; i++) Add("connection", "on the way", "", each);
+        Cord(channel, patches.Length);
+        // Pairs that the statement adds lie somewhere on the way.
+        while (pairsLeft > 0) Connection(channel, "on the way", "", isMeasured: false);
+    }
+
+    private void Cord(Channel channel, int joint)
+    {
+        var cord = solution.Patching[joint];
+        var leg = Math.Max((int)plan.Links.FromPort(link).Part, plan.Links.ToPort(link).Part) + 1;
+        var type = Polarity is { } polarity ? polarity.CordTypes[joint] + ", " : "";
+        Add("cord", CordNames.Of(cable, solution, joint, leg), type + cord.Cord.Name, Glass(channel, cord.Length));
+    }
+
+    private void Trunk(Channel channel, TrunkPatch patch)
+    {
+        var trunk = patch.Trunk;
+        var isMeasured = trunk.MeasuredLoss is not null;
+        Connection(channel, Place(patch.NearPanel, patch.NearSlot), PortOf(patch.IsNearOpen, patch.NearPort), isMeasured);
+        Cassette(channel, patch, patch.Leg.IsTurned, patch.NearPort, isMeasured, isBefore: true);
+        var glass = trunk.MeasuredLoss ?? Glass(channel, patch.Leg.Length ?? default);
+        Add("trunk", trunk.NameOf(patch.Number), trunk.Cable.Name, glass);
+        // Splices that the statement counts lie nobody knows where; those of the trunk lie in it.
+        if (trunk.Splices > 0 && !AreSplicesStated)
+            Add("splices", trunk.NameOf(patch.Number), Numerals.Whole(trunk.Splices),
+                isMeasured ? null : channel.SpliceLoss.Value * trunk.Splices);
+        Cassette(channel, patch, !patch.Leg.IsTurned, patch.FarPort, isMeasured, isBefore: false);
+        Connection(channel, Place(patch.FarPanel, patch.FarSlot), PortOf(patch.IsFarOpen, patch.FarPort), isMeasured);
+    }
+
+    private void Cassette(Channel channel, TrunkPatch patch, bool isFar, int port, bool isMeasured, bool isBefore)
+    {
+        if (patch.Trunk.CassetteAt(isFar) is not { } cassette) return;
+        var (panel, slot) = isBefore ? (patch.NearPanel, patch.NearSlot) : (patch.FarPanel, patch.FarSlot);
+        var array = isFar ? patch.Trunk.Cable.Far : patch.Trunk.Cable.Near;
+        if (isBefore) Add("cassette", cassette.Name, PortOf(isOpen: false, port), null);
+        Connection(channel, Place(panel, slot), array, isMeasured);
+        if (!isBefore) Add("cassette", cassette.Name, PortOf(isOpen: false, port), null);
+    }
+
+    /// <summary>What was measured from panel to panel is in the trunk; pairs that the statement leaves out cost nothing.</summary>
+    private void Connection(Channel channel, string place, string position, bool isMeasured)
+    {
+        var loss = isMeasured ? null : pairsLeft > 0 ? channel.ConnectionLoss.Value : (Decibels?)default(Decibels);
+        if (!isMeasured) pairsLeft--;
+        Add("connection", place, position, loss);
     }
 
     private void Extras(Channel channel)
     {
-        if (channel is { Splices: > 0, MeasuredLoss: null })
-            Add("splices", Numerals.Whole(channel.Splices), "", channel.SpliceLoss.Value * channel.Splices);
-        if (channel.Attenuator > default(Decibels)) Add("attenuator", solution.Attenuator?.Name ?? "", "", channel.Attenuator);
+        var splices = channel.Splices - (channel.Stretch?.Splices ?? 0);
+        if (splices > 0 && channel.MeasuredLoss is null && (patches.IsEmpty || AreSplicesStated))
+            Add("splices", "on the way", Numerals.Whole(splices), channel.SpliceLoss.Value * splices);
+        if (solution.AttenuatorEnd != "from") Attenuator(channel);
         if (channel.AgeingMargin > default(Decibels)) Add("reserve", "ageing and repair", "", channel.AgeingMargin);
     }
 
-    /// <summary>The part of the fibre's loss that falls on a length; all that was measured where no trunk was.</summary>
+    private bool AreSplicesStated => plan.Statements[plan.Links.Statement(link)].Splices is not null;
+
+    /// <summary>It stands before the receiver that needs it.</summary>
+    private void Attenuator(Channel channel)
+    {
+        if (channel.Attenuator > default(Decibels)) Add("attenuator", solution.Attenuator?.Name ?? "", "", channel.Attenuator);
+    }
+
+    /// <summary>The part of the fibre's loss that falls on a length that was not measured.</summary>
     private Decibels Glass(Channel channel, Length length)
     {
-        if (channel.MeasuredLoss is { } measured && patch is null) return measured;
-        if (patch is not null && channel.MeasuredLoss is not null)
-        {
-            var first = solution.FromApplication?.Optical?.Lanes[0].Shortest;
-            return first is { } at && channel.Fibre.AttenuationAt(at) is { } known ? known.Value * length : default;
-        }
         var fibre = solution.Loss?.Parts.FirstOrDefault(p => p.What == "fibre")?.Loss ?? default;
-        return channel.Length.Metres > 0 ? fibre * (length.Metres / channel.Length.Metres) : default;
+        var computed = channel.Length - (channel.Stretch?.Length ?? default);
+        return computed.Metres > 0 ? fibre * (length.Metres / computed.Metres) : default;
     }
 
     private string Place(int panel, int slot) => $"{plan.Devices.Name(panel)}:{Numerals.Padded(slot, 2)}";
 
     private static string PortOf(bool isOpen, int port) => isOpen ? "array" : port == 0 ? "by its label" : "port " + Numerals.Whole(port);
-
-    /// <summary>The two positions of a duplex port where pairs lie side by side; told only where the order is known.</summary>
-    private string Fibres(int positions, int port)
-    {
-        if (port == 0 || patch is not { Trunk.IsOrderKnown: true }) return "";
-        return $"fibres {Numerals.Whole((2 * port) - 1)} and {Numerals.Whole(Math.Min(positions, 2 * port))} of the duplex side";
-    }
 
     private void Add(string kind, string id, string position, Decibels? loss) => elements.Add(new PathElement(kind, id, position, loss));
 }

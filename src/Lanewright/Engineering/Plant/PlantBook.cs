@@ -5,43 +5,54 @@ using Lanewright.Model.Plant;
 
 namespace Lanewright.Engineering.Plant;
 
-/// <summary>Which port of which trunk every patched cable takes, in the order of the cables: the first free port, trunk after
-/// trunk.</summary>
+/// <summary>Which ports of which trunks every patched link takes, in the order of the links, and where its fibres lead.</summary>
 public sealed class PlantBook
 {
-    private readonly Dictionary<int, TrunkPatch> patchOf = [];
-    private readonly Dictionary<(int Trunk, bool IsFar), int> slots = [];
+    private readonly Plan plan;
+    private readonly LinkDesign design;
+    private readonly ImmutableArray<TrunkInside> insides;
+    private readonly PortLedger ledger;
+    private readonly Dictionary<int, ImmutableArray<TrunkPatch>> patchesOf = [];
+    private readonly Dictionary<string, int> wayByKey = [];
+    private readonly List<WayState> ways = [];
+    private readonly Dictionary<int, int> wayOf = [];
 
     private PlantBook(Plan plan, LinkDesign design)
     {
-        TakeSlots(plan);
-        var table = plan.Standards.Polarity;
-        var answers = plan.Trunks.Select(t => PolarityAnswer.Of(new FibreChain(t.Positions, t.Chain, t.IsAngled), table)).ToList();
-        var taken = new int[plan.Trunks.Length];
-        var lit = new int[plan.Trunks.Length];
-        for (var cable = 0; cable < design.Cables.Length; cable++)
-        {
-            if (design.SolutionOf(design.Cables[cable].FirstLink) is not { Through: { } way } solution) continue;
-            var index = way.Trunk.Index;
-            patchOf[cable] = Patch(way, taken[index]++, answers[index]);
-            lit[index] += Lit(way.Trunk, solution);
-        }
-        var ways = design.Trunks;
-        Trunks =
-        [
-            .. plan.Trunks.Select(t => new TrunkState(t, ways.Of(t), taken[t.Index], Math.Min(lit[t.Index], t.Count * t.Positions),
-                answers[t.Index], [.. TestLimit.Of(plan.Standards, t, ways.Of(t))])),
-        ];
+        this.plan = plan;
+        this.design = design;
+        insides = [.. plan.Trunks.Select(t => TrunkInside.Of(t, plan.Standards.Polarity))];
+        ledger = new PortLedger(plan, insides);
+        var lit = Patch();
+        Ways = [.. ways];
+        Fronts = new Lazy<PanelFronts>(() => PanelFronts.Of(plan, this));
+        Trunks = [.. plan.Trunks.Select(t => StateOf(t, Math.Min(lit[t.Index], t.Count * t.Fibres)))];
     }
 
     /// <summary>What each group of trunks carries.</summary>
     public ImmutableArray<TrunkState> Trunks { get; }
 
+    /// <summary>What the fronts of the panels show.</summary>
+    public Lazy<PanelFronts> Fronts { get; }
+
+    /// <summary>The ways that links take, in the order of their first links.</summary>
+    public ImmutableArray<WayState> Ways { get; }
+
     /// <summary>The trunks of a design.</summary>
     public static PlantBook Of(Plan plan, LinkDesign design) => new(plan, design);
 
-    /// <summary>Where a cable is patched; null for one that is not.</summary>
-    public TrunkPatch? PatchOf(int cable) => patchOf.GetValueOrDefault(cable);
+    /// <summary>Where a link goes through trunks, in order; empty for one that goes through none.</summary>
+    public ImmutableArray<TrunkPatch> PatchesOf(int link) => patchesOf.GetValueOrDefault(link, []);
+
+    /// <summary>The way a link takes; null for one that is not patched.</summary>
+    public WayState? WayOf(int link) => wayOf.TryGetValue(link, out var way) ? Ways[way] : null;
+
+    /// <summary>The fibres of a link, followed through the ports it takes; empty where they are not known.</summary>
+    public ImmutableArray<FibreLine> FibresOf(int link) =>
+        WayOf(link) is { } way && design.SolutionOf(link) is { } solution && !way.Polarity.Fibres.IsEmpty
+            ? new FibreWalk(plan.Standards.Polarity, PatchesOf(link), InsidesOf(way.Way), WayCords.Of(solution, PartOf(link)),
+                way.Polarity.CordTypes).All()
+            : [];
 
     /// <summary>Ends of trunks in each panel, rising by device.</summary>
     public static ImmutableSortedDictionary<int, int> EndsByPanel(Plan plan) => plan.Trunks
@@ -49,37 +60,72 @@ public sealed class PlantBook
         .GroupBy(e => e.Panel)
         .ToImmutableSortedDictionary(g => g.Key, g => g.Sum(e => e.Count));
 
-    /// <summary>Ends take the places of a panel in the order of the trunks.</summary>
-    private void TakeSlots(Plan plan)
+    /// <summary>The first place in its panel of a group's ends.</summary>
+    public int SlotOf(TrunkGroup trunk, bool isFar) => ledger.SlotOf(trunk, isFar);
+
+    /// <summary>Gives every link its ports; the fibres that carry light, by trunk.</summary>
+    private int[] Patch()
     {
-        var next = new Dictionary<int, int>();
-        foreach (var trunk in plan.Trunks)
+        var lit = new int[plan.Trunks.Length];
+        for (var link = 0; link < plan.Links.Count && !plan.Trunks.IsEmpty; link++)
         {
-            foreach (var (panel, isFar) in new[] { (trunk.From, false), (trunk.To, true) })
-            {
-                slots[(trunk.Index, isFar)] = next.GetValueOrDefault(panel) + 1;
-                next[panel] = next.GetValueOrDefault(panel) + trunk.Count;
-            }
+            var cable = design.CableOf(link);
+            if (cable < 0 || design.SolutionOf(link) is not { Through: { } way } solution) continue;
+            var before = way.Legs.Select(l => ledger.TakenOf(l.Trunk)).ToList();
+            var patches = patchesOf[link] = ledger.Take(solution, cable, PartOf(link));
+            for (var i = 0; i < way.Legs.Length; i++)
+                if (ledger.TakenOf(way.Legs[i].Trunk) > before[i]) lit[way.Legs[i].Trunk.Index] += Lit(way.Legs[i].Trunk, solution);
+            Note(link, way, solution, patches);
         }
+        return lit;
     }
 
-    private TrunkPatch Patch(TrunkWay way, int nth, PolarityAnswer answer)
+    /// <summary>Links that go the same way over cords alike, and in the same order, have one polarity.</summary>
+    private void Note(int link, TrunkWay way, Solution solution, ImmutableArray<TrunkPatch> patches)
     {
-        var trunk = way.Trunk;
-        var (number, port) = ((nth / trunk.PortsEach) + 1, (nth % trunk.PortsEach) + 1);
-        // Ports are counted from the trunk's own near panel, whichever way round a link goes.
-        var arrives = trunk.Cassette is null ? 1 : answer.Pairs.FirstOrDefault(p => p.Near == port)?.Far ?? 0;
-        var (here, there) = (slots[(trunk.Index, false)] + number - 1, slots[(trunk.Index, true)] + number - 1);
-        return way.IsTurned
-            ? new TrunkPatch(trunk, number, arrives, port, trunk.To, there, trunk.From, here)
-            : new TrunkPatch(trunk, number, port, arrives, trunk.From, here, trunk.To, there);
+        var cords = WayCords.Of(solution, PartOf(link));
+        var key = string.Join('|', string.Join(',', way.Legs.Select(l => (l.Trunk.Index, l.IsTurned))), string.Join(',', cords.Kinds),
+            string.Join(',', cords.Positions), cords.Lanes, cords.Part);
+        if (!wayByKey.TryGetValue(key, out var index))
+        {
+            wayByKey[key] = index = ways.Count;
+            var polarity = WayPolarities.Of(plan.Standards.Polarity, patches, InsidesOf(way), cords);
+            ways.Add(new WayState(way, plan.Links.Statement(link), link, 0, polarity));
+        }
+        ways[index] = ways[index] with { Links = ways[index].Links + 1 };
+        wayOf[link] = index;
     }
+
+    private ImmutableArray<TrunkInside> InsidesOf(TrunkWay way) => [.. way.Legs.Select(l => insides[l.Trunk.Index])];
+
+    private TrunkState StateOf(TrunkGroup trunk, int lit)
+    {
+        var length = design.Trunks.Of(trunk);
+        return new TrunkState(
+            trunk, length, ledger.TakenOf(trunk), lit, Alone(trunk, length), [.. Ways.Where(w => w.Way.Legs.Any(l => l.Trunk == trunk))],
+            [.. TestLimit.Of(plan.Standards, trunk, length)]);
+    }
+
+    /// <summary>A link that went through these trunks alone: duplex ports, arrays, or a cage taken apart by the cassette.</summary>
+    private WayPolarity Alone(TrunkGroup trunk, Quantities.Length? length)
+    {
+        PatchKind Kind(bool isFar) => trunk.CassetteAt(isFar) is null ? PatchKind.Array : PatchKind.Duplex;
+        int Positions(bool isFar) => trunk.CassetteAt(isFar) is null ? trunk.Positions : 0;
+        var part = trunk.CassetteEnds is CassetteEnds.From or CassetteEnds.To ? 1 : 0;
+        var cords = new WayCords([Kind(false), Kind(true)], [Positions(false), Positions(true)], 0, part);
+        var patch = ledger.Patch(new TrunkLeg(trunk, IsTurned: false, length), 0, Math.Max(1, part));
+        return WayPolarities.Of(plan.Standards.Polarity, [patch], [insides[trunk.Index]], cords);
+    }
+
+    /// <summary>Which port of a split cage a link is, from 1.</summary>
+    private int PartOf(int link) => Math.Max((int)plan.Links.FromPort(link).Part, plan.Links.ToPort(link).Part) + 1;
 
     /// <summary>A duplex port lights two fibres; an array those of its lanes, there and back.</summary>
     private static int Lit(TrunkGroup trunk, Solution solution)
     {
-        if (trunk.Cassette is not null) return 2;
-        var whole = solution.FromModule?.Applications.FirstOrDefault(a => a.Instances == 1)?.Optical ?? solution.FromApplication?.Optical;
-        return whole is null ? trunk.Positions : Math.Min(trunk.Positions, whole.Fibres);
+        if (trunk.IsDuplex) return 2;
+        var fibres = Math.Max(
+            WayCords.FibresOf(solution.FromModule, solution.FromApplication), WayCords.FibresOf(solution.ToModule, solution.ToApplication));
+        return fibres == 0 ? trunk.Fibres : Math.Min(trunk.Fibres, fibres);
     }
 }

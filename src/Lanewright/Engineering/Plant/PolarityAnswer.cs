@@ -40,17 +40,18 @@ public sealed record PolarityAnswer
     {
         var reasons = ImmutableArray.CreateBuilder<string>();
         if (chain.IsAngled && chain.Parts.FirstOrDefault(p => !p.TakesAngled) is { } adapter)
-            reasons.Add($"angled ends do not meet in a type-{adapter.Name} adapter: take type A");
+            reasons.Add(PolarityWords.Angled(adapter));
         if (chain.Reversals > 0 && !table.IsReversalKnown(chain.Positions))
         {
-            reasons.Add($"how a reversing part leads {chain.Positions} positions in two rows is not known: take it from the drawing of the "
-                + "assembly");
+            reasons.Add(PolarityWords.RowsUnknown(chain.Positions));
             return new PolarityAnswer
             {
                 Chain = chain, Verdict = reasons.Count > 1 ? Verdict.Fail : Verdict.Unproven, Reasons = reasons.ToImmutable(),
             };
         }
-        return chain.IsDuplex ? Duplex(chain, reasons) : Parallel(chain, table, reasons);
+        return chain.IsDuplex ? Duplex(chain, reasons)
+            : chain.IsFanOut ? FanOut(chain, table, reasons)
+            : Parallel(chain, table, reasons);
     }
 
     private static PolarityAnswer Parallel(FibreChain chain, PolarityTable table, ImmutableArray<string>.Builder reasons)
@@ -58,7 +59,7 @@ public sealed record PolarityAnswer
         var map = chain.Link;
         if (table.LanesOf(chain.Positions) is not { } known)
         {
-            reasons.Add($"the order of lanes on {chain.Positions} positions is not known, so only the map is told");
+            reasons.Add(PolarityWords.LanesUnknown(chain.Positions));
             return new PolarityAnswer
             {
                 Chain = chain, Verdict = Verdict.Unproven, Map = map.Arrivals, Reasons = reasons.ToImmutable(),
@@ -76,7 +77,7 @@ public sealed record PolarityAnswer
                     ? $": {chain.Reversals} parts turn the order round, and it takes an odd number"
                     : ""));
         else if (!order.SequenceEqual(Enumerable.Range(1, known.Value)))
-            reasons.Add("transmitters meet receivers, but lanes arrive in another order, which takes the ports of a split cage apart");
+            reasons.Add(PolarityWords.OtherOrder);
         return new PolarityAnswer
         {
             Chain = chain,
@@ -88,16 +89,51 @@ public sealed record PolarityAnswer
         };
     }
 
+    /// <summary>The lanes of an array, each to a duplex port of its own.</summary>
+    private static PolarityAnswer FanOut(FibreChain chain, PolarityTable table, ImmutableArray<string>.Builder reasons)
+    {
+        if (table.LanesOf(chain.Positions) is not { } known || chain.Parts.Any(p => !p.IsOrderKnown))
+        {
+            reasons.Add(table.LanesOf(chain.Positions) is null
+                ? PolarityWords.LanesUnknown(chain.Positions)
+                : PolarityWords.OrderUnknown);
+            return new PolarityAnswer
+            {
+                Chain = chain, Verdict = reasons.Count > 1 ? Verdict.Fail : Verdict.Unproven, Reasons = reasons.ToImmutable(),
+            };
+        }
+        var map = chain.StartsDuplex ? chain.Whole.Backward() : chain.Whole;
+        var ports = Enumerable.Range(1, known.Value).Select(lane => PortOf(map[lane], map[chain.Positions + 1 - lane])).ToList();
+        var isCrossed = ports.TrueForAll(p => p.Port > 0 && p.IsCrossed);
+        ImmutableArray<int> order = [.. ports.Select(p => p.Port)];
+        if (ports.Exists(p => p.Port == 0)) reasons.Add("the two fibres of a lane arrive at two ports");
+        else if (!isCrossed) reasons.Add(PolarityWords.NotCrossed);
+        else if (!order.SequenceEqual(Enumerable.Range(1, known.Value))) reasons.Add(PolarityWords.OtherOrder);
+        return new PolarityAnswer
+        {
+            Chain = chain,
+            Verdict = reasons.Count == 0 ? Verdict.Pass : Verdict.Fail,
+            IsCrossed = isCrossed,
+            LaneOrder = order,
+            Map = chain.Link.Arrivals,
+            Reasons = reasons.ToImmutable(),
+        };
+    }
+
     private static PolarityAnswer Duplex(FibreChain chain, ImmutableArray<string>.Builder reasons)
     {
-        var link = chain.Link;
-        var pairs = Enumerable.Range(1, chain.Positions / 2).Select(pair => WayOf(chain, link, pair)).ToImmutableArray();
+        var whole = chain.Whole;
+        var pairs = Enumerable.Range(1, chain.Positions / 2)
+            .Select(pair => (Near: pair, Way: PortOf(whole[(2 * pair) - 1], whole[2 * pair])))
+            .Select(p => new PairWay(p.Near, p.Way.Port, p.Way.IsCrossed)).ToImmutableArray();
         if (pairs.Any(p => p.Far == 0)) reasons.Add("the two fibres of a port arrive at two ports");
         else if (pairs.Any(p => !p.IsCrossed)) reasons.Add("transmitters meet transmitters: the ways cross an even number of times");
-        if (reasons.Count == 0 && pairs.Any(p => p.Far != p.Near))
-            reasons.Add("ports arrive under other numbers: print the port map, do not take 1 to be 1");
+        if (reasons.Count == 0 && pairs.Any(p => p.Far != p.Near)) reasons.Add(PolarityWords.OtherPorts);
         var isOrderKnown = chain.Parts.All(p => p.IsOrderKnown);
-        if (!isOrderKnown) reasons.Add("which port is which inside the transition is not known: take it from its label");
+        // Transitions alike that lead each port to its own number in one order do so in every order.
+        var isPortKnown = isOrderKnown || (pairs.All(p => p.Far == p.Near) && AreAlike(chain));
+        if (!isPortKnown) reasons.Add(PolarityWords.OrderUnknown);
+        else if (!isOrderKnown) reasons.Add(PolarityWords.FibresUnknown);
         return new PolarityAnswer
         {
             Chain = chain,
@@ -105,18 +141,20 @@ public sealed record PolarityAnswer
                 ? Verdict.Pass
                 : Verdict.Fail,
             IsCrossed = pairs.All(p => p.Far > 0 && p.IsCrossed),
-            Pairs = isOrderKnown ? pairs : [],
-            Map = isOrderKnown ? link.Arrivals : [],
+            Pairs = isPortKnown ? pairs : [],
+            Map = isOrderKnown ? chain.Link.Arrivals : [],
             Reasons = reasons.ToImmutable(),
         };
     }
 
-    /// <summary>Both fibres of a port followed to the far port. A transmitter sits on the first, a receiver on the second.</summary>
-    private static PairWay WayOf(FibreChain chain, PositionMap link, int pair)
+    private static bool AreAlike(FibreChain chain) =>
+        chain.Parts.Where(p => p.Kind == ArrayPartKind.Transition).Select(p => p.Name).Distinct().Count() == 1;
+
+    /// <summary>The port at which what is sent and what is heard arrive together, 0 for none; crossed where what is sent arrives at the
+    /// second fibre, which a receiver sits on.</summary>
+    private static (int Port, bool IsCrossed) PortOf(int sent, int heard)
     {
-        var sent = chain.ThroughFarCord(link[chain.ThroughNearCord((2 * pair) - 1)]);
-        var heard = chain.ThroughFarCord(link[chain.ThroughNearCord(2 * pair)]);
         var isOne = (sent + 1) / 2 == (heard + 1) / 2;
-        return new PairWay(pair, isOne ? (sent + 1) / 2 : 0, isOne && sent % 2 == 0);
+        return (isOne ? (sent + 1) / 2 : 0, isOne && sent % 2 == 0);
     }
 }

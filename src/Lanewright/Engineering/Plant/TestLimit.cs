@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Model.Plant;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -26,7 +27,29 @@ public sealed record TestLimit(string Edition, Known<double>? Limit)
             return new TestLimit(edition, null);
         }
         var sum = (glass.Value * length.Kilometres) + (2 * ends.Value) + (inner * pair.Value) + (splices * splice.Value);
-        return new TestLimit(edition, ends.As(_ => sum));
+        // A sum is known no better than the weakest of what it adds up, and that is the one it cites.
+        var parts = new[] { ends, glass, pair, splice };
+        var used = parts.Where((_, i) => (i != 2 || inner > 0) && (i != 3 || splices > 0));
+        return new TestLimit(edition, used.MaxBy(k => k.Source.Mark).As(_ => sum));
+    }
+
+    /// <summary>The limits of several permanent links one behind the other: a sum for each edition, and none where one has none.</summary>
+    public static ImmutableArray<TestLimit> Together(IEnumerable<ImmutableArray<TestLimit>> links)
+    {
+        var all = links.ToList();
+        if (all.Count == 0 || all.Exists(l => l.IsEmpty)) return [];
+        return [.. all[0].Select(first => Sum(first.Edition, all.Select(l => l.First(t => t.Edition == first.Edition).Limit)))];
+    }
+
+    private static TestLimit Sum(string edition, IEnumerable<Known<double>?> limits)
+    {
+        Known<double>? sum = null;
+        foreach (var limit in limits)
+        {
+            if (limit is not { } known) return new TestLimit(edition, null);
+            sum = known.As(v => v + (sum?.Value ?? 0));
+        }
+        return new TestLimit(edition, sum);
     }
 
     /// <summary>The limits of trunks by every edition; none where their length or fibre is not known.</summary>

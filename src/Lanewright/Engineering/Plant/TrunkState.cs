@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Links;
 using Lanewright.Model.Plant;
 using Lanewright.Quantities;
 
@@ -9,16 +10,29 @@ namespace Lanewright.Engineering.Plant;
 /// <param name="Length">Length of each; null when it cannot be told.</param>
 /// <param name="Ports">Ports that cables are patched to, those included for which none is left.</param>
 /// <param name="FibresLit">Fibres that carry light.</param>
-/// <param name="Polarity">Where transmitters and receivers meet.</param>
+/// <param name="Alone">Where transmitters and receivers meet for a link through these trunks alone.</param>
+/// <param name="Ways">The ways of links through them.</param>
 /// <param name="Tests">What the cabling test may show, edition by edition.</param>
 public sealed record TrunkState(
-    TrunkGroup Trunk, Length? Length, int Ports, int FibresLit, PolarityAnswer Polarity, ImmutableArray<TestLimit> Tests)
+    TrunkGroup Trunk, Length? Length, int Ports, int FibresLit, WayPolarity Alone, ImmutableArray<WayState> Ways,
+    ImmutableArray<TestLimit> Tests)
 {
     /// <summary>Fibres there are.</summary>
-    public int Fibres => Trunk.Count * Trunk.Positions;
+    public int Fibres => Trunk.Count * Trunk.Fibres;
 
     /// <summary>Trunks that have a cable in at least one port.</summary>
     public int InUse => (Math.Min(Ports, Trunk.Ports) + Trunk.PortsEach - 1) / Trunk.PortsEach;
+
+    /// <summary>Fibres of trunks in use that carry no light: they cannot be patched to but through free ports of a cassette.</summary>
+    public int DarkInUse => (InUse * Trunk.Fibres) - FibresLit;
+
+    /// <summary>Fibres of trunks that nothing is patched to.</summary>
+    public int Spare => (Trunk.Count - InUse) * Trunk.Fibres;
+
+    /// <summary>What holds of the links through them: the worst of their ways; where there are none, of the trunks alone.</summary>
+    public WayPolarity Polarity =>
+        Ways.Select(w => w.Polarity).OrderBy(p => p.Verdict == Verdict.Fail ? 0 : p.Verdict == Verdict.Unproven ? 1 : 2).FirstOrDefault()
+        ?? Alone;
 
     /// <summary>The edition whose test allows most; null where none gives a limit.</summary>
     public TestLimit? LoosestTest => Tests.Where(t => t.Limit is not null).MaxBy(t => t.Limit?.Value);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
@@ -10,31 +11,71 @@ namespace Lanewright.Engineering.Plant;
 /// <summary>Lengths of the trunks of a plan, and which way round sets of links go through them.</summary>
 public sealed class TrunkWays
 {
+    private readonly Plan plan;
     private readonly RouteLength route;
     private readonly LaidDetours detours;
     private readonly Length?[] lengths;
+    private readonly Dictionary<(int Statement, int From, int To), TrunkWay> known = [];
 
     /// <summary>Measures in a plan.</summary>
     public TrunkWays(Plan plan, RouteLength route, LaidDetours detours)
     {
+        this.plan = plan;
         this.route = route;
         this.detours = detours;
         lengths = [.. plan.Trunks.Select(LengthOf)];
     }
 
-    /// <summary>How links of a set go; null for a set without trunks.</summary>
-    public TrunkWay? Of(LinkStatement statement)
+    /// <summary>How a link of a set goes; null for a set without trunks. Each group is entered at the end that makes the cords together
+    /// shortest; links between the same two racks go alike.</summary>
+    /// <param name="statement">The set.</param>
+    /// <param name="from">The device of the link's first end.</param>
+    /// <param name="to">The device of its second end.</param>
+    public TrunkWay? Of(LinkStatement statement, int from, int to)
     {
-        if (statement.Through is not { } trunk) return null;
-        // The end that has the shorter cords decides: the first link of the set stands for all.
-        var (from, to) = (statement.From.Devices[0], statement.To.Devices[0]);
-        var straight = Metres(from, trunk.From) + Metres(to, trunk.To);
-        var turned = Metres(from, trunk.To) + Metres(to, trunk.From);
-        return new TrunkWay(trunk, turned < straight, lengths[trunk.Index]);
+        if (statement.Through.IsEmpty) return null;
+        var key = (statement.Index, RackOf(from), RackOf(to));
+        if (!known.TryGetValue(key, out var way)) known[key] = way = Way(statement, from, to);
+        return way;
+    }
+
+    /// <summary>A device without a place is its own.</summary>
+    private int RackOf(int device) => plan.Devices.Rack(device)?.Index ?? -1 - device;
+
+    private TrunkWay Way(LinkStatement statement, int from, int to)
+    {
+        var turns = Turns(statement, from, to);
+        ImmutableArray<TrunkLeg> legs = [.. statement.Through.Select((t, i) => new TrunkLeg(t, turns[i], lengths[t.Index]))];
+        return new TrunkWay(legs, [.. legs.Skip(1).Select((next, i) => route.Between(legs[i].FarPanel, next.NearPanel))]);
     }
 
     /// <summary>Length of each of the trunks; null when it cannot be told.</summary>
     public Length? Of(TrunkGroup trunk) => lengths[trunk.Index];
+
+    /// <summary>What the geometry needs from panel to panel; null when it cannot be told.</summary>
+    public Length? Needed(TrunkGroup trunk) => route.Between(trunk.From, trunk.To);
+
+    /// <summary>Which of the groups are entered at their far panel. Every choice is tried: a way has a few trunks.</summary>
+    private ImmutableArray<bool> Turns(LinkStatement statement, int from, int to)
+    {
+        var trunks = statement.Through;
+        var (best, least) = (0, double.MaxValue);
+        for (var choice = 0; choice < 1 << trunks.Length; choice++)
+        {
+            var (metres, here) = (0.0, from);
+            for (var i = 0; i < trunks.Length; i++)
+            {
+                var isTurned = IsTurned(choice, i);
+                metres += Metres(here, isTurned ? trunks[i].To : trunks[i].From);
+                here = isTurned ? trunks[i].From : trunks[i].To;
+            }
+            metres += Metres(here, to);
+            if (metres < least) (best, least) = (choice, metres);
+        }
+        return [.. Enumerable.Range(0, trunks.Length).Select(i => IsTurned(best, i))];
+    }
+
+    private static bool IsTurned(int choice, int trunk) => (choice & (1 << trunk)) != 0;
 
     private Length? LengthOf(TrunkGroup trunk) =>
         trunk.Length ?? (Longest(trunk) is { } way ? trunk.Cable.OrderedFor(way) ?? way : null);
@@ -53,5 +94,7 @@ public sealed class TrunkWays
     }
 
     /// <summary>Cords reach panels of their own hall; a panel that has no way to a device is far from it.</summary>
-    private double Metres(int device, int panel) => route.Between(device, panel)?.Metres ?? double.MaxValue / 4;
+    private double Metres(int device, int panel) => route.Between(device, panel)?.Metres ?? Far;
+
+    private const double Far = 1e9;
 }

@@ -27,34 +27,42 @@ public static class StripLoads
 
     /// <summary>The feeds a device in a rack draws from, evenly.</summary>
     public static ImmutableArray<PowerFeed> FeedsOf(RackBook book, Rack rack, int device) =>
-        FeedsOf(book.Plan, device, [.. book.Plan.Power.Where(f => f.Racks.Contains(rack.Index))]);
+        FeedsOf(book.Plan.Devices.Group(device).Feeds, [.. book.Plan.Power.Where(f => f.Racks.Contains(rack.Index))]);
 
-    private static StripLoad Of(RackBook book, RackContents contents, ImmutableArray<PowerFeed> feeds, PowerFeed feed)
+    private static StripLoad Of(RackBook book, RackContents contents, ImmutableArray<PowerFeed> feeds, PowerFeed feed) => Of(
+        contents.Rack,
+        [.. contents.Devices.Select(d => new StripUse(book.MaximumOf(d), FeedsOf(book.Plan.Devices.Group(d).Feeds, feeds)))],
+        feeds, feed, book.Plan.Policy);
+
+    /// <summary>The load of one strip.</summary>
+    /// <param name="rack">Its rack.</param>
+    /// <param name="devices">What stands in the rack.</param>
+    /// <param name="feeds">All feeds of the rack.</param>
+    /// <param name="feed">The feed of the strip.</param>
+    /// <param name="policy">What holds for breakers and power factors.</param>
+    public static StripLoad Of(
+        Rack rack, ImmutableArray<StripUse> devices, ImmutableArray<PowerFeed> feeds, PowerFeed feed, Policy policy)
     {
-        var plan = book.Plan;
-        var drawn = contents.Devices
-            .Select(d => (Watts: book.MaximumOf(d), Feeds: FeedsOf(plan, d, feeds)))
-            .Where(d => d.Feeds.Contains(feed))
-            .OrderByDescending(d => d.Watts)
-            .ToList();
+        var drawn = devices.Where(d => d.Feeds.Contains(feed)).OrderByDescending(d => d.Watts).ToList();
         var places = Places(drawn.Select(d => d.Watts.Value / d.Feeds.Length), feed.Phases);
-        var normal = Currents(drawn.Select(d => d.Watts.Value / d.Feeds.Length), places, feed, plan.Policy.PowerFactor.Value);
+        var normal = Currents(drawn.Select(d => d.Watts.Value / d.Feeds.Length), places, feed, policy.PowerFactor.Value);
         var (worst, lost) = (normal.Max(), default(PowerFeed));
         foreach (var other in feeds.Where(f => f != feed))
         {
             var after = Currents(
                 drawn.Select(d => d.Watts.Value / (d.Feeds.Contains(other) ? d.Feeds.Length - 1 : d.Feeds.Length)),
-                places, feed, plan.Policy.PowerFactor.Value).Max();
+                places, feed, policy.PowerFactor.Value).Max();
             if (lost is null || after > worst) (worst, lost) = (after, other);
         }
-        var limit = BreakerRule.Most(feed.Breaker, plan.Policy.BreakerShare.Value, feed.IsFullRated);
-        return new StripLoad(contents.Rack, feed, limit, normal, worst, lost);
+        var limit = BreakerRule.Most(feed.Breaker, policy.BreakerShare.Value, feed.IsFullRated);
+        return new StripLoad(rack, feed, limit, normal, worst, lost);
     }
 
     /// <summary>The feeds of a rack that a device is on: those its group names, or all of them.</summary>
-    private static ImmutableArray<PowerFeed> FeedsOf(Plan plan, int device, ImmutableArray<PowerFeed> feeds)
+    /// <param name="named">The feeds its group names; empty where it names none.</param>
+    /// <param name="feeds">All feeds of the rack.</param>
+    public static ImmutableArray<PowerFeed> FeedsOf(ImmutableArray<string> named, ImmutableArray<PowerFeed> feeds)
     {
-        var named = plan.Devices.Group(device).Feeds;
         var own = feeds.Where(f => named.Contains(f.Name)).ToImmutableArray();
         return own.IsEmpty ? feeds : own;
     }

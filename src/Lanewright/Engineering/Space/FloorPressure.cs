@@ -1,3 +1,5 @@
+using Lanewright.Model.Places;
+using Lanewright.Quantities;
 using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Space;
@@ -8,9 +10,12 @@ public static class FloorPressure
     private const double PascalsInKilopascal = 1000;
 
     /// <summary>Kilopascals, spread evenly over the footprint of a rack.</summary>
-    public static double Of(RackContents contents, StandardsLibrary standards)
+    public static double Of(RackContents contents, StandardsLibrary standards) => Of(contents.Rack, contents.OnFloor, standards);
+
+    /// <summary>The same for a mass that stands on the footprint of a rack.</summary>
+    public static double Of(Rack rack, Mass onFloor, StandardsLibrary standards)
     {
-        var area = contents.Rack.Type.Width.Metres * contents.Rack.Type.Depth.Metres;
-        return contents.OnFloor.Kilograms * standards.Facility("gravity", "standard").Value / area / PascalsInKilopascal;
+        var area = rack.Type.Width.Metres * rack.Type.Depth.Metres;
+        return onFloor.Kilograms * standards.Facility("gravity", "standard").Value / area / PascalsInKilopascal;
     }
 }

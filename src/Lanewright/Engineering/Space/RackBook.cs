@@ -43,7 +43,7 @@ public sealed class RackBook
     public Watts MaximumOf(int device)
     {
         var group = Plan.Devices.Group(device);
-        return Watts.From(group.Model.Maximum.Value + group.Cards.Sum(c => c.Maximum.Value) + modules[device]);
+        return Watts.From(RackLoad.Of(group.Model, group.Cards).Watts + modules[device]);
     }
 
     /// <summary>Power of a device under a usual load, modules at their most.</summary>
@@ -55,7 +55,7 @@ public sealed class RackBook
 
     /// <summary>Weight of a device of a group with its cards.</summary>
     public static Mass WeightOf(DeviceGroup group) =>
-        Mass.FromKilograms(group.Model.Weight.Kilograms + group.Cards.Sum(c => c.Weight.Kilograms));
+        Mass.FromKilograms(RackLoad.Of(group.Model, group.Cards).Kilograms);
 
     private RackContents Contents(Rack rack, ImmutableArray<int> devices) => new(
         rack,

@@ -219,6 +219,7 @@ public sealed class CatalogueBinder
             PolishFar = map.Text("polish-far") ?? "",
             PinsNear = map.Text("pins-near") ?? "",
             PinsFar = map.Text("pins-far") ?? "",
+            Fibres = map.Whole("fibres"),
             Lengths = LengthsOf(map),
             Step = map.Length("step"),
             Price = Price(map, "price"),
@@ -246,13 +247,20 @@ public sealed class CatalogueBinder
             findings.Add(ModelFindings.CatalogueFault, map.SpanOf("value"), $"{name}: the value of an attenuator is a loss such as '5 dB'");
             return null;
         }
+        CassetteShape? cassette = null;
+        if (map.Text("kind") == "cassette" && !CassetteShape.TryRead(map.Text("value") ?? "", out cassette))
+        {
+            findings.Add(ModelFindings.CatalogueFault, map.SpanOf("value"),
+                $"{name}: the value of a cassette is what it shows, such as '{CassetteShape.Example}'");
+            return null;
+        }
         return new SundryModel
         {
             Name = name,
             Title = map.Text("title") ?? name,
             Attenuation = isAttenuator ? loss : null,
             Adapts = map.Text("kind") == "adapter" ? map.Text("value") ?? "" : "",
-            Front = map.Text("kind") == "cassette" ? map.Text("value") ?? "" : "",
+            Cassette = cassette,
             LineRole = role,
             Serves = role == LineRole.None ? "" : map.Text("value") ?? "",
             Power = map.Watts("power") ?? default,

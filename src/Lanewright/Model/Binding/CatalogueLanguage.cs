@@ -128,6 +128,7 @@ public static class CatalogueLanguage
         new("polish-far", Shapes.OneOf("PC", "UPC", "APC"), "polish of each leg's end"),
         new("pins-near", Shapes.OneOf("pinned", "unpinned"), "alignment pins of the near end") { Otherwise = "what is usual there" },
         new("pins-far", Shapes.OneOf("pinned", "unpinned"), "alignment pins of each leg's end") { Otherwise = "what is usual there" },
+        new("fibres", Shapes.Whole(2, 72), "fibres of an array cable whose middle positions are empty") { Otherwise = "one a position" },
         new("lengths", Lengths, "lengths it is stocked in") { IsRequired = true },
         new("step", Shapes.Length, "beyond them it is made to order in these steps"),
         new("price", Shapes.Amount, "price without its metres"),
@@ -146,9 +147,10 @@ public static class CatalogueLanguage
     [
         new("title", Shapes.Text, "what it is, in words") { IsRequired = true },
         new("kind", Shapes.OneOf(SundryKinds), "what it does") { IsRequired = true },
-        new("value", Shapes.Text, "loss of an attenuator; what an adapter turns into what; the connector and polish at the "
-            + "front of a cassette, such as 'LC-duplex UPC'; the channels of a line multiplexer, with CWDM before them for "
-            + "coarse ones; the model of a line amplifier; the most a line pad takes, in dB") { IsRequired = true },
+        new("value", Shapes.Text, "loss of an attenuator; what an adapter turns into what; what a cassette shows at its "
+            + "front and its rear, such as '6 x LC-duplex UPC from MPO-12 APC unpinned, single-mode'; the channels of a line "
+            + "multiplexer, with CWDM before them for coarse ones; the model of a line amplifier; the most a line pad takes, in "
+            + "dB") { IsRequired = true },
         new("price", Shapes.Amount, "price of one"),
         new("power", Shapes.Power, "most power it draws"),
         new("note", Shapes.Text, "a remark"),

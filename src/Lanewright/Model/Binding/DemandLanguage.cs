@@ -34,6 +34,7 @@ public static class DemandLanguage
     [
         ("link", FailingPart.Link), ("module", FailingPart.Module), ("switch", FailingPart.Switch), ("cable", FailingPart.Cable),
         ("rack", FailingPart.Rack), ("feed", FailingPart.Feed), ("tray", FailingPart.Tray),
+        ("trunk", FailingPart.Trunk), ("panel", FailingPart.Panel), ("route", FailingPart.Route),
     ];
 
     /// <summary>Traffic to carry.</summary>

@@ -71,25 +71,27 @@ public static class FibreChainReader
     private static List<string> Names(PolarityTable table) =>
         [.. table.Parts.Where(p => p.Kind != ArrayPartKind.Adapter).Select(p => p.Name)];
 
-    /// <summary>Duplex cords stand outermost, transitions inside them in two or none, arrays between.</summary>
+    /// <summary>Duplex cords meet duplex sides of transitions, array cables meet arrays, and a transition stands between the two.</summary>
     private static string Order(List<ArrayPart> parts)
     {
         if (parts.Count is 0 or > MostParts) return $"a way has 1 to {MostParts} parts";
-        var transitions = parts.Count(p => p.Kind == ArrayPartKind.Transition);
-        if (transitions is not (0 or 2)) return "a way has two transitions, one at each end, or none";
-        if (transitions == 0)
+        if (parts.TrueForAll(p => p.Kind == ArrayPartKind.Cord))
+            return parts.Count == 1 ? "" : "two duplex cords do not meet without a transition between them";
+        var isDuplex = parts[0].Kind != ArrayPartKind.Cable;
+        for (var i = 0; i < parts.Count; i++)
         {
-            if (parts.Count > 1 && parts.Any(p => p.Kind == ArrayPartKind.Cord))
-                return "a duplex cord does not meet an array without a transition between them";
-            return "";
+            var kind = parts[i].Kind;
+            if (kind == ArrayPartKind.Cord && !isDuplex) return "a duplex cord does not meet an array without a transition between them";
+            if (kind == ArrayPartKind.Cable && isDuplex)
+                return "a duplex port does not meet an array cable without a transition between them";
+            var isAgain = i > 0 && parts[i - 1].Kind == kind;
+            if (isAgain && kind == ArrayPartKind.Cord) return "between two transitions there is one duplex cord at most";
+            if (isAgain && kind == ArrayPartKind.Transition)
+                return isDuplex
+                    ? "two transitions meet at their duplex ports with a cord between them"
+                    : "there is no array cable between the transitions";
+            if (kind == ArrayPartKind.Transition) isDuplex = !isDuplex;
         }
-        var first = parts.FindIndex(p => p.Kind == ArrayPartKind.Transition);
-        var last = parts.FindLastIndex(p => p.Kind == ArrayPartKind.Transition);
-        if (first > 1 || last < parts.Count - 2) return "outside a transition there is one duplex cord at most";
-        if (parts.Where((_, i) => i < first || i > last).Any(p => p.Kind != ArrayPartKind.Cord))
-            return "outside a transition there are duplex cords only";
-        return parts.Skip(first + 1).Take(last - first - 1).Any(p => p.Kind != ArrayPartKind.Cable)
-            ? "between the transitions there are array cables only"
-            : last - first < 2 ? "there is no array cable between the transitions" : "";
+        return "";
     }
 }

@@ -54,8 +54,8 @@ internal sealed class LinkBinder(
         CheckRuns(map);
         var (optical, copper) = TypeOf(map);
         var (attenuation, attenuationAt) = MeasuredFibre(map);
-        var trunk = Trunk(map);
-        if (map["through"] is not null && trunk is null) return null;
+        var through = Trunks(map);
+        if (through.IsEmpty && map.Texts("through").Length > 0) return null;
         var statement = new LinkStatement
         {
             Index = index,
@@ -81,7 +81,7 @@ internal sealed class LinkBinder(
             Assembly = Item<AssemblyModel>(map, "assembly", "cable assembly"),
             Cord = Item<CordModel>(map, "cord", "cord"),
             Length = map.Length("length"),
-            Through = trunk,
+            Through = through,
             Connections = map.Whole("connections"),
             ConnectionLoss = map.Decibels("connection-loss"),
             Splices = map.Whole("splices"),
@@ -102,21 +102,43 @@ internal sealed class LinkBinder(
 
     private static readonly ImmutableArray<string> NotThroughTrunks = ["length", "assembly", "cord", "attenuation", "measured-loss"];
 
-    /// <summary>The trunks a set is patched through; null where it names none, or none that can be used.</summary>
-    private TrunkGroup? Trunk(MapNode map)
+    /// <summary>Trunks in series at most; more is no way anybody patches.</summary>
+    private const int MostInSeries = 8;
+
+    /// <summary>The trunks a set is patched through; empty where it names none, or one that cannot be used.</summary>
+    private ImmutableArray<TrunkGroup> Trunks(MapNode map)
     {
-        if (map.Text("through") is not { } name) return null;
+        var names = map.Texts("through");
+        if (names.IsEmpty) return [];
         if (map.Entries.FirstOrDefault(e => NotThroughTrunks.Contains(e.Key.Value)) is { } entry)
         {
             findings.Add(ModelFindings.TrunkContradicts, entry.Key.Span,
                 $"'{entry.Key.Value}' speaks of one cable from end to end and the links are patched through trunks; "
                 + "leave one of the two out");
-            return null;
+            return [];
         }
-        var found = trunks.FirstOrDefault(t => t.Name == name);
+        var found = names.Select(Trunk).OfType<TrunkGroup>().ToImmutableArray();
+        if (found.Length < names.Length) return [];
+        var problem = found.Length > MostInSeries ? $"{found.Length} trunks stand one behind the other; {MostInSeries} are the most"
+            : found.Distinct().Count() < found.Length ? "a way leads through the same trunks twice; name each once"
+            : found.Select(t => t.Cable.Fibre).Distinct().Count() > 1
+                ? $"the trunks are of {string.Join(" and ", found.Select(t => t.Cable.Fibre).Distinct())}, and light changes from one "
+                    + "fibre into another with loss; take trunks of one class of fibre"
+            : map.Whole("connections") is { } stated && stated < found.Sum(t => t.Connections)
+                ? $"the way has {found.Sum(t => t.Connections)} mated pairs at its panels alone and 'connections' counts {stated}; leave "
+                    + "the key out, or count them all"
+            : "";
+        if (problem.Length == 0) return found;
+        findings.Add(ModelFindings.TrunkContradicts, map.SpanOf("through"), problem);
+        return [];
+    }
+
+    private TrunkGroup? Trunk(ScalarNode named)
+    {
+        var found = trunks.FirstOrDefault(t => t.Name == named.Value);
         // Trunks that are described and could not be made have been reported where they stand.
-        if (found is null && tree.Describes("trunks", name)) return null;
-        return Names.Require(found, "trunk", name, trunks.Select(t => t.Name), map.SpanOf("through"), findings);
+        if (found is null && tree.Describes("trunks", named.Value)) return null;
+        return Names.Require(found, "trunk", named.Value, trunks.Select(t => t.Name), named.Span, findings);
     }
 
     /// <summary>A part of it, or a group it names, could not be read or found: that is reported, its consequences are not.</summary>

@@ -45,6 +45,7 @@ public static class PlanBinder
         var (links, linePorts) = new LinkExpander(devices, findings).Expand(statements, lines);
         var stock = StockBinder.Bind(tree, catalogue, findings);
         var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings);
+        var power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind();
         var name = FileName(path ?? "fabric");
         return new Plan
         {
@@ -64,13 +65,14 @@ public static class PlanBinder
             Demands = demands,
             DemandsLeftOut = demandBinder.LeftOut,
             DemandsInPart = demandBinder.InPart,
-            Power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind(),
+            Power = power,
             Spans = spans,
             Lines = lines,
             LinePorts = linePorts,
             Labels = LabelBinder.Bind(tree.Map("labels"), standards),
             Stock = stock,
-            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings).Bind(stock, policy),
+            Wanted = new WantedBinder(tree, catalogue, standards, building, places.IsInDoubt, devices, findings)
+                .Bind(stock, policy, power),
             CatalogueFiles = [.. catalogues.Select(c => c.Path)],
             StandardsFiles = [.. tables.Select(t => t.Path)],
             Sources = tree.Sources,

@@ -203,7 +203,8 @@ public static class PlanLanguage
         new("assembly", Shapes.Text, "cable assembly, by its name in the catalogue") { Otherwise = "Lanewright decides" },
         new("cord", Shapes.Text, "cord, by its name in the catalogue") { Otherwise = "Lanewright decides" },
         new("length", Shapes.Length, "length of the cable") { Otherwise = "from the geometry" },
-        new("through", Shapes.Text, "trunks that the links are patched through, with a cord at each end")
+        new("through", new ListShape(Shapes.Text), "trunks that the links are patched through, from the first side to the second, with "
+            + "cords at the ends and between them")
         {
             Otherwise = "one cable from end to end",
         },

@@ -14,6 +14,9 @@ internal sealed class SpanBinder(PlanTree tree, StandardsLibrary standards, Buil
 {
     private const double Shortest = 1;
     private const double Longest = 2e7;
+    /// <summary>Decibels that a meter may be off on a short span.</summary>
+    private const double Slight = 0.2;
+
     private const string UsualFibre = "G.652.D";
 
     /// <summary>The spans in natural order of their names.</summary>
@@ -40,6 +43,11 @@ internal sealed class SpanBinder(PlanTree tree, StandardsLibrary standards, Buil
             return Contradicts(map.SpanOf("length"), $"the span '{name}' is {length} long; a span is between 1 m and 20000 km long");
         if (map.Decibels("measured-loss") is { Value: <= 0 })
             return Contradicts(map.SpanOf("measured-loss"), $"no fibre measures nothing; say what was measured on '{name}'");
+        var floor = standards.LineValue("span", "loss-floor").Value;
+        if (map.Decibels("measured-loss") is { } measured && measured.Value < floor * length.Kilometres - Slight)
+            return Contradicts(map.SpanOf("measured-loss"),
+                $"{measured} over {Numerals.Plain(length.Kilometres)} km is {Numerals.Plain(measured.Value / length.Kilometres)} dB/km, "
+                + $"and no glass loses less than {Numerals.Plain(floor)} dB/km; say what was measured on '{name}'");
         var kind = map.Text("fibre") ?? UsualFibre;
         if (standards.LineFibre(kind) is not { } fibre) return null;
         return new FibreSpan

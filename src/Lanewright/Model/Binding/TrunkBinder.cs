@@ -48,14 +48,21 @@ internal sealed class TrunkBinder(
                 $"'{cable.Name}' is no array cable: a trunk has an array such as MPO-12 at both ends and no legs");
             return null;
         }
-        if (cassette is { Front.Length: 0 })
+        if (cassette is { Cassette: null })
         {
             findings.Add(ModelFindings.TrunkContradicts, map.SpanOf("cassette"),
                 $"'{cassette.Name}' is no cassette; name one, or leave the key out");
             return null;
         }
-        if (Contradicts(map, cassette is null)) return null;
-        var method = cassette is null ? map.Text("type") ?? UsualType : map.Text("method") ?? (cable.PolishNear == "APC" ? "A" : "B");
+        if (cable.Fibres is { } fibres && (fibres > positions || fibres % 2 != 0))
+        {
+            findings.Add(ModelFindings.TrunkContradicts, map.SpanOf("cable"),
+                $"'{cable.Name}' has {fibres} fibres on {positions} positions; an array holds an even number of fibres and one a position");
+            return null;
+        }
+        if (Ends(map, cassette) is not { } ends || Contradicts(map, ends == CassetteEnds.Both)) return null;
+        var method = ends != CassetteEnds.Both ? map.Text("type") ?? UsualType
+            : map.Text("method") ?? (cable.PolishNear == "APC" ? "A" : "B");
         return new TrunkGroup
         {
             Index = index,
@@ -66,11 +73,13 @@ internal sealed class TrunkBinder(
             Cable = cable,
             Positions = positions,
             Cassette = cassette,
+            CassetteEnds = ends,
             Method = method,
-            Chain = Chain(method, cassette is null),
+            Parts = Parts(method, ends),
             Length = map.Length("length"),
             Splices = map.Whole("splices") ?? SplicesOfRoute(near, far),
             MeasuredLoss = map.Decibels("measured-loss"),
+            Growth = map.Share("growth"),
             IsExisting = map.Switch("existing") ?? false,
             Span = span,
         };
@@ -82,13 +91,27 @@ internal sealed class TrunkBinder(
             ? building.RouteBetween(from, to)?.Splices ?? 0
             : 0;
 
-    private bool Contradicts(MapNode map, bool isOpen)
+    /// <summary>Which ends have the cassette; null where the plan says where it is and not which.</summary>
+    private CassetteEnds? Ends(MapNode map, SundryModel? cassette)
     {
-        var wrong = isOpen ? "method" : "type";
+        var at = map.Text("cassette-at");
+        if (cassette is null && at is not null)
+        {
+            findings.Add(ModelFindings.TrunkContradicts, map.SpanOf("cassette-at"),
+                "it says where the cassette is and not which; name one with 'cassette', or leave the key out");
+            return null;
+        }
+        return cassette is null ? CassetteEnds.None
+            : at switch { "from" => CassetteEnds.From, "to" => CassetteEnds.To, _ => CassetteEnds.Both };
+    }
+
+    private bool Contradicts(MapNode map, bool isDuplex)
+    {
+        var wrong = isDuplex ? "type" : "method";
         if (map[wrong] is null) return false;
-        findings.Add(ModelFindings.TrunkContradicts, map.SpanOf(wrong), isOpen
-            ? "a method speaks of duplex ports; name a cassette, or write the type of the array cable"
-            : "behind cassettes the method says how fibres go; write 'method' instead of 'type'");
+        findings.Add(ModelFindings.TrunkContradicts, map.SpanOf(wrong), isDuplex
+            ? "behind cassettes the method says how fibres go; write 'method' instead of 'type'"
+            : "a method speaks of duplex ports at both ends; name a cassette for both, or write the type of the array cable");
         return true;
     }
 
@@ -112,12 +135,25 @@ internal sealed class TrunkBinder(
         return standards.Polarity.Positions.Contains((int)positions.Value) ? (int)positions.Value : null;
     }
 
-    /// <summary>Duplex ports: the parts of the method. Open arrays: cords of the type that is bought everywhere, and at the far end one of
-    /// the type that makes transmitters meet receivers.</summary>
-    private ImmutableArray<ArrayPart> Chain(string method, bool isOpen)
+    /// <summary>Between cassettes the parts of the method without its cords. An open end has an adapter of type A at the panel's front. A
+    /// cassette at one end only serves the ports of a split cage: pairs are its outermost positions first, as a fan-out cord has
+    /// them.</summary>
+    private ImmutableArray<ArrayPart> Parts(string method, CassetteEnds ends)
     {
         var table = standards.Polarity;
-        var (words, adapter) = isOpen ? ([UsualType, method, method == UsualType ? UsualType : "A"], "A") : table.MethodOf(method);
-        return FibreChainReader.TryRead(words, [adapter], table, out var parts, out _) ? parts : [];
+        if (ends == CassetteEnds.Both)
+        {
+            var (words, adapter) = table.MethodOf(method);
+            return FibreChainReader.TryRead(words, [adapter], table, out var parts, out _)
+                ? [.. parts.Where(p => p.Kind != ArrayPartKind.Cord)]
+                : [];
+        }
+        var (cable, join) = (table.Part(ArrayPartKind.Cable, method), table.Part(ArrayPartKind.Adapter, "A"));
+        var split = table.Part(ArrayPartKind.Transition, "paired");
+        ArrayPart?[] all =
+        [
+            ends == CassetteEnds.From ? split : null, join, cable, join, ends == CassetteEnds.To ? split : null,
+        ];
+        return [.. all.OfType<ArrayPart>()];
     }
 }

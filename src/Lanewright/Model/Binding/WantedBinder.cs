@@ -3,6 +3,7 @@ using Lanewright.Findings;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Places;
+using Lanewright.Model.Power;
 using Lanewright.Model.Wanted;
 using Lanewright.Notation;
 using Lanewright.Quantities;
@@ -22,7 +23,8 @@ internal sealed class WantedBinder(
     /// <summary>What is asked for; null when nothing is, or no host could be made of it.</summary>
     /// <param name="stock">Equipment on hand.</param>
     /// <param name="policy">What holds for the whole project.</param>
-    public WantedFabric? Bind(ImmutableArray<StockItem> stock, Policy policy)
+    /// <param name="power">Power feeds.</param>
+    public WantedFabric? Bind(ImmutableArray<StockItem> stock, Policy policy, ImmutableArray<PowerFeed> power)
     {
         if (tree.Map("wanted") is not { } map) return null;
         var hosts = Hosts(map);
@@ -51,6 +53,7 @@ internal sealed class WantedBinder(
             SpineRacks = Racks(map, "spine-racks"),
             Reuse = Reuse(map, stock),
         };
+        if (!wanted.HostRacks.IsEmpty) wanted = wanted with { Site = new WantedSite(building, power, Standing(map, wanted)) };
         return IsBounded(wanted, map) ? wanted : null;
     }
 
@@ -140,6 +143,22 @@ internal sealed class WantedBinder(
             }
         }
         return [.. counts.Values.Select(c => new Reused(c.Item, (int)Math.Min(c.Count, int.MaxValue)))];
+    }
+
+    /// <summary>What exists in the halls of the racks named and stays where it is: not the hosts asked for, and nothing that is used
+    /// anew.</summary>
+    private ImmutableArray<StandingDevice> Standing(MapNode map, WantedFabric wanted)
+    {
+        var used = map.Texts("reuse").Select(t => t.Value).Concat(wanted.Hosts.Select(h => h.Name)).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. from device in Enumerable.Range(0, devices.Count)
+               let @group = devices.Group(device)
+               where @group.IsExisting && !used.Contains(@group.Name)
+               let rack = devices.Rack(device)
+               where rack is not null && devices.Unit(device) > 0 && wanted.HostRacks.Any(r => r.Hall == rack.Hall)
+               select new StandingDevice(@group, rack, devices.Unit(device)),
+        ];
     }
 
     private static void Add(SortedDictionary<string, (ICatalogueItem Item, long Count)> counts, ICatalogueItem item, long count) =>

@@ -5,6 +5,9 @@ namespace Lanewright.Model.Catalogues;
 /// <summary>How well a catalogue knows what it says besides prices: powers, port modes, lengths, ends.</summary>
 public static class CatalogueFacts
 {
+    /// <summary>That a catalogue lacks something is read in it, whatever its figures are worth.</summary>
+    public static Citation WhatIsLacking { get; } = new("catalogue", "", "", Mark.Seen);
+
     /// <summary>The mark of an item's facts.</summary>
     public static Mark MarkOf(ICatalogueItem item) => MarkBeside(item.PriceMark);
 

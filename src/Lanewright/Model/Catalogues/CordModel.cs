@@ -24,6 +24,10 @@ public sealed record CordModel : CableItem
     /// <summary>Alignment pins of each leg's end.</summary>
     public string PinsFar { get; init; } = "";
 
+    /// <summary>Fibres of an array cable that is not filled: they lie outermost, and the positions in the middle are empty. Null where each
+    /// position has one.</summary>
+    public int? Fibres { get; init; }
+
     /// <summary>Whether it only stands for a cord that the catalogue lacks.</summary>
     public bool IsPlaceholder => Near.Length == 0;
 

@@ -19,8 +19,8 @@ public sealed record SundryModel : ICatalogueItem
     /// <summary>What an adapter turns into what, such as <c>QSFP-to-SFP</c>; empty for anything else.</summary>
     public string Adapts { get; init; } = "";
 
-    /// <summary>Connector and polish at the front of a cassette, such as <c>LC-duplex UPC</c>; empty for anything else.</summary>
-    public string Front { get; init; } = "";
+    /// <summary>What a cassette shows at its front and its rear; null for anything else.</summary>
+    public CassetteShape? Cassette { get; init; }
 
     /// <summary>What it does on a line between sites.</summary>
     public LineRole LineRole { get; init; }

@@ -23,4 +23,13 @@ public enum FailingPart
 
     /// <summary>A tray or duct with all cables in it.</summary>
     Tray,
+
+    /// <summary>A trunk, with all links patched through it.</summary>
+    Trunk,
+
+    /// <summary>A panel, with all links patched at it.</summary>
+    Panel,
+
+    /// <summary>A way between two halls, with all that goes from the one to the other.</summary>
+    Route,
 }

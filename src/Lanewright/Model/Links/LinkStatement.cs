@@ -55,8 +55,8 @@ public sealed record LinkStatement
     /// <summary>The length of the cable, when fixed.</summary>
     public Length? Length { get; init; }
 
-    /// <summary>Trunks the links are patched through; null for one cable from end to end.</summary>
-    public TrunkGroup? Through { get; init; }
+    /// <summary>Trunks the links are patched through, in their order; empty for one cable from end to end.</summary>
+    public ImmutableArray<TrunkGroup> Through { get; init; } = [];
 
     /// <summary>Mated pairs in the channel, when fixed.</summary>
     public int? Connections { get; init; }

@@ -30,14 +30,17 @@ public sealed record TrunkGroup
     /// <summary>Positions of its arrays.</summary>
     public required int Positions { get; init; }
 
-    /// <summary>The cassette at both ends; null where arrays are open at the panels.</summary>
+    /// <summary>The cassette; null where arrays are open at both panels.</summary>
     public SundryModel? Cassette { get; init; }
 
-    /// <summary>The polarity method it is built by, or the type of its array cables where they are open.</summary>
+    /// <summary>Which ends have it.</summary>
+    public CassetteEnds CassetteEnds { get; init; }
+
+    /// <summary>The polarity method it is built by, or the type of its array cable where an end is open.</summary>
     public required string Method { get; init; }
 
-    /// <summary>What light passes from the cord at the near end to that at the far end, both included.</summary>
-    public required ImmutableArray<ArrayPart> Chain { get; init; }
+    /// <summary>What light passes from the front of the near panel to that of the far one: adapters, cable and transitions.</summary>
+    public required ImmutableArray<ArrayPart> Parts { get; init; }
 
     /// <summary>Stated length of each; null for the way along the pathways.</summary>
     public Length? Length { get; init; }
@@ -48,30 +51,58 @@ public sealed record TrunkGroup
     /// <summary>Measured loss of the permanent link, both its end connections included; null when it is to be computed.</summary>
     public Decibels? MeasuredLoss { get; init; }
 
+    /// <summary>Part of what is in use today that is laid beyond it; null for what is usual.</summary>
+    public Share? Growth { get; init; }
+
     /// <summary>Whether it lies there already and is not bought.</summary>
     public bool IsExisting { get; init; }
 
     /// <summary>Where the plan says so.</summary>
     public SourceSpan Span { get; init; }
 
-    /// <summary>Ports at the front of one trunk's end: pairs of a cassette, or the array itself.</summary>
-    public int PortsEach => Cassette is null ? 1 : Positions / 2;
+    /// <summary>Fibres of each.</summary>
+    public int Fibres => Cable.Fibres ?? Positions;
+
+    /// <summary>Whether both ends show duplex ports.</summary>
+    public bool IsDuplex => CassetteEnds == CassetteEnds.Both;
+
+    /// <summary>Cassettes at the two ends of one of them.</summary>
+    public int CassettesEach => CassetteEnds switch { CassetteEnds.None => 0, CassetteEnds.Both => 2, _ => 1 };
+
+    /// <summary>Ports that cables can be patched to in one of them: pairs of fibres between cassettes, or the array itself.</summary>
+    public int PortsEach => IsDuplex ? Fibres / 2 : 1;
 
     /// <summary>Ports of all together.</summary>
     public int Ports => PortsEach * Count;
 
-    /// <summary>Mated pairs from cord to cord: the two at the panels' front, and behind cassettes an array at each end.</summary>
-    public int Connections => Cassette is null ? 2 : 4;
+    /// <summary>Mated pairs from cord to cord: the two at the panels' front, and behind each cassette an array.</summary>
+    public int Connections => 2 + CassettesEach;
 
-    /// <summary>Connector at the panels' front.</summary>
-    public string Connector => Cassette is { } cassette ? cassette.Front.Split(' ')[0] : Cable.Near;
-
-    /// <summary>Polish at the panels' front.</summary>
-    public string Polish => Cassette is { } cassette ? cassette.Front.Split(' ').ElementAtOrDefault(1) ?? "" : Cable.PolishNear;
-
-    /// <summary>Whether it is known which duplex port is which at both ends, and not only what pairs with what.</summary>
-    public bool IsOrderKnown => Chain.All(p => p.IsOrderKnown);
+    /// <summary>Whether it is known which duplex port is on which fibres, and not only what pairs with what.</summary>
+    public bool IsOrderKnown => Parts.All(p => p.IsOrderKnown);
 
     /// <summary>Whether the arrays are angled.</summary>
     public bool IsAngled => Cable.PolishNear == "APC";
+
+    /// <summary>What it is built by, as documents say it.</summary>
+    public string MethodName => (IsDuplex ? "" : "type ") + Method;
+
+    /// <summary>The cassette at an end; null where the array is open there.</summary>
+    /// <param name="isFar">Whether the far end is meant.</param>
+    public SundryModel? CassetteAt(bool isFar) =>
+        CassetteEnds == CassetteEnds.Both || CassetteEnds == (isFar ? CassetteEnds.To : CassetteEnds.From) ? Cassette : null;
+
+    /// <summary>Connector at the front of an end.</summary>
+    public string ConnectorAt(bool isFar) => CassetteAt(isFar)?.Cassette?.Connector ?? (isFar ? Cable.Far : Cable.Near);
+
+    /// <summary>Polish at the front of an end.</summary>
+    public string PolishAt(bool isFar) =>
+        CassetteAt(isFar)?.Cassette is { } cassette ? cassette.Polish : isFar ? Cable.PolishFar : Cable.PolishNear;
+
+    /// <summary>Alignment pins of an open array; empty behind a cassette and where nothing is said.</summary>
+    public string PinsAt(bool isFar) => CassetteAt(isFar) is null ? isFar ? Cable.PinsFar : Cable.PinsNear : "";
+
+    /// <summary>What one of its trunks is called in documents and on its label.</summary>
+    /// <param name="number">Which of them, from 1.</param>
+    public string NameOf(int number) => $"{Name}-{Numerals.Whole(number)}";
 }

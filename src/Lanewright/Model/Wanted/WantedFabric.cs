@@ -69,6 +69,9 @@ public sealed record WantedFabric
     /// <summary>Racks for upper tiers; empty for a standard hall laid out by rule.</summary>
     public ImmutableArray<Rack> SpineRacks { get; init; } = [];
 
+    /// <summary>What the plan says of the place; null without a plan.</summary>
+    public WantedSite? Site { get; init; }
+
     /// <summary>Equipment that exists and stays.</summary>
     public ImmutableArray<Reused> Reuse { get; init; } = [];
 

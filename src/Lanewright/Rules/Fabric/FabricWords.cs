@@ -42,6 +42,9 @@ internal static class FabricWords
         FailureKind.Rack => $"rack {unit.Name}",
         FailureKind.Feed => $"feed {unit.Name}",
         FailureKind.Tray => $"tray {unit.Name}",
+        FailureKind.Trunk => $"trunk {unit.Name}",
+        FailureKind.Panel => $"panel {unit.Name}",
+        FailureKind.Route => $"the way from {unit.Name}",
         _ => unit.Name,
     };
 }

@@ -15,8 +15,9 @@ internal sealed class HostsCutByOneFailure() : Rule("LW3109", nameof(HostsCutByO
         foreach (var network in judgement.Load.Demands.GroupBy(d => d.Fabric.Map.Network))
         {
             if (network.FirstOrDefault(s => s.Sweep is not null) is not { Sweep: { } sweep } study) continue;
-            // A tray over a row holds everything of the row: whether that is accepted, 'lanewright load' lays before the reader.
-            var cutting = sweep.Classes.Where(c => c.MembersCut > 0 && c.Kind != FailureKind.Tray);
+            // A tray over a row holds everything of the row, and a way to a hall all of the hall: whether that is accepted,
+            // 'lanewright load' lays before the reader.
+            var cutting = sweep.Classes.Where(c => c.MembersCut > 0 && c.Kind is not (FailureKind.Tray or FailureKind.Route));
             foreach (var kind in cutting.GroupBy(c => c.Kind).OrderBy(g => g.Key))
                 Judge(judgement, study, kind);
         }

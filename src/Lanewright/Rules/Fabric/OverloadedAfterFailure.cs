@@ -19,7 +19,8 @@ internal sealed class OverloadedAfterFailure() : Rule("LW3108", nameof(Overloade
         {
             if (study.Sweep is not { } sweep) continue;
             var bad = sweep.Classes
-                .Where(c => c.Kind != FailureKind.Tray && study.After(c).Value > limit.Value + FabricWords.Rounding)
+                .Where(c => c.Kind is not (FailureKind.Tray or FailureKind.Route)
+                    && study.After(c).Value > limit.Value + FabricWords.Rounding)
                 .ToList();
             if (bad.Count == 0) continue;
             var worst = bad.OrderByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0]).First();

@@ -10,14 +10,15 @@ internal sealed class PadOnLine() : LineRule("LW5132", nameof(PadOnLine), Severi
     /// <inheritdoc/>
     protected override void Judge(Judgement judgement, LineResult line)
     {
-        foreach (var design in line.Routes.Select(r => r.Answer.Design))
+        var ways = new List<string>();
+        foreach (var route in line.Routes)
         {
+            var design = route.Answer.Design;
             var pads = design.Amplifiers.Where(a => a.Pad.Value > 0).Select(a => $"{Shown(a.Pad)} behind the {a.Place}").ToList();
             if (design.ReceiverPad.Value > 0) pads.Add($"{Shown(design.ReceiverPad)} before each receiver");
-            if (pads.Count == 0) continue;
-            Say(judgement, line, $"pads have to be fitted before it is lit: {string.Join(", ", pads)}");
-            return;
+            if (pads.Count > 0) ways.Add($"{string.Join(", ", pads)} over {route.Name}");
         }
+        if (ways.Count > 0) Say(judgement, line, $"pads have to be fitted before it is lit: {string.Join("; ", ways)}");
     }
 
     private static string Shown(Decibels pad) => Numerals.Unit(Math.Round(pad.Value, 1), "dB");

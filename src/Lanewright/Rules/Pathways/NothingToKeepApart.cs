@@ -16,7 +16,7 @@ internal sealed class NothingToKeepApart() : Rule("LW4109", nameof(NothingToKeep
             if (statement.ApartFrom is not { } other || paired.Contains(statement.Index)) continue;
             var why = judgement.Design.Lengths.Ways is null
                 ? "the plan has no pathways"
-                : statement.Through is not null || plan.Statements[other].Through is not null
+                : !statement.Through.IsEmpty || !plan.Statements[other].Through.IsEmpty
                     ? "links through panels are laid with their trunks"
                     : "no device has links of both that leave its rack along pathways";
             judgement.Add(this, statement.Span,

@@ -17,7 +17,7 @@ internal sealed class SideMissing() : Rule("LW4108", nameof(SideMissing))
             var (from, to) = (plan.Devices.RackIndex(plan.Links.FromDevice(link)), plan.Devices.RackIndex(plan.Links.ToDevice(link)));
             var statement = plan.Links.Statement(link);
             if (sides[statement].Length == 0 || from < 0 || to < 0 || from == to) continue;
-            if (plan.Statements[statement].Through is not null) continue;
+            if (!plan.Statements[statement].Through.IsEmpty) continue;
             if (ways?.Net.SideOf(sides[statement]) is { } side and > 0
                 && ways.Between(WayQuestion.Between(from, to, side)) is not null) continue;
             lost[statement] = (lost.TryGetValue(statement, out var known) ? known.Link : link, known.Count + 1);

@@ -14,7 +14,8 @@ internal sealed class PatchCordLeavesHall() : Rule("LW4211", nameof(PatchCordLea
             if (solution.Through is not { } way) continue;
             var links = judgement.Plan.Links;
             var (from, to) = (links.FromDevice(choice.Class.FirstLink), links.ToDevice(choice.Class.FirstLink));
-            var ends = new[] { (Device: from, Panel: way.NearPanel), (Device: to, Panel: way.FarPanel) };
+            var bridges = way.Legs.Skip(1).Select((leg, i) => (Device: way.Legs[i].FarPanel, Panel: leg.NearPanel));
+            var ends = new[] { (Device: from, Panel: way.NearPanel), (Device: to, Panel: way.FarPanel) }.Concat(bridges);
             var far = ends.Where(e => devices.Rack(e.Device)?.Hall != devices.Rack(e.Panel)?.Hall).ToList();
             if (far.Count == 0) continue;
             judgement.Add(this, choice,

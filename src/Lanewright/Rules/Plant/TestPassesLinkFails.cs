@@ -10,16 +10,20 @@ internal sealed class TestPassesLinkFails() : Rule("LW4208", nameof(TestPassesLi
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        foreach (var (choice, solution) in judgement.Judged())
+        // One set of links says it once, however many classes its lengths make.
+        foreach (var (choice, solution) in judgement.Judged().DistinctBy(j => j.Choice.Class.Statement.Index))
         {
             var loss = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
             if (solution.Through is not { } way || loss?.Limit is not { } most) continue;
-            var loosest = judgement.Plant.Value.Trunks[way.Trunk.Index].LoosestTest;
-            if (loosest?.Limit is not { } limit || limit.Value <= most) continue;
+            var tests = way.Legs.Select(l => judgement.Plant.Value.Trunks[l.Trunk.Index].LoosestTest).ToList();
+            if (tests.Exists(t => t?.Limit is null)) continue;
+            var sum = tests.Sum(t => t?.Limit?.Value ?? 0);
+            if (sum <= most) continue;
+            var editions = string.Join(" and ", tests.Select(t => t?.Edition).Distinct());
             judgement.Add(this, choice,
-                $"'{way.Trunk.Name}' passes the cabling test of edition {loosest.Edition} with up to {Numerals.Shown(limit.Value, "dB")}, "
-                + $"and {solution.TypeName} allows {Numerals.Shown(most, "dB")} from module to module; have it tested against the lower "
-                + "figure");
+                $"'{way.Name}' {(tests.Count > 1 ? "pass" : "passes")} the cabling test of edition {editions} with up to "
+                + $"{Numerals.Shown(sum, "dB")}, and {solution.TypeName} allows {Numerals.Shown(most, "dB")} from module to module; "
+                + "have it tested against the lower figure");
         }
     }
 }

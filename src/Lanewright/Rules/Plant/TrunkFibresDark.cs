@@ -10,9 +10,9 @@ internal sealed class TrunkFibresDark() : Rule("LW4207", nameof(TrunkFibresDark)
     public override void Judge(Judgement judgement)
     {
         if (judgement.Plan.Standards.Cabling("trunk", "least-lit") is not { } least) return;
-        foreach (var state in judgement.Plant.Value.Trunks.Where(t => t.Trunk.Cassette is null && t.InUse > 0))
+        foreach (var state in judgement.Plant.Value.Trunks.Where(t => !t.Trunk.IsDuplex && t.InUse > 0))
         {
-            var fibres = state.InUse * state.Trunk.Positions;
+            var fibres = state.InUse * state.Trunk.Fibres;
             if (state.FibresLit >= fibres * Share.FromPercent(least.Value).Value) continue;
             judgement.Add(this, state.Trunk.Span,
                 $"of the {Numerals.Grouped(fibres)} fibres of the trunks in use of '{state.Trunk.Name}' "

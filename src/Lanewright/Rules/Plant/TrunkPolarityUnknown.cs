@@ -3,19 +3,19 @@ using Lanewright.Findings;
 
 namespace Lanewright.Rules.Plant;
 
-/// <summary>Trunks whose port order nobody read.</summary>
+/// <summary>Ways through trunks whose fibres nobody can follow.</summary>
 internal sealed class TrunkPolarityUnknown() : Rule("LW4203", nameof(TrunkPolarityUnknown), Severity.Advice)
 {
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        foreach (var state in judgement.Plant.Value.Trunks.Where(t => t.Ports > 0 && t.Polarity.Verdict != Verdict.Fail))
+        foreach (var way in judgement.Plant.Value.Ways.Where(w => w.Polarity.Verdict == Verdict.Unproven))
         {
-            if (state.Polarity.Verdict == Verdict.Pass && state.Trunk.IsOrderKnown) continue;
-            judgement.Add(this, state.Trunk.Span,
-                $"'{state.Trunk.Name}': {string.Join("; ", state.Polarity.Reasons)}; patch by the labels of the cassettes and note the "
-                + "port map",
-                state.Trunk.Name, state.Trunk.Count);
+            var statement = judgement.Plan.Statements[way.Statement];
+            judgement.Add(this, statement.Span,
+                $"'{statement.Name}' through {way.Way.Name}: {string.Join("; ", way.Polarity.Reasons)}; patch by the labels of the "
+                + "cassettes and note the port map",
+                statement.Name, way.Links);
         }
     }
 }

@@ -1,3 +1,4 @@
+using Lanewright.Engineering.Plant;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 
@@ -12,11 +13,12 @@ internal sealed class TrunksIdle() : Rule("LW4210", nameof(TrunksIdle), Severity
         if (judgement.Plan.Standards.Cabling("trunk", "growth") is not { } growth) return;
         foreach (var state in judgement.Plant.Value.Trunks.Where(t => !t.Trunk.IsExisting))
         {
-            var needed = Math.Max(1, (int)Math.Ceiling(state.InUse * (1 + Share.FromPercent(growth.Value).Value)));
+            var share = state.Trunk.Growth ?? Share.FromPercent(growth.Value);
+            var needed = Math.Max(1, TrunkNeed.Trunks(state.Trunk.PortsEach, state.Ports, share));
             if (state.Trunk.Count <= needed) continue;
             judgement.Add(this, state.Trunk.Span,
                 $"{state.Trunk.Count} trunks '{state.Trunk.Name}' are laid, {state.InUse} are in use and {needed} would do with "
-                + $"{Numerals.Whole((long)growth.Value)} % of growth; lay fewer, or say what the others are for",
+                + $"{Numerals.Plain(share.Percent)} % of growth; lay fewer, or write the 'growth' they are for",
                 state.Trunk.Name, state.Trunk.Count - needed);
         }
     }

@@ -4,7 +4,7 @@ using Lanewright.Quantities;
 namespace Lanewright.Rules.Space;
 
 /// <summary>Racks on a floor with a limit whose own weight nobody states.</summary>
-internal sealed class FloorUnproven() : Rule("LW4309", nameof(FloorUnproven), Severity.Warning)
+internal sealed class FloorUnproven() : Rule("LW4310", nameof(FloorUnproven), Severity.Warning)
 {
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)

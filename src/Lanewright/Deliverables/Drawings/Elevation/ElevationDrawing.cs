@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Plant;
 using Lanewright.Engineering.Power;
 using Lanewright.Engineering.Space;
 using Lanewright.Model.Devices;
@@ -22,6 +23,7 @@ internal sealed class ElevationDrawing(
     private const double SmallSize = 10.5;
     private const double TinySize = 9.5;
     private const double HeadRoom = 18;
+    private const double NameShare = 0.42;
 
     /// <summary>Racks share the width of the sheet; a few are not drawn wider than many would look.</summary>
     private double Pitch => (Sheet.Width - (2 * Sheet.Margin)) / Math.Max(LeastRacks, racks.Length);
@@ -79,19 +81,35 @@ internal sealed class ElevationDrawing(
     }
 
     /// <summary>Devices with a stated unit; a long run of devices alike is drawn one by one and named once.</summary>
-    private IEnumerable<(DeviceGroup Group, int Unit, string Name)> Runs(RackContents contents) =>
+    private IEnumerable<(int Device, DeviceGroup Group, int Unit, string Name)> Runs(RackContents contents) =>
         from device in contents.Devices
         let unit = designed.Plan.Devices.Unit(device)
         where unit > 0
-        select (designed.Plan.Devices.Group(device), unit, designed.Plan.Devices.Name(device));
+        select (device, designed.Plan.Devices.Group(device), unit, designed.Plan.Devices.Name(device));
 
-    private void Devices(Canvas canvas, (DeviceGroup Group, int Unit, string Name) device, double left, double floor)
+    private void Devices(Canvas canvas, (int Device, DeviceGroup Group, int Unit, string Name) device, double left, double floor)
     {
         var height = device.Group.Model.Units * UnitHeight;
         var y = floor - ((device.Unit - 1) * UnitHeight) - height;
         canvas.Box(left + 1, y + 0.6, Inner - 2, height - 1.2, isRear ? "hollow" : "block");
-        var text = TextFit.Short(device.Name, Inner - 10, TinySize);
-        canvas.Text(left + 5, y + (height / 2) + 3.4, text, "tiny");
+        var places = isRear ? [] : designed.Plant.Value.Fronts.Value.Of(device.Device);
+        var room = places.Count == 0 ? Inner - 10 : (Inner * NameShare) - 8;
+        canvas.Text(left + 5, y + (height / 2) + 3.4, TextFit.Short(device.Name, room, TinySize), "tiny");
+        if (places.Count > 0) Front(canvas, places, device.Group.Model.Units, left + (Inner * NameShare), y);
+    }
+
+    /// <summary>The places of a panel: filled where cords are plugged in, hollow where a trunk ends and waits, faint where none
+    /// does.</summary>
+    private void Front(Canvas canvas, IReadOnlyList<PanelPlace> places, int units, double left, double y)
+    {
+        var columns = (places.Count + units - 1) / units;
+        var width = ((Inner * (1 - NameShare)) - 4) / columns;
+        for (var i = 0; i < places.Count; i++)
+        {
+            var style = places[i].Trunk is null ? "faint" : places[i].Used.IsEmpty ? "hollow" : "full";
+            var (x, top) = (left + (i % columns * width) + 0.5, y + (i / columns * UnitHeight) + 3);
+            canvas.Box(x, top, Math.Max(1, width - 1), UnitHeight - 6, style);
+        }
     }
 
     private void Strips(Canvas canvas, RackContents contents, double left, double top, double floor)

@@ -25,10 +25,12 @@ internal sealed record FabricPicture(
     {
         var map = study.Fabric.Map;
         var nodes = Enumerable.Range(0, map.Graph.Nodes.Length).Where(n => map.Tier(n) >= 0).ToList();
+        var alike = new AlikeNames(study, nodes);
         var ways = new (string Drawn, int Most, Func<int, string> Name)[]
         {
             ("each switch, hosts by group", MostSingle, n => map.Graph.Nodes[n].IsTerminal ? GroupOf(map, n) : map.Name(n)),
             ("groups of the plan", MostClasses, n => GroupOf(map, n)),
+            ("what is alike under this demand", MostClasses, alike.NameOf),
             ("runs of groups", MostClasses, n => StemOf(GroupOf(map, n))),
             ("device models", MostClasses, n => map.Plan.Devices.Group(map.Devices(n)[0]).Model.Name),
             ("tiers", MostClasses, n => map.Tier(n) == 0 ? "hosts" : "switches"),
@@ -37,14 +39,11 @@ internal sealed record FabricPicture(
         return Build(map, utilisation, nodes, way.Name, way.Drawn, way.Most == MostClasses);
     }
 
-    private static string GroupOf(FabricMap map, int node) => map.Plan.Devices.Group(map.Devices(node)[0]).Name;
+    /// <summary>The group of a node.</summary>
+    public static string GroupOf(FabricMap map, int node) => map.Plan.Devices.Group(map.Devices(node)[0]).Name;
 
     /// <summary>Groups that differ in their numbers alone, such as those of pods, under one name.</summary>
-    private static string StemOf(string group)
-    {
-        var stem = group.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
-        return stem.Length == group.Length || stem.Length == 0 ? group : stem + "*";
-    }
+    private static string StemOf(string group) => AlikeNames.StemOf(group) is { Length: > 0 } stem ? stem + "*" : group;
 
     private static bool IsReadable(FabricMap map, List<int> nodes, Func<int, string> name, int most) =>
         nodes.GroupBy(map.Tier).All(tier => tier.Select(name).Distinct().Count() <= most);

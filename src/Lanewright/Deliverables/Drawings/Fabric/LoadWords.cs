@@ -33,6 +33,9 @@ public static class LoadWords
         FailureKind.Cable => "cable",
         FailureKind.Rack => "rack",
         FailureKind.Feed => "feed",
+        FailureKind.Trunk => "trunk",
+        FailureKind.Panel => "panel",
+        FailureKind.Route => "route",
         _ => "tray",
     };
 
@@ -47,6 +50,7 @@ public static class LoadWords
     {
         BisectionProof.Enumerated => "enumerated",
         BisectionProof.BoundsMeet => "bounds meet",
+        BisectionProof.Searched => "searched",
         _ => "bounds",
     };
 

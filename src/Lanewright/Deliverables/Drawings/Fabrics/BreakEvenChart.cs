@@ -44,12 +44,12 @@ public static class BreakEvenChart
     }
 
     private static string Subtitle(BreakEven breakEven) => Changes(breakEven)
-        + (IsExact(breakEven.Quantity)
+        + (IsExact(breakEven)
             ? ""
             : " The price goes in steps; the dots are where it was asked, and lines join them.");
 
     /// <summary>Whether the price is a chain of straight lines, with all its corners known.</summary>
-    private static bool IsExact(BreakEvenQuantity quantity) => quantity is BreakEvenQuantity.ModulePrice or BreakEvenQuantity.EnergyPrice;
+    private static bool IsExact(BreakEven breakEven) => breakEven.IsWholeRangeProven;
 
     private static string Changes(BreakEven breakEven) => breakEven.Stretches.Length == 1
         ? "The same option is the cheapest over the whole range."
@@ -90,7 +90,7 @@ public static class BreakEvenChart
                 [(stretch.From, stretch.CostFrom), .. stretch.Between, (stretch.To, stretch.CostTo)];
             foreach (var (from, to) in points.Zip(points.Skip(1)))
                 canvas.Line(scale.X(from.Value), scale.Y(from.Cost.Units), scale.X(to.Value), scale.Y(to.Cost.Units), "heavy");
-            if (!IsExact(breakEven.Quantity))
+            if (!IsExact(breakEven))
                 foreach (var point in points) canvas.Circle(scale.X(point.Value), scale.Y(point.Cost.Units), 2.4, "full");
         }
         foreach (var corner in breakEven.Stretches.Skip(1))

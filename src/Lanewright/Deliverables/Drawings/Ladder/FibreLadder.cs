@@ -66,7 +66,7 @@ internal sealed class FibreLadder
     {
         var steps = ImmutableArray.CreateBuilder<LadderStep>();
         var measured = channel.MeasuredLoss is not null;
-        var glass = Part(measured ? "measured" : "fibre");
+        var glass = measured ? Part("measured") : Part("fibre") + Part(ChannelLoss.MeasuredTrunks);
         var events = measured ? [] : Events();
         var at = 0.0;
         foreach (var (place, kind, cost) in events)
@@ -85,10 +85,12 @@ internal sealed class FibreLadder
     private List<(double Place, LadderStepKind Kind, double Loss)> Events()
     {
         var events = new List<(double Place, LadderStepKind Kind, double Loss)>();
-        for (var i = 1; i <= channel.Connections; i++)
-            events.Add(((double)i / (channel.Connections + 1), LadderStepKind.MatedPair, channel.ConnectionLoss.Value.Value));
-        for (var i = 1; i <= channel.Splices; i++)
-            events.Add(((double)i / (channel.Splices + 1), LadderStepKind.Splice, channel.SpliceLoss.Value.Value));
+        var pairs = Math.Max(0, channel.Connections - (channel.Stretch?.Connections ?? 0));
+        var splices = Math.Max(0, channel.Splices - (channel.Stretch?.Splices ?? 0));
+        for (var i = 1; i <= pairs; i++)
+            events.Add(((double)i / (pairs + 1), LadderStepKind.MatedPair, channel.ConnectionLoss.Value.Value));
+        for (var i = 1; i <= splices; i++)
+            events.Add(((double)i / (splices + 1), LadderStepKind.Splice, channel.SpliceLoss.Value.Value));
         // In their order, but never two in one place.
         return [.. events.OrderBy(e => e.Place).ThenBy(e => e.Kind).Select((e, i) => ((i + 1.0) / (events.Count + 1), e.Kind, e.Loss))];
     }

@@ -3,8 +3,8 @@ using Lanewright.Rules;
 
 namespace Lanewright.Deliverables.Drawings.Lines;
 
-/// <summary>The drawings of lines between sites: the map, and for each route power and noise along it, the spectrum and the distance from
-/// the edge.</summary>
+/// <summary>The drawings of lines between sites: the map, and for each route its single-line diagram, power and noise along it,
+/// the spectrum and the distance from the edge.</summary>
 internal static class LineDrawingSet
 {
     /// <summary>Routes drawn at most.</summary>
@@ -20,6 +20,9 @@ internal static class LineDrawingSet
         yield return DrawingFile.Of($"drawings/{Map}.svg", m => new SiteMap(designed).Write(m, Map, isFile: true));
         foreach (var sheet in Sheets(designed).Take(MostRoutes))
         {
+            if (sheet.Design.TypeName.Length > 0)
+                yield return DrawingFile.Of(
+                    $"drawings/{sheet.Id("single-line")}.svg", m => SingleLine(designed, sheet).Write(m, isFile: true));
             if (sheet.Design.Stages.Length > 1)
                 yield return DrawingFile.Of($"drawings/{sheet.Id("power")}.svg", m => new PowerDrawing(sheet).Write(m, isFile: true));
             if (HasSpectrum(sheet))
@@ -34,6 +37,10 @@ internal static class LineDrawingSet
     [
         .. designed.Lines.Value.Lines.SelectMany(l => Enumerable.Range(0, l.Routes.Length).Select(r => new LineSheet(designed.Plan, l, r))),
     ];
+
+    /// <summary>The single-line diagram of a route with the cords that lead to it.</summary>
+    public static SingleLineDrawing SingleLine(DesignedPlan designed, LineSheet sheet) => new(sheet,
+        [.. designed.Lines.Value.Cords.Where(c => c.Line == sheet.Line.Statement.Index && c.Route == sheet.Route)]);
 
     /// <summary>Whether there is power to draw.</summary>
     public static bool HasSpectrum(LineSheet sheet) => sheet.Design.Channels.Any(c => c.Margin is not null && c.Received is not null);

@@ -23,8 +23,8 @@ internal sealed record LineSheet(Plan Plan, LineResult Line, int Route)
 
     /// <summary>The strip at the foot.</summary>
     public TitleBlock Block => TitleBlock.Of(Plan, Line.Statement.Name,
-        ("line", Words, 2), ("scheme", LineWords.Name(Design.Scheme), 2.7), ("type", Design.TypeName, 1.3),
-        ("verdict", Checks.Word(Design.Verdict), 0.9), ("weakest mark", Marks.Name(Design.Mark), 1.7));
+        ("line", Words, 2.8), ("scheme", LineWords.Name(Design.Scheme), 3.4), ("type", Design.TypeName, 1.3),
+        ("verdict", Checks.Word(Line.Routes[Route].Verdict), 0.9), ("weakest mark", Marks.Name(Design.Mark), 2.3));
 
     /// <summary>A value and its unit, in two decimals at most.</summary>
     public static string Of(double value, string unit) => Numerals.Unit(Math.Round(value, 2), unit);

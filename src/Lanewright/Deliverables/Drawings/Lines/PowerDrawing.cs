@@ -38,7 +38,8 @@ internal sealed class PowerDrawing(LineSheet sheet)
     private void Draw(Canvas canvas)
     {
         var levels = new ChartAxis(stages.Select(s => s.Level.Dbm), PowerBottom, PowerTop, 6);
-        var needed = sheet.Design.Worst?.Required?.Value;
+        var kept = sheet.Line.Statement.LeastMargin;
+        var needed = (sheet.Design.Worst?.Required + (sheet.Design.Worst?.Penalty ?? default) + kept)?.Value;
         var noises = stages.Select(s => s.OverNoise?.Value).OfType<double>().ToList();
         // What begins far above all others would press the rest flat.
         var noise = new ChartAxis([.. noises, .. needed is { } n ? [n] : Array.Empty<double>()], NoiseBottom, NoiseTop, 5);
@@ -47,7 +48,7 @@ internal sealed class PowerDrawing(LineSheet sheet)
         if (needed is { } limit)
         {
             canvas.Line(Left, noise.At(limit), Right, noise.At(limit), "act");
-            canvas.Text(Left + 6, noise.At(limit) - 5, $"needed {LineSheet.Of(limit, "dB")}", "alert small halo");
+            canvas.Text(Left + 6, noise.At(limit) - 5, $"needed {LineSheet.Of(limit, "dB")}{Of(kept)}", "alert small halo");
         }
         Strip(canvas);
         Way(canvas, s => levels.At(s.Level.Dbm), s => LineSheet.Of(s.Level.Dbm, "dBm"));
@@ -67,6 +68,13 @@ internal sealed class PowerDrawing(LineSheet sheet)
             canvas.Text(Left - 8, axis.At(tick) + 4, ChartAxis.Text(tick), "small end");
         }
         canvas.Line(Left, top, Left, bottom, "ink");
+    }
+
+    private string Of(Decibels kept)
+    {
+        var penalty = sheet.Design.Worst?.Penalty ?? default;
+        return (penalty.Value > 0 ? $", {LineSheet.Of(penalty.Value, "dB")} of it for penalties" : "")
+            + (kept.Value > 0 ? $", {LineSheet.Of(kept.Value, "dB")} of it to be kept" : "");
     }
 
     private bool IsSpan(int stage) => stages[stage].At > stages[stage - 1].At;
@@ -153,7 +161,7 @@ internal sealed class PowerDrawing(LineSheet sheet)
         var amplifier = sheet.Design.Amplifiers.FirstOrDefault(a => a.Place == here.What);
         if (amplifier is null) return "";
         var pad = amplifier.Pad.Value > 0 ? $", pad {LineSheet.Of(amplifier.Pad.Value, "dB")}" : "";
-        return LineSheet.Of(amplifier.Gain.Value, "dB") + pad;
+        return (LineSheet.Of(amplifier.Gain.Value, "dB") + pad).Replace(" dB", "\u00a0dB", StringComparison.Ordinal);
     }
 
     private void Distances(Canvas canvas)

@@ -27,8 +27,9 @@ internal sealed class SweepDrawing(LineSheet sheet, ImmutableArray<LineSweep> sw
     {
         var head = new SheetHead(sheet.Id("sweep"), $"How far {sheet.Line.Statement.Name} is from the edge",
             $"{sheet.Words}: the smallest margin over one quantity at a time, everything else as designed", Description());
-        Sheet.Write(markup, head, sheet.Block, Bottom + 46, isFile, canvas =>
+        Sheet.Write(markup, head, sheet.Block, Bottom + 66, isFile, canvas =>
         {
+            canvas.Text(Sheet.Margin, Bottom + 48, Legend(), "small soft");
             var width = (Sheet.Width - (2 * Sheet.Margin) - (Gap * sweeps.Length)) / sweeps.Length;
             for (var i = 0; i < sweeps.Length; i++)
             {
@@ -43,8 +44,9 @@ internal sealed class SweepDrawing(LineSheet sheet, ImmutableArray<LineSweep> sw
         ImmutableArray<(double Value, double Margin, Verdict Verdict)> points =
             [.. sweep.Points.Where(p => p.MarginDb is not null).Select(p => (p.Value, p.MarginDb ?? 0, p.Verdict))];
         var along = new ChartAxis(points.Select(p => p.Value), left, right, 5, isTight: true);
-        var up = new ChartAxis(points.Select(p => p.Margin).Append(0), Bottom, Top, 6);
-        canvas.Text(left, Top - 10, "smallest margin, dB, over " + Words(sweep), "small soft");
+        var kept = sheet.Line.Statement.LeastMargin.Value;
+        var up = new ChartAxis(points.Select(p => p.Margin).Append(0).Append(kept), Bottom, Top, 6);
+        canvas.Text(left, Top - 10, "margin of signal over noise, dB, over " + Words(sweep), "small soft");
         foreach (var tick in up.Ticks())
         {
             canvas.Line(left, up.At(tick), right, up.At(tick), "faint");
@@ -55,13 +57,21 @@ internal sealed class SweepDrawing(LineSheet sheet, ImmutableArray<LineSweep> sw
             canvas.Line(along.At(tick), Bottom, along.At(tick), Bottom + 5, "fine");
             canvas.Text(along.At(tick), Bottom + 19, ChartAxis.Text(tick), "small mid");
         }
-        canvas.Line(left, up.At(0), right, up.At(0), "act");
+        canvas.Line(left, up.At(kept), right, up.At(kept), "act");
         canvas.Path("M" + string.Join('L', points.Select(p => PathText.Of($"{along.At(p.Value)} {up.At(p.Margin)}"))), "heavy");
         foreach (var point in points.Where(p => p.Verdict == Verdict.Fail))
             canvas.Circle(along.At(point.Value), up.At(point.Margin), 3, "actfill");
         if (Now(sweep) is not { } now) return;
         canvas.Line(along.At(now), Top, along.At(now), Bottom, "fine broken");
         canvas.Text(along.At(now) + 5, Top + 12, "now", "small bold halo");
+    }
+
+    /// <summary>What red means, and what else fails where the curve alone would pass.</summary>
+    private string Legend()
+    {
+        var others = sweeps.SelectMany(s => s.Points).SelectMany(p => p.Failing.Split(", ")).Where(f => f.Length > 0).Distinct().ToList();
+        return "red line: what is to be kept"
+            + (others.Count > 0 ? "; red points: a limit is broken (" + string.Join(", ", others) + ")" : "");
     }
 
     private double? Now(LineSweep sweep) => sweep.Quantity switch

@@ -1,11 +1,10 @@
-using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 
 namespace Lanewright.Deliverables.Drawings.Trace;
 
-/// <summary>A drawing for each group of trunks: the way of the first cable that goes through it.</summary>
+/// <summary>A drawing for each way through trunks: that of the first link which takes it.</summary>
 internal static class TraceSet
 {
     private const int MostDrawn = 60;
@@ -15,16 +14,14 @@ internal static class TraceSet
     {
         if (designed.Plan.Trunks.IsEmpty) yield break;
         var (design, book) = (designed.Design, designed.Plant.Value);
-        var seen = new HashSet<int>();
-        for (var cable = 0; cable < design.Cables.Length && seen.Count < MostDrawn; cable++)
+        var number = 0;
+        // Of a split cage the first port stands for all.
+        foreach (var way in book.Ways.Where(w => PatchPlaces.LegOf(designed.Plan, w.FirstLink) == 1).Take(MostDrawn))
         {
-            if (book.PatchOf(cable) is not { } patch || !seen.Add(patch.Trunk.Index)) continue;
-            var name = Identifiers.Cable(cable);
-            if (CablePath.Of(designed.Plan, design, book, cable, name) is not { } path) continue;
-            var limit = design.SolutionOf(design.Cables[cable].FirstLink)?.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
-            var id = $"T{Numerals.Padded(patch.Trunk.Index + 1, 2)}-trace";
-            yield return DrawingFile.Of($"drawings/{id}.svg",
-                m => new TraceDrawing(designed.Plan, id, name, path, patch, limit).Write(m, isFile: true));
+            var name = Identifiers.Cable(design.CableOf(way.FirstLink));
+            if (CablePath.Of(designed.Plan, design, book, way.FirstLink, name) is not { } path) continue;
+            var id = $"T{Numerals.Padded(++number, 2)}-trace";
+            yield return DrawingFile.Of($"drawings/{id}.svg", m => new TraceDrawing(designed.Plan, id, name, path).Write(m, isFile: true));
         }
     }
 }

@@ -33,16 +33,10 @@ public sealed class RouteGraph
     /// <summary>The cheapest route over edges that are allowed; null when there is none.</summary>
     public Route? Cheapest(int from, int to, Func<int, bool> allowed)
     {
-        var costs = CostsTo(to, allowed);
+        var (costs, via) = CostsTo(to, allowed);
         if (double.IsPositiveInfinity(costs[from])) return null;
         var edges = ImmutableArray.CreateBuilder<int>();
-        var here = from;
-        while (here != to)
-        {
-            var next = at[here].First(e => allowed(e) && IsOnWay(costs, here, e));
-            edges.Add(next);
-            here = Edges[next].Other(here);
-        }
+        for (var here = from; here != to; here = Edges[via[here]].Other(here)) edges.Add(via[here]);
         return new Route(edges.ToImmutable(), costs[from]);
     }
 
@@ -76,7 +70,7 @@ public sealed class RouteGraph
     /// <summary>Routes without a place twice, cheapest first.</summary>
     private IEnumerable<Route> ByCost(int from, int to)
     {
-        var left = CostsTo(to, _ => true);
+        var (left, _) = CostsTo(to, _ => true);
         if (double.IsPositiveInfinity(left[from])) yield break;
         var open = new PriorityQueue<Beginning, (double, int)>();
         var made = 0;
@@ -98,28 +92,27 @@ public sealed class RouteGraph
         }
     }
 
-    private bool IsOnWay(double[] costs, int here, int edge) =>
-        costs[Edges[edge].Other(here)] + Edges[edge].Cost <= costs[here] && Edges[edge].Other(here) != here;
-
-    private double[] CostsTo(int to, Func<int, bool> allowed)
+    /// <summary>What the way from each place costs, and the edge it begins with. A place is given its edge by one that was settled before
+    /// it, so that ways end even where edges cost nothing.</summary>
+    private (double[] Costs, int[] Via) CostsTo(int to, Func<int, bool> allowed)
     {
-        var costs = new double[Places];
+        var (costs, via) = (new double[Places], new int[Places]);
         Array.Fill(costs, double.PositiveInfinity);
         costs[to] = 0;
-        var open = new PriorityQueue<int, double>();
-        open.Enqueue(to, 0);
-        while (open.TryDequeue(out var place, out var cost))
+        var open = new PriorityQueue<int, (double, int)>();
+        open.Enqueue(to, (0, to));
+        while (open.TryDequeue(out var place, out var key))
         {
-            if (cost > costs[place]) continue;
+            if (key.Item1 > costs[place]) continue;
             foreach (var e in at[place])
             {
                 var next = Edges[e].Other(place);
-                if (!allowed(e) || cost + Edges[e].Cost >= costs[next]) continue;
-                costs[next] = cost + Edges[e].Cost;
-                open.Enqueue(next, costs[next]);
+                if (!allowed(e) || key.Item1 + Edges[e].Cost >= costs[next]) continue;
+                (costs[next], via[next]) = (key.Item1 + Edges[e].Cost, e);
+                open.Enqueue(next, (costs[next], next));
             }
         }
-        return costs;
+        return (costs, via);
     }
 
     private sealed record Beginning(int Place, ImmutableArray<int> Edges, double Cost, ImmutableHashSet<int> Seen);

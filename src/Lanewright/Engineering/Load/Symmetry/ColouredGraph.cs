@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load.Symmetry;
 
@@ -10,16 +11,23 @@ internal sealed class ColouredGraph
     private readonly Dictionary<object, int> arcColours = [];
     private readonly Dictionary<object, int> vertexColours = [];
     private readonly List<int> colours = [];
+    private readonly Dictionary<(int Link, int Cable), int> cables = [];
+    private readonly Dictionary<(int Node, int Member), int> members = [];
 
     /// <summary>Lays out a fabric.</summary>
     /// <param name="graph">The fabric.</param>
     /// <param name="traffic">What it carries; null when any traffic will do.</param>
     /// <param name="units">Things that fail together and are more than one link or one node; each gets a vertex.</param>
     public ColouredGraph(FabricGraph graph, TrafficMatrix? traffic, ImmutableArray<FailureUnit> units)
+        : this(graph, traffic, units, isByCable: false)
+    {
+    }
+
+    private ColouredGraph(FabricGraph graph, TrafficMatrix? traffic, ImmutableArray<FailureUnit> units, bool isByCable)
     {
         AddNodes(graph, traffic);
         var split = new bool[graph.Links.Length];
-        foreach (var unit in units)
+        foreach (var unit in isByCable ? [] : units)
             foreach (var lost in unit.Outage.Links) split[lost.Link] = true;
         LinkVertices = new int[graph.Links.Length];
         for (var link = 0; link < split.Length; link++) LinkVertices[link] = AddLink(graph.Links[link], link, split[link]);
@@ -27,7 +35,7 @@ internal sealed class ColouredGraph
         foreach (var (from, to, gigabits) in traffic?.NamedFlows ?? [])
             foreach (var sender in parts[from])
                 foreach (var receiver in parts[to]) AddPair(sender, receiver, ("sends", gigabits), ("receives", gigabits), -1);
-        UnitVertices = [.. units.Select(unit => AddUnit(graph, unit))];
+        UnitVertices = [.. units.Select(unit => isByCable ? AddByCable(graph, unit) : AddUnit(graph, unit))];
         Colours = [.. colours];
         First = new int[Colours.Length + 1];
         (Target, ArcColour, Side) = (new int[arcs.Count], new int[arcs.Count], new int[arcs.Count]);
@@ -60,6 +68,11 @@ internal sealed class ColouredGraph
 
     /// <summary>Arcs of a vertex.</summary>
     public Range ArcsOf(int vertex) => First[vertex]..First[vertex + 1];
+
+    /// <summary>Lays out a fabric with a vertex for every cable and every host that things take down: what two of them have in common is
+    /// then kept as well.</summary>
+    public static ColouredGraph CableByCable(FabricGraph graph, TrafficMatrix traffic, ImmutableArray<FailureUnit> units) =>
+        new(graph, traffic, units, isByCable: true);
 
     private static int ColourOf(Dictionary<object, int> known, object key)
     {
@@ -104,23 +117,58 @@ internal sealed class ColouredGraph
     {
         var vertex = AddVertex(unit.Kind);
         foreach (var node in unit.Outage.Nodes) AddPair(vertex, node, "down", "down", -1);
+        var lost = LostCables.Of(graph, unit.Outage);
         // Members of a bundle are alike, so that only their places relative to each other count.
-        int BundleOf(LinkOutage lost) => graph.BundleOf(lost.Link);
-        var firsts = unit.Outage.Links.Where(l => BundleOf(l) >= 0).Select(l => (Bundle: BundleOf(l), First: l.FirstMember))
+        var firsts = lost.Where(l => graph.BundleOf(l.Key) >= 0)
+            .Select(l => (Bundle: graph.BundleOf(l.Key), First: l.Value.Min / graph.LinksEach(l.Key)))
             .Concat(unit.Outage.Members.Select(m => (Bundle: m.Node, m.First)))
             .GroupBy(f => f.Bundle)
             .ToDictionary(f => f.Key, f => f.Min(m => m.First));
-        foreach (var lost in unit.Outage.Links)
+        foreach (var (link, taken) in lost)
         {
-            var place = BundleOf(lost) < 0 ? 0 : lost.FirstMember - firsts[BundleOf(lost)];
-            object colour = ("lost", lost.Count, place);
-            AddPair(vertex, LinkVertices[lost.Link], colour, colour, -1);
+            var what = graph.BundleOf(link) is >= 0 and var bundle
+                ? string.Join(' ', LostCables.ByMember(taken, graph.LinksEach(link)).Select(m => (m.Member - firsts[bundle], m.Count)))
+                : Numerals.Whole(taken.Count);
+            AddPair(vertex, LinkVertices[link], ("lost", what), ("lost", what), -1);
         }
         foreach (var gone in unit.Outage.Members)
         {
             object colour = ("gone", gone.Count, gone.First - firsts[gone.Node]);
             AddPair(vertex, gone.Node, colour, colour, -1);
         }
+        return vertex;
+    }
+
+    private int AddByCable(FabricGraph graph, FailureUnit unit)
+    {
+        var vertex = AddVertex(unit.Kind);
+        foreach (var node in unit.Outage.Nodes) AddPair(vertex, node, "down", "down", -1);
+        foreach (var (link, lost) in LostCables.Of(graph, unit.Outage))
+            foreach (var cable in lost) AddPair(vertex, CableVertex(graph, link, cable), "lost", "lost", -1);
+        foreach (var gone in unit.Outage.Members)
+        {
+            for (var i = 0; i < gone.Count; i++)
+                AddPair(vertex, MemberVertex(gone.Node, (gone.First + i) % graph.Nodes[gone.Node].Members), "gone", "gone", -1);
+        }
+        return vertex;
+    }
+
+    private int CableVertex(FabricGraph graph, int link, int cable)
+    {
+        if (cables.TryGetValue((link, cable), out var known)) return known;
+        var ends = graph.Links[link];
+        var vertex = cables[(link, cable)] = AddVertex(("cable", ends.Rate, ends.Count));
+        var bundle = graph.BundleOf(link);
+        foreach (var end in new[] { ends.A, ends.B })
+            AddPair(vertex, end == bundle ? MemberVertex(bundle, cable / graph.LinksEach(link)) : end, "end", "end", -1);
+        return vertex;
+    }
+
+    private int MemberVertex(int node, int member)
+    {
+        if (members.TryGetValue((node, member), out var known)) return known;
+        var vertex = members[(node, member)] = AddVertex("member");
+        AddPair(vertex, node, "of", "of", -1);
         return vertex;
     }
 

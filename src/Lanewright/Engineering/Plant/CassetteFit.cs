@@ -1,0 +1,38 @@
+using Lanewright.Model.Plant;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Plant;
+
+/// <summary>Whether a cassette takes the end of a trunk that is plugged into its rear.</summary>
+public static class CassetteFit
+{
+    /// <summary>What does not go together, in words; empty where all does, and where the catalogue does not say.</summary>
+    /// <param name="standards">What is usual at a connector.</param>
+    /// <param name="trunk">The trunks.</param>
+    /// <param name="isFar">Which end.</param>
+    public static string Problem(StandardsLibrary standards, TrunkGroup trunk, bool isFar)
+    {
+        if (trunk.CassetteAt(isFar) is not { Cassette: { } cassette } item) return "";
+        var (connector, polish, pins) = isFar
+            ? (trunk.Cable.Far, trunk.Cable.PolishFar, trunk.Cable.PinsFar)
+            : (trunk.Cable.Near, trunk.Cable.PolishNear, trunk.Cable.PinsNear);
+        if (cassette.Rear.Length > 0 && cassette.Rear != connector)
+            return $"{item.Name} takes {cassette.Rear} at its rear and the trunk ends in {connector}";
+        if (IsOther(cassette.RearPolish, polish))
+            return $"{item.Name} is {cassette.RearPolish} at its rear and the trunk {polish}: angled and flat ends must never mate";
+        if (Pins(standards, connector, pins) is { Length: > 0 } own && own == cassette.RearPins)
+            return $"{item.Name} is {own} at its rear and so is the trunk: of two ends that mate one has pins and one has none";
+        var glass = standards.Fibre(trunk.Cable.Fibre)?.Kind == FibreKind.MultiMode ? "multi-mode" : "single-mode";
+        if (cassette.Glass.Length > 0 && cassette.Glass != glass)
+            return $"{item.Name} is {cassette.Glass} and the trunk {glass}: light is lost or scattered where they meet";
+        return cassette.Ports is { } ports && ports * 2 != trunk.Fibres
+            ? $"{item.Name} has {ports} ports and the trunk {trunk.Fibres} fibres; {trunk.Fibres / 2} ports take them all"
+            : "";
+    }
+
+    private static bool IsOther(string rear, string trunk) =>
+        rear.Length > 0 && trunk.Length > 0 && (rear == "APC") != (trunk == "APC");
+
+    private static string Pins(StandardsLibrary standards, string connector, string said) =>
+        said.Length > 0 ? said : standards.Connector(connector)?.Word("cord-pins") ?? "";
+}
