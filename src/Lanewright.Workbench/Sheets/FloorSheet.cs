@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Model.Places;
+using Lanewright.Quantities;
 using Lanewright.Rules;
 
 namespace Lanewright.Workbench.Sheets;
@@ -32,8 +33,18 @@ internal static class FloorSheet
         }
         if (!isFound) return paper.Unknown("Floor", $"There is no hall '{paper.Thing}'.");
         if (designed.Pathways.Value.Fills.Any())
-            PaperTable.Write(paper.Markup, PathwaysView.Of(designed), "trays and ducts", MostRows, (_, _) => "");
+            Pathways(paper, designed);
         return true;
+    }
+
+    /// <summary>Every stretch, with the way to what fills it.</summary>
+    private static void Pathways(SheetPaper paper, DesignedPlan designed)
+    {
+        var fills = designed.Pathways.Value.Fills;
+        PaperTable.Write(paper.Markup, PathwaysView.Of(designed), "trays and ducts; a name opens what lies in it", MostRows,
+            (column, _, row) => column == "pathway"
+                ? paper.Site.To("why", WhyTray.Name(fills[row].Pathway)) + "?stretch=" + Numerals.Whole(fills[row].Segment)
+                : "");
     }
 
     /// <summary>The hall with the most racks: the one most questions are about.</summary>
