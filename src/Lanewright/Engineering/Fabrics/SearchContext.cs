@@ -1,5 +1,4 @@
 using Lanewright.Model.Wanted;
-using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -16,7 +15,7 @@ internal sealed record SearchContext(
     private readonly Dictionary<int, List<LeafConfig>> configs = [];
     private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Leaves, long LeafYears)>> places = [];
     private readonly Dictionary<(SwitchBuild, PortUse, PortUse), LeafConfig> middles = [];
-    private readonly Dictionary<BitRate, List<(SwitchBuild Build, PortUse Use, int Most)>> cores = [];
+    private readonly Dictionary<PortUse, List<CoreChoice>> cores = [];
     private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), (double Cost, string Fault)> leafLevels = [];
 
     private readonly Dictionary<(int Kind, SwitchBuild Upper), double> leavesUnder = [];
@@ -133,24 +132,26 @@ internal sealed record SearchContext(
         };
     }
 
-    /// <summary>Every way to use a switch as a core at a rate, cheapest first; of those with cages alike none that is dearer and in
-    /// nothing better.</summary>
-    public List<(SwitchBuild Build, PortUse Use, int Most)> CoresAt(BitRate rate)
+    /// <summary>Every way to use a switch as a core over links that go up in one way, cheapest first; of those with cages alike none that
+    /// is dearer and in nothing better.</summary>
+    public List<CoreChoice> CoresOver(PortUse up)
     {
-        if (cores.TryGetValue(rate, out var found)) return found;
+        if (cores.TryGetValue(up, out var found)) return found;
         var all =
             from build in Space.All
-            from use in Space.FabricUses(build, Wanted)
-            where use.Mode.Rate == rate
-            let cost = Floor.Switches(build, 1, Wanted.Years)
-            orderby cost, build.Name
-            select (Build: build, Use: use, Most: Space.Most(build, use));
-        var kept = new List<(SwitchBuild Build, PortUse Use, int Most)>();
+            from use in Space.Uses(build, up.Mode.Rate, Wanted)
+            let ends = new LinkEnds(up, use)
+            where ends.IsPlanned
+            let trunks = Floor.Trunks(ends)
+            where !trunks.IsEmpty
+            orderby Floor.Switches(build, 1, Wanted.Years), build.Name
+            select new CoreChoice(build, use, Space.Most(build, use), trunks);
+        var kept = new List<CoreChoice>();
         foreach (var core in all)
             if (!kept.Any(k => ReferenceEquals(k.Use.Cage, core.Use.Cage) && k.Use.Mode == core.Use.Mode && k.Most >= core.Most
                 && IsNoHarderToPlace(k.Build, core.Build)))
                 kept.Add(core);
-        return cores[rate] = kept;
+        return cores[up] = kept;
     }
 
     /// <summary>Whether a switch fits wherever another does: units, watts, weight and what its modules may draw. What exists already is
