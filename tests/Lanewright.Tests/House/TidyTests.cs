@@ -172,6 +172,7 @@ public sealed partial class TidyTests
         ("FabricStudy.cs", 6_000), // bounds on work
         ("FabricStudy.cs", 4_000),
         ("SizingEffort.cs", 1_000_000),
+        ("SizingEffort.cs", 50),
         ("SizingEffort.cs", 200),
         ("SizingEffort.cs", 200_000),
         ("SizingEffort.cs", 8),

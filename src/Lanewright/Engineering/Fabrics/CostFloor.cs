@@ -88,6 +88,12 @@ internal sealed class CostFloor
     /// <param name="place">Place of the length in the grid of lengths.</param>
     public bool Reaches(LinkEnds ends, int place) => !RatesOf(ends, place).IsEmpty;
 
+    /// <summary>Watts that a link between a host and the lowest tier draws at the least.</summary>
+    public double EdgeWatts(LinkEnds ends) => RatesOf(ends, placeInRack).LeastWatts;
+
+    /// <summary>Watts that a link draws at the least where no way is shorter than a place in the grid of lengths.</summary>
+    public double FabricWatts(LinkEnds ends, int place) => RatesOf(ends, place).LeastWatts;
+
     /// <summary>Place in the grid of lengths of the way from a rack of hosts to the nearest rack of an upper tier.</summary>
     public int NearestAbove(Rack rack)
     {
@@ -104,7 +110,7 @@ internal sealed class CostFloor
     {
         if (rates.TryGetValue((ends, place), out var found)) return found;
         return rates[(ends, place)] = new LinkRates(
-            [.. pricer.Floors(ends, place).Select(f => ((double)f.Price(demand.Free), f.Watts * wattYear))]);
+            [.. pricer.Floors(ends, place).Select(f => ((double)f.Price(demand.Free), f.Watts))], wattYear);
     }
 
     /// <summary>No link between two racks of these is shorter.</summary>

@@ -108,7 +108,8 @@ internal sealed class ThreeTierSearch
         for (var count = 1 + context.Wanted.Survive; count <= most; count++)
         {
             // One pod, and a core for each of its switches, at the least.
-            if (!context.KeepsUnits((long)planes * count * (build.Units + 1), -1, 0, incumbent)) return;
+            var fewest = SharedRoom.Of(build, (long)planes * count) + new SharedRoom((long)planes * count, 0);
+            if (!context.KeepsRoom(fewest, -1, default, incumbent)) return;
             var floor = Math.Max(ups[0].Floor, Switches(build, (long)planes * count));
             if (!incumbent.CouldWin(leaves + floor)) return;
             var leafRows = Kinds.Select(k => PlacedRows(build, count, k, incumbent.Limit - floor - OthersUnder(build, k))).ToArray();
@@ -126,7 +127,7 @@ internal sealed class ThreeTierSearch
             // Aggregation switches stand in the racks of upper tiers, so no uplink is shorter than the way to the nearest of those.
             .Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count) })
             .Where(r => r.Least < limit)
-            .Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape, incumbent) })
+            .Select(r => context.InPlace(kind, r, shape, incumbent))
             .Where(r => r.Least < limit),
     ];
 
@@ -145,7 +146,9 @@ internal sealed class ThreeTierSearch
             var middle = context.MiddleConfig(build, leaf.UpperPorts, up);
             var row = new PodRow(
                 leaf.Config, middle, leaf.HostsPerLeaf, leaf.Parallel, leaf.Blocks, leaf.UpperLinks / leaf.Blocks, leaf.Least);
-            if (row.FewestPods == int.MaxValue || ExceedsUnits(kind, row, build, count)) continue;
+            if (row.FewestPods == int.MaxValue) continue;
+            var middles = SharedRoom.Of(build, (long)planes * row.FewestPods * count);
+            if (!context.KeepsRoom(middles, kind, new SharedRoom(leaf.Units, leaf.Watts), incumbent)) continue;
             // Pods have to leave ports for uplinks, and one link to each core leaves the most.
             if (PodsOf(row, 1) is not (var fewest and > 0)) continue;
             var ports = middle.Step.Steps((long)row.Blocks * row.PortsPerBlock, 1) * count * planes;
@@ -155,18 +158,6 @@ internal sealed class ThreeTierSearch
         }
         rows.Sort((a, b) => a.Bound.CompareTo(b.Bound));
         return rows;
-    }
-
-    /// <summary>Whether leaves and aggregation switches alone take more rack units than are allowed.</summary>
-    private bool ExceedsUnits(int kind, PodRow row, SwitchBuild build, int count)
-    {
-        if (context.Wanted.RackUnits is not { } most) return false;
-        var units = ((long)row.Blocks * context.Demand.Hosts[kind].Demand.Ports * row.Config.Build.Units)
-            + ((long)planes * row.FewestPods * count * build.Units);
-        if (units <= most) return false;
-        incumbent.Note(row.Least,
-            $"its leaves and aggregation switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed");
-        return true;
     }
 
     private void TryRows(SwitchBuild build, PortUse up, int count, List<PodRow>[] rows)
