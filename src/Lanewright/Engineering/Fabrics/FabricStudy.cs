@@ -29,8 +29,8 @@ public sealed class FabricStudy
             return found;
         }
         conflicts = new(() => answer.Options.IsEmpty ? Fabrics.Conflicts.Of(wanted, Any, () => isLastProven) : []);
-        // Where a search was broken off no conflict may be proven, and a design that keeps all but one wish still helps. Where nothing is in
-        // the way, nothing can give way.
+        // Where a search was broken off no conflict may be proven, and a design that keeps all but one wish still helps. Where nothing is
+        // in the way, nothing can give way.
         relaxations = new(() => answer.Options.IsEmpty && !conflicts.Value.Any(c => c.IsEmpty) && (conflicts.Value.Any() || !IsProven)
             ? new Relaxations(wanted, conflicts.Value, Solve, Any).All()
             : []);

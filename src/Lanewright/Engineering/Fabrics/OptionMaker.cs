@@ -126,7 +126,8 @@ internal sealed class OptionMaker(FabricDemand demand, PricedDesign priced)
             var leaf = design.Leaves[kind];
             var links = leaf.BlocksFor(demand.CountsIn(0)[kind]) * demand.Hosts[kind].Demand.Ports * upper.Count * leaf.Parallel;
             tiers.Add(new TierUplinks(0, demand.Hosts.Length == 1 ? "" : demand.Hosts[kind].Demand.Name, leaf.UpPorts.Mode.Rate,
-                leaf.UpPorts.Mode, upper.Down[kind].Mode, upper.Count * leaf.Parallel, upper.Count, leaf.Parallel, links, LeafRatio(kind, 0)));
+                leaf.UpPorts.Mode, upper.Down[kind].Mode, upper.Count * leaf.Parallel, upper.Count, leaf.Parallel, links,
+                LeafRatio(kind, 0)));
         }
         if (design.Core is not { } core) return tiers.ToImmutable();
         var pods = new PodPlan(demand, design).PresentFor(demand.CountsIn(0)).Length;

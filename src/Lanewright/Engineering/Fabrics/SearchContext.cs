@@ -66,7 +66,8 @@ internal sealed record SearchContext(
         return leastRoom[kind] = all.Count == 0 ? default : new SharedRoom(all.Min(r => r.Units), all.Min(r => r.Watts));
     }
 
-    /// <summary>What leaves with so many hosts each take of what all share, with the modules of their links to hosts at the least.</summary>
+    /// <summary>What leaves with so many hosts each take of what all share, with the least that modules of their links to hosts
+    /// draw.</summary>
     public SharedRoom RoomOf(int kind, LeafConfig config, int hostsPerLeaf)
     {
         var (hosts, ports) = (Demand.Finals[kind], (long)Demand.Hosts[kind].Demand.Ports);
