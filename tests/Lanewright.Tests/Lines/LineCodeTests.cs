@@ -45,7 +45,7 @@ public sealed class LineCodeTests
         var last = double.PositiveInfinity;
         for (var errors = 1e-9; errors < 0.1; errors *= 1.5)
         {
-            var margin = CodeMargin.Of(errors, 1.25e-2).Value;
+            var margin = new CodeMargin(1.25e-2).Of(errors).Value;
             Assert.True(margin < last);
             Assert.Equal(errors <= 1.25e-2, margin >= 0);
             last = margin;

@@ -53,6 +53,6 @@ public sealed record CodeAnswer
     private static CodeAnswer Against(CodeAnswer answer, Known<double>? limit) => answer with
     {
         Limit = limit,
-        Margin = limit is { } most ? CodeMargin.Of(answer.Errors, most.Value) : null,
+        Margin = limit is { } most ? new CodeMargin(most.Value).Of(answer.Errors) : null,
     };
 }
