@@ -67,7 +67,8 @@ internal static class LineCaseFunctions
             "per_channel_dbm" => PowerLevel.FromDbm(At(0)).OfEach(Int(1)).Dbm,
             "single_span[osnr_db]" => SpanCase.Of(a).Osnr,
             "single_span[rx_dbm]" => SpanCase.Of(a).Received,
-            "eta_ggn" => Endless(Glass(At(3), At(4), At(5)) with { GammaPerWattKm = At(6) }, (Int(0), At(1), At(2)), c => c.Plain(Int(0) / 2)),
+            "eta_ggn" => Endless(
+                Glass(At(3), At(4), At(5)) with { GammaPerWattKm = At(6) }, (Int(0), At(1), At(2)), c => c.Plain(Int(0) / 2)),
             "eta_isrs" => new RamanForm(
                     Glass(At(4), 1000, At(5)) with { SlopePsNm2Km = At(6), GammaPerWattKm = At(7) }, Int(0), Hz(At(1)), Hz(At(2)))
                 .Of(Int(9), PowerLevel.FromDbm(At(3)), At(8)),

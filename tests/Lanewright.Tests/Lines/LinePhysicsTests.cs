@@ -17,7 +17,8 @@ public sealed class LinePhysicsTests
     // Simulated values: split step, dual-polarisation Manakov, 60 GBd at 75 GHz, 80 km, one seed, about 0.1 dB (an independent
     // simulation; derived).
     [Theory]
-    // The closed form was found up to 0.62 dB above the mean of a channel by the notes of that simulation; how a span of 80 km ends adds 0.15.
+    // The closed form was found up to 0.62 dB above the mean of a channel by the notes of that simulation; how a span of 80 km ends
+    // adds 0.15.
     [InlineData(1, 20.135, 17.198, 15.61)]
     [InlineData(5, 23.196, 19.918, 17.707)]
     [InlineData(9, 23.870, 20.910, 18.576)]

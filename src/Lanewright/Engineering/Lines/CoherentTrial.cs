@@ -11,7 +11,7 @@ internal sealed class CoherentTrial
     /// <summary>How far below its highest a launch is looked for.</summary>
     private const double Range = 30;
 
-    private const int Narrowings = 17;
+    private const int Narrowings = 14;
     private const double TenthsInDecibel = 10;
     private const int Shares = 4;
 
@@ -27,6 +27,7 @@ internal sealed class CoherentTrial
     private readonly double[] dispersionPenalty;
     private readonly double[] fixedFactor;
     private readonly double[] offsets;
+    private readonly double[] room;
 
     /// <summary>Takes what is asked, the type, and the stretches between amplifiers.</summary>
     public CoherentTrial(
@@ -47,6 +48,7 @@ internal sealed class CoherentTrial
         fixedFactor = [.. dispersionPenalty.Select(d => (fixedPenalty + Decibels.From(d)).Ratio)];
         var all = question.Channels.Channels;
         offsets = [.. all.Select(f => f.Terahertz - ((all[0].Terahertz + all[^1].Terahertz) / 2))];
+        room = new double[Count];
         flat = new CombShape(default, Count, hops);
     }
 
@@ -182,7 +184,7 @@ internal sealed class CoherentTrial
         {
             var watts = level.Watts;
             var tilt = hops[hop].Tilt(watts * Count, question.Channels.Width);
-            for (var i = 0; i < Count; i++) state.AddNonlinear(i, shape.Plain(hop, i, watts));
+            state.AddNonlinear(hop, watts, room);
             var before = level;
             level -= hops[hop].Loss;
             state.Tilt += tilt.Whole;
@@ -238,12 +240,13 @@ internal sealed class CoherentTrial
         var noise = set.Model.Figure is { } figure
             ? AmplifierNoise.AtInput(figure.Value, set.Gain, Frequency.FromHertz(1), Reference)
             : 0;
+        tilt?.Ratios(offsets, room);
         for (var i = 0; i < Count; i++)
         {
-            var share = tilt is null ? 1 : tilt.RatioAt(offsets[i]) * state.Shape.Ratio(i);
+            var watts = plain * (tilt is null ? 1 : room[i] * state.Shape.Ratio(i));
             state.AddAmplified(i, noise > 0
-                ? noise * question.Channels.Channels[i].Hertz / (plain * share)
-                : set.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, PowerLevel.FromWatts(plain * share)).Ratio : 0);
+                ? noise * question.Channels.Channels[i].Hertz / watts
+                : set.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, PowerLevel.FromWatts(watts)).Ratio : 0);
         }
         return set.Output;
     }

@@ -22,7 +22,8 @@ internal sealed class CombNoise
             var here = isAlike ? glass[0] with { Length = Length.FromMetres(glass.Sum(g => g.Length.Metres)) } : glass[piece];
             var left = 1 / before.Ratio;
             var slope = (spans[piece].Fibre.RamanSlope?.Value ?? 0) * left;
-            found.Add((new NonlinearNoise(here, comb.Channels.Length, comb.Spacing, width), left, slope * GivenWhileMixing(here).Kilometres));
+            var noise = new NonlinearNoise(here, comb.Channels.Length, comb.Spacing, width);
+            found.Add((noise, left, slope * GivenWhileMixing(here).Kilometres));
             ramanPerWatt += slope * here.Effective.Kilometres;
             before += spans[piece].Loss;
         }

@@ -45,7 +45,18 @@ internal sealed class CombShape
     /// <summary>Nonlinear noise over signal in the width of a channel, by the plain model.</summary>
     public double Plain(int hop, int channel, double watts) => plain[hop][channel] * Squared(hop, channel, watts);
 
-    /// <summary>The same with the part of the neighbours scaled.</summary>
+    /// <summary>Adds the same for all channels.</summary>
+    /// <param name="hop">The stretch.</param>
+    /// <param name="watts">Mean launch.</param>
+    /// <param name="sum">What is added to.</param>
+    /// <param name="room">As many places, whose values are lost.</param>
+    public void AddPlain(int hop, double watts, Span<double> sum, Span<double> room)
+    {
+        Exponentials.Of(2 * Math.Log(watts), -watts * ratio.Length, fall[hop], room);
+        for (var i = 0; i < sum.Length; i++) sum[i] += plain[hop][i] * room[i];
+    }
+
+    /// <summary>The value of one channel with the part of the neighbours scaled.</summary>
     public double Expected(int hop, int channel, double watts, double crossShare) =>
         (own[hop][channel] + ((plain[hop][channel] - own[hop][channel]) * crossShare)) * Squared(hop, channel, watts);
 

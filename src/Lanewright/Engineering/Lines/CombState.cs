@@ -41,8 +41,11 @@ internal sealed class CombState(int channels, double transmitterNoise, double wi
     /// <summary>Adds noise of an amplifier.</summary>
     public void AddAmplified(int channel, double share) => amplified[channel] += share;
 
-    /// <summary>Adds noise of the glass.</summary>
-    public void AddNonlinear(int channel, double share) => nonlinear[channel] += share;
+    /// <summary>Adds noise of a stretch of glass.</summary>
+    /// <param name="hop">The stretch.</param>
+    /// <param name="watts">Mean launch into it.</param>
+    /// <param name="room">As many places as channels, whose values are lost.</param>
+    public void AddNonlinear(int hop, double watts, Span<double> room) => shape.AddPlain(hop, watts, nonlinear, room);
 
     /// <summary>Noise of amplifiers.</summary>
     public double Amplified(int channel) => amplified[channel];

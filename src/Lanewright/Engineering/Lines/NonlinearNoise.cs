@@ -10,6 +10,7 @@ namespace Lanewright.Engineering.Lines;
 public sealed class NonlinearNoise
 {
     private readonly double spacing;
+    private readonly double terahertz;
     private readonly double width;
     private readonly double crossScale;
     private readonly double[] each;
@@ -23,6 +24,7 @@ public sealed class NonlinearNoise
     public NonlinearNoise(GlassSpan span, int channels, Frequency spacing, Frequency width)
     {
         this.spacing = spacing.Hertz;
+        terahertz = spacing.Terahertz;
         this.width = width.Hertz;
         Channels = channels;
         var scale = 16.0 / 27 * Squares.Of(span.Gamma * span.Effective.Metres / this.width);
@@ -65,15 +67,13 @@ public sealed class NonlinearNoise
         {
             var above = Channels - 1 - i;
             cross[i] = crossScale * (up[above] + down[i]);
-            leaning[i] = (cross[i] * Terahertz(i)) + (crossScale * (upFar[above] - downFar[i]) * spacing / HertzInTerahertz);
+            leaning[i] = (cross[i] * Terahertz(i)) + (crossScale * (upFar[above] - downFar[i]) * terahertz);
         }
         return (cross, leaning);
     }
 
     /// <summary>How far a channel lies above the middle of the comb.</summary>
-    public double Terahertz(int channel) => (channel - ((Channels - 1) / 2.0)) * spacing / HertzInTerahertz;
-
-    private const double HertzInTerahertz = 1e12;
+    public double Terahertz(int channel) => (channel - ((Channels - 1) / 2.0)) * terahertz;
 
     /// <summary>Both together.</summary>
     public double Plain(int channel) => Own + Cross(channel);

@@ -21,8 +21,9 @@ public sealed record RamanTilt(double SlopePerWattKmThz, double TotalWatts, Leng
     public Decibels At(double offsetTerahertz) =>
         Decibels.From(10 / Math.Log(10) * (Spread - (PerTerahertz * offsetTerahertz)));
 
-    /// <summary>The same as a plain ratio of powers.</summary>
-    public double RatioAt(double offsetTerahertz) => Math.Exp(Spread - (PerTerahertz * offsetTerahertz));
+    /// <summary>The same as plain ratios of powers, for many offsets.</summary>
+    public void Ratios(ReadOnlySpan<double> offsetsTerahertz, Span<double> into) =>
+        Exponentials.Of(Spread, -PerTerahertz, offsetsTerahertz, into);
 
     /// <summary>What is taken from all, so that the total stays what it is.</summary>
     private static double SpreadOf(double half) => half != 0 ? half / Math.Sinh(half) : 1;
