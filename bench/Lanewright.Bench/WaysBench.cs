@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
+using Lanewright.Standards;
 
 namespace Lanewright.Bench;
 
@@ -17,7 +18,7 @@ internal static class WaysBench
     {
         Console.WriteLine();
         var (building, nodes) = Grid(54);
-        Console.WriteLine($"ways of cables: {Numerals.Whole(nodes)} points of trays, {Numerals.Whole(Racks)} racks");
+        Console.WriteLine($"ways of cables: {Numerals.Whole(nodes)} points of trays and racks, {Numerals.Whole(Racks)} racks");
         var before = (Cables: 0, Time: 0.0);
         foreach (var cables in sizes)
         {
@@ -25,16 +26,10 @@ internal static class WaysBench
             var time = Clock.Best(Runs, () =>
             {
                 stretches = 0;
-                var ways = HallWays.Of(building)[0];
-                var known = new Dictionary<(int, int), ImmutableArray<int>>();
-                var state = 1UL;
-                for (var cable = 0; cable < cables; cable++)
-                {
-                    var (from, to) = (Next(ref state), Next(ref state));
-                    if (from == to) continue;
-                    if (!known.TryGetValue((from, to), out var way)) known[(from, to)] = way = ways.Way(from, to);
-                    stretches += way.Length;
-                }
+                var ways = new ShortestWays(WayNet.Of(building, StandardsLibrary.Shipped));
+                var questions = Questions(cables).ToList();
+                ways.Expect(questions.Distinct());
+                foreach (var question in questions) stretches += ways.Between(question)?.Stretches.Length ?? 0;
             });
             var growth = before.Cables > 0
                 ? $", {Numerals.Fixed(time / before.Time, 2)} times for {cables / before.Cables} times the cables"
@@ -42,6 +37,36 @@ internal static class WaysBench
             Console.WriteLine($"  {Numerals.Whole(cables)} cables: {Numerals.Fixed(time, 0)} ms, {Numerals.Whole(stretches)} stretches"
                 + growth);
             before = (cables, time);
+        }
+        var net = WayNet.Of(building, StandardsLibrary.Shipped);
+        WaysReference.Run(net);
+        Pairs(net);
+    }
+
+    /// <summary>Two ways without a stretch in common, for racks at random places.</summary>
+    private static void Pairs(WayNet net)
+    {
+        const int pairs = 200;
+        var time = Clock.Best(2, () =>
+        {
+            var search = new DisjointSearch(net);
+            var state = 3UL;
+            for (var i = 0; i < pairs; i++)
+            {
+                var (from, to) = (Next(ref state), Next(ref state));
+                if (from != to) _ = search.Find(from, to, to, 0);
+            }
+        });
+        Console.WriteLine($"  {Numerals.Whole(pairs)} pairs of ways apart: {Numerals.Fixed(time, 0)} ms");
+    }
+
+    private static IEnumerable<WayQuestion> Questions(int cables)
+    {
+        var state = 1UL;
+        for (var cable = 0; cable < cables; cable++)
+        {
+            var (from, to) = (Next(ref state), Next(ref state));
+            if (from != to) yield return WayQuestion.Between(from, to, 0);
         }
     }
 
@@ -69,6 +94,6 @@ internal static class WaysBench
         var racks = Enumerable.Range(0, Racks).Select(i => new Rack(i, hall, "R", i + 1,
             Length.FromMetres(far * Next(ref state) / Racks), Length.FromMetres(far * Next(ref state) / Racks), type)).ToImmutableArray();
         var building = new Building([hall], racks, []) { Pathways = [.. trays] };
-        return (building, HallWays.Of(building)[0].Graph.Points.Count);
+        return (building, WayNet.Of(building, StandardsLibrary.Shipped).Points.Length);
     }
 }

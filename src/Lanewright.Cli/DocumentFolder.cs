@@ -77,6 +77,6 @@ internal static partial class DocumentFolder
 
     [GeneratedRegex(
         "^(K[0-9]+[a-z]*-(ribbon|ladder)|D[0-9]+-(load|failures)|W[0-9]+[a-z]-(power|spectrum|sweep|single-line)|M[0-9]+-map"
-        + "|E[0-9]+-(front|rear)|F[0-9]+-floor|T[0-9]+-trace|P[0-9]+-panels|option-sheet|break-even-[a-z-]+)\\.(svg|png)$")]
+        + "|E[0-9]+-(front|rear)|F[0-9]+-floor|X[0-9]+-section|T[0-9]+-trace|P[0-9]+-panels|option-sheet|break-even-[a-z-]+)\\.(svg|png)$")]
     private static partial Regex OurDrawing();
 }

@@ -12,6 +12,7 @@ root.Subcommands.Add(LinkCommand.Create());
 root.Subcommands.Add(MateCommand.Create());
 root.Subcommands.Add(PolarityCommand.Create());
 root.Subcommands.Add(TraceCommand.Create());
+root.Subcommands.Add(PlaceCommand.Create());
 root.Subcommands.Add(TrunksCommand.Create());
 root.Subcommands.Add(LineCommand.Create());
 root.Subcommands.Add(GridCommand.Create());

@@ -36,8 +36,7 @@ internal static class WhyLength
             markup.Close();
             return;
         }
-        var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
-        if (new RouteLength(plan).Parts(from, to) is not { } parts)
+        if (designed.Pathways.Value.PartsOf(link) is not { } parts)
         {
             markup.Element("p", "An end of it has no place in a rack, or no route joins the halls, so that no length can be told.");
             return;
@@ -56,9 +55,9 @@ internal static class WhyLength
         var isInside = designed.Plan.Devices.RackIndex(from) == designed.Plan.Devices.RackIndex(to);
         Row(isInside ? "from the one device to the other in its rack" : "from the first device up to the pathway", parts.Rise);
         var across = parts.Across;
-        foreach (var (pathway, length) in designed.Pathways.Value.Stretches(from, to))
+        foreach (var (pathway, length) in designed.Pathways.Value.Stretches(link).Where(s => s.Pathway.Route is null))
         {
-            var name = $"{pathway.Hall.Name}/{pathway.Name}";
+            var name = pathway.FullName;
             table.Row(new Entry($"along {name}", paper.Now.Places?.Of(name) is { } place ? paper.Site.To(place.Page) : ""), Metres(length));
             across -= length;
         }

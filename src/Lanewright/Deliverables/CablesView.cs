@@ -1,5 +1,4 @@
 using Lanewright.Deliverables.Tables;
-using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
@@ -18,7 +17,7 @@ public static class CablesView
         new("from-device", 22), new("from-rack", 18), new("from-unit", 9, ColumnKind.Whole), new("from-port", 9),
         new("to-device", 22), new("to-rack", 18), new("to-unit", 9, ColumnKind.Whole), new("to-port", 9),
         new("route-m", 9, ColumnKind.Real), new("ordered-m", 10, ColumnKind.Real), new("from-label", 40), new("to-label", 40),
-        new("existing", 8), new("pathways", 40),
+        new("existing", 8), new("pathways", 40), new("moved-off", 20),
     ], () => Rows(designed.Plan, designed.Design, designed.Pathways.Value).Concat(OfLines(designed)));
 
     /// <summary>The cords of lines.</summary>
@@ -42,7 +41,7 @@ public static class CablesView
                 cord.Way is { } way ? Math.Round(way.Metres, 2) : Cell.Empty, cord.Ordered is { } ordered ? ordered.Metres : Cell.Empty,
                 PlaceLabels.CableEnd(here, there), PlaceLabels.CableEnd(there, here), "",
                 cord.From.Device < 0 || cord.To.Device < 0 ? ""
-                    : string.Join(" ", designed.Pathways.Value.Through(cord.From.Device, cord.To.Device)),
+                    : string.Join(" ", designed.Pathways.Value.Through(cord.From.Device, cord.To.Device)), "",
             ];
         }
     }
@@ -50,25 +49,25 @@ public static class CablesView
     private static IEnumerable<Cell[]> Rows(Plan plan, LinkDesign design, PathwayBook pathways)
     {
         var labels = new PlaceLabels(plan);
-        var route = new RouteLength(plan);
         var legsSeen = new int[design.Cables.Length];
         for (var link = 0; link < plan.Links.Count; link++)
         {
             var cable = design.CableOf(link);
             if (cable < 0 || design.SolutionOf(link) is not { } solution) continue;
-            var row = Row(plan, labels, route, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
+            var row = Row(plan, labels, pathways, solution, link, cable, ++legsSeen[cable], design.Cables[cable].Links);
             // A patched cable is laid cord by cord: its ways and lengths are in the table of patches.
-            var ways = solution.Through is null ? pathways.Through(plan.Links.FromDevice(link), plan.Links.ToDevice(link)) : ["patched"];
-            yield return [.. row, string.Join(" ", ways)];
+            var ways = solution.Through is null ? pathways.Through(link) : ["patched"];
+            yield return [.. row, string.Join(" ", ways), Full(pathways, link)];
         }
     }
 
-    private static Cell[] Row(Plan plan, PlaceLabels labels, RouteLength route, Solution solution, int link, int cable, int leg, int legs)
+    private static Cell[] Row(
+        Plan plan, PlaceLabels labels, PathwayBook pathways, Solution solution, int link, int cable, int leg, int legs)
     {
         var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         var (fromPort, toPort) = (plan.Links.FromPort(link), plan.Links.ToPort(link));
         var (here, there) = (labels.Place(from, fromPort), labels.Place(to, toPort));
-        var way = route.Between(from, to);
+        var way = pathways.LengthOf(link);
         return
         [
             Identifiers.Cable(cable), legs > 1 ? leg : Cell.Empty, Identifiers.Link(link), plan.Statements[plan.Links.Statement(link)].Name,
@@ -81,6 +80,10 @@ public static class CablesView
             plan.Statements[plan.Links.Statement(link)].IsExisting ? "yes" : "",
         ];
     }
+
+    /// <summary>The pathway that had no room for it.</summary>
+    private static string Full(PathwayBook pathways, int link) =>
+        pathways.MoveOf(link) is { } move ? pathways.Fills[move.Full].Pathway.FullName : "";
 
     private static Cell Unit(Plan plan, int device) =>
         device >= 0 && plan.Devices.Unit(device) > 0 ? plan.Devices.Unit(device) : Cell.Empty;

@@ -5,6 +5,7 @@ using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Deliverables.Drawings.Lines;
 using Lanewright.Deliverables.Drawings.Panels;
+using Lanewright.Deliverables.Drawings.Section;
 using Lanewright.Deliverables.Drawings.Trace;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Deliverables.Json;
@@ -21,7 +22,7 @@ public static class DeliverySet
 {
     /// <summary>Documents that only plans with something to put into them have.</summary>
     public static ImmutableArray<string> OfSomePlans { get; } =
-        ["spares.csv", "lines.csv", "spans.csv", "lines.json", "trunks.csv", "patches.csv", "trunk-sizes.csv"];
+        ["spares.csv", "pull-plan.csv", "lines.csv", "spans.csv", "lines.json", "trunks.csv", "patches.csv", "trunk-sizes.csv"];
 
     /// <summary>The documents, each independent of the others.</summary>
     public static ImmutableArray<Deliverable> Of(JudgedPlan judged)
@@ -38,6 +39,7 @@ public static class DeliverySet
             Csv(PortsView.Of(designed)),
             Csv(CablesView.Of(designed)),
             Csv(PathwaysView.Of(designed)),
+            .. designed.Pathways.Value.Net is null ? [] : (IEnumerable<Deliverable>)[Csv(PullPlanView.Of(designed))],
             Csv(RacksView.Of(designed)),
             Csv(FeedsView.Of(designed)),
             Csv(LabelsView.Of(designed)),
@@ -49,6 +51,7 @@ public static class DeliverySet
             .. DrawingSet.Of(designed.Plan, ways),
             .. FabricDrawingSet.Of(designed.Load),
             .. FloorSet.Of(designed),
+            .. SectionSet.Of(designed),
             .. ElevationSet.Of(designed),
             .. PanelSet.Of(designed),
             .. TraceSet.Of(designed),

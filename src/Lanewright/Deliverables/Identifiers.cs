@@ -28,6 +28,9 @@ public static class Identifiers
     /// <summary>A floor plan by its number.</summary>
     public static string Floor(int number) => "F" + Numerals.Padded(number, 2);
 
+    /// <summary>A section of a tray or duct by its number.</summary>
+    public static string Section(int number) => "X" + Numerals.Padded(number, 2);
+
     /// <summary>A sheet of panel fronts by its number.</summary>
     public static string Panels(int number) => "P" + Numerals.Padded(number, 2) + "-panels";
 

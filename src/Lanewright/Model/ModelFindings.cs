@@ -62,14 +62,14 @@ public static class ModelFindings
     /// <summary>Trunks whose keys do not go together.</summary>
     public static FindingKind TrunkContradicts { get; } = new("LW1702", "TrunkContradicts", Severity.Error);
 
+    /// <summary>A tray, riser or duct whose keys do not go together.</summary>
+    public static FindingKind PathwayContradicts { get; } = new("LW1711", "PathwayContradicts", Severity.Error);
+
     /// <summary>A demand whose keys do not go together, or that no host can send.</summary>
     public static FindingKind DemandContradicts { get; } = new("LW1601", "DemandContradicts", Severity.Error);
 
     /// <summary>A span or a line whose keys do not go together.</summary>
     public static FindingKind LineContradicts { get; } = new("LW1701", "LineContradicts", Severity.Error);
-
-    /// <summary>A tray or duct whose keys do not go together.</summary>
-    public static FindingKind PathwayContradicts { get; } = new("LW1711", "PathwayContradicts", Severity.Error);
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =

@@ -53,6 +53,9 @@ public sealed record Policy
     /// <summary>How long passive copper may be, by rate.</summary>
     public ImmutableArray<CopperLimit> CopperLimits { get; init; } = [];
 
+    /// <summary>How well single-mode fibre bears bends, such as G.657.A1; empty when not stated, and then bends cost nothing.</summary>
+    public string BendCategory { get; init; } = "";
+
     /// <summary>Spare parts to buy on top of what is used.</summary>
     public required Share Spares { get; init; }
 

@@ -56,6 +56,12 @@ public static class Shapes
     /// <summary>A load on a floor.</summary>
     public static ScalarShape Pressure { get; } = Quantity("a load such as '12 kPa'", UnitText.Pressures, least: 0);
 
+    /// <summary>A load on each metre of something long.</summary>
+    public static ScalarShape LineLoad { get; } = Quantity("a load such as '50 kg/m'", UnitText.LineLoads, least: 0);
+
+    /// <summary>What a length of something weighs.</summary>
+    public static ScalarShape LineWeight { get; } = Quantity("a weight such as '12 kg/km'", UnitText.LineWeights, least: 0);
+
     /// <summary>A share from nothing to the whole.</summary>
     public static ScalarShape Share { get; } = Quantity("a share such as '5 %'", UnitText.Shares, least: 0, most: 1);
 

@@ -41,6 +41,12 @@ public static class UnitText
     /// <summary>Loads on a floor in kilopascals.</summary>
     public static IReadOnlyList<UnitScale> Pressures { get; } = [new("kPa", 1), new("Pa", 1e-3)];
 
+    /// <summary>Loads on a metre of tray in kilograms.</summary>
+    public static IReadOnlyList<UnitScale> LineLoads { get; } = [new("kg/m", 1), new("lb/ft", 0.45359237 / 0.3048)];
+
+    /// <summary>Weights of a length of cable in kilograms a kilometre.</summary>
+    public static IReadOnlyList<UnitScale> LineWeights { get; } = [new("kg/km", 1), new("g/m", 1)];
+
     /// <summary>Shares: per cent.</summary>
     public static IReadOnlyList<UnitScale> Shares { get; } = [new("%", 0.01)];
 

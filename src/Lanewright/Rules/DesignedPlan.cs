@@ -24,7 +24,10 @@ public sealed record DesignedPlan(
     Lazy<FabricStudy?> Sizing)
 {
     /// <summary>Which ways cables go.</summary>
-    public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
+    public Lazy<PathwayBook> Pathways => pathways ??= new(() => PathwayBook.Of(Plan, Design, Plant));
+
+    /// <summary>In what bundles and in what order cables are pulled.</summary>
+    public Lazy<PullPlan> Pulls => pulls ??= new(() => PullPlan.Of(Plan, Design, Pathways.Value, Plant));
 
     /// <summary>What trunks between panels carry.</summary>
     public Lazy<PlantBook> Plant { get; } = new(() => PlantBook.Of(Plan, Design));
@@ -36,4 +39,6 @@ public sealed record DesignedPlan(
     public Lazy<RackBook> Racks => racks ??= new(() => RackBook.Of(Plan, Design, Lines));
 
     private Lazy<RackBook>? racks;
+    private Lazy<PathwayBook>? pathways;
+    private Lazy<PullPlan>? pulls;
 }

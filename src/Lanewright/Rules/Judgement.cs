@@ -33,7 +33,7 @@ public sealed record Judgement(
     public bool IsWhole { get; } = Findings.ErrorCount == 0;
 
     /// <summary>Which ways cables go.</summary>
-    public Lazy<PathwayBook> Pathways { get; } = new(() => PathwayBook.Of(Plan, Design));
+    public Lazy<PathwayBook> Pathways => pathways ??= new(() => PathwayBook.Of(Plan, Design, Plant));
 
     /// <summary>What trunks between panels carry.</summary>
     public Lazy<PlantBook> Plant { get; } = new(() => PlantBook.Of(Plan, Design));
@@ -45,6 +45,7 @@ public sealed record Judgement(
     public Lazy<RackBook> Racks => racks ??= new(() => RackBook.Of(Plan, Design, Lines));
 
     private Lazy<RackBook>? racks;
+    private Lazy<PathwayBook>? pathways;
 
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>

@@ -15,7 +15,7 @@ public sealed class StandardsLibrary
     [
         "interface-types", "host-interfaces", "copper-types", "twinax", "form-factors", "fibres",
         "reflectance", "connectors", "fec", "cage-modes", "lane-signals", "practices", "polarity", "facility", "cabling",
-        "grids", "line-fibres", "wavelength-types", "symbol-sets", "line-equipment",
+        "macrobend", "grids", "line-fibres", "wavelength-types", "symbol-sets", "line-equipment",
     ];
 
     private static readonly Lazy<StandardsLibrary> ShippedOnce = new(() => Load([], new FindingSink()));
@@ -60,6 +60,7 @@ public sealed class StandardsLibrary
             s => new LaneSignal(s.Baud("baud")?.Value ?? default, LaneSignal.ReadModulation(s.Word("modulation"))),
             StringComparer.Ordinal);
         Polarity = new PolarityTable(tables["polarity"]);
+        Macrobends = [.. tables["macrobend"].Sheets.Select(MacrobendLimit.Read).OfType<MacrobendLimit>()];
         TwinaxLosses = ReadTwinax(tables["twinax"]);
         EndLosses = ReadEndLosses(tables["twinax"]);
         Grades = ReadGrades(connectors);
@@ -120,6 +121,9 @@ public sealed class StandardsLibrary
 
     /// <summary>How array cables and their kin lead fibres.</summary>
     public PolarityTable Polarity { get; }
+
+    /// <summary>What bends cost in single-mode fibre.</summary>
+    public ImmutableArray<MacrobendLimit> Macrobends { get; }
 
     /// <summary>Names of lane rates as catalogues use them.</summary>
     public IEnumerable<string> SignalNames => signalByName.Keys;

@@ -59,6 +59,7 @@ public sealed partial class ReadmeTests
     [Theory]
     [InlineData("rack-elevation.svg", "E05-front")]
     [InlineData("floor-plan.svg", "F04-floor")]
+    [InlineData("tray-section.svg", "X01-section")]
     [InlineData("fibre-trace.svg", "T01-trace")]
     public void PictureOfAHall_IsWhatTheProgramDraws(string picture, string drawing) => Hold(
         Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"), picture, $"drawings/{drawing}.svg");

@@ -84,6 +84,7 @@ public sealed partial class DeadLimitTests
         ["practices"] = [],
         ["polarity"] = ["Standards/PolarityTable.cs"],
         ["facility"] = [],
+        ["macrobend"] = ["Standards/MacrobendLimit.cs"],
         ["cabling"] = ["Engineering/Plant/TestLimit.cs"],
         ["grids"] = ["Standards/FrequencyGrid.cs"],
         ["line-fibres"] = ["Standards/LineFibre.cs"],

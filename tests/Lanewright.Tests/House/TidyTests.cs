@@ -167,7 +167,24 @@ public sealed partial class TidyTests
         ("Mixing.cs", 32), // half of 64 bits
         ("AirStream.cs", 3600), // seconds in an hour
         ("AirStream.cs", 3.412142), // British thermal units an hour in a watt
-        ("WayGraph.cs", 1e-3), // metres below which points are one
+        ("PathwayJoins.cs", 1e-3), // metres below which points are one
+        ("WayNetMaker.cs", 1000), // millimetres in a metre
+        ("ShortestWays.cs", 4_000_000), // a bound on memory
+        ("StretchRoom.cs", 1e-9), // rounding of the last places
+        ("PullPlan.cs", 6), // decimals at which ways are equally long
+        ("SectionPacking.cs", 1e-6), // rounding of the last places
+        ("CableWeight.cs", 1000), // metres in a kilometre
+        ("CableWeight.cs", 1e-6), // square millimetres in a square metre
+        ("Macrobend.cs", 1550), // the wavelength that limits are tabled at
+        ("BendLoss.cs", 1310), // where no lane states a wavelength
+        ("Assignment.cs", 1e15), // beyond every sum of money
+        ("GroupPlacement.cs", 0.005), // half of the smallest coin
+        ("RowOrder.cs", 0.005), // half of the smallest coin
+        ("GroupPlacer.cs", 200), // bound of a search
+        ("GroupPlacer.cs", 1e-9), // rounding of the last places
+        ("RowPlacer.cs", 7), // bound of a search
+        ("RowPlacer.cs", 1e-9), // rounding of the last places
+        ("PlacementCost.cs", 100), // hundredths in a unit of money
         ("FloorPressure.cs", 1000), // pascals in a kilopascal
         ("FabricStudy.cs", 6_000), // bounds on work
         ("FabricStudy.cs", 4_000),

@@ -72,8 +72,10 @@ public sealed class FillTests
             - new Lanewright.Engineering.Cabling.RouteLength(before.Plan).Between(0, 1)!.Value;
         Assert.Equal(8.7 + 4 + 8.7 - 4, way.Metres, 6);
         Assert.Equal(3, after.Pathways.Value.Fills.Single(f => f.Pathway.Name == "end").Cables);
-        Assert.Equal(["hall/front", "hall/end", "hall/back"], after.Pathways.Value.Through(0, 1));
-        Assert.Equal(["hall/back", "hall/end", "hall/front"], after.Pathways.Value.Through(1, 0));
+        Assert.Equal(["hall/front", "hall/end", "hall/back"], after.Pathways.Value.Through(0));
+        var turned = Expect.Designed(PlanBlock.Compile(straight.Replace("PATHWAYS", round, StringComparison.Ordinal)
+            .Replace("from: a, to: b", "from: b, to: a", StringComparison.Ordinal)));
+        Assert.Equal(["hall/back", "hall/end", "hall/front"], turned.Pathways.Value.Through(0));
     }
 
     private static double Fill(Pathway tray, double diameter, int cables) => Of(tray, diameter, cables).Fill.Value;
@@ -82,7 +84,7 @@ public sealed class FillTests
     {
         var building = new Building([pathway.Hall], [], []) { Pathways = [pathway] };
         return new SegmentFill(
-            HallWays.Of(building)[0], 0, cables, cables * SegmentFill.Round(Length.FromMillimetres(diameter)), 0);
+            WayNet.Of(building, Limits), 0, cables, cables * SegmentFill.Round(Length.FromMillimetres(diameter)), 0);
     }
 
     private static Pathway Tray(double width, double depth) => new(

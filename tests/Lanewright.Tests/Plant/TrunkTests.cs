@@ -87,7 +87,7 @@ public sealed class TrunkTests
     [Fact]
     public void Trays_HoldTrunksOnce()
     {
-        var fills = Planned.Pathways.Value.Fills.Where(f => f.Ways.Graph.Segments[f.Segment].Pathway.Name == "along").ToList();
+        var fills = Planned.Pathways.Value.Fills.Where(f => f.Pathway.Name == "along").ToList();
         Assert.NotEmpty(fills);
         Assert.Equal(3 + 8, fills.Max(f => f.Cables));
     }

@@ -84,6 +84,12 @@ internal sealed class PlacesText
         writer.WriteLine($"      {PlanText.Name(hall.Name)}:");
         writer.WriteLine($"        pathway-height: {PlanText.Length(hall.PathwayHeight)}");
         writer.WriteLine($"        exit: {Point(hall.ExitX, hall.ExitY)}");
+        if (!hall.Exits.IsEmpty)
+        {
+            writer.WriteLine("        exits:");
+            foreach (var exit in hall.Exits) writer.WriteLine($"          {PlanText.Name(exit.Name)}: {Point(exit.X, exit.Y)}");
+        }
+        if (hall.Ceiling is { } ceiling) writer.WriteLine($"        ceiling: {PlanText.Length(ceiling)}");
         if (hall.Altitude is { } altitude) writer.WriteLine($"        altitude: {PlanText.Length(altitude)}");
         if (hall.Inlet is { } inlet) writer.WriteLine($"        inlet: {PlanText.Number(inlet.Celsius)} C");
         if (hall.AirClass.Length > 0) writer.WriteLine($"        air-class: {PlanText.Name(hall.AirClass)}");
@@ -91,7 +97,7 @@ internal sealed class PlacesText
         if (hall.FloorLoad is { } load) writer.WriteLine($"        floor-load: {PlanText.Number(load)} kPa");
         writer.WriteLine("        rows:");
         foreach (var row in inHall.GroupBy(r => r.Row)) Row(row.Key, [.. row]);
-        var pathways = isStandard ? [] : plan.Building.Pathways.Where(p => p.Hall == hall).ToList();
+        var pathways = isStandard ? [] : plan.Building.Pathways.Where(p => p.Hall == hall && p.Route is null).ToList();
         if (pathways.Count == 0) return;
         writer.WriteLine("        pathways:");
         foreach (var pathway in pathways) Pathway(pathway);
@@ -107,10 +113,22 @@ internal sealed class PlacesText
 
     private void Pathway(Pathway pathway)
     {
-        writer.Write($"          {PlanText.Name(pathway.Name)}: {{ from: {Point(pathway.FromX, pathway.FromY)}, "
-            + $"to: {Point(pathway.ToX, pathway.ToY)}, width: {PlanText.Length(pathway.Width)}");
-        writer.WriteLine(pathway.IsDuct ? ", kind: duct }" : $", depth: {PlanText.Length(pathway.Depth)} }}");
+        writer.Write($"          {PlanText.Name(pathway.Name)}: {{ from: {End(pathway, pathway.FromX, pathway.FromY, pathway.FromHeight)}, "
+            + $"to: {End(pathway, pathway.ToX, pathway.ToY, pathway.ToHeight)}, ");
+        writer.WriteLine($"{CrossSection(pathway)} }}");
     }
+
+    private static string End(Pathway pathway, Length x, Length y, Length height) => height == pathway.Hall.PathwayHeight
+        ? Point(x, y)
+        : $"{{ x: {PlanText.Length(x)}, y: {PlanText.Length(y)}, height: {PlanText.Length(height)} }}";
+
+    private static string CrossSection(Pathway pathway) => $"width: {PlanText.Length(pathway.Width)}"
+        + (pathway.Kind == "tray" ? "" : $", kind: {pathway.Kind}")
+        + (pathway.IsDuct ? "" : $", depth: {PlanText.Length(pathway.Depth)}")
+        + (pathway.Side.Length > 0 ? $", side: {PlanText.Name(pathway.Side)}" : "")
+        + (pathway.LoadRating is { } load ? $", load-rating: {PlanText.Number(load)} kg/m" : "")
+        + (pathway.BendRadius is { } bend ? $", bend-radius: {PlanText.Length(bend)}" : "")
+        + (pathway.PullPoints > 0 ? $", pull-points: {Numerals.Whole(pathway.PullPoints)}" : "");
 
     private void Routes()
     {
@@ -121,8 +139,16 @@ internal sealed class PlacesText
         foreach (var route in routes)
         {
             var connections = route.Connections is { } c ? $", connections: {Numerals.Whole(c)}" : "";
-            writer.WriteLine($"  - {{ from: {PlanText.Name(route.From.FullName)}, to: {PlanText.Name(route.To.FullName)}, "
-                + $"length: {PlanText.Length(route.Length)}{connections}, splices: {Numerals.Whole(route.Splices)} }}");
+            writer.Write($"  - {{ from: {PlanText.Name(route.From.FullName)}, to: {PlanText.Name(route.To.FullName)}, "
+                + $"length: {PlanText.Length(route.Length)}{connections}, splices: {Numerals.Whole(route.Splices)}"
+                + (route.Name == $"{route.From.Name} to {route.To.Name}" ? "" : $", name: {PlanText.Name(route.Name)}")
+                + (route.FromExit.Name.Length > 0 ? $", from-exit: {PlanText.Name(route.FromExit.Name)}" : "")
+                + (route.ToExit.Name.Length > 0 ? $", to-exit: {PlanText.Name(route.ToExit.Name)}" : ""));
+            // The cross-section says the side as well.
+            var pathway = plan.Building.Pathways.FirstOrDefault(p => p.Route == route);
+            if (pathway is not null) writer.Write($", {CrossSection(pathway)}");
+            else if (route.Side.Length > 0) writer.Write($", side: {PlanText.Name(route.Side)}");
+            writer.WriteLine(" }");
         }
     }
 

@@ -56,7 +56,9 @@ internal sealed class ReportRacks(MarkupWriter markup, DesignedPlan designed)
         var air = new AirStream(designed.Plan.Standards);
         var pue = designed.Plan.Policy.Pue;
         var table = HtmlTable.Open(markup, "hall", "#usual W", "#most W", "#BTU/h", "#air m3/h", "#kWh a year at usual load",
-            pue is null ? "#kWh a year of the site (no PUE stated)" : "#kWh a year of the site", "#kg");
+            pue is { } stated
+                ? $"#kWh a year of the site, {Numerals.Fixed(SiteOverhead.Of(stated).Percent, 1)} % of it beside the equipment"
+                : "#kWh a year of the site (no PUE stated)", "#kg");
         foreach (var heat in HallHeat.Of(designed.Racks.Value))
         {
             var density = air.Density(heat.Hall.Altitude ?? default);

@@ -17,6 +17,7 @@ public static class HandoverWorkbook
         book.Add("Ports", PortsView.Of(designed));
         book.Add("Cables", CablesView.Of(designed));
         book.Add("Pathways", PathwaysView.Of(designed));
+        if (designed.Pathways.Value.Net is not null) book.Add("Pull plan", PullPlanView.Of(designed));
         book.Add("Racks", RacksView.Of(designed));
         book.Add("Feeds", FeedsView.Of(designed));
         if (designed.Plan.Policy.SpareLevel is not null) book.Add("Spares", SparesView.Of(designed));

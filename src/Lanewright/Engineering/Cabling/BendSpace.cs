@@ -18,10 +18,7 @@ public static class BendSpace
     /// <summary>The comparisons of an assembly at one end.</summary>
     public static IEnumerable<Check> OfAssembly(StandardsLibrary standards, AssemblyModel cable, RackType rack, string side)
     {
-        var mark = CatalogueFacts.MarkOf(cable);
-        var radius = cable.BendRadius is { } stated
-            ? new Known<Length>(stated, new Citation("assembly data sheet", "", "", mark))
-            : Rule(standards, cable);
+        var radius = RadiusOf(standards, cable);
         yield return Check.AtLeast(CheckNames.BendSpace, rack.FrontSpace.Millimetres,
             radius.As(r => (r + cable.Plug).Millimetres), "mm") with { End = side };
         if (cable.Medium != CableMedium.Dac || cable.Gauge > ThickGauge) yield break;
@@ -35,11 +32,27 @@ public static class BendSpace
     public static Check OfCord(StandardsLibrary standards, CordModel cord, RackType rack, string side)
     {
         var plug = standards.Practice("plug", cord.IsTwistedPair ? "pair" : "fibre");
-        var radius = cord.IsTwistedPair ? Times(standards.Practice("bend-pair", "installed"), cord.Diameter) : CordRadius(standards, cord);
+        var radius = RadiusOf(standards, cord);
         var needed = radius.As(r => r.Millimetres + plug.Value);
         return Check.AtLeast(CheckNames.BendSpace, rack.FrontSpace.Millimetres, needed, "mm", plug.Source.Mark)
             with { End = side };
     }
+
+    /// <summary>The smallest radius a cable may lie in when it is installed.</summary>
+    public static Known<Length> RadiusOf(StandardsLibrary standards, CableItem cable) => cable switch
+    {
+        AssemblyModel { BendRadius: { } stated } assembly =>
+            new Known<Length>(stated, new Citation("assembly data sheet", "", "", CatalogueFacts.MarkOf(assembly))),
+        AssemblyModel assembly => Rule(standards, assembly),
+        CordModel { IsTwistedPair: true } => Times(standards.Practice("bend-pair", "installed"), cable.Diameter),
+        CordModel cord => CordRadius(standards, cord),
+        _ => throw new InvalidOperationException($"{cable.Name} is neither an assembly nor a cord"),
+    };
+
+    /// <summary>The smallest radius a cable may be pulled round: of fibre it is larger than the installed one.</summary>
+    public static Known<Length> PullingRadiusOf(StandardsLibrary standards, CableItem cable) => cable is CordModel { IsTwistedPair: false }
+        ? Times(standards.Practice("bend-fibre", "pulling"), cable.Diameter)
+        : RadiusOf(standards, cable);
 
     private static Known<Length> CordRadius(StandardsLibrary standards, CordModel cord)
     {

@@ -1,3 +1,4 @@
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
@@ -20,8 +21,11 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
         return rack.Plinth + (unit * middle);
     }
 
-    /// <summary>The height in a rack that is nearest to the pathway above it.</summary>
-    public Length Nearest(Rack rack) => Length.Min(Height(rack.Type, rack.Type.Units + 1, 0), rack.Hall.PathwayHeight);
+    /// <summary>The height in a rack that is nearest to a pathway.</summary>
+    /// <param name="rack">The rack.</param>
+    /// <param name="pathway">Height of the pathway.</param>
+    public Length Nearest(Rack rack, Length pathway) =>
+        Length.Max(rack.Type.Plinth, Length.Min(Height(rack.Type, rack.Type.Units + 1, 0), pathway));
 
     /// <summary>The length: the difference of heights inside a rack, otherwise up to the pathway, across and down.</summary>
     /// <param name="from">One rack.</param>
@@ -46,12 +50,29 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
             var upright = (heightFrom - heightTo).Abs();
             return new RouteParts(default, upright, default, default, default, insideRacks, default, upright + insideRacks);
         }
-        var rise = (from.Hall.PathwayHeight - heightFrom).Abs();
-        var drop = (to.Hall.PathwayHeight - heightTo).Abs();
+        return OutOfRack(across, (from.Hall.PathwayHeight - heightFrom).Abs(), (to.Hall.PathwayHeight - heightTo).Abs(), default);
+    }
+
+    /// <summary>Along a way in pathways, part by part.</summary>
+    /// <param name="way">The way between the two racks.</param>
+    /// <param name="from">One rack.</param>
+    /// <param name="heightFrom">Height of the device in it.</param>
+    /// <param name="to">The other rack.</param>
+    /// <param name="heightTo">Height of the device in that.</param>
+    public RouteParts Along(CableWay way, Rack from, Length heightFrom, Rack to, Length heightTo) => OutOfRack(
+        Length.FromMetres(way.Metres), (way.HeightAt(from, to) - heightFrom).Abs(), (way.HeightAt(to, from) - heightTo).Abs(),
+        way.Route?.Length ?? default);
+
+    /// <summary>A way that leaves a rack, with its detours, a service loop and the way inside the rack at both ends.</summary>
+    /// <param name="across">The way inside halls, along the pathways.</param>
+    /// <param name="rise">From the one device to the pathway.</param>
+    /// <param name="drop">From the pathway to the other.</param>
+    /// <param name="surveyed">The way between two halls, which is as long as it was surveyed.</param>
+    public RouteParts OutOfRack(Length across, Length rise, Length drop, Length surveyed)
+    {
         var way = across + rise + drop;
-        var loops = policy.Service * 2;
-        return new RouteParts(
-            across, rise, drop, way * policy.Contingency.Value, loops, insideRacks, default, WithSlack(way) + insideRacks);
+        return new RouteParts(across, rise, drop, way * policy.Contingency.Value, policy.Service * 2, policy.InRack * 2, surveyed,
+            WithSlack(way) + (policy.InRack * 2) + surveyed);
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Places;
@@ -6,51 +5,89 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Cabling;
 
-/// <summary>How long a cable between two devices has to be: along rows and across them at pathway height, up and down in racks.</summary>
+/// <summary>How long a cable between two devices has to be: along pathways, or along rows and across them where there are none, with what
+/// goes up and down at the racks, and with slack.</summary>
 public sealed class RouteLength
 {
     private readonly Plan plan;
     private readonly RackRoute route;
-    private readonly ImmutableSortedDictionary<int, HallWays> ways;
 
     /// <summary>Measures in a plan.</summary>
     public RouteLength(Plan plan)
     {
         this.plan = plan;
         route = new RackRoute(plan.Policy, plan.Standards);
-        ways = HallWays.Of(plan.Building);
+        Ways = WayNet.IsNeeded(plan.Building) ? new ShortestWays(WayNet.Of(plan.Building, plan.Standards)) : null;
     }
 
-    /// <summary>The length, or null when an end has no place or no route joins the halls.</summary>
-    public Length? Between(int from, int to) => Parts(from, to)?.Total;
+    /// <summary>Shortest ways along pathways; null where the plan has none.</summary>
+    public ShortestWays? Ways { get; }
+
+    /// <summary>The length by the shortest way, or null when an end has no place or no route joins the halls.</summary>
+    /// <param name="from">One device.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="side">The side of pathways it lies in; empty for any.</param>
+    public Length? Between(int from, int to, string side = "") => Parts(from, to, side)?.Total;
 
     /// <summary>The same, part by part.</summary>
-    public RouteParts? Parts(int from, int to)
+    /// <param name="from">One device.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="side">The side of pathways it lies in; empty for any.</param>
+    public RouteParts? Parts(int from, int to, string side = "")
     {
         if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo) return null;
-        if (rackFrom.Hall == rackTo.Hall)
-            return route.Parts(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), Across(rackFrom, rackTo));
-        if (plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall) is not { } surveyed) return null;
+        return Parts(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), side);
+    }
+
+    /// <summary>The length by the shortest way between two heights in racks, part by part, or null when no route joins the halls.</summary>
+    /// <param name="from">One rack.</param>
+    /// <param name="heightFrom">Height of the device in it, above the floor.</param>
+    /// <param name="to">The other rack.</param>
+    /// <param name="heightTo">Height of the device in that.</param>
+    /// <param name="side">The side of pathways it lies in; empty for any.</param>
+    public RouteParts? Parts(Rack from, Length heightFrom, Rack to, Length heightTo, string side)
+    {
+        if (from.Index != to.Index && WayBetween(from, to, side) is { } way) return route.Along(way, from, heightFrom, to, heightTo);
+        if (from.Hall == to.Hall) return route.Parts(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
+        if (RouteOf(from, to, side) is not { } surveyed) return null;
         // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
-        var toExits = ToExit(rackFrom) + ToExit(rackTo);
-        var inside = route.Parts(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), toExits);
+        var inside = route.Parts(from, heightFrom, to, heightTo, ToExit(from, surveyed) + ToExit(to, surveyed));
         return inside with { Surveyed = surveyed.Length, Total = inside.Total + surveyed.Length };
+    }
+
+    /// <summary>The length by a way along pathways, part by part from one device to the other.</summary>
+    public RouteParts Along(CableWay way, int from, int to)
+    {
+        if (plan.Devices.Rack(from) is not { } rackFrom || plan.Devices.Rack(to) is not { } rackTo)
+            throw new InvalidOperationException("a way leads from rack to rack");
+        return route.Along(way, rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo));
+    }
+
+    /// <summary>Height of the middle of a device above the floor.</summary>
+    /// <param name="rack">Its rack.</param>
+    /// <param name="lowest">Its lowest rack unit, from 1.</param>
+    /// <param name="units">Its height in rack units.</param>
+    public Length Height(Rack rack, int lowest, int units) => route.Height(rack.Type, lowest, units);
+
+    /// <summary>The route between the halls of two racks that the shortest way takes; null in one hall, and where there is none.</summary>
+    public HallRoute? RouteOf(Rack from, Rack to, string side)
+    {
+        if (from.Hall == to.Hall) return null;
+        return WayBetween(from, to, side)?.Route ?? plan.Building.RouteBetween(from.Hall, to.Hall);
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => route.WithSlack(way);
 
-    /// <summary>Along pathways where the hall has any that join the two; otherwise straight along and across the rows.</summary>
-    private Length Across(Rack from, Rack to) =>
-        from.Index == to.Index || !ways.TryGetValue(from.Hall.Index, out var own) ? RackRoute.Across(from, to) : own.Across(from, to);
+    private CableWay? WayBetween(Rack from, Rack to, string side) =>
+        Ways?.Between(WayQuestion.Between(from.Index, to.Index, Math.Max(0, Ways.Net.SideOf(side))));
 
-    private Length ToExit(Rack rack)
+    private static Length ToExit(Rack rack, HallRoute surveyed)
     {
-        var straight = (rack.X - rack.Hall.ExitX).Abs() + (rack.Y - rack.Hall.ExitY).Abs();
-        if (!ways.TryGetValue(rack.Hall.Index, out var own)) return straight;
-        return own.Metres(rack.Index, HallWays.Exit) is { } metres ? Length.FromMetres(metres) : straight;
+        var exit = surveyed.From == rack.Hall ? surveyed.FromExit : surveyed.ToExit;
+        return (rack.X - exit.X).Abs() + (rack.Y - exit.Y).Abs();
     }
 
     private Length Height(int device, Rack rack) =>
-        route.Height(rack.Type, plan.Devices.Unit(device), plan.Devices.Group(device).Model.Units);
+        Height(rack, plan.Devices.Unit(device), plan.Devices.Group(device).Model.Units);
 }

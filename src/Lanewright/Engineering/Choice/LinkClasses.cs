@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Links;
@@ -13,6 +14,7 @@ public sealed class LinkClasses
     private readonly Plan plan;
     private readonly LengthGrid grid;
     private readonly RouteLength route;
+    private readonly LaidDetours detours;
     private readonly Dictionary<LinkClassKey, int> classByKey = [];
     private readonly List<LinkClassKey> keys = [];
     private readonly List<int> counts = [];
@@ -24,14 +26,15 @@ public sealed class LinkClasses
     private readonly Dictionary<(int Group, PortPlace Port), short> endByPort = [];
     private readonly ImmutableArray<Model.Places.RackType> rackTypes;
 
-    private LinkClasses(Plan plan)
+    private LinkClasses(Plan plan, RouteLength route, LaidDetours detours)
     {
         this.plan = plan;
+        this.route = route;
+        this.detours = detours;
         grid = new LengthGrid(plan.Catalogue, plan.Stock.Select(s => s.Length).OfType<Length>());
-        route = new RouteLength(plan);
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
         kindOf = StatementKinds.FirstAlike(plan.Statements);
-        Trunks = new TrunkWays(plan, route);
+        Trunks = new TrunkWays(plan, route, detours);
         Bundles = CageBundles.Of(plan);
         ClassOf = new int[plan.Links.Count];
         UnmeasuredLinks = [];
@@ -52,16 +55,23 @@ public sealed class LinkClasses
     /// <summary>One link of each statement whose length cannot be told, by statement.</summary>
     public SortedDictionary<int, int> UnmeasuredLinks { get; }
 
+    /// <summary>Classes of a plan whose cables all go the shortest way.</summary>
+    public static LinkClasses Of(Plan plan) => Of(plan, new RouteLength(plan), LaidDetours.None);
+
     /// <summary>Classes of a plan.</summary>
-    public static LinkClasses Of(Plan plan)
+    /// <param name="plan">The plan.</param>
+    /// <param name="route">Measures lengths.</param>
+    /// <param name="detours">Cables that do not go the shortest way.</param>
+    public static LinkClasses Of(Plan plan, RouteLength route, LaidDetours detours)
     {
-        var classes = new LinkClasses(plan);
+        var classes = new LinkClasses(plan, route, detours);
         classes.Sort();
         return classes;
     }
 
     private void Sort()
     {
+        ExpectWays();
         var needed = new double[plan.Links.Count];
         for (var link = 0; link < needed.Length; link++) needed[link] = Needed(link);
         Bundles.RaiseToLongest(needed, link => !StartsApart(link));
@@ -85,13 +95,28 @@ public sealed class LinkClasses
         All = [.. keys.Select((key, index) => ClassFor(key, index))];
     }
 
+    /// <summary>Racks are searched from once each when it is known what will be asked.</summary>
+    private void ExpectWays()
+    {
+        if (route.Ways is not { } ways) return;
+        var questions = new HashSet<WayQuestion>();
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            var (from, to) = (plan.Devices.RackIndex(plan.Links.FromDevice(link)), plan.Devices.RackIndex(plan.Links.ToDevice(link)));
+            var statement = plan.Statements[plan.Links.Statement(link)];
+            if (from >= 0 && to >= 0 && from != to && statement.Through.IsEmpty)
+                questions.Add(WayQuestion.Between(from, to, Math.Max(0, ways.Net.SideOf(statement.Side))));
+        }
+        ways.Expect(questions);
+    }
+
     /// <summary>Metres the way of a link needs; not a number when it cannot be told.</summary>
     private double Needed(int link)
     {
         var statement = plan.Links.Statement(link);
         var way = WayOf(link);
         var end = way?.NearPanel ?? plan.Links.ToDevice(link);
-        var length = way is { IsMeasured: false } ? null : route.Between(plan.Links.FromDevice(link), end);
+        var length = way is { IsMeasured: false } ? null : Measured(link, 0, plan.Links.FromDevice(link), end);
         if (length is null && plan.Statements[statement].Length is null) UnmeasuredLinks.TryAdd(statement, link);
         return length?.Metres ?? double.NaN;
     }
@@ -105,13 +130,26 @@ public sealed class LinkClasses
         {
             var statement = plan.Links.Statement(link);
             var way = WayOf(link);
-            var length = way is null ? null : route.Between(way.FarPanel, plan.Links.ToDevice(link));
+            var length = way is null ? null : Measured(link, way.Legs.Length, way.FarPanel, plan.Links.ToDevice(link));
             if (way is not null && length is null) UnmeasuredLinks.TryAdd(statement, link);
             far[link] = length?.Metres ?? double.NaN;
         }
         Bundles.RaiseToLongest(far, link => !EndsApart(link));
         return far;
     }
+
+    /// <summary>Length of a cord of a link, or of its cable.</summary>
+    private Length? Measured(int link, int joint, int from, int to) =>
+        detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link, joint), out var way)
+            ? route.Along(way, from, to).Total
+            : route.Between(from, to, SideOf(link));
+
+    private Model.Places.HallRoute? RouteOf(int link, Model.Places.Rack from, Model.Places.Rack to) =>
+        from.Hall == to.Hall ? null
+            : detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way) ? way.Route
+            : route.RouteOf(from, to, SideOf(link));
+
+    private string SideOf(int link) => plan.Statements[plan.Links.Statement(link)].Side;
 
     /// <summary>How a link goes through trunks; null where it goes through none.</summary>
     private TrunkWay? WayOf(int link) => plan.Trunks.IsEmpty
@@ -138,10 +176,8 @@ public sealed class LinkClasses
         var stated = plan.Statements[statement].Length;
         var rackFrom = plan.Devices.Rack(from);
         var rackTo = plan.Devices.Rack(to);
-        var route = rackFrom is null || rackTo is null || rackFrom.Hall == rackTo.Hall
-            ? null
-            : plan.Building.RouteBetween(rackFrom.Hall, rackTo.Hall);
-        var routeIndex = route is null ? -1 : plan.Building.Routes.IndexOf(route);
+        var surveyed = rackFrom is null || rackTo is null ? null : RouteOf(link, rackFrom, rackTo);
+        var routeIndex = surveyed is null ? -1 : plan.Building.Routes.IndexOf(surveyed);
         return new LinkClassKey(
             kindOf[statement],
             EndOf(from, links.FromPort(link)),

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
@@ -13,9 +15,14 @@ public sealed class LinkDesign
     private readonly byte[] shareOf;
     private readonly int[] cableOf;
 
-    private LinkDesign(Plan plan, LinkClasses classes, ImmutableArray<ClassChoice> choices)
+    /// <summary>Cables that find no room are led another way, which makes them longer, which may make them others: so often at
+    /// most.</summary>
+    private const int MostRounds = 4;
+
+    private LinkDesign(Plan plan, LinkClasses classes, ImmutableArray<ClassChoice> choices, RouteLength lengths)
     {
         this.plan = plan;
+        Lengths = lengths;
         classOf = classes.ClassOf;
         Choices = choices;
         UnmeasuredLinks = classes.UnmeasuredLinks;
@@ -24,6 +31,12 @@ public sealed class LinkDesign
         cableOf = new int[plan.Links.Count];
         Cables = LayCables(classes.Bundles);
     }
+
+    /// <summary>Measures lengths along the pathways.</summary>
+    public RouteLength Lengths { get; }
+
+    /// <summary>Where cables lie; null where a plan has no pathways.</summary>
+    public CableLaying? Laying { get; private set; }
 
     /// <summary>The choice for each class.</summary>
     public ImmutableArray<ClassChoice> Choices { get; }
@@ -40,14 +53,31 @@ public sealed class LinkDesign
     /// <summary>Designs all links of a plan.</summary>
     public static LinkDesign Of(Plan plan) => Of(plan, new EarlierSolutions(), CancellationToken.None);
 
-    /// <summary>Designs all links of a plan.</summary>
+    /// <summary>Designs all links of a plan. Where cables go ways longer than the shortest, they are chosen again for the ways they
+    /// go.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="earlier">Ways that were found before.</param>
     /// <param name="cancel">Breaks the work off.</param>
     internal static LinkDesign Of(Plan plan, EarlierSolutions earlier, CancellationToken cancel)
     {
-        var classes = LinkClasses.Of(plan);
-        return new LinkDesign(plan, classes, LinkChooser.Choose(plan, classes, earlier, cancel));
+        var lengths = new RouteLength(plan);
+        if (lengths.Ways is not { } ways) return Once(LaidDetours.None);
+        var detours = plan.Statements.Any(s => s.ApartFrom is not null) ? LaidDetours.Of(ApartWays.Of(plan, ways)) : LaidDetours.None;
+        for (var round = 1; ; round++)
+        {
+            var design = Once(detours);
+            var laying = CableLaying.Of(plan, design, ways, detours, mayMove: round < MostRounds);
+            design.Laying = laying;
+            if (laying.Detours.Moves.Length == detours.Moves.Length) return design;
+            detours = laying.Detours;
+            cancel.ThrowIfCancellationRequested();
+        }
+
+        LinkDesign Once(LaidDetours known)
+        {
+            var classes = LinkClasses.Of(plan, lengths, known);
+            return new LinkDesign(plan, classes, LinkChooser.Choose(plan, classes, earlier, cancel), lengths);
+        }
     }
 
     /// <summary>Class of a link.</summary>

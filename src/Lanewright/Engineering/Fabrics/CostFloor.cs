@@ -120,7 +120,7 @@ internal sealed class CostFloor
                 // A rack that takes hosts and upper tiers may hold both ends of a link.
                 if (lower.Index == upper.Index && !isSame) return default;
                 if (lower.Index == upper.Index) continue;
-                var way = route.Between(lower, route.Nearest(lower), upper, route.Nearest(upper), demand.Hall.Across(lower, upper));
+                var way = demand.Hall.Least(route, lower, upper);
                 least = least is { } before ? Length.Min(before, way) : way;
             }
         }

@@ -13,10 +13,9 @@ namespace Lanewright.Engineering.Fabrics;
 /// first.</summary>
 internal sealed class FabricHall
 {
-    private readonly Dictionary<(int From, int To), Length> across = [];
     private readonly Dictionary<(int Rack, int Units), ImmutableArray<int>> hostUnits = [];
 
-    private FabricHall(ImmutableArray<Rack> hostRacks, ImmutableArray<Rack> spineRacks, bool isStandard, HallWays? ways)
+    private FabricHall(ImmutableArray<Rack> hostRacks, ImmutableArray<Rack> spineRacks, bool isStandard, ShortestWays? ways)
     {
         HostRacks = hostRacks;
         IsStandard = isStandard;
@@ -48,7 +47,7 @@ internal sealed class FabricHall
     public bool IsStandard { get; }
 
     /// <summary>Ways along its pathways; null where it has none.</summary>
-    public HallWays? Ways { get; }
+    public ShortestWays? Ways { get; }
 
     /// <summary>What its racks take; null where nothing is said of that.</summary>
     public HallLimits? Limits { get; private init; }
@@ -87,8 +86,8 @@ internal sealed class FabricHall
             fault = filling.Fault;
             return null;
         }
-        var ways = wanted.Site is { } site
-            ? HallWays.Of(site.Building).GetValueOrDefault(wanted.HostRacks[0].Hall.Index)
+        var ways = wanted.Site is { } site && site.Building.Pathways.Any(p => p.Hall == wanted.HostRacks[0].Hall)
+            ? new ShortestWays(WayNet.Of(site.Building, context.Standards))
             : null;
         return new FabricHall(filling.Racks, wanted.SpineRacks, isStandard: false, ways)
         {
@@ -105,13 +104,29 @@ internal sealed class FabricHall
         (HostBuild.CountIn(demand, wanted.Years, wanted.Growth) + demand.PerRack - 1) / demand.PerRack;
 
     /// <summary>The way between two racks at the height of pathways: along trays where there are any, straight otherwise.</summary>
-    public Length Across(Rack from, Rack to)
+    public Length Across(Rack from, Rack to) =>
+        WayOf(from, to) is { } way ? Length.FromMetres(way.Metres) : RackRoute.Across(from, to);
+
+    /// <summary>The length of a cable between two heights in racks.</summary>
+    /// <param name="route">Reckons lengths.</param>
+    /// <param name="from">One rack.</param>
+    /// <param name="heightFrom">Height of the device in it.</param>
+    /// <param name="to">The other rack.</param>
+    /// <param name="heightTo">Height of the device in that.</param>
+    public Length Between(RackRoute route, Rack from, Length heightFrom, Rack to, Length heightTo) => WayOf(from, to) is { } way
+        ? route.Along(way, from, heightFrom, to, heightTo).Total
+        : route.Between(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
+
+    /// <summary>No cable between two racks is shorter.</summary>
+    public Length Least(RackRoute route, Rack from, Rack to)
     {
-        if (Ways is null || from.Index == to.Index) return RackRoute.Across(from, to);
-        var key = (Math.Min(from.Index, to.Index), Math.Max(from.Index, to.Index));
-        if (across.TryGetValue(key, out var known)) return known;
-        return across[key] = Ways.Across(from, to);
+        var way = WayOf(from, to);
+        return Between(route, from, route.Nearest(from, way?.HeightAt(from, to) ?? from.Hall.PathwayHeight),
+            to, route.Nearest(to, way?.HeightAt(to, from) ?? to.Hall.PathwayHeight));
     }
+
+    private CableWay? WayOf(Rack from, Rack to) =>
+        from.Index == to.Index ? null : Ways?.Between(WayQuestion.Between(from.Index, to.Index, 0));
 
     /// <summary>Lowest units of a full rack of hosts, from the floor up.</summary>
     /// <param name="rack">Which of the racks of hosts.</param>

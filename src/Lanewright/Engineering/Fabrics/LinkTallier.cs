@@ -90,8 +90,8 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         return [.. laid.Select(l => new LaidCables(l.Key.From, l.Key.To, l.Value.Cables, l.Value.Area))];
     }
 
-    private double Metres(FabricHall hall, TallyEnd from, int i, TallyEnd to, int j) => route.Between(
-        from.Racks[i], from.Heights[i], to.Racks[j], to.Heights[j], hall.Across(from.Racks[i], to.Racks[j])).Metres;
+    private double Metres(FabricHall hall, TallyEnd from, int i, TallyEnd to, int j) =>
+        hall.Between(route, from.Racks[i], from.Heights[i], to.Racks[j], to.Heights[j]).Metres;
 
     private static void RaiseToLongest(LinkSpot[] spots, TallyEnd from, TallyEnd to)
     {

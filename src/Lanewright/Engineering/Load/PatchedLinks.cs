@@ -1,42 +1,22 @@
-using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 
 namespace Lanewright.Engineering.Load;
 
-/// <summary>Which trunks and panels links are patched through, and between which places their cables lie.</summary>
+/// <summary>Which trunks and panels links are patched through.</summary>
 internal sealed class PatchedLinks
 {
-    private readonly Plan plan;
-    private readonly LinkDesign design;
-    private readonly PlantBook? book;
+    private readonly bool isNone;
+    private readonly Lazy<PlantBook> book;
 
-    private PatchedLinks(Plan plan, LinkDesign design)
-    {
-        this.plan = plan;
-        this.design = design;
-        book = plan.Trunks.IsEmpty ? null : PlantBook.Of(plan, design);
-    }
-
-    /// <summary>The links of a design.</summary>
-    public static PatchedLinks Of(Plan plan, LinkDesign design) => new(plan, design);
+    /// <summary>The links of a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="book">Which trunks its links are patched through.</param>
+    public PatchedLinks(Plan plan, Lazy<PlantBook> book) => (isNone, this.book) = (plan.Trunks.IsEmpty, book);
 
     /// <summary>The trunks a link goes through, in order; none where it is not patched, or where no port is left for it.</summary>
     public IEnumerable<TrunkPatch> Of(int link) =>
-        book is null ? [] : book.PatchesOf(link).Where(patch => patch.IsThere);
-
-    /// <summary>The two devices or panels each cable, cord or trunk of a link joins, in order.</summary>
-    public IEnumerable<(int From, int To)> Legs(int link)
-    {
-        var at = plan.Links.FromDevice(link);
-        foreach (var patch in Of(link))
-        {
-            yield return (at, patch.NearPanel);
-            yield return (patch.NearPanel, patch.FarPanel);
-            at = patch.FarPanel;
-        }
-        yield return (at, plan.Links.ToDevice(link));
-    }
+        isNone ? [] : book.Value.PatchesOf(link).Where(patch => patch.IsThere);
 
     /// <summary>The links patched at each panel, rising.</summary>
     public SortedDictionary<int, SortedSet<int>> ByPanel(IEnumerable<int> links)

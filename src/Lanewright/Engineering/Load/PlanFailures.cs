@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Pathways;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Demands;
 using Lanewright.Model.Places;
@@ -16,6 +17,7 @@ public sealed class PlanFailures
     private readonly Plan plan;
     private readonly LinkDesign design;
     private readonly PatchedLinks patches;
+    private readonly PathwayBook pathways;
     private readonly ImmutableArray<FailureUnit>.Builder units = ImmutableArray.CreateBuilder<FailureUnit>();
 
     private PlanFailures(FabricMap map, LinkDesign design)
@@ -23,7 +25,9 @@ public sealed class PlanFailures
         this.map = map;
         plan = map.Plan;
         this.design = design;
-        patches = PatchedLinks.Of(plan, design);
+        var plant = new Lazy<PlantBook>(() => PlantBook.Of(plan, design));
+        patches = new PatchedLinks(plan, plant);
+        pathways = PathwayBook.Of(plan, design, plant);
     }
 
     /// <summary>The units of a network, kind by kind, each in the order of the plan.</summary>
@@ -136,13 +140,12 @@ public sealed class PlanFailures
     private void AddTrays()
     {
         if (plan.Building.Pathways.IsEmpty) return;
-        var book = PathwayBook.Of(plan, design);
-        var inPathway = plan.Building.Pathways.ToDictionary(p => p, _ => new SortedSet<int>());
+        var inPathway = plan.Building.Pathways.ToDictionary(p => p, _ => new List<int>());
         foreach (var link in Links())
-            foreach (var (from, to) in patches.Legs(link))
-                foreach (var pathway in book.PathwaysBetween(from, to)) inPathway[pathway].Add(link);
+            foreach (var pathway in pathways.PathwaysOf(link)) inPathway[pathway].Add(link);
         foreach (var pathway in plan.Building.Pathways)
-            if (inPathway[pathway].Count > 0) Add($"{pathway.Hall.Name}/{pathway.Name}", FailureKind.Tray, OutageOf(inPathway[pathway]));
+            if (pathway.Route is null && inPathway[pathway].Count > 0)
+                Add(pathway.FullName, FailureKind.Tray, OutageOf(inPathway[pathway]));
     }
 
     private void AddTrunks()
@@ -159,21 +162,34 @@ public sealed class PlanFailures
         foreach (var (panel, links) in patches.ByPanel(Links())) Add(plan.Devices.Name(panel), FailureKind.Panel, OutageOf(links));
     }
 
-    /// <summary>A way between two halls takes down all that goes from the one to the other.</summary>
+    /// <summary>A way between two halls takes down all that goes through it.</summary>
     private void AddRoutes()
     {
         var routes = new SortedDictionary<int, List<int>>();
         foreach (var link in Links())
-        {
-            foreach (var (from, to) in patches.Legs(link))
-            {
-                if (plan.Devices.Rack(from)?.Hall is not { } here || plan.Devices.Rack(to)?.Hall is not { } there) continue;
-                if (here == there) continue;
-                if (plan.Building.RouteBetween(here, there) is not { } route) continue;
-                Note(routes, plan.Building.Routes.IndexOf(route), link);
-            }
-        }
+            foreach (var route in RoutesOf(link)) Note(routes, plan.Building.Routes.IndexOf(route), link);
         foreach (var (index, links) in routes) Add(NameOf(plan.Building.Routes[index]), FailureKind.Route, OutageOf(links));
+    }
+
+    /// <summary>Without pathways there is one way at most between two halls.</summary>
+    private IEnumerable<HallRoute> RoutesOf(int link)
+    {
+        if (pathways.Net is not null) return pathways.RoutesOf(link);
+        var at = plan.Links.FromDevice(link);
+        var ways = new List<HallRoute>();
+        foreach (var patch in patches.Of(link))
+        {
+            Pass(at, patch.NearPanel);
+            Pass(patch.NearPanel, at = patch.FarPanel);
+        }
+        Pass(at, plan.Links.ToDevice(link));
+        return ways.Distinct();
+
+        void Pass(int from, int to)
+        {
+            if (plan.Devices.Rack(from)?.Hall is { } here && plan.Devices.Rack(to)?.Hall is { } there && here != there
+                && plan.Building.RouteBetween(here, there) is { } route) ways.Add(route);
+        }
     }
 
     /// <summary>Links of the plan that belong to the network, in order.</summary>

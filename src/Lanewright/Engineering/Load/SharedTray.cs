@@ -17,7 +17,8 @@ public sealed record SharedTray(int Device, Pathway Tray, int Links)
         {
             if (devices.Rack(device) is not { } rack || Uppers(network, device) is not { Count: > 1 } uppers) continue;
             if (uppers.Any(u => devices.RackIndex(u) < 0 || devices.RackIndex(u) == rack.Index)) continue;
-            var common = uppers.Select(u => book.PathwaysBetween(device, u)).Aggregate((all, own) => [.. all.Intersect(own)]);
+            var common = network.UpLinks(device).ToArray()
+                .Select(link => book.PathwaysOf(link)).Aggregate((all, own) => [.. all.Intersect(own)]);
             var own = book.OverRack(rack);
             if (common.FirstOrDefault(p => p != own) is { } tray) yield return new SharedTray(device, tray, network.UpLinks(device).Length);
         }

@@ -1,146 +1,187 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model;
+using Lanewright.Model.Catalogues;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>Which way every cable of a design goes, and what lies in each stretch of every pathway. Cables between the same two racks go
-/// the same way, so the work is that of the pairs of racks.</summary>
+/// <summary>Which way every cable of a design goes, and what lies in each stretch of every pathway.</summary>
 public sealed class PathwayBook
 {
     private readonly Plan plan;
-    private readonly ImmutableSortedDictionary<int, HallWays> halls;
-    private readonly Dictionary<(int From, int To), ImmutableArray<(HallWays Ways, int Segment)>> ways = [];
-    private readonly Dictionary<(int From, int To), ImmutableArray<Pathway>> pathways = [];
+    private readonly LinkDesign design;
+    private readonly CableLaying? laying;
+    private readonly Dictionary<CableWay, ImmutableArray<Pathway>> pathwaysOf = new(ReferenceEqualityComparer.Instance);
 
-    private PathwayBook(Plan plan, LinkDesign design)
+    private readonly Dictionary<int, CableMove> moves = [];
+    private readonly Lazy<PlantBook> plant;
+
+    private PathwayBook(Plan plan, LinkDesign design, Lazy<PlantBook> plant)
     {
         this.plan = plan;
-        halls = HallWays.Of(plan.Building);
-        Fills = halls.IsEmpty ? [] : Fill(design);
+        this.design = design;
+        this.plant = plant;
+        laying = design.Laying;
+        Fills = laying?.Fills ?? [];
+        foreach (var move in Detours.Moves)
+            if (Piece(move.Key) is >= 0 and var piece) moves.TryAdd(piece, move);
     }
 
-    /// <summary>The halls with pathways.</summary>
-    public IEnumerable<HallWays> Halls => halls.Values;
+    /// <summary>The graph of pathways; null where the plan has none.</summary>
+    public WayNet? Net => laying?.Net;
 
     /// <summary>Every stretch of every pathway, hall by hall.</summary>
     public ImmutableArray<SegmentFill> Fills { get; }
 
+    /// <summary>All that is laid from rack to rack.</summary>
+    public ImmutableArray<CablePiece> Pieces => laying?.Pieces ?? [];
+
+    /// <summary>Cables that do not go the shortest way, and pairs that are kept apart.</summary>
+    public LaidDetours Detours => laying?.Detours ?? LaidDetours.None;
+
     /// <summary>The ways of a design.</summary>
-    public static PathwayBook Of(Plan plan, LinkDesign design) => new(plan, design);
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">How its links are made.</param>
+    /// <param name="plant">Which trunks its links are patched through.</param>
+    public static PathwayBook Of(Plan plan, LinkDesign design, Lazy<PlantBook> plant) => new(plan, design, plant);
+
+    /// <summary>The way of a piece by its number; null where none leads there.</summary>
+    public CableWay? WayOf(int piece) => laying?.WayOf(piece);
 
     /// <summary>The pathway that cables of a rack come down from; null where its hall has none.</summary>
-    public Pathway? OverRack(Rack rack) => halls.TryGetValue(rack.Hall.Index, out var own) ? own.Over(rack) : null;
+    public Pathway? OverRack(Rack rack) => Net?.Over(rack);
 
-    /// <summary>The pathways that a cable between two devices lies in, each once.</summary>
-    public ImmutableArray<Pathway> PathwaysBetween(int fromDevice, int toDevice)
+    /// <summary>The pathways that the cable of a link lies in, each once; of a link through trunks those of its cords and of the trunks
+    /// it is patched through.</summary>
+    public ImmutableArray<Pathway> PathwaysOf(int link)
     {
-        var key = (plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice));
-        if (pathways.TryGetValue(key, out var found)) return found;
-        return pathways[key] = [.. WayBetween(key.Item1, key.Item2).Select(w => w.Ways.Graph.Segments[w.Segment].Pathway).Distinct()];
+        var ways = WaysOf(link).ToList();
+        return ways.Count == 1 ? PathwaysOf(ways[0]) : [.. ways.SelectMany(w => PathwaysOf(w)).Distinct()];
     }
 
-    /// <summary>The pathways a cable goes through, in order, each once in a row; empty where there are none.</summary>
-    public IEnumerable<string> Through(int fromDevice, int toDevice)
+    /// <summary>The pathways that the cable of a link goes through from its first end to its second, in order, each once in a row; empty
+    /// where there are none.</summary>
+    public IEnumerable<string> Through(int link)
+    {
+        var piece = Piece(new CableKey(CableKind.Cable, link));
+        return piece < 0 || WayOf(piece) is not { } way ? [] : Names(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice);
+    }
+
+    /// <summary>The pathways of a way in order from one device to another, each once in a row.</summary>
+    public IEnumerable<string> Names(CableWay way, int from, int to)
     {
         var last = "";
-        foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice)))
+        foreach (var stretch in InOrder(way, from, to))
         {
-            var name = hall.Hall.Name + "/" + hall.Graph.Segments[segment].Pathway.Name;
+            var name = Fills[stretch].Pathway.FullName;
             if (name != last) yield return name;
             last = name;
         }
     }
 
-    /// <summary>The pathways a cable goes through, in order, each once in a row, with how far it lies in it.</summary>
-    public ImmutableArray<(Pathway Pathway, Length Length)> Stretches(int fromDevice, int toDevice)
+    /// <summary>Which cables lie in which pathway, each kind once.</summary>
+    public IEnumerable<(Pathway Pathway, CableItem Cable)> CablesByPathway()
     {
-        var stretches = ImmutableArray.CreateBuilder<(Pathway Pathway, Length Length)>();
-        foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice)))
+        var seen = new HashSet<(CableWay, string)>();
+        var found = new HashSet<(Pathway, string)>();
+        for (var i = 0; i < Pieces.Length; i++)
         {
-            var (pathway, length) = (hall.Graph.Segments[segment].Pathway, Length.FromMetres(hall.Graph.Segments[segment].Metres));
-            if (stretches.Count > 0 && stretches[^1].Pathway == pathway)
-                stretches[^1] = (pathway, stretches[^1].Length + length);
-            else
-                stretches.Add((pathway, length));
+            if (WayOf(i) is not { } way || !seen.Add((way, Pieces[i].Item.Name))) continue;
+            foreach (var pathway in PathwaysOf(way))
+                if (found.Add((pathway, Pieces[i].Item.Name))) yield return (pathway, Pieces[i].Item);
         }
-        return stretches.ToImmutable();
     }
 
-    private ImmutableArray<SegmentFill> Fill(LinkDesign design)
+    /// <summary>What lies in a stretch: each kind of cable with its number, the thickest first.</summary>
+    public ImmutableArray<(CableItem Cable, int Count)> Contents(int stretch) =>
+    [
+        .. Enumerable.Range(0, Pieces.Length)
+            .Where(i => WayOf(i)?.Stretches.Contains(stretch) == true)
+            .GroupBy(i => Pieces[i].Item.Name, StringComparer.Ordinal)
+            .Select(g => (Pieces[g.First()].Item, g.Count()))
+            .OrderByDescending(c => c.Item.Diameter).ThenBy(c => c.Item.Name, StringComparer.Ordinal),
+    ];
+
+    /// <summary>The routes between halls that the cable of a link goes through, each once; of a link through trunks those of its cords
+    /// and trunks.</summary>
+    public IEnumerable<HallRoute> RoutesOf(int link) => WaysOf(link).Select(w => w.Route).OfType<HallRoute>().Distinct();
+
+    /// <summary>What moved the cable of a link, or a cord of it, off its shortest way; null where nothing did.</summary>
+    public CableMove? MoveOf(int link)
     {
-        var starts = new Dictionary<int, int>();
-        var total = 0;
-        foreach (var (hall, own) in halls)
-        {
-            starts[hall] = total;
-            total += own.Graph.Segments.Length;
-        }
-        var (cables, area, unknown) = (new int[total], new double[total], new int[total]);
-        foreach (var (from, to, count, diameter) in Laid(design))
-        {
-            foreach (var (hall, segment) in WayBetween(plan.Devices.RackIndex(from), plan.Devices.RackIndex(to)))
-            {
-                var index = starts[hall.Hall.Index] + segment;
-                cables[index] += count;
-                area[index] += SegmentFill.Round(diameter) * count;
-                if (diameter.Metres <= 0) unknown[index] += count;
-            }
-        }
-        return
-        [
-            .. from hall in halls
-               from segment in Enumerable.Range(0, hall.Value.Graph.Segments.Length)
-               let index = starts[hall.Key] + segment
-               select new SegmentFill(hall.Value, segment, cables[index], area[index], unknown[index]),
-        ];
+        if (moves.Count == 0) return null;
+        foreach (var piece in CordsOf(link))
+            if (moves.TryGetValue(piece, out var move)) return move;
+        return null;
     }
 
-    /// <summary>What is laid from device to device: cables, the cords at both ends of trunks, and trunks.</summary>
-    private IEnumerable<(int From, int To, int Count, Length Diameter)> Laid(LinkDesign design)
+    /// <summary>How long the cable of a link, or the cord at its first end, has to be; null when it cannot be told.</summary>
+    public Length? LengthOf(int link) => PartsOf(link)?.Total;
+
+    /// <summary>The same, part by part.</summary>
+    public RouteParts? PartsOf(int link)
     {
-        foreach (var run in design.Cables)
+        var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+        var end = design.SolutionOf(link)?.Through?.NearPanel ?? to;
+        return Detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way)
+            ? design.Lengths.Along(way, from, end)
+            : design.Lengths.Parts(from, end, plan.Statements[plan.Links.Statement(link)].Side);
+    }
+
+    /// <summary>The pathways that the cable of a link goes through, in order, each once in a row, with how far it lies in it.</summary>
+    public ImmutableArray<(Pathway Pathway, Length Length)> Stretches(int link)
+    {
+        var found = ImmutableArray.CreateBuilder<(Pathway Pathway, Length Length)>();
+        var piece = Piece(new CableKey(CableKind.Cable, link));
+        if (piece < 0 || WayOf(piece) is not { } way) return [];
+        foreach (var stretch in InOrder(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice))
         {
-            if (design.SolutionOf(run.FirstLink) is not { } solution) continue;
-            var (from, to) = (plan.Links.FromDevice(run.FirstLink), plan.Links.ToDevice(run.FirstLink));
-            if (solution.Through is not { } way)
-            {
-                yield return (from, to, 1, solution.Cable.Diameter);
-                continue;
-            }
-            yield return (from, way.NearPanel, Laid(solution.Patching[0], run), solution.Patching[0].Cord.Diameter);
-            for (var i = 1; i < way.Legs.Length; i++)
-            {
-                var bridge = solution.Patching[i];
-                yield return (way.Legs[i - 1].FarPanel, way.Legs[i].NearPanel, Laid(bridge, run), bridge.Cord.Diameter);
-            }
-            yield return (way.FarPanel, to, Laid(solution.Patching[^1], run), solution.Patching[^1].Cord.Diameter);
+            var (pathway, length) = (Fills[stretch].Pathway, Length.FromMetres(Fills[stretch].Stretch.Metres));
+            if (found.Count > 0 && found[^1].Pathway == pathway) found[^1] = (pathway, found[^1].Length + length);
+            else found.Add((pathway, length));
         }
-        foreach (var trunk in plan.Trunks) yield return (trunk.From, trunk.To, trunk.Count, trunk.Cable.Diameter);
+        return found.ToImmutable();
     }
 
-    /// <summary>Cords of one cable that lie side by side.</summary>
-    private static int Laid(PatchCord cord, CableRun run) => cord.Links > 1 ? 1 : run.Links;
-
-    /// <summary>The stretches between two racks: of one hall, or of both as far as their exits.</summary>
-    private ImmutableArray<(HallWays Ways, int Segment)> WayBetween(int from, int to)
+    /// <summary>The pathways on the shortest way between two devices, in order, each once in a row; for what no link stands for.</summary>
+    public IEnumerable<string> Through(int fromDevice, int toDevice)
     {
-        if (from < 0 || to < 0 || from == to) return [];
-        if (ways.TryGetValue((from, to), out var found)) return found;
-        var (a, b) = (plan.Building.Racks[from], plan.Building.Racks[to]);
-        var way = a.Hall == b.Hall
-            ? In(a.Hall.Index, from, to)
-            : In(a.Hall.Index, from, HallWays.Exit).Concat(In(b.Hall.Index, HallWays.Exit, to));
-        return ways[(from, to)] = [.. way];
+        var (from, to) = (plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice));
+        if (design.Lengths.Ways is not { } ways || from < 0 || to < 0 || from == to) return [];
+        return ways.Between(WayQuestion.Between(from, to, 0)) is { } way ? Names(way, fromDevice, toDevice) : [];
     }
 
-    private IEnumerable<(HallWays, int)> In(int hall, int from, int to)
+    /// <summary>Ways are written from the rack of the lower number.</summary>
+    private IEnumerable<int> InOrder(CableWay way, int from, int to) =>
+        plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to) ? way.Stretches : way.Stretches.Reverse();
+
+    private IEnumerable<CableWay> WaysOf(int link) =>
+        CordsOf(link).Concat(TrunksOf(link)).Select(WayOf).OfType<CableWay>();
+
+    /// <summary>The pieces a link has of its own or shares with others of its cable.</summary>
+    private IEnumerable<int> CordsOf(int link)
     {
-        if (!halls.TryGetValue(hall, out var own)) return [];
-        var way = own.Way(from, to);
-        // Trees begin at the lower index, so that a way may come out backwards.
-        return (from < to ? way.Reverse() : way).Select(s => (own, s));
+        var cords = Math.Max(1, design.SolutionOf(link)?.Patching.Length ?? 0);
+        for (var joint = 0; joint < cords; joint++)
+            if (Piece(new CableKey(CableKind.Cable, link, joint)) is >= 0 and var piece) yield return piece;
+    }
+
+    private IEnumerable<int> TrunksOf(int link)
+    {
+        if (plan.Trunks.IsEmpty) yield break;
+        foreach (var patch in plant.Value.PatchesOf(link))
+            if (Piece(new CableKey(CableKind.Trunk, patch.Trunk.Index, patch.Number - 1)) is >= 0 and var piece) yield return piece;
+    }
+
+    private int Piece(CableKey key) => laying?.PieceOf(key) ?? -1;
+
+    private ImmutableArray<Pathway> PathwaysOf(CableWay way)
+    {
+        if (pathwaysOf.TryGetValue(way, out var found)) return found;
+        return pathwaysOf[way] = [.. way.Stretches.Select(s => Fills[s].Pathway).Distinct()];
     }
 }

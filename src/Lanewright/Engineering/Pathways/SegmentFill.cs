@@ -1,27 +1,43 @@
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
 using Lanewright.Standards;
+using Lanewright.Text;
 
 namespace Lanewright.Engineering.Pathways;
 
 /// <summary>What lies in a stretch of a pathway.</summary>
-/// <param name="Ways">The hall.</param>
+/// <param name="Net">The graph of pathways.</param>
 /// <param name="Segment">The stretch, by its number.</param>
 /// <param name="Cables">Cables in it.</param>
 /// <param name="SquareMillimetres">What their cross-sections add up to.</param>
 /// <param name="Unknown">Cables of them whose diameter nobody states; they count for nothing.</param>
-public sealed record SegmentFill(HallWays Ways, int Segment, int Cables, double SquareMillimetres, int Unknown)
+public sealed record SegmentFill(WayNet Net, int Segment, int Cables, double SquareMillimetres, int Unknown)
 {
+    /// <summary>Kilograms that a metre of its cables weighs; cables of unknown weight count for nothing.</summary>
+    public double KilogramsAMetre { get; init; }
+
+    /// <summary>How well that is known.</summary>
+    public Mark WeightMark { get; init; }
+
+    /// <summary>The stretch.</summary>
+    public WaySegment Stretch => Net.Stretches[Segment];
+
     /// <summary>The pathway.</summary>
-    public Pathway Pathway => Ways.Graph.Segments[Segment].Pathway;
+    public Pathway Pathway => Stretch.Pathway;
 
     /// <summary>Share of the cross-section that is taken.</summary>
-    public Share Fill => Share.From(SquareMillimetres / Area(Pathway));
+    public Share Fill => Share.From(SquareMillimetres / AreaOf(Pathway));
+
+    /// <summary>How much of what may be taken is taken.</summary>
+    public Share OfMost(StandardsLibrary standards) => Share.From(Fill.Value / Most(standards).Value);
 
     /// <summary>The most that may be taken: of a duct by the number of cables in it.</summary>
-    public Known<double> Most(StandardsLibrary standards) => !Pathway.IsDuct
+    public Known<double> Most(StandardsLibrary standards) => MostOf(Pathway, Cables, standards);
+
+    /// <summary>The most that may be taken of a pathway with so many cables.</summary>
+    public static Known<double> MostOf(Pathway pathway, int cables, StandardsLibrary standards) => !pathway.IsDuct
         ? standards.Facility("tray", "most-fill")
-        : Cables switch
+        : cables switch
         {
             1 => standards.Facility("duct", "most-fill-1"),
             2 => standards.Facility("duct", "most-fill-2"),
@@ -33,7 +49,7 @@ public sealed record SegmentFill(HallWays Ways, int Segment, int Cables, double 
         Pathway.IsDuct ? Most(standards) : standards.Facility("tray", "planned-fill");
 
     /// <summary>Inside cross-section in square millimetres.</summary>
-    public static double Area(Pathway pathway) => pathway.IsDuct
+    public static double AreaOf(Pathway pathway) => pathway.IsDuct
         ? Round(pathway.Width)
         : pathway.Width.Millimetres * pathway.Depth.Millimetres;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Links;
 using Lanewright.Model.Plant;
@@ -12,14 +13,16 @@ public sealed class TrunkWays
 {
     private readonly Plan plan;
     private readonly RouteLength route;
+    private readonly LaidDetours detours;
     private readonly Length?[] lengths;
     private readonly Dictionary<(int Statement, int From, int To), TrunkWay> known = [];
 
     /// <summary>Measures in a plan.</summary>
-    public TrunkWays(Plan plan, RouteLength route)
+    public TrunkWays(Plan plan, RouteLength route, LaidDetours detours)
     {
         this.plan = plan;
         this.route = route;
+        this.detours = detours;
         lengths = [.. plan.Trunks.Select(LengthOf)];
     }
 
@@ -75,7 +78,20 @@ public sealed class TrunkWays
     private static bool IsTurned(int choice, int trunk) => (choice & (1 << trunk)) != 0;
 
     private Length? LengthOf(TrunkGroup trunk) =>
-        trunk.Length ?? (route.Between(trunk.From, trunk.To) is { } way ? trunk.Cable.OrderedFor(way) ?? way : null);
+        trunk.Length ?? (Longest(trunk) is { } way ? trunk.Cable.OrderedFor(way) ?? way : null);
+
+    /// <summary>Trunks alike are equally long: as the one that goes the longest way.</summary>
+    private Length? Longest(TrunkGroup trunk)
+    {
+        var longest = route.Between(trunk.From, trunk.To);
+        for (var number = 0; number < trunk.Count && !detours.Moves.IsEmpty; number++)
+        {
+            if (!detours.Ways.TryGetValue(new CableKey(CableKind.Trunk, trunk.Index, number), out var way)) continue;
+            var own = route.Along(way, trunk.From, trunk.To).Total;
+            longest = longest is { } before ? Length.Max(before, own) : own;
+        }
+        return longest;
+    }
 
     /// <summary>Cords reach panels of their own hall; a panel that has no way to a device is far from it.</summary>
     private double Metres(int device, int panel) => route.Between(device, panel)?.Metres ?? Far;

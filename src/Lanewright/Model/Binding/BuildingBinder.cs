@@ -93,6 +93,8 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
             AirClass = map.Text("air-class") ?? "",
             Cooling = map.Watts("cooling"),
             FloorLoad = map.InUnits("floor-load", UnitText.Pressures),
+            Ceiling = map.Length("ceiling"),
+            Exits = [.. InOrder(map.Map("exits")).Select(e => new HallExit(e.Name, Position(e.Map, "x"), Position(e.Map, "y")))],
         };
         halls.Add(hall);
         if (map.Map("rows") is null) inDoubt.Add((site, name, ""));
@@ -103,22 +105,47 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
     private void AddPathway(Hall hall, string name, MapNode map)
     {
         if (map.Length("width") is not { } width || map.Map("from") is not { } from || map.Map("to") is not { } to) return;
-        var isDuct = map.Text("kind") == "duct";
-        var depth = isDuct ? width : map.Length("depth") ?? Length.FromMillimetres(UsualTrayDepth);
-        if (isDuct && map["depth"] is not null)
+        var pathway = CrossSection(map, new Pathway(hall, name, Position(from, "x"), Position(from, "y"), Position(to, "x"),
+            Position(to, "y"), width, width, false, map.Span))
+            with
+            {
+                FromHeight = PositionOrNull(from, "height") ?? hall.PathwayHeight,
+                ToHeight = PositionOrNull(to, "height") ?? hall.PathwayHeight,
+            };
+        if (map.Text("kind") == "riser" && !pathway.IsRiser)
+        {
+            findings.Add(ModelFindings.PathwayContradicts, map.SpanOf("kind"),
+                $"'{name}' is a riser and its ends are not above one another; give both the same x and y, or make it a tray");
+            return;
+        }
+        if (pathway.IsDuct && map["depth"] is not null)
         {
             findings.Add(ModelFindings.PathwayContradicts, map.SpanOf("depth"),
                 $"'{name}' is a round duct, whose depth is its width; leave 'depth' out, or make it a tray");
             return;
         }
-        var pathway = new Pathway(hall, name, Position(from, "x"), Position(from, "y"), Position(to, "x"), Position(to, "y"), width, depth,
-            isDuct, map.Span);
-        if (pathway.FromX == pathway.ToX && pathway.FromY == pathway.ToY)
+        if (pathway.Length.Metres <= 0)
         {
-            findings.Add(ModelFindings.PathwayContradicts, map.Span, $"'{name}' ends where it begins; give its ends two places");
+            findings.Add(ModelFindings.PathwayContradicts, map.Span,
+                $"'{name}' ends where it begins; give its ends two places, or two heights for a riser");
             return;
         }
         pathways.Add(pathway);
+    }
+
+    /// <summary>What holds for a pathway in a hall and for a route alike.</summary>
+    private static Pathway CrossSection(MapNode map, Pathway pathway)
+    {
+        var isDuct = map.Text("kind") == "duct";
+        return pathway with
+        {
+            IsDuct = isDuct,
+            Depth = isDuct ? pathway.Width : map.Length("depth") ?? Length.FromMillimetres(UsualTrayDepth),
+            Side = map.Text("side") ?? "",
+            LoadRating = map.InUnits("load-rating", UnitText.LineLoads),
+            BendRadius = map.Length("bend-radius"),
+            PullPoints = map.Whole("pull-points") ?? 0,
+        };
     }
 
     private void AddRow(Hall hall, string row, MapNode map)
@@ -138,10 +165,26 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         foreach (var map in tree.Items("routes"))
         {
             if (HallOf(map, "from") is not { } from || HallOf(map, "to") is not { } to || map.Length("length") is not { } length) continue;
-            routes.Add(new HallRoute(from, to, length, map.Whole("connections"), map.Whole("splices") ?? 0, map.Span));
+            if (ExitOf(map, "from-exit", from) is not { } near || ExitOf(map, "to-exit", to) is not { } far) continue;
+            var route = new HallRoute(from, to, length, map.Whole("connections"), map.Whole("splices") ?? 0, map.Span)
+            {
+                Side = map.Text("side") ?? "",
+                FromExit = near,
+                ToExit = far,
+            };
+            if (map.Text("name") is { } name) route = route with { Name = name };
+            routes.Add(route);
+            if (map.Length("width") is not { } width) continue;
+            pathways.Add(CrossSection(map, new Pathway(from, route.Name, near.X, near.Y, far.X, far.Y, width, width, false, map.Span))
+                with { Route = route });
         }
         return routes.ToImmutable();
     }
+
+    private HallExit? ExitOf(MapNode map, string key, Hall hall) => map.Text(key) is { } name
+        ? Names.Require(
+            hall.Exits.FirstOrDefault(e => e.Name == name), "exit", name, hall.Exits.Select(e => e.Name), map.SpanOf(key), findings)
+        : hall.Exit;
 
     private Hall? HallOf(MapNode map, string key)
     {

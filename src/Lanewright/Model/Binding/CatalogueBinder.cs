@@ -191,6 +191,7 @@ public sealed class CatalogueBinder
             NearPower = map.Watts("power-near") ?? default,
             FarPower = map.Watts("power-far") ?? default,
             Diameter = map.Length("diameter") ?? default,
+            WeightPerKilometre = map.InUnits("weight", UnitText.LineWeights) is { } kilograms ? Mass.FromKilograms(kilograms) : null,
             BendRadius = map.Length("bend-radius"),
             Plug = map.Length("plug") ?? default,
             PriceMark = priceMark,
@@ -224,6 +225,7 @@ public sealed class CatalogueBinder
             Price = Price(map, "price"),
             PricePerMetre = Price(map, "price-per-metre"),
             Diameter = map.Length("diameter") ?? default,
+            WeightPerKilometre = map.InUnits("weight", UnitText.LineWeights) is { } kilograms ? Mass.FromKilograms(kilograms) : null,
             PriceMark = priceMark,
             Span = map.Span,
         };

@@ -110,6 +110,7 @@ public static class CatalogueLanguage
         new("power-near", Shapes.Power, "power of the near end"),
         new("power-far", Shapes.Power, "power of each far end"),
         new("diameter", Shapes.Length, "outside diameter"),
+        new("weight", Shapes.LineWeight, "what it weighs by length") { Otherwise = "reckoned from diameter and kind" },
         new("bend-radius", Shapes.Length, "smallest bend the maker allows"),
         new("plug", Shapes.Length, "how far the plug stands out of the cage"),
         new("note", Shapes.Text, "a remark"),
@@ -133,6 +134,7 @@ public static class CatalogueLanguage
         new("price", Shapes.Amount, "price without its metres"),
         new("price-per-metre", Shapes.Amount, "price of each metre"),
         new("diameter", Shapes.Length, "outside diameter"),
+        new("weight", Shapes.LineWeight, "what it weighs by length") { Otherwise = "reckoned from diameter and kind" },
         new("note", Shapes.Text, "a remark"),
     ]);
 

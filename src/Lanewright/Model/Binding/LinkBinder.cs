@@ -26,7 +26,22 @@ internal sealed class LinkBinder(
         var statements = ImmutableArray.CreateBuilder<LinkStatement>();
         foreach (var (name, map, span) in tree.Named("links", "the set of links"))
             if (Statement(statements.Count, name, map, span) is { } statement) statements.Add(statement);
+        Pair(statements);
         return statements.ToImmutable();
+    }
+
+    /// <summary>Sets may name one another in any order, so names are looked up when all are read.</summary>
+    private void Pair(ImmutableArray<LinkStatement>.Builder statements)
+    {
+        foreach (var (name, map, _) in tree.Named("links", "the set of links"))
+        {
+            if (map.Text("apart-from") is not { } wanted || statements.FirstOrDefault(s => s.Name == name) is not { } own) continue;
+            var found = statements.FirstOrDefault(s => s.Name == wanted);
+            // A set that is described and could not be made has been reported where it stands.
+            if (found is null && tree.Describes("links", wanted)) continue;
+            found = Names.Require(found, "set of links", wanted, statements.Select(s => s.Name), map.SpanOf("apart-from"), findings);
+            if (found is not null) statements[own.Index] = own with { ApartFrom = found.Index };
+        }
     }
 
     private LinkStatement? Statement(int index, string name, MapNode map, SourceSpan span)
@@ -78,6 +93,7 @@ internal sealed class LinkBinder(
             Attenuator = map.Decibels("attenuator"),
             IsExisting = map.Switch("existing") ?? false,
             LatencyMax = map.InUnits("latency", UnitText.Delays) is { } ns ? Duration.FromNanoseconds(ns) : null,
+            Side = map.Text("side") ?? "",
             Network = map.Text("network") is { } network && network != DemandLanguage.MainNetwork ? network : "",
             Span = span,
         };

@@ -67,14 +67,35 @@ public static class PlanLanguage
         new("y", Shapes.Position, "across the rows") { IsRequired = true },
     ]);
 
-    /// <summary>A tray or duct.</summary>
-    public static MapShape Pathway { get; } = new("a tray or duct",
+    /// <summary>An end of a tray or duct.</summary>
+    public static MapShape PathwayEnd { get; } = new("an end of a pathway",
     [
-        new("from", Point, "where it begins") { IsRequired = true },
-        new("to", Point, "where it ends; pathways that cross or touch are joined") { IsRequired = true },
-        new("kind", Shapes.OneOf("tray", "duct"), "open tray, or closed round duct") { Otherwise = "tray" },
+        new("x", Shapes.Position, "along the rows") { IsRequired = true },
+        new("y", Shapes.Position, "across the rows") { IsRequired = true },
+        new("height", Shapes.Position, "above the floor; below it when negative") { Otherwise = "the pathway height of the hall" },
+    ]);
+
+    /// <summary>A tray or duct.</summary>
+    public static MapShape Pathway { get; } = new("a tray, riser or duct",
+    [
+        new("from", PathwayEnd, "where it begins") { IsRequired = true },
+        new("to", PathwayEnd, "where it ends; pathways that cross or touch are joined, unless their sides or heights keep them apart")
+        {
+            IsRequired = true,
+        },
+        new("kind", Shapes.OneOf("tray", "riser", "duct"), "open tray, tray that runs straight up, or closed round duct")
+        {
+            Otherwise = "tray",
+        },
         new("width", Inside, "inside width; of a duct its inside diameter") { IsRequired = true },
         new("depth", Inside, "inside depth; not of a duct") { Otherwise = "100 mm" },
+        new("side", Shapes.Text, "the side it belongs to, such as A or B; pathways of two sides are never joined") { Otherwise = "none" },
+        new("load-rating", Shapes.LineLoad, "what a metre of it bears between its supports") { Otherwise = "not judged" },
+        new("bend-radius", Shapes.Length, "smallest radius cables are led round at its ends, corners and drops")
+        {
+            Otherwise = "not judged",
+        },
+        new("pull-points", Shapes.Whole(0, 1000), "of a duct: places between its ends where cables are pulled on from") { Otherwise = "0" },
     ]);
 
     /// <summary>A hall.</summary>
@@ -83,7 +104,9 @@ public static class PlanLanguage
         new("rows", new NamesShape("rows", Row), "its rows") { IsRequired = true },
         new("pathway-height", Shapes.Length, "height of the overhead pathway above the floor") { Otherwise = "2.6 m" },
         new("exit", Point, "where cables to other halls leave") { Otherwise = "x: 0 m, y: 0 m" },
-        new("pathways", new NamesShape("trays and ducts", Pathway), "trays and ducts that cables lie in")
+        new("exits", new NamesShape("further exits", Point), "further places where cables leave, for routes that name them"),
+        new("ceiling", Shapes.Length, "height of the ceiling above the floor") { Otherwise = "not judged" },
+        new("pathways", new NamesShape("trays and ducts", Pathway), "trays, risers and ducts that cables lie in")
         {
             Otherwise = "cables may lie everywhere overhead",
         },
@@ -114,6 +137,16 @@ public static class PlanLanguage
         new("length", Shapes.Length, "how long the way is, from exit to exit") { IsRequired = true },
         new("connections", Shapes.Whole(0, 50), "mated pairs on the way") { Otherwise = "policy" },
         new("splices", Shapes.Whole(0, 500), "splices on the way") { Otherwise = "0" },
+        new("name", Shapes.Text, "its name") { Otherwise = "the halls it joins" },
+        new("side", Shapes.Text, "the side it belongs to, such as A or B") { Otherwise = "none" },
+        new("from-exit", Shapes.Text, "the exit it begins at") { Otherwise = "the exit of the hall" },
+        new("to-exit", Shapes.Text, "the exit it ends at") { Otherwise = "the exit of the hall" },
+        new("kind", Shapes.OneOf("tray", "duct"), "what cables lie in on the way") { Otherwise = "tray" },
+        new("width", Inside, "inside width; of a duct its inside diameter") { Otherwise = "its fill is not judged" },
+        new("depth", Inside, "inside depth; not of a duct") { Otherwise = "100 mm" },
+        new("load-rating", Shapes.LineLoad, "what a metre of it bears between its supports") { Otherwise = "not judged" },
+        new("bend-radius", Shapes.Length, "smallest radius cables are led round") { Otherwise = "not judged" },
+        new("pull-points", Shapes.Whole(0, 1000), "of a duct: places on the way where cables are pulled on from") { Otherwise = "0" },
     ]);
 
     /// <summary>A group of devices.</summary>
@@ -187,6 +220,11 @@ public static class PlanLanguage
         new("measured-loss", Shapes.Loss, "measured loss of the whole channel") { Otherwise = "computed" },
         new("attenuator", Shapes.Loss, "an attenuator in the channel") { Otherwise = "none" },
         new("existing", Shapes.Switch, "whether the cable lies there already and is not bought") { Otherwise = "no" },
+        new("side", Shapes.Text, "lie only in pathways of this side, or of none") { Otherwise = "any" },
+        new("apart-from", Shapes.Text, "a set, or this one: links of the same device then go by ways that share no stretch")
+        {
+            Otherwise = "the shortest way",
+        },
         new("latency", Shapes.Delay, "longest delay allowed") { Otherwise = "none" },
         new("network", Shapes.Text, "the network it belongs to; links of several never carry one another's traffic")
         {
@@ -227,6 +265,11 @@ public static class PlanLanguage
         new("copper-limits", new ListShape(CopperLimit), "how long passive copper may be, by rate")
         {
             Otherwise = "3 m from 100G, 2 m from 400G",
+        },
+        new("bend-category", Shapes.OneOf("G.652.D", "G.657.A1", "G.657.A2", "G.657.B2", "G.657.B3"),
+            "how well single-mode fibre bears bends, for what bends in pathways cost")
+        {
+            Otherwise = "not reckoned",
         },
         new("spares", Shapes.Share, "spare parts to buy on top of what is used") { Otherwise = "0 %" },
         new("spare-level", SpareLanguage.Level, "how sure spares last until more arrive; needs failure rates")

@@ -32,6 +32,7 @@ public static class PolicyBinder
         ForbiddenMedia = [.. map.Texts("forbid").Select(t => t.Value)],
         PreferredFormFactors = FormFactors(map, standards, findings),
         CopperLimits = CopperLimits(map, standards),
+        BendCategory = map.Text("bend-category") ?? "",
         Spares = map.Share("spares") ?? default,
         SpareLevel = SpareLanguage.Bind(map.Map("spare-level")),
         AllowsDrafts = map.Switch("drafts") ?? false,

@@ -28,6 +28,9 @@ public abstract record CableItem : ICatalogueItem
     /// <summary>Outside diameter.</summary>
     public Length Diameter { get; init; }
 
+    /// <summary>Weight of a kilometre of it; null when nobody states it.</summary>
+    public Mass? WeightPerKilometre { get; init; }
+
     /// <inheritdoc/>
     public Money Price { get; init; }
 

@@ -88,6 +88,12 @@ public sealed record LinkStatement
     /// <summary>Whether the cable lies there already and is not bought.</summary>
     public bool IsExisting { get; init; }
 
+    /// <summary>The side of pathways its cables lie in; empty for any.</summary>
+    public string Side { get; init; } = "";
+
+    /// <summary>Index of the statement whose links of the same device go other ways than these; null when nothing is asked.</summary>
+    public int? ApartFrom { get; init; }
+
     /// <summary>Longest delay allowed, when there is one.</summary>
     public Duration? LatencyMax { get; init; }
 

@@ -14,7 +14,8 @@ public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> R
         .SelectMany(r => new[] { $"{r.Hall.Name}/{r.Row}", $"{r.Hall.Site}/{r.Hall.Name}/{r.Row}" }, (rack, path) => (rack, path))
         .ToLookup(r => r.path, r => r.rack, StringComparer.Ordinal);
 
-    /// <summary>Trays and ducts, hall by hall in natural order of their names; a hall without any has cables everywhere overhead.</summary>
+    /// <summary>Trays, risers and ducts, hall by hall in natural order of their names, then routes that have a cross-section; a hall
+    /// without any has cables everywhere overhead.</summary>
     public ImmutableArray<Pathway> Pathways { get; init; } = [];
 
     /// <summary>Sites in natural order of their names.</summary>
@@ -23,9 +24,14 @@ public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> R
     /// <summary>Whether there are more routes that could not be read.</summary>
     public bool HasFaultyRoutes { get; init; }
 
-    /// <summary>The way between two halls, whichever end it is written from; null when there is none.</summary>
+    /// <summary>All ways between two halls, whichever end they are written from.</summary>
+    public IEnumerable<HallRoute> RoutesBetween(Hall from, Hall to) =>
+        Routes.Where(r => (r.From == from && r.To == to) || (r.From == to && r.To == from));
+
+    /// <summary>The first way between two halls, whichever end it is written from; null when there is none.</summary>
     public HallRoute? RouteBetween(Hall from, Hall to)
     {
+        // Asked for each link between halls: no list is made.
         foreach (var route in Routes)
             if ((route.From == from && route.To == to) || (route.From == to && route.To == from)) return route;
         return null;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Quantities;
 using Lanewright.Text;
 
@@ -27,6 +28,15 @@ public sealed record Hall(int Index, string Site, string Name, Length PathwayHei
 
     /// <summary>Kilopascals the floor bears, evenly; null when not said.</summary>
     public double? FloorLoad { get; init; }
+
+    /// <summary>Height of the ceiling above the floor; null when not said.</summary>
+    public Length? Ceiling { get; init; }
+
+    /// <summary>Further exits, by name.</summary>
+    public ImmutableArray<HallExit> Exits { get; init; } = [];
+
+    /// <summary>The exit that holds where none is named.</summary>
+    public HallExit Exit => new("", ExitX, ExitY);
 
     /// <summary>Height of the pathway where a plan states none.</summary>
     public static readonly Length UsualPathwayHeight = Length.FromMetres(2.6);

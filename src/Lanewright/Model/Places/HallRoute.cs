@@ -10,4 +10,17 @@ namespace Lanewright.Model.Places;
 /// <param name="Connections">Mated pairs on the way; null when the policy decides.</param>
 /// <param name="Splices">Splices on the way.</param>
 /// <param name="Span">Where the plan says so.</param>
-public sealed record HallRoute(Hall From, Hall To, Length Length, int? Connections, int Splices, SourceSpan Span);
+public sealed record HallRoute(Hall From, Hall To, Length Length, int? Connections, int Splices, SourceSpan Span)
+{
+    /// <summary>Its name; what it joins where the plan gives none.</summary>
+    public string Name { get; init; } = From.Name + " to " + To.Name;
+
+    /// <summary>The side of a pair of ways it belongs to; empty when to none.</summary>
+    public string Side { get; init; } = "";
+
+    /// <summary>Where it begins.</summary>
+    public HallExit FromExit { get; init; } = From.Exit;
+
+    /// <summary>Where it ends.</summary>
+    public HallExit ToExit { get; init; } = To.Exit;
+}

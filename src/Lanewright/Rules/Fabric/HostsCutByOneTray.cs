@@ -50,7 +50,7 @@ internal sealed class HostsCutByOneTray() : Rule("LW3116", nameof(HostsCutByOneT
         var trays = Cutting(study, FailureKind.Tray).ToList();
         if (trays.Count == 0) return;
         var worst = study.Fabric.Failures[trays[0].Units[0]];
-        var tray = judgement.Plan.Building.Pathways.First(p => $"{p.Hall.Name}/{p.Name}" == worst.Name);
+        var tray = judgement.Plan.Building.Pathways.First(p => p.FullName == worst.Name);
         var under = HostsUp(study).Count(h =>
             judgement.Plan.Devices.Rack(h) is { } rack && judgement.Pathways.Value.OverRack(rack) == tray);
         // What stands under a tray has no other way out: that is accepted more often than the loss of the rest of the hall.

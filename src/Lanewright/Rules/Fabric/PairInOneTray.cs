@@ -21,7 +21,7 @@ internal sealed class PairInOneTray() : Rule("LW3115", nameof(PairInOneTray), Se
                 var first = group.First();
                 judgement.Add(this, network.Statement(network.UpLinks(first.Device)[0]).Span,
                     $"{FabricWords.WithMore(devices.Name(first.Device), group.Count())}: the cables of all {first.Links} links up lie in "
-                    + $"{first.Tray.Hall.Name}/{first.Tray.Name}; a fire or a fall there takes them all: lead half of them another "
+                    + $"{first.Tray.FullName}; a fire or a fall there takes them all: lead half of them another "
                     + "way, or look at what 'lanewright load' says of it and accept it",
                     group.Key.Name, group.Count());
             }

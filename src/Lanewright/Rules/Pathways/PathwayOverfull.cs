@@ -18,8 +18,8 @@ internal sealed class PathwayOverfull() : Rule("LW4101", nameof(PathwayOverfull)
             var most = worst.Most(standards);
             judgement.Add(this, pathway.Key.Span,
                 $"'{pathway.Key.Name}' in {pathway.Key.Hall.Name} holds {Numerals.Grouped(worst.Cables)} cables and is "
-                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(most.Value * 100, "%")} is the most; make it "
-                + "wider, lay another beside it, or take thinner cables",
+                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(most.Value * 100, "%")} is the most; no other "
+                + $"way has room for what is too much {Places.Of(worst)}; make it wider, lay another beside it, or take thinner cables",
                 pathway.Key.Name, over.Count, Kind.Severity, new Evidence("fill", worst.Fill.Value, most.Value, "", most.Source));
         }
     }

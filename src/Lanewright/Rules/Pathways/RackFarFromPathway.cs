@@ -1,4 +1,5 @@
 using Lanewright.Findings;
+using Lanewright.Model.Places;
 using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Pathways;
@@ -9,17 +10,19 @@ internal sealed class RackFarFromPathway() : Rule("LW4104", nameof(RackFarFromPa
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (judgement.Plan.Building.Pathways.IsEmpty) return;
-        var racks = judgement.Racks.Value.Racks.Select(r => r.Rack.Index).ToHashSet();
-        foreach (var hall in judgement.Pathways.Value.Halls)
+        if (judgement.Pathways.Value.Net is not { } net) return;
+        foreach (var hall in judgement.Racks.Value.Racks.GroupBy(r => r.Rack.Hall, r => r.Rack))
         {
-            var far = hall.Racks.Where(r => racks.Contains(r.Index) && hall.OffPathway(r) > (r.Type.Depth + r.Type.Width).Metres).ToList();
+            if (judgement.Plan.Building.Pathways.FirstOrDefault(p => p.Hall == hall.Key && p.Route is null) is not { } tray) continue;
+            var far = hall.Where(r => Off(r) > (r.Type.Depth + r.Type.Width).Metres).ToList();
             if (far.Count == 0) continue;
-            var worst = far.MaxBy(hall.OffPathway) ?? far[0];
-            judgement.Add(this, hall.Graph.Segments[0].Pathway.Span,
-                $"rack {worst.Name} is {Numerals.Shown(hall.OffPathway(worst), "m")} away from the nearest pathway, and its cables "
+            var worst = far.MaxBy(Off) ?? far[0];
+            judgement.Add(this, tray.Span,
+                $"rack {worst.Name} is {Numerals.Shown(Off(worst), "m")} away from the nearest pathway, and its cables "
                 + "have nothing to lie on; lead a tray over its row",
-                hall.Hall.Name, far.Count);
+                hall.Key.Name, far.Count);
         }
+
+        double Off(Rack rack) => net.OffPathway(rack) ?? 0;
     }
 }

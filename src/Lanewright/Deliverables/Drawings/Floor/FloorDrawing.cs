@@ -22,6 +22,9 @@ internal sealed class FloorDrawing
     private const double Roomy = 24;
     private const double TableRoom = 440;
     private const double TableStep = 18;
+    private const double RiserMore = 6;
+    private const int MostNamed = 34;
+    private const double TurnedWords = 130;
     private readonly LabelRoom labels = new();
     private readonly FloorView? view;
 
@@ -29,11 +32,7 @@ internal sealed class FloorDrawing
     private readonly Hall hall;
     private readonly ImmutableArray<SegmentFill> fills;
     private readonly ImmutableArray<Rack> racks;
-    private readonly double left;
-    private readonly double back;
-    private readonly double metres;
-    private readonly double deep;
-    private readonly double scale;
+    private readonly FloorLayout layout;
 
     public FloorDrawing(DesignedPlan designed, Hall hall, ImmutableArray<SegmentFill> fills, FloorView? view = null)
     {
@@ -43,18 +42,17 @@ internal sealed class FloorDrawing
         this.fills = fills;
         racks = [.. designed.Plan.Building.Racks.Where(r => r.Hall == hall)];
         var xs = racks.SelectMany(r => new[] { r.X.Metres - (r.Type.Width.Metres / 2), r.X.Metres + (r.Type.Width.Metres / 2) })
-            .Concat(Ends().Select(e => e.X)).Append(hall.ExitX.Metres).ToList();
+            .Concat(Ends().Select(e => e.X)).Concat(Exits.Select(e => e.X.Metres)).ToList();
         var ys = racks.SelectMany(r => new[] { r.Y.Metres, r.Y.Metres + r.Type.Depth.Metres })
-            .Concat(Ends().Select(e => e.Y)).Append(hall.ExitY.Metres).ToList();
-        (left, back) = (xs.Min() - Clear, ys.Min() - Clear);
-        (metres, deep) = (xs.Max() + Clear - left, ys.Max() + Clear - back);
-        scale = Math.Min(Room / metres, MostHeight / deep);
+            .Concat(Ends().Select(e => e.Y)).Concat(Exits.Select(e => e.Y.Metres)).ToList();
+        var (left, back) = (xs.Min() - Clear, ys.Min() - Clear);
+        layout = new FloorLayout(left, back, xs.Max() + Clear - left, ys.Max() + Clear - back, Room, MostHeight);
     }
 
     /// <summary>Writes the drawing.</summary>
     public void Write(MarkupWriter markup, string id, bool isFile)
     {
-        var bottom = Sheet.Top + (deep * scale) + LegendHeight;
+        var bottom = Sheet.Top + layout.Height + LegendHeight;
         var fullest = fills.IsEmpty ? default : fills.Max(OfAllowed);
         var block = TitleBlock.Of(designed.Plan, hall.FullName,
             ("hall", hall.FullName, 2), ("racks", Numerals.Grouped(racks.Length), 0.8),
@@ -67,38 +65,35 @@ internal sealed class FloorDrawing
             Description());
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
-            canvas.Box(Sheet.Margin, Sheet.Top, metres * scale, deep * scale, "faint");
+            for (var strip = 0; strip < layout.Strips; strip++) Strip(canvas, strip);
             foreach (var rack in racks) Rack(canvas, rack);
             foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
             foreach (var fill in fills) Band(canvas, fill);
-            var (exitX, exitY) = At(hall.ExitX.Metres, hall.ExitY.Metres);
-            canvas.Circle(exitX, exitY, 5, "box");
-            labels.Take(exitX - 6, exitY - 6, exitX + 6, exitY + 6);
-            var half = TextFit.Width("exit", SmallSize) / 2;
-            Label(canvas, "exit", [(exitX - half, exitY + 19), (exitX + 9, exitY + 4), (exitX + 8, exitY - 7)]);
+            foreach (var exit in Exits) Exit(canvas, exit);
+            var isDense = fills.Select(f => f.Pathway).Distinct().Count() > MostNamed;
             foreach (var pathway in fills.GroupBy(f => f.Pathway))
-                Name(canvas, pathway.Key, pathway.Max(f => f.Cables), pathway.Max(OfAllowed));
+                Name(canvas, pathway.Key, pathway.Max(f => f.Cables), pathway.Max(OfAllowed), isDense);
             if (HasTable) Table(canvas);
-            Legend(canvas, Sheet.Top + (deep * scale) + 18);
+            Legend(canvas, Sheet.Top + layout.Height + 18);
         });
     }
 
     /// <summary>Beside a narrow hall there is room for a table of its pathways.</summary>
-    private bool HasTable => !fills.IsEmpty && Room - (metres * scale) >= TableRoom;
+    private bool HasTable => !fills.IsEmpty && Room - layout.Width >= TableRoom && layout.Strips == 1;
 
     /// <summary>How much of what is allowed is taken: what colours and figures on the plan mean.</summary>
-    private Share OfAllowed(SegmentFill fill) => Share.From(fill.Fill.Value / fill.Most(designed.Plan.Standards).Value);
+    private Share OfAllowed(SegmentFill fill) => fill.OfMost(designed.Plan.Standards);
 
     private void Table(Canvas canvas)
     {
         const double right = Sheet.Width - Sheet.Margin;
-        var left = Sheet.Margin + (metres * scale) + 28;
-        double[] at = [left, right - 250, right - 165, right - 95, right];
+        var left = Sheet.Margin + layout.Width + 28;
+        double[] at = [left, right - 285, right - 200, right - 125, right];
         string[] heads = ["pathway, at its fullest", "cables", "cross-section", "allowed", "of what is allowed"];
         for (var i = 0; i < at.Length; i++) canvas.Text(at[i], Sheet.Top + 12, heads[i], i == 0 ? "small soft" : "small soft end");
         canvas.Line(left, Sheet.Top + 19, right, Sheet.Top + 19, "fine");
         var pathways = fills.GroupBy(f => f.Pathway).Select(g => g.MaxBy(OfAllowed)).OfType<SegmentFill>().ToList();
-        var rows = Math.Min(pathways.Count, (int)(((deep * scale) - 40) / TableStep));
+        var rows = Math.Min(pathways.Count, (int)((layout.Height - 40) / TableStep));
         for (var row = 0; row < rows; row++)
         {
             var (fill, y) = (pathways[row], Sheet.Top + 20 + ((row + 1) * TableStep));
@@ -120,49 +115,85 @@ internal sealed class FloorDrawing
         new WayPoint(p.FromX.Metres, p.FromY.Metres), new WayPoint(p.ToX.Metres, p.ToY.Metres),
     });
 
-    private (double X, double Y) At(double x, double y) => (Sheet.Margin + ((x - left) * scale), Sheet.Top + ((y - back) * scale));
+    private IEnumerable<HallExit> Exits => hall.Exits.Prepend(hall.Exit);
+
+    /// <summary>A strip of the hall, and where along it the strip begins and ends.</summary>
+    private void Strip(Canvas canvas, int strip)
+    {
+        canvas.Box(Sheet.Margin, layout.TopOf(strip), layout.Width, layout.StripHeight, "faint");
+        if (layout.Strips > 1)
+        {
+            var words = $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(layout.Strips)}";
+            canvas.Text(Sheet.Margin + 8, layout.TopOf(strip) + 15, words, "small soft");
+        }
+    }
+
+    private void Exit(Canvas canvas, HallExit exit)
+    {
+        var (x, y) = layout.At(exit.X.Metres, exit.Y.Metres);
+        canvas.Circle(x, y, 5, "box");
+        labels.Take(x - 6, y - 6, x + 6, y + 6);
+        var name = exit.Name.Length == 0 ? "exit" : "exit " + exit.Name;
+        var half = TextFit.Width(name, SmallSize) / 2;
+        Label(canvas, name, [(x - half, y + 19), (x + 9, y + 4), (x + 8, y - 7)]);
+    }
 
     private void Rack(Canvas canvas, Rack rack)
     {
-        var (x, y) = At(rack.X.Metres - (rack.Type.Width.Metres / 2), rack.Y.Metres);
-        var (width, depth) = (rack.Type.Width.Metres * scale, rack.Type.Depth.Metres * scale);
+        var (half, depth) = (rack.Type.Width.Metres / 2, rack.Type.Depth.Metres);
+        var strip = layout.StripOf(rack.X.Metres, rack.Y.Metres + (depth / 2));
+        var (x1, y1) = layout.At(rack.X.Metres - half, rack.Y.Metres, strip);
+        var (x2, y2) = layout.At(rack.X.Metres + half, rack.Y.Metres + depth, strip);
+        var (left, top, width, height) = (Math.Min(x1, x2), Math.Min(y1, y2), Math.Abs(x2 - x1), Math.Abs(y2 - y1));
         var leads = view is not null && canvas.BeginWay(view.Address(rack), "rack " + rack.Name);
-        canvas.Box(x, y, width, depth, "block");
-        canvas.Line(x, y + (FrontInset * scale), x + width, y + (FrontInset * scale), "fine");
-        if (width >= Roomy) canvas.Text(x + (width / 2), y + (depth / 2) + 4, Numerals.Whole(rack.Number), "small mid");
-        if (view is not null && view.Marked.Contains(rack)) canvas.Box(x + 2, y + 2, width - 4, depth - 4, "heavy");
+        canvas.Box(left, top, width, height, "block");
+        var (fx1, fy1) = layout.At(rack.X.Metres - half, rack.Y.Metres + FrontInset, strip);
+        var (fx2, fy2) = layout.At(rack.X.Metres + half, rack.Y.Metres + FrontInset, strip);
+        canvas.Line(fx1, fy1, fx2, fy2, "fine");
+        if (Math.Min(width, height) >= Roomy || (width >= Roomy && height >= SmallSize + 4))
+            canvas.Text(left + (width / 2), top + (height / 2) + 4, Numerals.Whole(rack.Number), "small mid");
+        if (view is not null && view.Marked.Contains(rack)) canvas.Box(left + 2, top + 2, width - 4, height - 4, "heavy");
         if (leads) canvas.End();
     }
 
     private void RowName(Canvas canvas, Rack first)
     {
-        var (x, y) = At(first.X.Metres - (first.Type.Width.Metres / 2), first.Y.Metres + (first.Type.Depth.Metres / 2));
-        canvas.Text(x - 8, y + 4, first.Row, "bold end halo");
-        labels.Take(x - 8 - TextFit.Width(first.Row, 12, bold: true), y - 8, x - 8, y + 6);
+        var (half, middle) = (first.Type.Width.Metres / 2, first.Y.Metres + (first.Type.Depth.Metres / 2));
+        var strip = layout.StripOf(first.X.Metres, middle);
+        var (x, y) = layout.At(first.X.Metres - half, middle, strip);
+        var width = TextFit.Width(first.Row, 12, bold: true);
+        // Rows that run up the sheet have their name below the first rack.
+        var (textX, textY) = layout.IsTurned ? (x + (width / 2), y + 16) : (x - 8, y + 4);
+        canvas.Text(textX, textY, first.Row, "bold end halo");
+        labels.Take(textX - width, textY - 12, textX, textY + 2);
     }
 
     private void Band(Canvas canvas, SegmentFill fill)
     {
-        var segment = fill.Ways.Graph.Segments[fill.Segment];
-        var (a, b) = (fill.Ways.Graph.Points[segment.A], fill.Ways.Graph.Points[segment.B]);
-        var ((x1, y1), (x2, y2)) = (At(a.X, a.Y), At(b.X, b.Y));
-        var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * scale);
-        var line = $"M{Canvas.N(x1)} {Canvas.N(y1)}L{Canvas.N(x2)} {Canvas.N(y2)}";
+        var (a, b) = (fill.Net.Points[fill.Stretch.A], fill.Net.Points[fill.Stretch.B]);
+        var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * layout.Scale);
         var taken = OfAllowed(fill);
-        canvas.Stroke(line, taken.Value > 1 ? DrawingStyle.Accent : LoadColour.Of(taken), width);
+        foreach (var (x1, y1, x2, y2) in layout.Line(a.X, a.Y, b.X, b.Y))
+        {
+            // A riser is a point of the floor and is seen as one.
+            var end = fill.Pathway.IsRiser ? x2 + 0.01 : x2;
+            canvas.Stroke($"M{Canvas.N(x1)} {Canvas.N(y1)}L{Canvas.N(end)} {Canvas.N(y2)}",
+                taken.Value > 1 ? DrawingStyle.Accent : LoadColour.Of(taken), fill.Pathway.IsRiser ? width + RiserMore : width);
+        }
     }
 
     /// <summary>Beside its line, where no other label stands; upright along a pathway that runs so.</summary>
-    private void Name(Canvas canvas, Pathway pathway, int cables, Share fill)
+    private void Name(Canvas canvas, Pathway pathway, int cables, Share fill, bool isDense)
     {
-        var (x1, y1) = At(pathway.FromX.Metres, pathway.FromY.Metres);
-        var (x2, y2) = At(pathway.ToX.Metres, pathway.ToY.Metres);
-        var off = (Math.Max(LeastBand, pathway.Width.Metres * scale) / 2) + 4;
+        var (x1, y1, x2, y2) = layout.Line(pathway.FromX.Metres, pathway.FromY.Metres, pathway.ToX.Metres, pathway.ToY.Metres)
+            .MaxBy(l => Math.Abs(l.X2 - l.X1) + Math.Abs(l.Y2 - l.Y1));
+        var off = (Math.Max(LeastBand, pathway.Width.Metres * layout.Scale) / 2) + 4;
         var count = HasTable ? "" : $" {Numerals.Grouped(cables)} {(cables == 1 ? "cable" : "cables")},";
-        var whole = $"{pathway.Name}:{count} {Percent(fill)}";
+        // Where pathways stand close, their names would cover them: the table of pathways has all.
+        var whole = isDense ? Percent(fill) : $"{pathway.Name}:{count} {Percent(fill)}";
         if (Math.Abs(x2 - x1) >= Math.Abs(y2 - y1))
         {
-            var text = TextFit.Short(whole, Math.Abs(x2 - x1) + 90, SmallSize);
+            var text = pathway.IsRiser ? whole : TextFit.Short(whole, Math.Abs(x2 - x1) + 90, SmallSize);
             var width = TextFit.Width(text, SmallSize);
             double[] starts = [Math.Min(x1, x2) + off + 10, ((x1 + x2) - width) / 2, Math.Max(x1, x2) - off - 10 - width];
             var (above, below) = (((y1 + y2) / 2) - off, ((y1 + y2) / 2) + off + SmallSize - 2);
@@ -187,12 +218,12 @@ internal sealed class FloorDrawing
 
     private void Legend(Canvas canvas, double y)
     {
-        var step = new[] { 1.0, 2, 5, 10, 20, 50, 100 }.Last(s => s == 1 || s * scale <= Room / 4);
-        canvas.Line(Sheet.Margin, y + 12, Sheet.Margin + (step * scale), y + 12, "heavy");
-        canvas.Text(Sheet.Margin, y + 4, $"{Numerals.Plain(step)} m", "small");
+        var step = new[] { 1.0, 2, 5, 10, 20, 50, 100 }.Last(s => s == 1 || s * layout.Scale <= Room / 4);
+        canvas.Line(Sheet.Margin, y + 12, Sheet.Margin + (step * layout.Scale), y + 12, "heavy");
+        canvas.Text(Sheet.Margin, y + 4, $"{Numerals.Plain(step)} m" + (layout.IsTurned ? ", rows run up the sheet" : ""), "small");
         if (fills.IsEmpty) return;
         const double wide = 14;
-        var x = Sheet.Margin + (step * scale) + 60;
+        var x = Sheet.Margin + Math.Max(step * layout.Scale, layout.IsTurned ? TurnedWords : 0) + 60;
         canvas.Text(x, y + 4, "of what is allowed: from none to all; over it in red", "small");
         for (var i = 0; i <= 20; i++) canvas.Filled(x + (i * wide), y + 9, wide, 8, LoadColour.Of(Share.FromPercent(i * 5)));
         canvas.Filled(x + (22 * wide), y + 9, wide, 8, DrawingStyle.Accent);

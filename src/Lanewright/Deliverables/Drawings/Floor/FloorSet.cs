@@ -28,7 +28,8 @@ internal static class FloorSet
     /// <param name="view">How a page shows it; null for a file.</param>
     public static FloorDrawing Drawing(DesignedPlan designed, Hall hall, FloorView? view = null)
     {
-        ImmutableArray<SegmentFill> fills = [.. designed.Pathways.Value.Fills.Where(f => f.Pathway.Hall == hall)];
+        ImmutableArray<SegmentFill> fills =
+            [.. designed.Pathways.Value.Fills.Where(f => f.Pathway.Hall == hall && f.Pathway.Route is null)];
         return new FloorDrawing(designed, hall, fills, view);
     }
 }

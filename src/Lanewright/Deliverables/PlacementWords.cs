@@ -1,0 +1,36 @@
+using Lanewright.Engineering.Placement;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables;
+
+/// <summary>Placements in words.</summary>
+public static class PlacementWords
+{
+    /// <summary>What a reader has to know before anything is moved.</summary>
+    public const string Caution = "Prices are those of the catalogue, each link by itself and bought new; fill of trays, heat and "
+        + "feeds of the new places are judged when the plan says so. Racks are moved empty, and heavy devices by two persons or with "
+        + "a lift.";
+
+    /// <summary>A group in one line.</summary>
+    public static string Of(GroupPlacement placement, string unit) => placement.Best < placement.Now
+        ? $"cables cost {Amount(placement.Now)} {unit}, and {Amount(placement.Best)} {unit} in the places below; "
+            + Proof(placement.IsExact, placement.NoLessThan, unit)
+        : $"cables cost {Amount(placement.Now)} {unit}; {Proof(placement.IsExact, placement.NoLessThan, unit)}";
+
+    /// <summary>An order of rows in one line.</summary>
+    public static string Of(RowOrder order, string unit) => order.Best < order.Now
+        ? $"cables cost {Amount(order.Now)} {unit} in the order {string.Join(" ", order.Rows)}, "
+            + $"and {Amount(order.Best)} {unit} in the order "
+            + $"{string.Join(" ", order.Order)}; {Proof(order.IsExact, order.NoLessThan, unit)}"
+        : $"cables cost {Amount(order.Now)} {unit} in the order {string.Join(" ", order.Rows)}; "
+            + Proof(order.IsExact, order.NoLessThan, unit);
+
+    /// <summary>A place.</summary>
+    public static string Place(PlacedAt place) => $"{place.Rack.Name} unit {Numerals.Whole(place.Unit)}";
+
+    /// <summary>An amount of money.</summary>
+    public static string Amount(double units) => double.IsInfinity(units) ? "not possible" : Numerals.Grouped((decimal)units, 2);
+
+    private static string Proof(bool isExact, double bound, string unit) =>
+        isExact ? "none is cheaper" : $"no placement costs less than {Amount(bound)} {unit}";
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Model;
+using Lanewright.Model.Catalogues;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>All that is laid between racks: cables, the cords on ways through trunks, and trunks. What several links share is one piece
+/// for each two racks it joins: the legs of a fan-out go each to its own rack.</summary>
+internal sealed class CablePieces
+{
+    private readonly Plan plan;
+    private readonly LinkDesign design;
+    private readonly WayNet net;
+    private readonly ImmutableArray<CablePiece>.Builder pieces;
+    private readonly Dictionary<CableKey, int> pieceOf;
+    private readonly Dictionary<(int Cable, int Joint, WayQuestion Question), int> shared = [];
+
+    private CablePieces(Plan plan, LinkDesign design, WayNet net)
+    {
+        (this.plan, this.design, this.net) = (plan, design, net);
+        pieces = ImmutableArray.CreateBuilder<CablePiece>(design.Cables.Length);
+        pieceOf = new(design.Cables.Length);
+        for (var link = 0; link < plan.Links.Count; link++)
+            if (design.CableOf(link) >= 0 && design.SolutionOf(link) is { } solution) AddLink(link, solution);
+        foreach (var trunk in plan.Trunks)
+            for (var number = 0; number < trunk.Count; number++)
+                Add(new CableKey(CableKind.Trunk, trunk.Index, number), trunk.From, trunk.To, trunk.Cable, 0, trunk.IsExisting, -1);
+        All = pieces.ToImmutable();
+    }
+
+    /// <summary>The pieces in the order of the links, then trunks.</summary>
+    public ImmutableArray<CablePiece> All { get; }
+
+    /// <summary>The pieces of a design.</summary>
+    public static CablePieces Of(Plan plan, LinkDesign design, WayNet net) => new(plan, design, net);
+
+    /// <summary>Number of the piece that something is, or lies in; -1 where it is not laid from rack to rack.</summary>
+    public int Of(CableKey key) => pieceOf.GetValueOrDefault(key, -1);
+
+    private void AddLink(int link, Solution solution)
+    {
+        var statement = plan.Statements[plan.Links.Statement(link)];
+        var (side, isFixed, cable) = (Math.Max(0, net.SideOf(statement.Side)), statement.IsExisting, design.CableOf(link));
+        var (at, end) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
+        if (solution.Through is not { } way || solution.Patching.IsEmpty)
+        {
+            Add(Key(0), at, end, solution.Cable, side, isFixed, design.Cables[cable].Links > 1 ? cable : -1);
+            return;
+        }
+        for (var joint = 0; joint < solution.Patching.Length; joint++)
+        {
+            var cord = solution.Patching[joint];
+            var to = joint < way.Legs.Length ? way.Legs[joint].NearPanel : end;
+            Add(Key(joint), at, to, cord.Cord, side, isFixed, cord.Links > 1 ? cable : -1);
+            if (joint < way.Legs.Length) at = way.Legs[joint].FarPanel;
+        }
+
+        CableKey Key(int joint) => new(CableKind.Cable, link, joint);
+    }
+
+    private void Add(CableKey key, int from, int to, CableItem item, int side, bool isFixed, int sharing)
+    {
+        var (a, b) = (plan.Devices.RackIndex(from), plan.Devices.RackIndex(to));
+        if (a < 0 || b < 0 || a == b) return;
+        var question = WayQuestion.Between(a, b, side);
+        if (sharing < 0 || !shared.TryGetValue((sharing, key.Number, question), out var piece))
+        {
+            piece = pieces.Count;
+            pieces.Add(new CablePiece(key, from, to, question, item, isFixed));
+            if (sharing >= 0) shared.Add((sharing, key.Number, question), piece);
+        }
+        pieceOf[key] = piece;
+    }
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>Cables that do not go the shortest way, and why.</summary>
+public sealed class LaidDetours
+{
+    private LaidDetours(
+        ImmutableDictionary<CableKey, CableWay> ways, ImmutableDictionary<CableKey, CableKey> partners, ImmutableArray<ApartPair> pairs,
+        ImmutableArray<CableMove> moves)
+    {
+        (Ways, Partners, Pairs, Moves) = (ways, partners, pairs, moves);
+    }
+
+    /// <summary>Nothing but shortest ways.</summary>
+    public static LaidDetours None { get; } =
+        new(ImmutableDictionary<CableKey, CableWay>.Empty, ImmutableDictionary<CableKey, CableKey>.Empty, [], []);
+
+    /// <summary>Their ways.</summary>
+    public ImmutableDictionary<CableKey, CableWay> Ways { get; }
+
+    /// <summary>The other cable of a pair that is kept apart.</summary>
+    public ImmutableDictionary<CableKey, CableKey> Partners { get; }
+
+    /// <summary>Pairs that are kept apart, or were to be.</summary>
+    public ImmutableArray<ApartPair> Pairs { get; }
+
+    /// <summary>Cables that found no room on a shorter way, in the order they were moved.</summary>
+    public ImmutableArray<CableMove> Moves { get; }
+
+    /// <summary>The ways of pairs.</summary>
+    public static LaidDetours Of(ApartWays apart) => new(
+        apart.Ways.ToImmutableDictionary(),
+        apart.Pairs.SelectMany(p => new[] { (p.One, p.Other), (p.Other, p.One) })
+            .ToImmutableDictionary(p => Cable(p.Item1), p => Cable(p.Item2)),
+        [.. apart.Pairs],
+        []);
+
+    /// <summary>These and more cables that were moved.</summary>
+    public LaidDetours With(IEnumerable<(CableMove Move, CableWay? Way)> more)
+    {
+        var (ways, moves) = (Ways.ToBuilder(), Moves.ToBuilder());
+        foreach (var (move, way) in more)
+        {
+            if (way is null) continue;
+            ways[move.Key] = way;
+            moves.Add(move);
+        }
+        return moves.Count == Moves.Length ? this : new LaidDetours(ways.ToImmutable(), Partners, Pairs, moves.ToImmutable());
+    }
+
+    private static CableKey Cable(int link) => new(CableKind.Cable, link);
+}

@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>Leads cables out of pathways that hold too many: one after another the cable whose next way with room is the least longer for
+/// the room it makes. Of cables alike the last of the plan goes first. With one overfull stretch and cables alike no other choice is
+/// shorter in all; beyond that it is a good choice and no proof.</summary>
+internal sealed class OverflowMoves
+{
+    private readonly WayNet net;
+    private readonly StretchRoom room;
+    private readonly ImmutableArray<CablePiece> pieces;
+    private readonly CableWay?[] ways;
+    private readonly Func<int, CableWay?> partnerWay;
+    private readonly WaySearch search;
+    private readonly bool[] closed;
+    private readonly List<(int Piece, CableMove Move)> moves = [];
+
+    /// <summary>Takes what is laid.</summary>
+    /// <param name="net">The graph.</param>
+    /// <param name="room">What lies in it.</param>
+    /// <param name="pieces">The cables.</param>
+    /// <param name="ways">Their ways, which change.</param>
+    /// <param name="partnerWay">The way of the other of a pair, by the number of a piece; null where a cable is of no pair.</param>
+    public OverflowMoves(
+        WayNet net, StretchRoom room, ImmutableArray<CablePiece> pieces, CableWay?[] ways, Func<int, CableWay?> partnerWay)
+    {
+        (this.net, this.room, this.pieces, this.ways, this.partnerWay) = (net, room, pieces, ways, partnerWay);
+        search = new WaySearch(net);
+        closed = new bool[net.Stretches.Length];
+    }
+
+    /// <summary>Moves what can be moved; gives the moves by the number of their piece.</summary>
+    public IReadOnlyList<(int Piece, CableMove Move)> Run()
+    {
+        var over = room.Over().ToHashSet();
+        if (over.Count == 0) return moves;
+        var queue = new PriorityQueue<int, (double Cost, int Group)>();
+        var groups = Groups(over);
+        var next = new CableWay?[groups.Count];
+        for (var g = 0; g < groups.Count; g++) Offer(g);
+        while (over.Count > 0 && queue.TryDequeue(out var group, out _))
+        {
+            var piece = groups[group].Peek();
+            if (ways[piece] is not { } old || !old.Stretches.Any(over.Contains)) continue;
+            if (next[group] is not { } way || !HasRoom(way, old, pieces[piece].Area))
+            {
+                Offer(group);
+                continue;
+            }
+            groups[group].Pop();
+            Move(piece, old, way, old.Stretches.First(over.Contains));
+            over.RemoveWhere(s => !room.IsOver(s));
+            if (groups[group].Count > 0) queue.Enqueue(group, (Cost(old, way, pieces[piece].Area), group));
+        }
+        return moves;
+
+        void Offer(int group)
+        {
+            var piece = groups[group].Peek();
+            if (ways[piece] is not { } old) return;
+            next[group] = NextWay(piece, old);
+            if (next[group] is { } way) queue.Enqueue(group, (Cost(old, way, pieces[piece].Area), group));
+        }
+    }
+
+    private static double Cost(CableWay old, CableWay way, double area) => (way.Total - old.Total) / area;
+
+    /// <summary>Cables alike that lie in overfull stretches, the last of the plan on top.</summary>
+    private List<Stack<int>> Groups(HashSet<int> over)
+    {
+        var groups = new List<Stack<int>>();
+        var known = new Dictionary<(WayQuestion, double, CableWay, CableWay?), Stack<int>>();
+        for (var i = 0; i < pieces.Length; i++)
+        {
+            if (pieces[i].IsFixed || pieces[i].Area <= 0 || ways[i] is not { } way || !way.Stretches.Any(over.Contains)) continue;
+            var key = (pieces[i].Question, pieces[i].Area, way, partnerWay(i));
+            if (!known.TryGetValue(key, out var group)) groups.Add(known[key] = group = new Stack<int>());
+            group.Push(i);
+        }
+        return groups;
+    }
+
+    private bool HasRoom(CableWay way, CableWay old, double area) =>
+        way.Stretches.All(s => (old.Stretches.Contains(s) && !room.IsOver(s)) || room.HasRoom(s, area));
+
+    /// <summary>The shortest way through stretches with room, which keeps away from the way of the other of a pair.</summary>
+    private CableWay? NextWay(int piece, CableWay old)
+    {
+        var area = pieces[piece].Area;
+        for (var s = 0; s < closed.Length; s++) closed[s] = room.IsOver(s) || !room.HasRoom(s, area);
+        // What it lies in now and is not overfull has its own room.
+        foreach (var stretch in old.Stretches) closed[stretch] = room.IsOver(stretch);
+        if (partnerWay(piece) is { } partner)
+            foreach (var stretch in partner.Stretches) closed[stretch] = true;
+        var question = pieces[piece].Question;
+        search.From(question.From, net.Building.Racks[question.To].Hall.Index, question.Side, closed);
+        return search.To(question.To);
+    }
+
+    private void Move(int piece, CableWay old, CableWay way, int full)
+    {
+        room.Lay(old, pieces[piece], -1);
+        room.Lay(way, pieces[piece], 1);
+        ways[piece] = way;
+        moves.Add((piece, new CableMove(pieces[piece].Key, full, way.Total - old.Total)));
+    }
+}

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>Cables alike that are pulled together from rack to rack.</summary>
+/// <param name="Order">When it is pulled, from 1.</param>
+/// <param name="Group">Number of its route, from 1: bundles of one route lie in the same stretches.</param>
+/// <param name="From">Index of the rack it begins at.</param>
+/// <param name="To">Index of the rack it ends at.</param>
+/// <param name="Item">The cable.</param>
+/// <param name="Cables">The cables, in the order of the plan.</param>
+/// <param name="Way">The stretches they lie in.</param>
+/// <param name="Pathways">Pathways from its first rack to the other, each once in a row.</param>
+/// <param name="Length">The longest of its cables as ordered.</param>
+/// <param name="Diameter">Outside diameter of the bundle.</param>
+/// <param name="Kilograms">What it weighs; cables of unknown weight count for nothing.</param>
+/// <param name="WeightMark">How well the weight is known.</param>
+/// <param name="Fibres">Fibres in it; nothing for copper.</param>
+/// <param name="SpareFibres">Fibres of them that carry no light.</param>
+/// <param name="Reason">Why it is pulled when it is.</param>
+public sealed record PullBundle(
+    int Order, int Group, int From, int To, CableItem Item, ImmutableArray<CableKey> Cables, CableWay Way,
+    ImmutableArray<string> Pathways, Length Length,
+    Length Diameter, double Kilograms, Mark WeightMark, int Fibres, int SpareFibres, PullReason Reason)
+{
+    /// <summary>Its name.</summary>
+    public string Name => "B" + Numerals.Padded(Order, 4);
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Plant;
+using Lanewright.Model;
+using Lanewright.Model.Catalogues;
+using Lanewright.Quantities;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>In what bundles and in what order cables are pulled: those that go farthest first, so that they lie lowest and what leaves the
+/// tray earlier leaves from the top.</summary>
+public sealed class PullPlan
+{
+    private readonly Plan plan;
+    private readonly LinkDesign design;
+    private readonly PathwayBook book;
+    private readonly Lazy<ImmutableArray<int>> litOfGroup;
+
+    private PullPlan(Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant)
+    {
+        (this.plan, this.design, this.book) = (plan, design, book);
+        litOfGroup = new(() => [.. plant.Value.Trunks.Select(t => t.FibresLit)]);
+        Bundles = [.. InOrder()];
+    }
+
+    /// <summary>The bundles in the order of pulling.</summary>
+    public ImmutableArray<PullBundle> Bundles { get; }
+
+    /// <summary>The pull plan of a design; without pathways there is none.</summary>
+    public static PullPlan Of(Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant) => new(plan, design, book, plant);
+
+    private IEnumerable<PullBundle> InOrder()
+    {
+        var most = (int)plan.Standards.Facility("bundle", "most-cables").Value;
+        var groups = Enumerable.Range(0, book.Pieces.Length)
+            .Where(i => !book.Pieces[i].IsFixed)
+            .SelectMany(i => book.WayOf(i) is { } way ? [(Piece: i, Way: way)] : Array.Empty<(int Piece, CableWay Way)>())
+            .GroupBy(p => (p.Way, book.Pieces[p.Piece].Question, book.Pieces[p.Piece].Item), p => p.Piece)
+            .OrderByDescending(g => Math.Round(g.Key.Way.Total, Decimals))
+            .ThenByDescending(g => g.Key.Item.Diameter)
+            .ThenByDescending(g => g.Count())
+            .ThenBy(g => g.First());
+        var routes = new Dictionary<(CableWay, int, int), int>();
+        var (order, before) = (0, default((double Total, int Route)?));
+        foreach (var group in groups)
+        {
+            var key = (group.Key.Way, group.Key.Question.From, group.Key.Question.To);
+            if (!routes.TryGetValue(key, out var route)) routes[key] = route = routes.Count + 1;
+            var total = Math.Round(group.Key.Way.Total, Decimals);
+            foreach (var pieces in group.Chunk(most))
+            {
+                var reason = before is not { } last ? PullReason.Longest
+                    : last.Route == route ? PullReason.SameRoute
+                    : total < last.Total ? PullReason.Shorter
+                    : PullReason.Thickest;
+                before = (total, route);
+                yield return Bundle(++order, route, group.Key.Way, pieces, reason);
+            }
+        }
+    }
+
+    private PullBundle Bundle(int order, int route, CableWay way, int[] pieces, PullReason reason)
+    {
+        var first = book.Pieces[pieces[0]];
+        var (from, to) = (plan.Devices.RackIndex(first.FromDevice), plan.Devices.RackIndex(first.ToDevice));
+        var packing = plan.Standards.Facility("bundle", "packing").Value;
+        var weight = CableWeight.AMetreOf(first.Item, plan.Standards);
+        var lengths = pieces.Select(p => Ordered(book.Pieces[p].Key)).ToList();
+        var fibres = pieces.Select(p => FibresOf(book.Pieces[p])).ToList();
+        return new PullBundle(order, route, from, to, first.Item, [.. pieces.Select(p => book.Pieces[p].Key)], way,
+            [.. book.Names(way, first.FromDevice, first.ToDevice)],
+            Length.FromMetres(lengths.Max(l => l.Metres)), BundleSize.Of(first.Item.Diameter, pieces.Length, packing),
+            lengths.Sum(l => l.Metres) * (weight?.Value ?? 0), weight?.Source.Mark ?? Mark.Seen, fibres.Sum(f => f.All),
+            fibres.Sum(f => f.All - f.Lit), reason);
+    }
+
+    private Length Ordered(CableKey key)
+    {
+        if (key.Kind == CableKind.Trunk) return design.Trunks.Of(plan.Trunks[key.Index]) ?? default;
+        if (design.SolutionOf(key.Index) is not { } solution) return default;
+        return solution.Patching.IsEmpty ? solution.Length : solution.Patching[key.Number].Length;
+    }
+
+    /// <summary>Fibres of a cable and how many carry light; those of trunks are told by the table of trunks.</summary>
+    private (int All, int Lit) FibresOf(CablePiece piece)
+    {
+        if (piece.Item is not CordModel { IsTwistedPair: false } cord) return (0, 0);
+        if (piece.Key.Kind == CableKind.Trunk) return (plan.Trunks[piece.Key.Index].Positions, LitOf(piece.Key));
+        var all = Positions(cord.Near);
+        var optical = design.SolutionOf(piece.Key.Index)?.FromApplication?.Optical;
+        return (all, optical is null ? all : Math.Min(all, optical.Fibres * cord.Legs));
+    }
+
+    private int Positions(string connector) => (int)(plan.Standards.Connector(connector)?.Real("positions")?.Value ?? 2);
+
+    /// <summary>Ports are taken trunk after trunk, so the first trunks of a group are full.</summary>
+    private int LitOf(CableKey key)
+    {
+        var trunk = plan.Trunks[key.Index];
+        return Math.Clamp(litOfGroup.Value[key.Index] - (key.Number * trunk.Positions), 0, trunk.Positions);
+    }
+
+    private const int Decimals = 6;
+}

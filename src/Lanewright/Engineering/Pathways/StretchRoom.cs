@@ -1,0 +1,67 @@
+using Lanewright.Model.Catalogues;
+using Lanewright.Standards;
+using Lanewright.Text;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>What lies in each stretch while cables are laid, and whether one more has room.</summary>
+internal sealed class StretchRoom
+{
+    private readonly WayNet net;
+    private readonly StandardsLibrary standards;
+    private readonly double[] inside;
+    private readonly Dictionary<CableItem, Known<double>?> weights = new(ReferenceEqualityComparer.Instance);
+
+    public StretchRoom(WayNet net, StandardsLibrary standards)
+    {
+        this.net = net;
+        this.standards = standards;
+        var count = net.Stretches.Length;
+        (Cables, Area, Unknown) = (new int[count], new double[count], new int[count]);
+        (Kilograms, Marks) = (new double[count], new Mark[count]);
+        inside = [.. net.Stretches.Select(s => SegmentFill.AreaOf(s.Pathway))];
+    }
+
+    /// <summary>Cables in each stretch.</summary>
+    public int[] Cables { get; }
+
+    /// <summary>Square millimetres they take.</summary>
+    public double[] Area { get; }
+
+    /// <summary>Cables whose diameter nobody states.</summary>
+    public int[] Unknown { get; }
+
+    /// <summary>What a metre weighs.</summary>
+    public double[] Kilograms { get; }
+
+    /// <summary>How well that is known.</summary>
+    public Mark[] Marks { get; }
+
+    /// <summary>Lays a cable, or takes it out again.</summary>
+    public void Lay(CableWay way, CablePiece piece, int times)
+    {
+        if (!weights.TryGetValue(piece.Item, out var weight)) weights[piece.Item] = weight = CableWeight.AMetreOf(piece.Item, standards);
+        foreach (var stretch in way.Stretches)
+        {
+            Kilograms[stretch] += (weight?.Value ?? 0) * times;
+            if (weight is { } known && known.Source.Mark > Marks[stretch]) Marks[stretch] = known.Source.Mark;
+            Cables[stretch] += times;
+            Area[stretch] += piece.Area * times;
+            if (piece.Item.Diameter.Metres <= 0) Unknown[stretch] += times;
+        }
+    }
+
+    /// <summary>Whether a stretch holds more than it may.</summary>
+    public bool IsOver(int stretch) => Area[stretch] > Most(stretch, Cables[stretch]);
+
+    /// <summary>Whether one more cable has room.</summary>
+    public bool HasRoom(int stretch, double area) => Area[stretch] + area <= Most(stretch, Cables[stretch] + 1);
+
+    /// <summary>Stretches that hold more than they may, in order.</summary>
+    public IEnumerable<int> Over() => Enumerable.Range(0, net.Stretches.Length).Where(IsOver);
+
+    private double Most(int stretch, int cables) =>
+        (inside[stretch] * SegmentFill.MostOf(net.Stretches[stretch].Pathway, cables, standards).Value) + Rounding;
+
+    private const double Rounding = 1e-9;
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using Lanewright.Model.Places;
+using Lanewright.Standards;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>All that cables may lie in, as one graph: points where pathways begin, end, cross and where cables come down, racks and exits,
+/// and what joins them. Racks are ends of ways and never on the way; a route leads from hall to hall.</summary>
+public sealed class WayNet
+{
+    private readonly int[] first;
+    private readonly int[] edgesAt;
+    private readonly ImmutableDictionary<string, int> sideNumbers;
+    private readonly int[] rackPoints;
+    private readonly int firstPlace;
+    private readonly int exits;
+
+    internal WayNet(WayNetParts parts, Building building)
+    {
+        Building = building;
+        Points = [.. parts.Points];
+        Stretches = [.. parts.Stretches];
+        Edges = [.. parts.Edges];
+        rackPoints = parts.RackPoints;
+        firstPlace = parts.FirstRack;
+        exits = parts.Exits;
+        sideNumbers = parts.Sides;
+        first = new int[Points.Length + 1];
+        foreach (var edge in Edges)
+        {
+            first[edge.A + 1]++;
+            first[edge.B + 1]++;
+        }
+        for (var p = 0; p < Points.Length; p++) first[p + 1] += first[p];
+        var next = first[..^1];
+        edgesAt = new int[first[^1]];
+        for (var e = 0; e < Edges.Length; e++)
+        {
+            edgesAt[next[Edges[e].A]++] = e;
+            edgesAt[next[Edges[e].B]++] = e;
+        }
+    }
+
+    /// <summary>The places.</summary>
+    public Building Building { get; }
+
+    /// <summary>The points; racks come last.</summary>
+    public ImmutableArray<WayPoint> Points { get; }
+
+    /// <summary>The stretches, pathway by pathway.</summary>
+    public ImmutableArray<WaySegment> Stretches { get; }
+
+    /// <summary>What joins points.</summary>
+    public ImmutableArray<WayEdge> Edges { get; }
+
+    /// <summary>The graph of a building.</summary>
+    public static WayNet Of(Building building, StandardsLibrary standards) => new WayNetMaker(building, standards).Make();
+
+    /// <summary>Whether ways of a building are more than straight lines and one route from hall to hall.</summary>
+    public static bool IsNeeded(Building building) => !building.Pathways.IsEmpty
+        || building.Routes.Select(r => (Math.Min(r.From.Index, r.To.Index), Math.Max(r.From.Index, r.To.Index))).Distinct().Count()
+            < building.Routes.Length;
+
+    /// <summary>Edges at a point, in their order.</summary>
+    public ReadOnlySpan<int> EdgesAt(int point) => edgesAt.AsSpan(first[point], first[point + 1] - first[point]);
+
+    /// <summary>The point of a rack.</summary>
+    public int PointOf(int rack) => rackPoints[rack];
+
+    /// <summary>Index of the rack at a point of a rack.</summary>
+    public int RackAt(int point) => point - firstPlace;
+
+    /// <summary>Whether a point is a rack.</summary>
+    public bool IsRack(int point) => point >= firstPlace;
+
+    /// <summary>Whether a point is an exit: cables pass it from a hall to a route and from a route to a hall, never from tray to
+    /// tray.</summary>
+    public bool IsExit(int point) => point < exits;
+
+    /// <summary>Number of a side; 0 for none, -1 where no pathway is of that side.</summary>
+    public int SideOf(string name) => name.Length == 0 ? 0 : sideNumbers.GetValueOrDefault(name, -1);
+
+    /// <summary>The pathway that cables of a rack come down from; null where its hall has none.</summary>
+    public Pathway? Over(Rack rack)
+    {
+        if (NearestDrop(rack) is not { } drop) return null;
+        foreach (var e in EdgesAt(drop.Far(PointOf(rack.Index))))
+            if (Edges[e] is { Stretch: >= 0 } edge && Edges[e].Side == drop.Side) return Stretches[edge.Stretch].Pathway;
+        return null;
+    }
+
+    /// <summary>Metres in plan between a rack and the pathway nearest to it; null where its hall has none.</summary>
+    public double? OffPathway(Rack rack) =>
+        NearestDrop(rack) is { } drop ? Points[drop.A].Across(Points[drop.B]) : null;
+
+    private WayEdge? NearestDrop(Rack rack)
+    {
+        var point = PointOf(rack.Index);
+        WayEdge? nearest = null;
+        foreach (var e in EdgesAt(point))
+        {
+            // In a hall without pathways a rack is joined to the exits alone.
+            if (!IsPathwayPoint(Edges[e].Far(point))) continue;
+            if (nearest is { } best && Flat(best) <= Flat(Edges[e])) continue;
+            nearest = Edges[e];
+        }
+        return nearest;
+
+        double Flat(WayEdge edge) => Points[edge.A].FlatTo(Points[edge.B]);
+    }
+
+    private bool IsPathwayPoint(int point)
+    {
+        foreach (var e in EdgesAt(point))
+            if (Edges[e] is { Stretch: >= 0, Route: < 0 }) return true;
+        return false;
+    }
+}

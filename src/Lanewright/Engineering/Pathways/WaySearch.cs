@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+
+namespace Lanewright.Engineering.Pathways;
+
+/// <summary>Shortest ways from a rack. One search is held at a time; the room for it is used again.</summary>
+internal sealed class WaySearch
+{
+    private readonly WayNet net;
+    private readonly double[] metres;
+    private readonly int[] by;
+    private readonly WayHeap heap;
+    private int source;
+
+    public WaySearch(WayNet net)
+    {
+        this.net = net;
+        metres = new double[net.Points.Length];
+        by = new int[net.Points.Length];
+        heap = new WayHeap(net.Points.Length);
+    }
+
+    /// <summary>Searches from a rack to all of its hall and, when another hall is named, to all of that.</summary>
+    /// <param name="rack">The rack.</param>
+    /// <param name="farHall">The hall where ways end.</param>
+    /// <param name="side">Number of the side; 0 for any.</param>
+    /// <param name="closed">Stretches that may not be used; null for none.</param>
+    public void From(int rack, int farHall, int side, bool[]? closed = null)
+    {
+        source = net.PointOf(rack);
+        var ownHall = net.Building.Racks[rack].Hall.Index;
+        Array.Fill(metres, double.PositiveInfinity);
+        Array.Fill(by, -1);
+        metres[source] = 0;
+        heap.Clear();
+        heap.Lower(source, 0);
+        while (heap.TryTake(out var point))
+        {
+            // A rack is an end of a way, never on it.
+            if (point != source && net.IsRack(point)) continue;
+            var isExit = net.IsExit(point);
+            var cameByRoute = isExit && net.Edges[by[point]].Route >= 0;
+            foreach (var e in net.EdgesAt(point))
+            {
+                var edge = net.Edges[e];
+                if (isExit && cameByRoute == (edge.Route >= 0)) continue;
+                if (edge.Side != side && edge.Side != 0 && side != 0) continue;
+                if (edge.Route >= 0 ? !Leads(edge, point, ownHall, farHall) : edge.Hall != ownHall && edge.Hall != farHall) continue;
+                if (closed is not null && edge.Stretch >= 0 && closed[edge.Stretch]) continue;
+                var far = edge.Far(point);
+                var way = metres[point] + edge.Metres;
+                if (way >= metres[far]) continue;
+                metres[far] = way;
+                by[far] = e;
+                heap.Lower(far, way);
+            }
+        }
+    }
+
+    /// <summary>The way to a rack; null where none leads there.</summary>
+    /// <param name="rack">The rack.</param>
+    public CableWay? To(int rack)
+    {
+        var end = net.PointOf(rack);
+        if (double.IsInfinity(metres[end])) return null;
+        var edges = new List<int>();
+        for (var at = end; at != source; at = net.Edges[by[at]].Far(at)) edges.Add(by[at]);
+        edges.Reverse();
+        return WayOf(net, source, edges);
+    }
+
+    /// <summary>What was found, to be put back later.</summary>
+    public (double[] Metres, int[] By, int Source) Result() => ([.. metres], [.. by], source);
+
+    /// <summary>Puts back what was found before.</summary>
+    public void Restore((double[] Metres, int[] By, int Source) result)
+    {
+        result.Metres.CopyTo(metres, 0);
+        result.By.CopyTo(by, 0);
+        source = result.Source;
+    }
+
+    /// <summary>The way along edges that begin at a rack.</summary>
+    public static CableWay WayOf(WayNet net, int source, IReadOnlyList<int> edges)
+    {
+        var stretches = ImmutableArray.CreateBuilder<int>(edges.Count);
+        var metres = 0.0;
+        Model.Places.HallRoute? route = null;
+        foreach (var e in edges)
+        {
+            var edge = net.Edges[e];
+            if (edge.Stretch >= 0) stretches.Add(edge.Stretch);
+            if (edge.Route >= 0) route = net.Building.Routes[edge.Route];
+            else metres += Inside(net, edge);
+        }
+        var (low, high) = (Height(net, edges[0], source), Height(net, edges[^1], -1));
+        return new CableWay(stretches.ToImmutable(), metres, low, high, route);
+    }
+
+    /// <summary>A route leads out of the own hall and into the other, never back and never through a third.</summary>
+    private bool Leads(WayEdge route, int at, int ownHall, int farHall)
+    {
+        var (from, to) = (net.Building.Routes[route.Route].From.Index, net.Building.Routes[route.Route].To.Index);
+        return ownHall != farHall
+            && ((route.A == at && from == ownHall && to == farHall) || (route.B == at && to == ownHall && from == farHall));
+    }
+
+    /// <summary>What goes up and down at a rack depends on the device and is counted with it.</summary>
+    private static double Inside(WayNet net, WayEdge edge) =>
+        net.IsRack(edge.B) ? net.Points[edge.A].Across(net.Points[edge.B]) : edge.Metres;
+
+    private static double Height(WayNet net, int edge, int rackPoint)
+    {
+        var joined = net.Edges[edge];
+        // Edges of racks are written from the pathway to the rack.
+        return net.Points[rackPoint >= 0 ? joined.Far(rackPoint) : joined.A].Z;
+    }
+}

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+
+namespace Lanewright.Engineering.Placement;
+
+/// <summary>Where the devices of a group should stand so that their cables cost least.</summary>
+/// <param name="Group">Index of the group.</param>
+/// <param name="Now">What their links cost as the plan has them.</param>
+/// <param name="Best">What they cost in the placement found.</param>
+/// <param name="NoLessThan">What no placement goes below; equal to <paramref name="Best"/> where that is proven.</param>
+/// <param name="Moves">Every device with its place.</param>
+/// <param name="RackCosts">What the links of the first device would cost in each rack that has room for it, the cheapest first.</param>
+public sealed record GroupPlacement(
+    int Group, double Now, double Best, double NoLessThan, ImmutableArray<DeviceMove> Moves,
+    ImmutableArray<(Model.Places.Rack Rack, double Cost)> RackCosts)
+{
+    /// <summary>Whether no placement is cheaper.</summary>
+    public bool IsExact => Best - NoLessThan <= Rounding;
+
+    private const double Rounding = 0.005;
+}

@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+using Lanewright.Model;
+using Lanewright.Model.Places;
+
+namespace Lanewright.Engineering.Placement;
+
+/// <summary>Finds an order of rows alike: up to seven by looking at every order, more by exchanges with a bound beside them. Trays stay
+/// where they are, and everything in a row moves with it.</summary>
+internal sealed class RowPlacer
+{
+    /// <summary>Rows whose orders are all looked at: seven have 5040.</summary>
+    private const int MostExact = 7;
+
+    private readonly Plan plan;
+    private readonly PlacementCost cost;
+    private readonly ImmutableArray<ImmutableArray<Rack>> rows;
+    private readonly Dictionary<int, (int Row, int Number)> placeOf = [];
+
+    /// <summary>Cost of the links between two rows, or of one row with all that stays, by the places both stand at.</summary>
+    private readonly double[,,,] between;
+    private readonly double[,] alone;
+
+    private RowPlacer(Plan plan, PlacementCost cost, ImmutableArray<ImmutableArray<Rack>> rows)
+    {
+        (this.plan, this.cost, this.rows) = (plan, cost, rows);
+        for (var r = 0; r < rows.Length; r++)
+            for (var n = 0; n < rows[r].Length; n++)
+                placeOf[rows[r][n].Index] = (r, n);
+        var count = rows.Length;
+        between = new double[count, count, count, count];
+        alone = new double[count, count];
+        Fill();
+    }
+
+    /// <summary>The best order of each set of rows alike in each hall that has more than one.</summary>
+    public static IEnumerable<RowOrder> Find(Plan plan, PlacementCost cost)
+    {
+        foreach (var hall in plan.Building.Halls)
+        {
+            var alike = plan.Building.Racks.Where(r => r.Hall == hall)
+                .GroupBy(r => r.Row).Select(g => g.OrderBy(r => r.Number).ToImmutableArray())
+                .GroupBy(r => (r.Length, r[0].Type));
+            foreach (var rows in alike)
+                if (rows.Count() > 1) yield return new RowPlacer(plan, cost, [.. rows]).Find(hall.Index);
+        }
+    }
+
+    private RowOrder Find(int hall)
+    {
+        int[] now = [.. Enumerable.Range(0, rows.Length)];
+        var held = Total(now);
+        var isExact = rows.Length <= MostExact;
+        var found = isExact ? Orders(rows.Length).MinBy(Total) ?? now : Exchange(now);
+        var best = Total(found);
+        if (best >= held - Rounding) (best, found) = (held, now);
+        var names = rows.Select(r => r[0].Row).ToImmutableArray();
+        return new RowOrder(hall, names, [.. Inverse(found).Select(r => names[r])], held, best, isExact ? best : Math.Min(best, Bound()));
+    }
+
+    /// <summary>Every link once, at every pair of places its rows could stand at.</summary>
+    private void Fill()
+    {
+        var seen = new HashSet<int>();
+        for (var device = 0; device < plan.Devices.Count; device++)
+        {
+            if (!placeOf.TryGetValue(plan.Devices.RackIndex(device), out var own)) continue;
+            foreach (var link in cost.LinksOf(device))
+            {
+                if (!seen.Add(link)) continue;
+                var far = cost.Far(link, device);
+                if (placeOf.TryGetValue(plan.Devices.RackIndex(far), out var other)) Add(link, device, own, far, other);
+                else if (cost.Now(far) is { } there)
+                    for (var p = 0; p < rows.Length; p++)
+                        alone[own.Row, p] += cost.Between(link, device, At(device, p, own.Number), far, there);
+            }
+        }
+    }
+
+    private void Add(int link, int device, (int Row, int Number) own, int far, (int Row, int Number) other)
+    {
+        for (var p = 0; p < rows.Length; p++)
+        {
+            if (own.Row == other.Row)
+            {
+                alone[own.Row, p] += cost.Between(link, device, At(device, p, own.Number), far, At(far, p, other.Number));
+                continue;
+            }
+            for (var q = 0; q < rows.Length; q++)
+                if (p != q)
+                    between[own.Row, p, other.Row, q] +=
+                        cost.Between(link, device, At(device, p, own.Number), far, At(far, q, other.Number));
+        }
+    }
+
+    private PlacedAt At(int device, int place, int number) => new(rows[place][number], plan.Devices.Unit(device));
+
+    /// <summary>Cost of an order: the place of each row.</summary>
+    private double Total(int[] places)
+    {
+        var sum = 0.0;
+        for (var r = 0; r < places.Length; r++)
+        {
+            sum += alone[r, places[r]];
+            for (var s = 0; s < places.Length; s++)
+                if (s != r) sum += between[r, places[r], s, places[s]];
+        }
+        return sum;
+    }
+
+    /// <summary>Each pair of rows in the best two places, as if the others did not matter.</summary>
+    private double Bound()
+    {
+        var places = Enumerable.Range(0, rows.Length).ToList();
+        return places.Sum(r => places.Min(p => alone[r, p]))
+            + places.Sum(r => places.Where(s => s != r).Sum(s =>
+                places.Min(p => places.Where(q => q != p).Min(q => between[r, p, s, q]))));
+    }
+
+    private int[] Exchange(int[] start)
+    {
+        var found = start;
+        while (true)
+        {
+            var next = Exchanges(found).MinBy(Total) ?? found;
+            if (Total(next) >= Total(found) - Rounding) return found;
+            found = next;
+        }
+    }
+
+    private static IEnumerable<int[]> Exchanges(int[] order)
+    {
+        for (var i = 0; i < order.Length; i++)
+        {
+            for (var j = i + 1; j < order.Length; j++)
+            {
+                int[] next = [.. order];
+                (next[i], next[j]) = (next[j], next[i]);
+                yield return next;
+            }
+        }
+    }
+
+    private static IEnumerable<int[]> Orders(int count)
+    {
+        if (count == 0) return [[]];
+        return Orders(count - 1).SelectMany(o => Enumerable.Range(0, count).Select(at => (int[])[.. o[..at], count - 1, .. o[at..]]));
+    }
+
+    private static int[] Inverse(int[] places)
+    {
+        var rows = new int[places.Length];
+        for (var r = 0; r < places.Length; r++) rows[places[r]] = r;
+        return rows;
+    }
+
+    private const double Rounding = 1e-9;
+}

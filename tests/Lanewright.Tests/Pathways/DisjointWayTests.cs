@@ -1,0 +1,105 @@
+using System.Text.Json;
+using CsCheck;
+using Lanewright.Engineering.Pathways;
+
+namespace Lanewright.Tests.Pathways;
+
+/// <summary>Two ways without a stretch in common, against the flows and cuts of a general-purpose graph library.</summary>
+public sealed class DisjointWayTests
+{
+    private sealed record Answer(int Flow, double Cost, int[] Bridges);
+
+    // The textbook trap (Suurballe 1974; worked by hand): the shortest way takes the middle tray and leaves no second way, though two
+    // exist.
+    [Fact]
+    public void ShortestWayIsGivenUp_WhereItWouldBlockTheSecond()
+    {
+        var trays = new[]
+        {
+            TrayGrid.Tray("left-up", 0, 0, 0, 2), TrayGrid.Tray("left-down", 0, 0, 0, -2),
+            TrayGrid.Tray("top-1", 0, 2, 4, 2), TrayGrid.Tray("top-2", 4, 2, 8, 2),
+            TrayGrid.Tray("bottom-1", 0, -2, 4, -2), TrayGrid.Tray("bottom-2", 4, -2, 8, -2),
+            TrayGrid.Tray("right-up", 8, 2, 8, 0), TrayGrid.Tray("right-down", 8, -2, 8, 0),
+        };
+        var net = TrayGrid.Net(trays, [TrayGrid.Rack(0, 0, 0), TrayGrid.Rack(1, 8, 0)]);
+        var (one, other) = new DisjointSearch(net).Find(0, 1, 1, 0)!.Value;
+        Assert.False(one.Shares(other));
+        Assert.Equal(2 * (2 + 8 + 2), one.Metres + other.Metres, 9);
+    }
+
+    // Source: networkx, max_flow_min_cost with one unit a stretch, and its bridges: how many ways there are without a stretch in common,
+    // how long two are together, and which stretches every way needs. On random grids with gaps, to one rack and to two.
+    [Fact]
+    public void TwoWays_AreTheLibrarysFlowOfTwo()
+    {
+        var questions = new List<string>();
+        var ours = new List<(double Cost, int[] Shared)>();
+        Gen.Select(Gen.Int[2, 5], Gen.Int[2, 5], Gen.Bool.Array[60], Gen.Int[1, 9].Array[12], Gen.Int[0, 1000], Gen.Int[0, 1000]).Sample(
+            (rows, columns, isThere, steps, first, second) =>
+            {
+                var trays = TrayGrid.Grid(rows, columns, isThere, [.. steps.Select(s => (double)s)]).ToList();
+                if (trays.Count < 2) return;
+                var places = trays
+                    .SelectMany(t => new[] { (t.FromX.Metres, t.FromY.Metres), (t.ToX.Metres, t.ToY.Metres) }).Distinct().ToList();
+                var (a, b) = (places[first % places.Count], places[second % places.Count]);
+                if (a == places[0] || b == places[0]) return;
+                var racks = new[] { places[0], a, b }.Select((p, i) => TrayGrid.Rack(i, p.Item1, p.Item2)).ToList();
+                var net = TrayGrid.Net(trays, racks);
+                if (new DisjointSearch(net).Find(0, 1, 2, 0) is not { } found) return;
+                var shared = found.One.Stretches.Intersect(found.Other.Stretches).Order().ToArray();
+                questions.Add(JsonSerializer.Serialize(new
+                {
+                    source = net.PointOf(0),
+                    ends = new[] { net.PointOf(1), net.PointOf(2) },
+                    edges = net.Edges.Select(e => new[] { e.A, e.B, (int)Math.Round(e.Metres * 1000), e.Stretch }),
+                }));
+                ours.Add((Whole(net, found.One) + Whole(net, found.Other), shared));
+            },
+            iter: 400, threads: 1);
+        Assert.True(questions.Count > 20, $"{questions.Count} cases");
+        var answers = GraphLibrary.Ask(Script, questions);
+        for (var i = 0; i < ours.Count; i++)
+        {
+            var theirs = JsonSerializer.Deserialize<Answer>(answers[i], JsonSerializerOptions.Web)!;
+            // Without a way of two there is a cut of one: exactly the stretches in common.
+            Assert.Equal(theirs.Flow == 2, ours[i].Shared.Length == 0);
+            Assert.Equal(theirs.Bridges, ours[i].Shared);
+            Assert.True(ours[i].Shared.Length > 0 || ours[i].Cost >= (theirs.Cost / 1000) - 0.01);
+        }
+        Assert.Contains(ours, o => o.Shared.Length == 0);
+        Assert.Contains(ours, o => o.Shared.Length > 0);
+    }
+
+    // Two ways that need not meet at a point are as short together as the library's flow of two; counted where one unit a point suffices.
+    private const string Script = """
+        import json, sys, networkx
+        for line in sys.stdin:
+            asked = json.loads(line)
+            s, ends = asked["source"], asked["ends"]
+            def flow(skip=None):
+                g = networkx.DiGraph()
+                for i, (a, b, mm, stretch) in enumerate(asked["edges"]):
+                    if skip is not None and stretch == skip: continue
+                    cap = 1 if stretch >= 0 else 2
+                    for u, v in ((a, b), (b, a)):
+                        mid = ("m", i, u)
+                        g.add_edge(u, mid, capacity=cap, weight=mm); g.add_edge(mid, v, capacity=cap, weight=0)
+                for e in ends:
+                    g.add_edge(e, "T", capacity=2 if ends[0] == ends[1] else 1, weight=0)
+                if s not in g or not any(e in g for e in ends): return 0, 0
+                f = networkx.max_flow_min_cost(g, s, "T")
+                value = sum(f[s].values()) - sum(f[u].get(s, 0) for u in g)
+                return min(2, value), networkx.cost_of_flow(g, f)
+            value, cost = flow()
+            bridges = []
+            if value < 2:
+                bridges = [e[3] for e in asked["edges"] if e[3] >= 0 and flow(e[3])[0] == 0]
+            print(json.dumps({"flow": value, "cost": cost, "bridges": sorted(set(bridges))}))
+        """;
+
+    private static double Whole(WayNet net, CableWay way)
+    {
+        var rackHeight = net.Points[net.PointOf(0)].Z;
+        return way.Metres + Math.Abs(way.LowHeight - rackHeight) + Math.Abs(way.HighHeight - rackHeight);
+    }
+}
