@@ -131,6 +131,16 @@ public sealed class LineLadderTests
     }
 
     [Fact]
+    public void NearestOfWhatFails_LacksFewestDecibels()
+    {
+        // 400ZR bears 2400 ps/nm, so 300 km fail in every scheme: without amplifiers by 55 dB of light, with enough of them by dispersion
+        // alone.
+        var answer = LineLadder.Of(SpanCase.Question(300));
+        Assert.Equal(Verdict.Fail, answer.Design.Verdict);
+        Assert.Equal(LineScheme.InLine, answer.Design.Scheme);
+    }
+
+    [Fact]
     public void AGoodRatio_ExcusesNoOtherLimit()
     {
         var asked = SpanCase.Question(80) with { Spans = [SpanCase.Span(80, 0.22) with { MeasuredDispersion = DispersionRate.From(31) }] };
