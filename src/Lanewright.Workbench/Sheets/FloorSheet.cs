@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Model.Places;
-using Lanewright.Quantities;
 using Lanewright.Rules;
 
 namespace Lanewright.Workbench.Sheets;
@@ -42,9 +41,7 @@ internal static class FloorSheet
     {
         var fills = designed.Pathways.Value.Fills;
         PaperTable.Write(paper.Markup, PathwaysView.Of(designed), "trays and ducts; a name opens what lies in it", MostRows,
-            (column, _, row) => column == "pathway"
-                ? paper.Site.To("why", WhyTray.Name(fills[row].Pathway)) + "?stretch=" + Numerals.Whole(fills[row].Segment)
-                : "");
+            (column, _, row) => column == "pathway" ? WhyTray.Address(paper.Site, fills[row]) : "");
     }
 
     /// <summary>The hall with the most racks: the one most questions are about.</summary>

@@ -9,8 +9,8 @@ using Lanewright.Text;
 
 namespace Lanewright.Workbench.Sheets;
 
-/// <summary>How full a tray, riser or duct is: the cables of its fullest stretch, each with what it takes of the cross-section, and what may
-/// be taken.</summary>
+/// <summary>How full a tray, riser or duct is: the cables of its fullest stretch, each with what it takes of the cross-section,
+/// and what may be taken.</summary>
 internal static class WhyTray
 {
     private const int MostNames = 200;
@@ -18,6 +18,10 @@ internal static class WhyTray
 
     /// <summary>The name of a pathway's derivation.</summary>
     public static string Name(Pathway pathway) => "tray/" + pathway.FullName;
+
+    /// <summary>The address of a stretch's derivation.</summary>
+    public static string Address(Site site, SegmentFill fill) =>
+        site.To("why", Name(fill.Pathway)) + "?stretch=" + Numerals.Whole(fill.Segment);
 
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper, DesignedPlan designed, string name)
@@ -29,8 +33,8 @@ internal static class WhyTray
         var shown = stretches.FirstOrDefault(f => f.Segment == asked) ?? stretches.MaxBy(f => (f.Fill, -f.Segment)) ?? stretches[0];
         var pathway = shown.Pathway;
         paper.Heading($"{Percent(shown.Fill.Value)} of {pathway.Kind} {pathway.FullName} is taken",
-            stretches.Count == 1 ? $"Between {Ends(shown)}." : $"Between {Ends(shown)}, stretch {Numerals.Whole(stretches.IndexOf(shown) + 1)} "
-                + $"of {Numerals.Whole(stretches.Count)}{(asked < 0 ? ", the fullest" : "")}. Other stretches are below.");
+            $"Between {Ends(shown)}" + (stretches.Count == 1 ? "." : $", stretch {Numerals.Whole(stretches.IndexOf(shown) + 1)} of "
+                + $"{Numerals.Whole(stretches.Count)}{(asked < 0 ? ", the fullest" : "")}. The others are below."));
         Taken(paper, designed, shown);
         Weight(paper, shown);
         if (shown.Cables > 0) paper.Figure(() => new SectionDrawing(designed, shown).Write(paper.Markup, "section", isFile: false));
@@ -63,8 +67,8 @@ internal static class WhyTray
         steps.Row("sum", ["taken of what may ever be", Percent(fill.OfMost(standards).Value), ""]);
         steps.Close();
         if (fill.Unknown > 0)
-            paper.Markup.Element("p", $"Nobody states the diameter of {Numerals.Grouped(fill.Unknown)} of its cables: they count for nothing, "
-                + "so it is fuller than told.", ("class", "alert"));
+            paper.Markup.Element("p", $"Nobody states the diameter of {Numerals.Grouped(fill.Unknown)} of its cables: they count for "
+                + "nothing, so it is fuller than told.", ("class", "alert"));
     }
 
     private static void Weight(SheetPaper paper, SegmentFill fill) => paper.Markup.Element("p",
@@ -78,9 +82,8 @@ internal static class WhyTray
         var table = PaperTable.OpenNarrow(paper.Markup, "its stretches, between points where cables may enter, leave or turn", "stretch",
             "between", "#m", "#cables", "#taken", "#of what may be");
         foreach (var (fill, i) in stretches.Take(MostStretches).Select((f, i) => (f, i)))
-            table.Row(new Entry(Numerals.Whole(i + 1), paper.Site.To("why", Name(fill.Pathway)) + "?stretch=" + Numerals.Whole(fill.Segment)),
-                Ends(fill), Fixed(fill.Stretch.Metres), Numerals.Grouped(fill.Cables), Percent(fill.Fill.Value),
-                Percent(fill.OfMost(designed.Plan.Standards).Value));
+            table.Row(new Entry(Numerals.Whole(i + 1), Address(paper.Site, fill)), Ends(fill), Fixed(fill.Stretch.Metres), Numerals.Grouped(fill.Cables),
+                Percent(fill.Fill.Value), Percent(fill.OfMost(designed.Plan.Standards).Value));
         table.Close();
     }
 
