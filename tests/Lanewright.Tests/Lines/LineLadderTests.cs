@@ -172,6 +172,9 @@ public sealed class LineLadderTests
         var answer = LineLadder.Of(SpanCase.Question(300));
         Assert.Equal(Verdict.Fail, answer.Design.Verdict);
         Assert.Equal(LineScheme.InLine, answer.Design.Scheme);
+        // Channels closer than they are wide fail everywhere, and more amplifiers mend nothing.
+        var close = LineLadder.Of(SpanCase.Question(80, 8, 50));
+        Assert.Equal(LineScheme.BoosterAndPreamplifier, close.Design.Scheme);
     }
 
     [Fact]

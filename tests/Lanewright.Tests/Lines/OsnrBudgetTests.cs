@@ -6,8 +6,8 @@ using Lanewright.Text;
 namespace Lanewright.Tests.Lines;
 
 /// <summary>Signal over amplifier noise of whole designs against the budget of the 400G task force: 58 dB + launch - loss of the line
-/// - noise figure, less what the booster adds, which is ten logarithms of one and the ratio of what both amplifiers get (IEEE P802.3cn, OSNR
-/// link budget methodology, contribution of November 2018; seen). Its 58 dB are 57.95 at 193.4 THz and its amplifiers have high gain.</summary>
+/// - noise figure, less what the booster adds, which is ten logarithms of one and the ratio of what both amplifiers get (IEEE P802.3cn,
+/// OSNR link budget methodology, November 2018; seen). Its 58 dB are 57.95 at 193.4 THz, and its amplifiers have high gain.</summary>
 public sealed class OsnrBudgetTests
 {
     [Theory]
