@@ -79,11 +79,11 @@ internal static class WhyTray
 
     private static void Stretches(SheetPaper paper, DesignedPlan designed, List<SegmentFill> stretches)
     {
-        var table = PaperTable.OpenNarrow(paper.Markup, "its stretches, between points where cables may enter, leave or turn", "stretch",
-            "between", "#m", "#cables", "#taken", "#of what may be");
+        const string caption = "its stretches, between points where cables may enter, leave or turn";
+        var table = PaperTable.OpenNarrow(paper.Markup, caption, "stretch", "between", "#m", "#cables", "#taken", "#of what may be");
         foreach (var (fill, i) in stretches.Take(MostStretches).Select((f, i) => (f, i)))
-            table.Row(new Entry(Numerals.Whole(i + 1), Address(paper.Site, fill)), Ends(fill), Fixed(fill.Stretch.Metres), Numerals.Grouped(fill.Cables),
-                Percent(fill.Fill.Value), Percent(fill.OfMost(designed.Plan.Standards).Value));
+            table.Row(new Entry(Numerals.Whole(i + 1), Address(paper.Site, fill)), Ends(fill), Fixed(fill.Stretch.Metres),
+                Numerals.Grouped(fill.Cables), Percent(fill.Fill.Value), Percent(fill.OfMost(designed.Plan.Standards).Value));
         table.Close();
     }
 
