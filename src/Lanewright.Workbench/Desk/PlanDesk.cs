@@ -61,10 +61,11 @@ internal sealed class PlanDesk : IAsyncDisposable
     /// <summary>What is worked out from the newest result just now, in words.</summary>
     public string Step => newest.Step;
 
-    /// <summary>A person does not want to wait for work any longer. Whatever else is being worked out from the same result begins again
-    /// when it is next looked at.</summary>
+    /// <summary>A person does not want to wait for work that goes on. Whatever else is being worked out from the same result begins
+    /// again when it is next looked at.</summary>
     public void BreakOff(string place)
     {
+        if (place != JudgingPlace && Works.AgeOf(place) is null) return;
         Works.BreakOff(place);
         lock (gate)
         {
@@ -373,8 +374,7 @@ internal sealed class PlanDesk : IAsyncDisposable
                 saved = (judged, by);
             }
             var before = saved?.Judged;
-            Lazy<JudgedPlan> onDisk = isSaved ? new(judged) : new(() => before ?? SavedPlan());
-            Current = new Snapshot(judged, onDisk, files.Asked) { LastPlan = judged.Plan ?? Current?.LastPlan };
+            Current = new Snapshot(judged, isSaved ? new(judged) : new(() => before ?? SavedPlan()), files.Asked, Current?.LastPlan);
         }
     }
 

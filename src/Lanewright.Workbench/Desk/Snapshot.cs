@@ -27,9 +27,12 @@ internal sealed class Snapshot
     /// <param name="judged">The result of the texts as they are typed.</param>
     /// <param name="saved">The result of the texts as they are on disk.</param>
     /// <param name="asked">The files that were asked for.</param>
-    public Snapshot(JudgedPlan judged, Lazy<JudgedPlan> saved, IReadOnlyDictionary<string, SourceText?> asked)
+    /// <param name="lastPlan">The newest plan before this result; null when there was none.</param>
+    public Snapshot(
+        JudgedPlan judged, Lazy<JudgedPlan> saved, IReadOnlyDictionary<string, SourceText?> asked, Plan? lastPlan = null)
     {
         Judged = judged;
+        LastPlan = judged.Plan ?? lastPlan;
         this.saved = saved;
         Files = [.. asked.Where(a => a.Value is not null).Select(a => a.Key)];
         Missing = [.. asked.Where(a => a.Value is null).Select(a => a.Key)];
@@ -48,7 +51,7 @@ internal sealed class Snapshot
     public JudgedPlan Saved => saved.Value;
 
     /// <summary>The newest plan there was: a text that cannot be read just now makes nobody forget its names.</summary>
-    public Plan? LastPlan { get; init; }
+    public Plan? LastPlan { get; }
 
     /// <summary>The files that were read, in order.</summary>
     public ImmutableArray<string> Files { get; }
@@ -78,10 +81,10 @@ internal sealed class Snapshot
     public string Fault { get; private init; } = "";
 
     /// <summary>This result, kept because the next text has none.</summary>
-    public Snapshot Failed(string fault) => new(Judged, saved, Files.ToDictionary(f => f, f => (SourceText?)new SourceText(f, "")))
+    public Snapshot Failed(string fault) =>
+        new(Judged, saved, Files.ToDictionary(f => f, f => (SourceText?)new SourceText(f, "")), LastPlan)
     {
         Fault = fault,
-        LastPlan = LastPlan,
     };
 
     /// <summary>A page of this result, written once.</summary>
