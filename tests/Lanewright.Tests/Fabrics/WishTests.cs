@@ -18,6 +18,7 @@ public sealed class WishTests
             Planes = 1,
             Hosts = hosts,
             Oversubscription = [.. Enumerable.Repeat(new Ratio(ratio, 2), tiers - 1)],
+            OversubscriptionLeft = [.. Enumerable.Repeat(new Ratio(ratio, 2), tiers - 1)],
             Survives = survives,
             FormFactors = [power % 2 == 0 ? "QSFP-DD" : "OSFP"],
             UplinkRates = [],

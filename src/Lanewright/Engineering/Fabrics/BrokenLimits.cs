@@ -24,14 +24,14 @@ internal static class BrokenLimits
     public static string BeforePricing(FabricDesign design, FabricDemand demand)
     {
         var wanted = demand.Wanted;
-        var units = 0L;
+        var room = default(SharedRoom);
         for (var kind = 0; kind < design.Leaves.Length; kind++)
         {
             var leaf = design.Leaves[kind];
             var ports = demand.Hosts[kind].Demand.Ports;
             if (design.IsBox && kind > 0) break;
             var final = design.IsBox ? design.Planes : leaf.BlocksFor(demand.Finals[kind]) * ports;
-            units += (long)final * leaf.Build.Units;
+            room += SharedRoom.Of(leaf.Build, final);
             if (OfOne(leaf.Build, wanted) is { Length: > 0 } broken) return broken;
         }
         if (design.Upper is { } upper)
@@ -39,12 +39,10 @@ internal static class BrokenLimits
             if (OfOne(upper.Build, wanted) is { Length: > 0 } above) return above;
             if (design.Core is { } top && OfOne(top.Build, wanted) is { Length: > 0 } highest) return highest;
             var pods = design.Core is null ? 1 : new PodPlan(demand, design).Count;
-            units += (long)design.Planes * pods * upper.Count * upper.Build.Units;
-            if (design.Core is { } core) units += (long)design.Planes * upper.Count * core.Count * core.Build.Units;
+            room += SharedRoom.Of(upper.Build, (long)design.Planes * pods * upper.Count);
+            if (design.Core is { } core) room += SharedRoom.Of(core.Build, (long)design.Planes * upper.Count * core.Count);
         }
-        if (wanted.RackUnits is { } most && units > most)
-            return $"its switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed";
-        return "";
+        return demand.RoomFault(room);
     }
 
     /// <summary>What one switch by itself breaks.</summary>

@@ -15,6 +15,7 @@ internal sealed class CostFloor
     private readonly int placeInRack;
     private readonly RackRoute route;
     private readonly Dictionary<int, int> nearest = [];
+    private readonly Dictionary<(LinkEnds Ends, int Place), LinkRates> rates = [];
     private readonly int placeAcross;
     private readonly int placeTrunk;
     private readonly Dictionary<int, ImmutableArray<(int Place, long Hosts, long HostYears)>> apart = [];
@@ -85,7 +86,13 @@ internal sealed class CostFloor
     /// <summary>Whether anything carries a link over a length or a longer one.</summary>
     /// <param name="ends">Its ends.</param>
     /// <param name="place">Place of the length in the grid of lengths.</param>
-    public bool Reaches(LinkEnds ends, int place) => !pricer.Floors(ends, place).IsEmpty;
+    public bool Reaches(LinkEnds ends, int place) => !RatesOf(ends, place).IsEmpty;
+
+    /// <summary>Watts that a link between a host and the lowest tier draws at the least.</summary>
+    public double EdgeWatts(LinkEnds ends) => RatesOf(ends, placeInRack).LeastWatts;
+
+    /// <summary>Watts that a link draws at the least where no way is shorter than a place in the grid of lengths.</summary>
+    public double FabricWatts(LinkEnds ends, int place) => RatesOf(ends, place).LeastWatts;
 
     /// <summary>Place in the grid of lengths of the way from a rack of hosts to the nearest rack of an upper tier.</summary>
     public int NearestAbove(Rack rack)
@@ -95,17 +102,15 @@ internal sealed class CostFloor
     }
 
     /// <summary>Links between two upper tiers, which stand in racks of their own.</summary>
-    public double Trunk(LinkEnds ends, long links, long linkYears) => Links(ends, placeTrunk, links, linkYears);
+    public LinkRates Trunks(LinkEnds ends) => RatesOf(ends, placeTrunk);
 
-    private double Links(LinkEnds ends, int place, long links, long linkYears)
+    private double Links(LinkEnds ends, int place, long links, long linkYears) => RatesOf(ends, place).Cost(links, linkYears);
+
+    private LinkRates RatesOf(LinkEnds ends, int place)
     {
-        var least = double.NaN;
-        foreach (var floor in pricer.Floors(ends, place))
-        {
-            var cost = ((double)floor.Price(demand.Free) * links) + (floor.Watts * wattYear * linkYears);
-            if (!(cost >= least)) least = cost;
-        }
-        return least;
+        if (rates.TryGetValue((ends, place), out var found)) return found;
+        return rates[(ends, place)] = new LinkRates(
+            [.. pricer.Floors(ends, place).Select(f => ((double)f.Price(demand.Free), f.Watts))], wattYear);
     }
 
     /// <summary>No link between two racks of these is shorter.</summary>

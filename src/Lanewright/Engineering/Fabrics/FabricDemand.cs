@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -48,6 +49,26 @@ internal sealed record FabricDemand(WantedFabric Wanted, ImmutableArray<HostBuil
 
     /// <summary>Whether the hosts stay as many as they are.</summary>
     public bool IsSteady => counts[0].SequenceEqual(counts[^1]);
+
+    /// <summary>Watts that switches and modules may give off in the hall beside its hosts and what stands there; infinite where nothing is
+    /// said of cooling.</summary>
+    public double WattsLeft { get; } = Hall.Limits?.WattsLeft(
+        Hall.HostRacks[0].Hall, Hosts.Sum(h => HostBuild.CountIn(h.Demand, Wanted.Years, Wanted.Growth) * h.Load.Watts))
+        ?? double.PositiveInfinity;
+
+    /// <summary>Whether switches that take so much keep what all share.</summary>
+    public bool HasRoom(SharedRoom taken) => taken.Watts <= WattsLeft && (Wanted.RackUnits is not { } most || taken.Units <= most);
+
+    /// <summary>What switches that take so much at the least have against them; empty when nothing.</summary>
+    public string RoomFault(SharedRoom taken)
+    {
+        if (HasRoom(taken)) return "";
+        if (Wanted.RackUnits is { } most && taken.Units > most)
+            return $"its switches take {Numerals.Whole(taken.Units)} rack units or more and {Numerals.Whole(most)} are allowed";
+        return taken.Watts > WattsLeft && Hall is { Limits: not null, HostRacks: [var first, ..] }
+            ? HallLimits.HeatFault(first.Hall, taken.Watts - WattsLeft, " or more")
+            : "";
+    }
 
     /// <summary>Hosts of each kind at the beginning of a year.</summary>
     public ImmutableArray<int> CountsIn(int year) => counts[year];

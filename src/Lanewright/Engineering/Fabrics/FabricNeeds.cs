@@ -27,6 +27,9 @@ public sealed record FabricNeeds
     /// tier.</summary>
     public required ImmutableArray<Ratio> Oversubscription { get; init; }
 
+    /// <summary>The same with as many switches of the tier above out as it is asked to survive.</summary>
+    public required ImmutableArray<Ratio> OversubscriptionLeft { get; init; }
+
     /// <summary>Switches of the tier above that may be out while the wanted ratios hold; for one tier, switches that may be out while
     /// every host keeps a port.</summary>
     public required int Survives { get; init; }

@@ -1,3 +1,5 @@
+using Lanewright.Engineering.Space;
+
 namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>A fabric in one year, counted.</summary>
@@ -13,4 +15,9 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Fault">What makes it impossible, whatever is wished; empty otherwise.</param>
 internal sealed record FabricState(
     PlacedFabric Fabric, LinkTally[] Tallies, FabricBill Bill, double TypicalWatts, int RackUnits, double RackWatts, double RackKilograms,
-    double WorstSwitchWatts, double[][] ModuleWatts, string Fault);
+    double WorstSwitchWatts, double[][] ModuleWatts, string Fault)
+{
+    /// <summary>Most watts of switches and of all modules.</summary>
+    public double MostWatts => ModuleWatts.Sum(w => w.Sum()) + Fabric.Layout.Groups.Where(g => g.Role != SwitchRole.Host)
+        .Sum(g => g.Places.Length * RackLoad.Of(g.Model, g.Cards).Watts);
+}

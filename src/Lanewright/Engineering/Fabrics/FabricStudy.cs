@@ -29,8 +29,9 @@ public sealed class FabricStudy
             return found;
         }
         conflicts = new(() => answer.Options.IsEmpty ? Fabrics.Conflicts.Of(wanted, Any, () => isLastProven) : []);
-        // Without a conflict the search was broken off, and nothing is known to have to give way; where nothing is in the way, nothing can.
-        relaxations = new(() => answer.Options.IsEmpty && conflicts.Value.Any() && !conflicts.Value.Any(c => c.IsEmpty)
+        // Where a search was broken off no conflict may be proven, and a design that keeps all but one wish still helps. Where nothing is
+        // in the way, nothing can give way.
+        relaxations = new(() => answer.Options.IsEmpty && !conflicts.Value.Any(c => c.IsEmpty) && (conflicts.Value.Any() || !IsProven)
             ? new Relaxations(wanted, conflicts.Value, Solve, Any).All()
             : []);
     }

@@ -149,12 +149,25 @@ internal sealed class HallLimits
         foreach (var (rack, loads) in inRack.Values)
             if (Fault(rack, loads) is { Length: > 0 } fault) return (rack, fault);
         if (inRack.Values.FirstOrDefault().Rack is not { } first) return (null, "");
-        var heat = inRack.Values.Sum(r => r.Loads.Sum(l => l.Watts))
-            + Site.Standing.Where(d => d.Rack.Hall == first.Hall).Sum(d => LoadOf(d).Watts);
-        if (first.Hall.Cooling is { } cooling && heat > cooling.Value)
-            return (null, $"equipment in {first.Hall.Name} would give off {Numerals.Shown(heat, "W")} and "
-                + $"{Numerals.Shown(cooling.Value, "W")} are carried away");
+        var over = inRack.Values.Sum(r => r.Loads.Sum(l => l.Watts)) - WattsLeft(first.Hall, 0);
+        if (over > 0) return (null, HeatFault(first.Hall, over, ""));
         return (null, state.Fabric.Hall.Ways is { } ways ? TrayFill.Fault(ways, state.Tallies, context.Standards) : "");
+    }
+
+    /// <summary>Watts that a hall still carries away beside what stands there and so many watts; infinite where nothing is said.</summary>
+    public double WattsLeft(Hall hall, double watts) => hall.Cooling is { } cooling
+        ? cooling.Value - watts - Site.Standing.Where(d => d.Rack.Hall == hall).Sum(d => LoadOf(d).Watts)
+        : double.PositiveInfinity;
+
+    /// <summary>Tells that a hall carries away too little.</summary>
+    /// <param name="hall">The hall.</param>
+    /// <param name="over">Watts it carries away too little.</param>
+    /// <param name="orMore">What is added where they are the least.</param>
+    public static string HeatFault(Hall hall, double over, string orMore)
+    {
+        var most = hall.Cooling?.Value ?? 0;
+        return $"equipment in {hall.Name} would give off {Numerals.Shown(most + over, "W")}{orMore} and "
+            + $"{Numerals.Shown(most, "W")} are carried away";
     }
 
     private static RackLoad LoadOf(StandingDevice device) => RackLoad.Of(device.Group.Model, device.Group.Cards);

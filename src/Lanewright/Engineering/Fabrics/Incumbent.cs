@@ -22,8 +22,8 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     private int priced;
     private readonly List<(FabricDesign Design, double Bound, int InRack)> placed = [];
     private int spread;
-    private long fewestUnits = long.MaxValue;
-    private string tooTall = "";
+    private long pricingParts;
+    private SharedRoom? tooMuch;
     private (double Bound, string Reason) fault = (double.PositiveInfinity, "");
 
     /// <summary>The best so far.</summary>
@@ -146,12 +146,18 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         if (bound < fault.Bound) fault = (bound, reason);
     }
 
-    /// <summary>Remembers the least rack units that were too many; told where nothing dearer speaks for the shape.</summary>
-    public void NoteUnits(long units, int most)
+    /// <summary>Remembers the least room that was too much; told where nothing dearer speaks for the shape.</summary>
+    public void NoteRoom(SharedRoom taken)
     {
-        if (units >= fewestUnits) return;
-        fewestUnits = units;
-        tooTall = $"its switches take {Numerals.Whole(units)} rack units or more and {Numerals.Whole(most)} are allowed";
+        if (tooMuch is not { } before || (taken.Units, taken.Watts).CompareTo((before.Units, before.Watts)) < 0) tooMuch = taken;
+    }
+
+    /// <summary>Whether parts of so many designs may be priced in their places; what is left then only counts for the bound.</summary>
+    public bool MayPriceParts(long parts)
+    {
+        if (pricingParts >= effort.MostPricingParts) return false;
+        pricingParts += parts * Work;
+        return true;
     }
 
     /// <summary>What the search came to.</summary>
@@ -167,12 +173,13 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         var bound = Math.Min(Cost, skipped);
         if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? BrokenOff(bound) : "");
         if (fault.Reason.Length > 0) return ShapeResult.None(fault.Reason);
-        if (tooTall.Length > 0) return ShapeResult.None(tooTall);
+        if (tooMuch is { } room) return ShapeResult.None(demand.RoomFault(room));
         return ShapeResult.None(
             double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
     }
 
-    private static string BrokenOff(double bound) =>
+    private string BrokenOff(double bound) =>
         "none was found before the search was broken off; "
+        + (fault.Reason.Length > 0 ? $"of the cheapest one tried, {fault.Reason}; " : "")
         + $"it would cost no less than {Money.FromHundredths((decimal)Math.Floor(bound))}";
 }

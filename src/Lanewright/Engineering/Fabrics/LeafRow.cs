@@ -11,6 +11,12 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed record LeafRow(
     LeafConfig Config, PortUse UpperPorts, int HostsPerLeaf, int Parallel, int Blocks, int UpperLinks, double Least)
 {
+    /// <summary>Rack units of all leaves.</summary>
+    public long Units { get; init; }
+
+    /// <summary>Most watts of all leaves, with the modules of their links at the least.</summary>
+    public double Watts { get; init; }
+
     /// <summary>The leaf in a design.</summary>
     public LeafChoice Choice => new(Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel) { IsApart = Config.IsApart };
 

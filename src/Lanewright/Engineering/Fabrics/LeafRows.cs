@@ -5,7 +5,7 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed class LeafRows(SearchContext context, int kind, int planes, SwitchBuild upper, int uppers, Incumbent incumbent)
 {
     private readonly HostBuild host = context.Demand.Hosts[kind];
-    private readonly long upperUnits = (long)planes * uppers * upper.Units;
+    private readonly SharedRoom upperRoom = SharedRoom.Of(upper, (long)planes * uppers);
     private readonly int final = context.Demand.Finals[kind];
 
     /// <summary>All leaves that cost less.</summary>
@@ -55,8 +55,9 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
         for (var hosts = fullest; hosts > 0; hosts--)
         {
             var leaves = context.LeafFloor(kind, config, hosts);
-            // Leaves that are less full are more, and take more units.
-            if (leaves >= limit || !context.KeepsUnits(upperUnits, kind, context.UnitsOf(kind, config, hosts), incumbent)) return;
+            // Leaves that are less full are more, and take more room.
+            var room = context.RoomOf(kind, config, hosts);
+            if (leaves >= limit || !context.KeepsRoom(upperRoom, kind, room, incumbent)) return;
             var blocks = (final + hosts - 1) / hosts;
             if (!isFullest && !IsWorthwhile(hosts, blocks)) continue;
             var parallel = Parallel(config, hosts);
@@ -69,7 +70,9 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
             var place = context.PlaceAbove(config);
             var least = leaves + context.Floor.Fabric(new LinkEnds(config.UpPorts, use), links, linkYears, place);
             if (double.IsNaN(least)) return;
-            if (least < limit) rows.Add(new LeafRow(config, use, hosts, parallel, blocks, (int)upperLinks, least));
+            room += new SharedRoom(0, links * context.Floor.FabricWatts(new LinkEnds(config.UpPorts, use), place));
+            if (least >= limit || !context.KeepsRoom(upperRoom, kind, room, incumbent)) continue;
+            rows.Add(new LeafRow(config, use, hosts, parallel, blocks, (int)upperLinks, least) { Units = room.Units, Watts = room.Watts });
         }
     }
 

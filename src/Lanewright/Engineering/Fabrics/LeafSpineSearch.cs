@@ -48,7 +48,7 @@ internal sealed class LeafSpineSearch
             where !double.IsInfinity(leaves)
             from count in Enumerable.Range(1, most)
             where capacity * (count - context.Wanted.Survive) >= LeastBelow * (1 - Rounding)
-                && context.KeepsUnits((long)planes * count * build.Units, -1, 0, incumbent)
+                && context.KeepsRoom(SharedRoom.Of(build, (long)planes * count), -1, default, incumbent)
             select (Build: build, Count: count, Least: UpperFloor(build, count) + leaves);
         var found = uppers.OrderBy(u => u.Least).ToList();
         if (found.Count > 0)
@@ -86,7 +86,7 @@ internal sealed class LeafSpineSearch
             if (!incumbent.CouldWin(upper + row.Least)) return;
             // Uplinks are priced by the racks of their leaves, and links to hosts in their places, before a design is placed as a whole.
             var exact = upper + row.Least + context.UplinkSurplus(0, row, row.Parallel * count);
-            if (incumbent.CouldWin(exact)) exact += context.LeafSurplus(0, row, shape, incumbent);
+            if (incumbent.CouldWin(exact)) exact += context.InPlace(0, row, shape, incumbent).Least - row.Least;
             if (incumbent.CouldWin(exact)) incumbent.Offer(DesignOf(build, count, [row]), exact);
         }
     }

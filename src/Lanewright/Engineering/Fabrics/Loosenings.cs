@@ -26,7 +26,7 @@ internal static class Loosenings
             v => wanted with { RackWeight = v is { } kilograms ? Mass.FromKilograms((double)kilograms) : null },
             n => (decimal)n.RackWeight.Kilograms, n => n.RackWeight.ToString()),
         WishList.Oversubscription => new Loosening(1, 1m / RatioParts, v => WithRatio(wanted, v),
-            n => Excess(wanted, n), n => string.Join(", ", n.Oversubscription)),
+            n => Excess(wanted, n), n => string.Join(", ", n.OversubscriptionLeft)),
         _ => null,
     };
 
@@ -45,9 +45,9 @@ internal static class Loosenings
     private static decimal Excess(WantedFabric wanted, FabricNeeds needs)
     {
         var worst = 0m;
-        for (var tier = 0; tier < needs.Oversubscription.Length; tier++)
+        for (var tier = 0; tier < needs.OversubscriptionLeft.Length; tier++)
         {
-            var (achieved, limit) = (needs.Oversubscription[tier], wanted.OversubscriptionOf(tier));
+            var (achieved, limit) = (needs.OversubscriptionLeft[tier], wanted.OversubscriptionOf(tier));
             worst = Math.Max(worst, (decimal)achieved.Numerator * limit.Denominator / ((decimal)achieved.Denominator * limit.Numerator));
         }
         return worst;

@@ -23,7 +23,7 @@ internal sealed class MixedLeaves(
     public void Try(List<LeafRow>[] rows, double upper)
     {
         var floors = Floors(rows);
-        if (!incumbent.CouldWin(upper + floors.Sum(f => f.Min()))) return;
+        if (!incumbent.CouldWin(upper + floors.Sum(f => f.Min(p => p.Cost)))) return;
         // A good design first: then few rows are left whose exact price matters.
         var first = new LeafChooser(context, build, count * planes).Choose(rows, floors);
         if (!incumbent.CouldWin(upper + first.Bound)) return;
@@ -60,14 +60,15 @@ internal sealed class MixedLeaves(
         }
     }
 
-    private static double[][] Floors(List<LeafRow>[] rows) => [.. rows.Select(r => r.Select(l => l.Least).ToArray())];
+    private static PartPrice[][] Floors(List<LeafRow>[] rows) =>
+        [.. rows.Select(r => r.Select(l => new PartPrice(l.Least, l.Watts)).ToArray())];
 
     private void TryAbove(List<LeafRow>[] rows, double upper)
     {
         var left = Left(rows, upper);
         // Links to hosts are priced in their places, then uplinks by the racks of their leaves: that rules most rows out.
         for (var kind = 0; kind < left.Length; kind++)
-            left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape, incumbent) })];
+            left[kind] = [.. left[kind].Select(r => context.InPlace(kind, r, shape, incumbent))];
         left = Left(left, upper);
         for (var kind = 0; kind < left.Length; kind++)
             left[kind] = [.. left[kind].Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count) })];
@@ -79,27 +80,35 @@ internal sealed class MixedLeaves(
             incumbent.Skip(bound);
             return;
         }
-        Finish(left, left.Select((r, kind) => r.Select(l => CostOf(kind, l, upper)).ToArray()).ToArray(), upper);
+        if (!incumbent.MayPriceParts(left.Sum(r => r.Count)))
+        {
+            incumbent.Skip(bound);
+            return;
+        }
+        Finish(left, left.Select((r, kind) => r.Select(l => PriceOf(kind, l, upper)).ToArray()).ToArray(), upper);
     }
 
     /// <summary>Rows that could be part of a better design.</summary>
     private List<LeafRow>[] Left(List<LeafRow>[] rows, double upper)
     {
         var least = rows.Select(r => r.Count == 0 ? double.PositiveInfinity : r.Min(l => l.Least)).ToArray();
+        var leastWatts = rows.Select(r => r.Count == 0 ? 0 : r.Min(l => l.Watts)).ToArray();
+        var watts = context.Demand.WattsLeft - (build.Maximum * count * planes);
         return
         [
             .. rows.Select((r, kind) => r
-                .Where(l => incumbent.CouldWin(upper + l.Least + least.Where((_, k) => k != kind).Sum()))
+                .Where(l => l.Watts + leastWatts.Where((_, k) => k != kind).Sum() <= watts
+                    && incumbent.CouldWin(upper + l.Least + least.Where((_, k) => k != kind).Sum()))
                 .ToList()),
         ];
     }
 
-    private void Finish(List<LeafRow>[] rows, double[][] costs, double upper)
+    private void Finish(List<LeafRow>[] rows, PartPrice[][] prices, double upper)
     {
         var chooser = new LeafChooser(context, build, count * planes);
         for (var tried = 0; tried < MostTried; tried++)
         {
-            var best = chooser.Choose(rows, costs);
+            var best = chooser.Choose(rows, prices);
             if (!incumbent.CouldWin(upper + best.Bound)) return;
             if (best.Chosen is null) break;
             var before = incumbent.Cost;
@@ -111,17 +120,17 @@ internal sealed class MixedLeaves(
             }
             chooser.Forbid(best.Chosen);
         }
-        incumbent.Skip(upper + chooser.Choose(rows, costs).Bound);
+        incumbent.Skip(upper + chooser.Choose(rows, prices).Bound);
     }
 
-    /// <summary>What the leaves of a kind cost with all their links, in their places; infinite when they do not fit.</summary>
-    private double CostOf(int kind, LeafRow row, double upper)
+    /// <summary>What the leaves of a kind take with all their links, in their places.</summary>
+    private PartPrice PriceOf(int kind, LeafRow row, double upper)
     {
         var design = DesignOf([.. context.Demand.Hosts.Select(_ => row)]) with { OnlyKind = kind };
         // One hundredth for what rounding of each part may add up to.
         return context.Pricer.Price(design, out _) is { } priced
-            ? (double)priced.Total.Hundredths - upper - 1
-            : double.PositiveInfinity;
+            ? new PartPrice((double)priced.Total.Hundredths - upper - 1, priced.End.MostWatts - (build.Maximum * count * planes))
+            : PartPrice.None;
     }
 
     private FabricDesign DesignOf(LeafRow[] rows) => new()

@@ -58,7 +58,8 @@ internal sealed class OptionMaker(FabricDemand demand, PricedDesign priced)
         Tiers = design.Tiers,
         Planes = design.Planes,
         Hosts = demand.CountsIn(0).Sum(),
-        Oversubscription = Ratios(),
+        Oversubscription = Ratios(0),
+        OversubscriptionLeft = Ratios(wanted.Survive),
         Survives = Math.Max(0, Survives(wanted)),
         FormFactors = FormFactors(),
         UplinkRates = [.. Uplinks().Select(u => u.Rate).Concat(PeerRates()).Distinct().Order()],
@@ -125,37 +126,39 @@ internal sealed class OptionMaker(FabricDemand demand, PricedDesign priced)
             var leaf = design.Leaves[kind];
             var links = leaf.BlocksFor(demand.CountsIn(0)[kind]) * demand.Hosts[kind].Demand.Ports * upper.Count * leaf.Parallel;
             tiers.Add(new TierUplinks(0, demand.Hosts.Length == 1 ? "" : demand.Hosts[kind].Demand.Name, leaf.UpPorts.Mode.Rate,
-                leaf.UpPorts.Mode, upper.Down[kind].Mode, upper.Count * leaf.Parallel, upper.Count, leaf.Parallel, links, LeafRatio(kind)));
+                leaf.UpPorts.Mode, upper.Down[kind].Mode, upper.Count * leaf.Parallel, upper.Count, leaf.Parallel, links,
+                LeafRatio(kind, 0)));
         }
         if (design.Core is not { } core) return tiers.ToImmutable();
         var pods = new PodPlan(demand, design).PresentFor(demand.CountsIn(0)).Length;
         tiers.Add(new TierUplinks(1, "", upper.Up.Mode.Rate, upper.Up.Mode, core.Down[0].Mode, core.Count * upper.Parallel, core.Count,
-            upper.Parallel, pods * design.Planes * upper.Count * core.Count * upper.Parallel, PodRatio()));
+            upper.Parallel, pods * design.Planes * upper.Count * core.Count * upper.Parallel, PodRatio(0)));
         return tiers.ToImmutable();
     }
 
-    private Ratio LeafRatio(int kind)
+    private Ratio LeafRatio(int kind, int isOut)
     {
         if (design.Upper is not { } upper) return Ratio.One;
         var leaf = design.Leaves[kind];
         return UplinkRule.Achieved(
-            leaf.HostsPerLeaf, demand.Hosts[kind].Demand.Rate, upper.Count * leaf.Parallel, leaf.UpPorts.Mode.Rate);
+            leaf.HostsPerLeaf, demand.Hosts[kind].Demand.Rate, (upper.Count - isOut) * leaf.Parallel, leaf.UpPorts.Mode.Rate);
     }
 
-    private Ratio PodRatio() => Enumerable.Range(0, demand.Hosts.Length).Select(PodRatio).Max();
+    private Ratio PodRatio(int isOut) => Enumerable.Range(0, demand.Hosts.Length).Select(k => PodRatio(k, isOut)).Max();
 
-    private Ratio PodRatio(int kind) => design is { Upper: { } upper, Core: { } core }
-        ? UplinkRule.Achieved(PodPorts(kind), design.Leaves[kind].UpPorts.Mode.Rate, core.Count * upper.Parallel, upper.Up.Mode.Rate)
+    private Ratio PodRatio(int kind, int isOut) => design is { Upper: { } upper, Core: { } core }
+        ? UplinkRule.Achieved(
+            PodPorts(kind), design.Leaves[kind].UpPorts.Mode.Rate, (core.Count - isOut) * upper.Parallel, upper.Up.Mode.Rate)
         : Ratio.One;
 
     private long PodPorts(int kind) =>
         (long)design.Leaves[kind].BlocksPerPod * (demand.Hosts[kind].Demand.Ports / design.Planes) * design.Leaves[kind].Parallel;
 
-    private ImmutableArray<Ratio> Ratios()
+    private ImmutableArray<Ratio> Ratios(int isOut)
     {
         if (design.Upper is null) return [];
-        var leaves = Enumerable.Range(0, demand.Hosts.Length).Select(LeafRatio).Max();
-        return design.Core is null ? [leaves] : [leaves, PodRatio()];
+        var leaves = Enumerable.Range(0, demand.Hosts.Length).Select(k => LeafRatio(k, isOut)).Max();
+        return design.Core is null ? [leaves] : [leaves, PodRatio(isOut)];
     }
 
     private int Survives(WantedFabric wanted)

@@ -140,7 +140,9 @@ internal sealed class RackStacker(FabricDemand demand, int mostInRack, bool isSp
             }
             var rack = free[0];
             free.RemoveAt(0);
-            var here = Math.Min(rooms.InOne(build, rack), ((switches - places.Count) + racks - 1) / Math.Max(1, racks));
+            // A rack that takes less than its share leaves the rest to more racks than were counted.
+            var sharing = Math.Max(1, racks);
+            var here = Math.Min(rooms.InOne(build, rack), (switches - places.Count + sharing - 1) / sharing);
             places.AddRange(rooms.Take(rack, build, here));
         }
         return places.ToImmutable();

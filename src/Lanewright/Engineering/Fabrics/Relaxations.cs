@@ -42,7 +42,7 @@ public sealed class Relaxations(
             WishList.Planes => First(wish, Down(wanted.Planes, 1), p => wanted with { Planes = p }, p => Numerals.Whole(p)),
             WishList.Rails => First(wish, [1], r => wanted with { Rails = r }, _ => "none"),
             WishList.Racks => solve(wanted with { HostRacks = [], SpineRacks = [] }) is [var best, ..]
-                ? new Relaxation(wish, $"{Numerals.Whole(best.HostRacks)} racks", best.Name)
+                ? new Relaxation(wish, RackWords(best), best.Name)
                 : new Relaxation(wish, null, ""),
             WishList.FormFactors => Joined(wish, wanted with { FormFactors = [] }, n => n.FormFactors.Except(wanted.FormFactors)),
             WishList.UplinkRates => Joined(wish, wanted with { UplinkRates = [] },
@@ -51,6 +51,10 @@ public sealed class Relaxations(
             _ => new Relaxation(wish, null, ""),
         };
     }
+
+    /// <summary>Racks of the usual kind, of which nothing is said but their height.</summary>
+    private string RackWords(FabricNeeds needs) => Numerals.Whole(needs.HostRacks)
+        + (needs.HostRacks > wanted.HostRacks.Length ? " racks" : " racks that bear, feed and cool all of it");
 
     /// <summary>The least limit that is possible: asks for strictly less than the best known until nothing is found, and in between for
     /// the middle between the best known and what is known to be impossible, so that it does not creep.</summary>

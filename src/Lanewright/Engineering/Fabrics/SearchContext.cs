@@ -1,5 +1,4 @@
 using Lanewright.Model.Wanted;
-using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -16,12 +15,12 @@ internal sealed record SearchContext(
     private readonly Dictionary<int, List<LeafConfig>> configs = [];
     private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Leaves, long LeafYears)>> places = [];
     private readonly Dictionary<(SwitchBuild, PortUse, PortUse), LeafConfig> middles = [];
-    private readonly Dictionary<BitRate, List<(SwitchBuild Build, PortUse Use, int Most)>> cores = [];
-    private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), (double Cost, string Fault)> leafLevels = [];
+    private readonly Dictionary<PortUse, List<CoreChoice>> cores = [];
+    private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), (PartPrice Price, string Fault)> leafLevels = [];
 
     private readonly Dictionary<(int Kind, SwitchBuild Upper), double> leavesUnder = [];
     private readonly Dictionary<int, List<(LeafConfig Config, double Least, int Place)>> leastByUplink = [];
-    private readonly Dictionary<int, long> leastUnits = [];
+    private readonly Dictionary<int, SharedRoom> leastRoom = [];
 
     public WantedFabric Wanted => Demand.Wanted;
 
@@ -59,29 +58,39 @@ internal sealed record SearchContext(
         return double.PositiveInfinity;
     }
 
-    /// <summary>Rack units that the leaves of a kind take at the least.</summary>
-    public long LeastUnits(int kind)
+    /// <summary>What leaves of a kind take at the least of what all share.</summary>
+    public SharedRoom LeastRoom(int kind)
     {
-        if (leastUnits.TryGetValue(kind, out var found)) return found;
-        return leastUnits[kind] = ConfigsOf(kind).Where(c => c.MostUseful > 0)
-            .Select(c => UnitsOf(kind, c, c.MostUseful)).DefaultIfEmpty(0).Min();
+        if (leastRoom.TryGetValue(kind, out var found)) return found;
+        var all = ConfigsOf(kind).Where(c => c.MostUseful > 0).Select(c => RoomOf(kind, c, c.MostUseful)).ToList();
+        return leastRoom[kind] = all.Count == 0 ? default : new SharedRoom(all.Min(r => r.Units), all.Min(r => r.Watts));
     }
 
-    /// <summary>Rack units of leaves with so many hosts each.</summary>
-    public long UnitsOf(int kind, LeafConfig config, int hostsPerLeaf) =>
-        ((long)Demand.Finals[kind] + hostsPerLeaf - 1) / hostsPerLeaf * Demand.Hosts[kind].Demand.Ports * config.Build.Units;
-
-    /// <summary>Whether switches and the least that leaves take of them keep the rack units wished; remembers why not.</summary>
-    /// <param name="uppers">Rack units of the switches above.</param>
-    /// <param name="kind">The kind of leaf that is counted beside; -1 for none.</param>
-    /// <param name="units">Rack units of its leaves.</param>
-    /// <param name="incumbent">What is told.</param>
-    public bool KeepsUnits(long uppers, int kind, long units, Incumbent incumbent)
+    /// <summary>What leaves with so many hosts each take of what all share, with the least that modules of their links to hosts
+    /// draw.</summary>
+    public SharedRoom RoomOf(int kind, LeafConfig config, int hostsPerLeaf)
     {
-        if (Wanted.RackUnits is not { } most) return true;
-        var all = uppers + units + Enumerable.Range(0, Demand.Hosts.Length).Where(k => k != kind).Sum(LeastUnits);
-        if (all <= most) return true;
-        incumbent.NoteUnits(all, most);
+        var (hosts, ports) = (Demand.Finals[kind], (long)Demand.Hosts[kind].Demand.Ports);
+        var leaves = SharedRoom.Of(config.Build, (hosts + hostsPerLeaf - 1) / hostsPerLeaf * ports);
+        return double.IsInfinity(Demand.WattsLeft)
+            ? leaves
+            : leaves + new SharedRoom(0, hosts * ports * Floor.EdgeWatts(new LinkEnds(Demand.Hosts[kind].Port, config.HostPorts)));
+    }
+
+    /// <summary>Whether switches and the least that leaves take beside them keep the rack units wished and the heat that the hall carries
+    /// away; remembers why not.</summary>
+    /// <param name="uppers">What the switches above take.</param>
+    /// <param name="kind">The kind of leaf that is counted beside; -1 for none.</param>
+    /// <param name="leaves">What its leaves take.</param>
+    /// <param name="incumbent">What is told.</param>
+    public bool KeepsRoom(SharedRoom uppers, int kind, SharedRoom leaves, Incumbent incumbent)
+    {
+        if (Wanted.RackUnits is null && double.IsInfinity(Demand.WattsLeft)) return true;
+        var all = uppers + leaves;
+        for (var other = 0; other < Demand.Hosts.Length; other++)
+            if (other != kind) all += LeastRoom(other);
+        if (Demand.HasRoom(all)) return true;
+        incumbent.NoteRoom(all);
         return false;
     }
 
@@ -133,24 +142,26 @@ internal sealed record SearchContext(
         };
     }
 
-    /// <summary>Every way to use a switch as a core at a rate, cheapest first; of those with cages alike none that is dearer and in
-    /// nothing better.</summary>
-    public List<(SwitchBuild Build, PortUse Use, int Most)> CoresAt(BitRate rate)
+    /// <summary>Every way to use a switch as a core over links that go up in one way, cheapest first; of those with cages alike none that
+    /// is dearer and in nothing better.</summary>
+    public List<CoreChoice> CoresOver(PortUse up)
     {
-        if (cores.TryGetValue(rate, out var found)) return found;
+        if (cores.TryGetValue(up, out var found)) return found;
         var all =
             from build in Space.All
-            from use in Space.FabricUses(build, Wanted)
-            where use.Mode.Rate == rate
-            let cost = Floor.Switches(build, 1, Wanted.Years)
-            orderby cost, build.Name
-            select (Build: build, Use: use, Most: Space.Most(build, use));
-        var kept = new List<(SwitchBuild Build, PortUse Use, int Most)>();
+            from use in Space.Uses(build, up.Mode.Rate, Wanted)
+            let ends = new LinkEnds(up, use)
+            where ends.IsPlanned
+            let trunks = Floor.Trunks(ends)
+            where !trunks.IsEmpty
+            orderby Floor.Switches(build, 1, Wanted.Years), build.Name
+            select new CoreChoice(build, use, Space.Most(build, use), trunks);
+        var kept = new List<CoreChoice>();
         foreach (var core in all)
             if (!kept.Any(k => ReferenceEquals(k.Use.Cage, core.Use.Cage) && k.Use.Mode == core.Use.Mode && k.Most >= core.Most
                 && IsNoHarderToPlace(k.Build, core.Build)))
                 kept.Add(core);
-        return cores[rate] = kept;
+        return cores[up] = kept;
     }
 
     /// <summary>Whether a switch fits wherever another does: units, watts, weight and what its modules may draw. What exists already is
@@ -240,29 +251,33 @@ internal sealed record SearchContext(
         return floor;
     }
 
-    /// <summary>By how much leaves with their links to hosts cost more in their places than the lower bound says; infinite when they do not
-    /// fit there.</summary>
+    /// <summary>Leaves with what they and their links to hosts take in their places, where that is more than the lower bounds say; of
+    /// infinite cost when they do not fit there.</summary>
     /// <param name="kind">The kind of host.</param>
     /// <param name="row">The leaves.</param>
     /// <param name="shape">The shape they are part of.</param>
     /// <param name="incumbent">What is told why they do not fit.</param>
-    public double LeafSurplus(int kind, LeafRow row, FabricShape shape, Incumbent incumbent)
+    public LeafRow InPlace(int kind, LeafRow row, FabricShape shape, Incumbent incumbent)
     {
         // Where leaves apart stand depends on what else does, so that they have no price of their own.
-        if (row.Config.IsApart) return 0;
+        if (row.Config.IsApart) return row;
         var (level, fault) = LeafLevel(kind, row, shape);
         if (fault.Length > 0) incumbent.Note(row.Least, fault);
-        return Math.Max(0, level - LeafFloor(kind, row.Config, row.HostsPerLeaf));
+        return row with
+        {
+            Least = row.Least + Math.Max(0, level.Cost - LeafFloor(kind, row.Config, row.HostsPerLeaf)),
+            Watts = row.Watts + Math.Max(0, level.Watts - RoomOf(kind, row.Config, row.HostsPerLeaf).Watts),
+        };
     }
 
-    private (double Cost, string Fault) LeafLevel(int kind, LeafRow row, FabricShape shape)
+    private (PartPrice Price, string Fault) LeafLevel(int kind, LeafRow row, FabricShape shape)
     {
         var key = (kind, row.Config.Build, row.Config.HostPorts, row.HostsPerLeaf);
         if (leafLevels.TryGetValue(key, out var found)) return found;
         var leaves = Demand.Hosts.Select(_ => row.Choice);
         var design = new FabricDesign { Shape = shape, Leaves = [.. leaves], OnlyKind = kind };
         return leafLevels[key] = Pricer.Price(design, out var fault) is { } priced
-            ? ((double)priced.Total.Hundredths - 1, "")
-            : (double.PositiveInfinity, fault);
+            ? (new PartPrice((double)priced.Total.Hundredths - 1, priced.End.MostWatts), "")
+            : (PartPrice.None, fault);
     }
 }

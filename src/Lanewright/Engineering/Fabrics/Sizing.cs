@@ -68,7 +68,7 @@ public sealed class Sizing
     {
         isProven = true;
         if (DemandOf(wanted, out _) is not { } demand) return [];
-        var search = new ShapeSearch(SearchOf(demand, effort with { StopsAtFirst = true }));
+        var search = new ShapeSearch(SearchOf(demand, SizingEffort.First with { Cancel = context.Cancel }));
         foreach (var shape in Enum.GetValues<FabricShape>())
         {
             var result = search.Of(shape);
@@ -93,8 +93,10 @@ public sealed class Sizing
             if (HostBuild.Of(demand, context, units, out fault) is not { } host) return null;
             hosts.Add(host);
         }
-        return FabricHall.Of(wanted, hosts.ToImmutable(), context, out fault) is not { } hall
-            ? null
-            : new FabricDemand(wanted, hosts.ToImmutable(), hall, new FreeItems(wanted.Reuse));
+        if (FabricHall.Of(wanted, hosts.ToImmutable(), context, out fault) is not { } hall) return null;
+        var all = new FabricDemand(wanted, hosts.ToImmutable(), hall, new FreeItems(wanted.Reuse));
+        // Without any switch: what hosts alone give off.
+        fault = all.RoomFault(default);
+        return fault.Length == 0 ? all : null;
     }
 }

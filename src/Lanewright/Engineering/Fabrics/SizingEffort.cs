@@ -7,17 +7,22 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="MostPriced">So many designs of each shape are priced in any case; what is left then only counts for the bound.</param>
 /// <param name="MostPricing">More are priced while all count no more than this, in parts of the search.</param>
 /// <param name="MostSpread">So many of those are tried in all ways to spread them over racks.</param>
-public sealed record SizingEffort(long MostLooked, int MostPriced, long MostPricing, int MostSpread)
+/// <param name="MostPricingParts">Parts of designs, which are the leaves of one kind of host, are priced while all count no more than
+/// this.</param>
+public sealed record SizingEffort(long MostLooked, int MostPriced, long MostPricing, int MostSpread, long MostPricingParts)
 {
     /// <summary>Breaks the search off.</summary>
     public CancellationToken Cancel { get; init; }
 
     /// <summary>For who asks what to buy.</summary>
-    public static SizingEffort Whole { get; } = new(1_000_000, 200, 200_000, 8);
+    public static SizingEffort Whole { get; } = new(1_000_000, 200, 200_000, 8, 1_000_000);
 
     /// <summary>Whether one design of a shape is enough, however dear: for who asks what can be had and not what is best.</summary>
     public bool StopsAtFirst { get; init; }
 
+    /// <summary>For who asks, some dozens of times, whether some wishes can be kept.</summary>
+    public static SizingEffort First { get; } = new(200_000, 50, 20_000, 0, 200_000) { StopsAtFirst = true };
+
     /// <summary>For who asks only whether anything can be had at all.</summary>
-    public static SizingEffort Glance { get; } = new(20_000, 10, 0, 0);
+    public static SizingEffort Glance { get; } = new(20_000, 10, 0, 0, 20_000);
 }

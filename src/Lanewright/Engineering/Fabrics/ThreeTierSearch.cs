@@ -82,18 +82,16 @@ internal sealed class ThreeTierSearch
         var bits = trunkBits / context.Wanted.OversubscriptionOf(1).Value / up.Mode.Rate.BitsPerSecond;
         var links = (long)Math.Ceiling(bits - Rounding) * planes;
         var fewest = (long)(1 + context.Wanted.Survive) * (1 + context.Wanted.Survive);
-        return context.CoresAt(up.Mode.Rate)
-            .Where(c => new LinkEnds(up, c.Use).IsPlanned)
-            .Select(c => Trunks(up, c.Use, links)
+        return context.CoresOver(up)
+            .Select(c => Trunks(c, links)
                 + Switches(c.Build, Math.Max(fewest, (long)Math.Ceiling((bits / c.Most) - Rounding)) * planes))
-            .Where(c => !double.IsNaN(c))
             .DefaultIfEmpty(double.PositiveInfinity)
             .Min();
     }
 
-    /// <summary>Links between aggregation switches and cores; not a number when none can be made.</summary>
-    private double Trunks(PortUse up, PortUse core, long links) => context.Floor.Trunk(
-        new LinkEnds(up, core), links, context.Demand.IsSteady ? links * context.Wanted.Years : 0);
+    /// <summary>Links between aggregation switches and cores.</summary>
+    private double Trunks(CoreChoice core, double links) =>
+        core.Trunks.Cost(links, context.Demand.IsSteady ? links * context.Wanted.Years : 0);
 
     /// <summary>Ways up from an aggregation switch, with what all above the leaves costs at least, cheapest first.</summary>
     private List<(PortUse Up, double Floor)> UpsOf(SwitchBuild build) =>
@@ -110,7 +108,8 @@ internal sealed class ThreeTierSearch
         for (var count = 1 + context.Wanted.Survive; count <= most; count++)
         {
             // One pod, and a core for each of its switches, at the least.
-            if (!context.KeepsUnits((long)planes * count * (build.Units + 1), -1, 0, incumbent)) return;
+            var fewest = SharedRoom.Of(build, (long)planes * count) + new SharedRoom((long)planes * count, 0);
+            if (!context.KeepsRoom(fewest, -1, default, incumbent)) return;
             var floor = Math.Max(ups[0].Floor, Switches(build, (long)planes * count));
             if (!incumbent.CouldWin(leaves + floor)) return;
             var leafRows = Kinds.Select(k => PlacedRows(build, count, k, incumbent.Limit - floor - OthersUnder(build, k))).ToArray();
@@ -128,7 +127,7 @@ internal sealed class ThreeTierSearch
             // Aggregation switches stand in the racks of upper tiers, so no uplink is shorter than the way to the nearest of those.
             .Select(r => r with { Least = r.Least + context.UplinkSurplus(kind, r, r.Parallel * count) })
             .Where(r => r.Least < limit)
-            .Select(r => r with { Least = r.Least + context.LeafSurplus(kind, r, shape, incumbent) })
+            .Select(r => context.InPlace(kind, r, shape, incumbent))
             .Where(r => r.Least < limit),
     ];
 
@@ -137,20 +136,23 @@ internal sealed class ThreeTierSearch
     /// <summary>Leaves as rows of pods, cheapest first; without those that ports alone rule out.</summary>
     private List<PodRow> Rows(int kind, List<LeafRow> leafRows, SwitchBuild build, PortUse up, int count)
     {
-        var cores = context.CoresAt(up.Mode.Rate).Where(c => new LinkEnds(up, c.Use).IsPlanned).ToList();
         var others = OthersUnder(build, kind);
+        // Cores and the links to them cost so much for each port that goes up, at the least.
+        var perPort = context.CoresOver(up).Select(c => (Standing(c.Build, 1) / c.Most) + Trunks(c, 1))
+            .DefaultIfEmpty(double.PositiveInfinity).Min();
         var rows = new List<PodRow>();
         foreach (var leaf in leafRows)
         {
             var middle = context.MiddleConfig(build, leaf.UpperPorts, up);
             var row = new PodRow(
                 leaf.Config, middle, leaf.HostsPerLeaf, leaf.Parallel, leaf.Blocks, leaf.UpperLinks / leaf.Blocks, leaf.Least);
-            if (row.FewestPods == int.MaxValue || ExceedsUnits(kind, row, build, count)) continue;
+            if (row.FewestPods == int.MaxValue) continue;
+            var middles = SharedRoom.Of(build, (long)planes * row.FewestPods * count);
+            if (!context.KeepsRoom(middles, kind, new SharedRoom(leaf.Units, leaf.Watts), incumbent)) continue;
             // Pods have to leave ports for uplinks, and one link to each core leaves the most.
             if (PodsOf(row, 1) is not (var fewest and > 0)) continue;
             var ports = middle.Step.Steps((long)row.Blocks * row.PortsPerBlock, 1) * count * planes;
-            var above = cores.Select(c => (Standing(c.Build, 1) / c.Most * ports) + Trunks(up, c.Use, ports))
-                .Where(c => !double.IsNaN(c)).DefaultIfEmpty(double.PositiveInfinity).Min();
+            var above = perPort * ports;
             var bound = row.Least + Middles(build, kind, row, fewest, count) + above;
             if (incumbent.CouldWin(bound + others)) rows.Add(row with { Bound = bound, Above = above });
         }
@@ -158,21 +160,9 @@ internal sealed class ThreeTierSearch
         return rows;
     }
 
-    /// <summary>Whether leaves and aggregation switches alone take more rack units than are allowed.</summary>
-    private bool ExceedsUnits(int kind, PodRow row, SwitchBuild build, int count)
-    {
-        if (context.Wanted.RackUnits is not { } most) return false;
-        var units = ((long)row.Blocks * context.Demand.Hosts[kind].Demand.Ports * row.Config.Build.Units)
-            + ((long)planes * row.FewestPods * count * build.Units);
-        if (units <= most) return false;
-        incumbent.Note(row.Least,
-            $"its leaves and aggregation switches take {Numerals.Whole(units)} rack units and {Numerals.Whole(most)} are allowed");
-        return true;
-    }
-
     private void TryRows(SwitchBuild build, PortUse up, int count, List<PodRow>[] rows)
     {
-        var cores = context.CoresAt(up.Mode.Rate).Where(c => new LinkEnds(up, c.Use).IsPlanned).ToList();
+        var cores = context.CoresOver(up);
         if (cores.Count == 0 || rows.Any(r => r.Count == 0)) return;
         var most = cores.Max(c => c.Most);
         var others = rows.Skip(1).Sum(r => r[0].Bound);
@@ -220,7 +210,7 @@ internal sealed class ThreeTierSearch
     }
 
     private void OfferWith(SwitchBuild build, PortUse up, int count, ImmutableArray<(PodRow Row, int Pods, double Least)> chosen,
-        int parallel, List<(SwitchBuild Build, PortUse Use, int Most)> cores)
+        int parallel, List<CoreChoice> cores)
     {
         var least = chosen.Sum(c => c.Least);
         var perGroup = chosen.Max(c => Cores(c.Row, c.Pods, parallel));
@@ -265,7 +255,7 @@ internal sealed class ThreeTierSearch
         context.Wanted.Survive + row.Below.Step.Steps((long)blocks * row.PortsPerBlock, parallel);
 
     private void OfferCores(SwitchBuild build, PortUse up, int count, ImmutableArray<(PodRow Row, int Pods)> rows, double least,
-        int parallel, int perGroup, List<(SwitchBuild Build, PortUse Use, int Most)> cores)
+        int parallel, int perGroup, List<CoreChoice> cores)
     {
         var pods = rows.Sum(r => r.Pods);
         foreach (var core in cores)
@@ -274,8 +264,8 @@ internal sealed class ThreeTierSearch
             var below = least + Standing(core.Build, (long)planes * count * perGroup);
             if (!incumbent.CouldWin(below)) continue;
             var links = (long)planes * pods * count * perGroup * parallel;
-            var bound = below + Trunks(up, core.Use, links);
-            if (double.IsNaN(bound) || !incumbent.CouldWin(bound)) continue;
+            var bound = below + Trunks(core, links);
+            if (!incumbent.CouldWin(bound)) continue;
             var design = new FabricDesign
             {
                 Shape = shape,
