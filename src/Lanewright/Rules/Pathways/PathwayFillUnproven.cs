@@ -19,7 +19,8 @@ internal sealed class PathwayFillUnproven() : Rule("LW4119", nameof(PathwayFillU
             var most = worst.Most(standards);
             judgement.Add(this, pathway.Key.Span,
                 $"{Numerals.Grouped(worst.Unknown)} of the {Numerals.Grouped(worst.Cables)} cables in '{pathway.Key.FullName}' are of "
-                + $"unknown diameter, so its fill{bears} unproven; state 'diameter' of {string.Join(", ", cables)} in a catalogue of your own",
+                + $"unknown diameter, so its fill{bears} unproven; state 'diameter' of {string.Join(", ", cables)} in a catalogue "
+                + "of your own",
                 pathway.Key.Name, worst.Unknown, Kind.Severity, new Evidence("fill", null, most.Value, "", most.Source));
         }
     }
