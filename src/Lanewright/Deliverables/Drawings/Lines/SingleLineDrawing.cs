@@ -87,7 +87,7 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         canvas.Text(x, y - 20, LineSheet.Of(amplifier.Gain.Value, "dB"), "small mid soft");
     }
 
-    /// <summary>Spans between the ends. Many are folded: pieces of one span of the plan, with huts between them, are drawn as one.</summary>
+    /// <summary>Spans between the ends. Many are folded: pieces of one span of the plan, with huts between, are drawn as one.</summary>
     private void Middle(Canvas canvas, double left, double right)
     {
         var spans = Design.Spans.IsEmpty ? Route.Answer.Question.Spans : Design.Spans;
