@@ -242,6 +242,7 @@ public sealed partial class TidyTests
         ("NonlinearNoise.cs", 6),
         ("CoherentTrial.cs", 30), // bounds of a search
         ("CoherentTrial.cs", 14),
+        ("CoherentTrial.cs", 7),
         ("LineBook.cs", 1e-9), // a cost below any that is stated
         ("CoherentTrial.cs", 100), // what a search weighs a lost decibel with
         ("GroupDelay.cs", 60), // bound of a search

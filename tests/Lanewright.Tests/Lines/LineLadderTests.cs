@@ -102,6 +102,21 @@ public sealed class LineLadderTests
             "how much power moves between channels in own is not known");
     }
 
+    // 80 km that lose 26 dB instead of 17.6 may lose the rest at their end: what the glass does by then is done.
+    [Fact]
+    public void LossThatWasMeasured_TakesNothingFromNoiseOfTheGlass()
+    {
+        var asked = SpanCase.Question(80) with { Launch = PowerLevel.FromDbm(3) };
+        var lossy = asked with { Spans = [SpanCase.Span(80, 0.22) with { Attenuation = Kind(), MeasuredLoss = Decibels.From(26) }] };
+        var clear = asked with { Spans = [SpanCase.Span(80, 0.22) with { Attenuation = Kind(), MeasuredLoss = Decibels.From(14) }] };
+        Assert.Equal(Glass(asked), Glass(lossy), 1e-9);
+        Assert.True(Glass(clear) < Glass(asked));
+
+        static Known<Attenuation> Kind() => StandardsLibrary.Shipped.LineFibre("G.652.D")!.Attenuation!.Value;
+        static double Glass(LineQuestion of) =>
+            LineLadder.Try(of, LineScheme.BoosterAndPreamplifier)!.Channels[0].OverNonlinear!.Value.Value;
+    }
+
     private static void Unproven(LineQuestion asked, string why)
     {
         var answer = LineLadder.Of(asked);
