@@ -115,5 +115,5 @@ internal static class WhyTray
 
     private static string Percent(double share) => Numerals.Fixed(share * 100, 2) + " %";
 
-    private static string Fixed(double value) => Numerals.Fixed(value, 2);
+    private static string Fixed(double value) => Numerals.Grouped((decimal)value, 2);
 }
