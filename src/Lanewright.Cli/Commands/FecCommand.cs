@@ -22,6 +22,10 @@ internal sealed class FecCommand
     {
         Description = "instead: half the distance of two levels over the noise, such as 7.03",
     };
+    private readonly Option<string?> lost = new("--codewords")
+    {
+        Description = "instead: share of codewords that may be lost, such as 1e-15; tells the bit errors that make it",
+    };
     private readonly Option<string> signal = new("--signal")
     {
         Description = "with --q: NRZ or PAM4; NRZ", DefaultValueFactory = _ => "NRZ",
@@ -38,7 +42,7 @@ internal sealed class FecCommand
         var options = new FecCommand();
         var command = new Command("fec", "tell what bit errors before an error-correcting code come to")
         {
-            options.code, options.errors, options.quality, options.signal, options.interleaved, options.json,
+            options.code, options.errors, options.quality, options.lost, options.signal, options.interleaved, options.json,
         };
         command.SetAction(options.Run);
         return command;
@@ -49,7 +53,7 @@ internal sealed class FecCommand
         var standards = StandardsLibrary.Shipped;
         var name = parsed.GetValue(code) ?? "";
         if (parsed.GetValue(interleaved) is < 1 or > MostInterleaved) throw new UsageFault("--interleaved lies between 1 and 64");
-        var answer = CodeAnswer.Of(standards, name, Errors(parsed), parsed.GetValue(interleaved));
+        var answer = CodeAnswer.Of(standards, name, Errors(parsed, standards, name), parsed.GetValue(interleaved));
         if (answer is null)
         {
             var known = standards.Sheets["fec"].Sheets.Where(s => s.Real("smallest-bits") is null).Select(s => s.Subject)
@@ -62,12 +66,19 @@ internal sealed class FecCommand
         return answer.Verdict == Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
-    private double Errors(ParseResult parsed)
+    private double Errors(ParseResult parsed, StandardsLibrary standards, string name)
     {
-        var (share, q) = (Share(parsed, errors), Share(parsed, quality));
-        if (share is null == q is null) throw new UsageFault("give either --ber or --q");
+        var (share, q, words) = (Share(parsed, errors), Share(parsed, quality), Share(parsed, lost));
+        if (new[] { share, q, words }.Count(given => given is not null) != 1)
+            throw new UsageFault("give one of --ber, --q and --codewords");
         if (share is { } stated)
             return stated is >= 0 and < 0.5 ? stated : throw new UsageFault("--ber lies between 0 and 0.5");
+        if (words is { } most)
+        {
+            if (most is not (>= 1e-30 and < 1)) throw new UsageFault("--codewords lies between 1e-30 and 1");
+            return ReedSolomonCode.Find(standards, name)?.BitErrorsFor(most)
+                ?? throw new UsageFault($"how '{name}' loses codewords is not known; --codewords goes with Reed-Solomon codes");
+        }
         if (q is not (>= 0 and <= 40)) throw new UsageFault("--q lies between 0 and 40");
         return parsed.GetValue(signal) switch
         {
@@ -88,10 +99,14 @@ internal sealed class FecCommand
         (string What, double? Value)[] shares =
         [
             ("errors before the code", answer.Errors), ("the code corrects", answer.Limit?.Value), ("codewords lost", answer.Codewords),
-            ("smallest frames lost", answer.Frames), ("errors behind the code", answer.ErrorsBehind),
+            ("smallest frames lost", answer.Frames), ("smallest frames lost without a code", answer.FramesUncoded),
+            ("errors behind the code", answer.ErrorsBehind),
         ];
         Screen.Print(["share", ""], shares.Where(s => s.Value is not null).Select(s =>
             (IReadOnlyList<string>)[s.What, Numerals.Scientific(s.Value ?? 0)]));
+        if (answer.QualityOfTwo is { } two)
+            Screen.Line($"as many errors as two levels have at a quality of {Numerals.Plain(Math.Round(two, 3))}"
+                + (answer.QualityOfFour is { } four ? $", four at {Numerals.Plain(Math.Round(four, 3))}" : ""));
         var margin = answer.Margin is { } known ? $", margin {Numerals.Shown(known.Value, "dB")}" : ", no limit is known";
         var mark = answer.Limit is { } limit ? $" [{Marks.Name(limit.Source.Mark)}]" : "";
         Screen.Line($"{answer.Name}: {Checks.Word(answer.Verdict)}{mark}{margin}; errors are taken as random, and bursts do worse");

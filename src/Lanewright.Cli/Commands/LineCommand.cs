@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Lanewright.Cli.Printing;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Lines;
@@ -84,7 +85,10 @@ internal sealed class LineCommand
     /// <summary>The lines of a plan. What is wrong with the plan besides is for 'check' to say.</summary>
     private int Plan(ParseResult parsed, string path)
     {
-        if (parsed.GetValue(length) is not null) throw new UsageFault("a plan says how long its spans are; leave --length out");
+        Option[] ofPlans = [name, json];
+        foreach (var given in parsed.CommandResult.Children.OfType<OptionResult>())
+            if (!given.Implicit && !ofPlans.Contains(given.Option))
+                throw new UsageFault($"a plan says itself what its lines are made of; leave {given.Option.Name} out");
         var judged = CommonOptions.Compile(path);
         var designed = CommonOptions.Designed(judged);
         var all = designed.Lines.Value.Lines;

@@ -40,7 +40,7 @@ internal static class LinePrinter
     {
         Screen.Line("");
         Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
-            + $"{Numerals.Fixed(line.Availability.Percent, 6)} % of the time by its fibre and sites, equipment not counted");
+            + $"{LineWords.Percent(line.Availability)} of the time by its fibre and sites, equipment not counted");
         if (line.Routes.IsEmpty)
         {
             Screen.Line($"no way of spans leads from {line.Statement.From.Name} to {line.Statement.To.Name}");
@@ -69,8 +69,13 @@ internal static class LinePrinter
         if (design.Tightest is { Margin: { } tight } check && check.Name != LineCheckNames.Osnr)
             margin += $", tightest {check.Name} with {Numerals.Shown(tight, "dB")}";
         var type = design.TypeName.Length > 0 ? " with " + design.TypeName : "";
-        return $"{LineWords.Name(design.Scheme)}{type}: {Checks.Word(design.Verdict)} [{Marks.Name(design.Mark)}]{margin}{launch}{delay}";
+        return $"{LineWords.Name(design.Scheme)}{type}: {Checks.Word(design.Verdict)}{Because(design)} "
+            + $"[{Marks.Name(design.Mark)}]{margin}{launch}{delay}";
     }
+
+    /// <summary>The comparisons that decide against it, by name.</summary>
+    private static string Because(LineDesign design) => design.Verdict == Verdict.Pass ? "" : " by " + string.Join(", ",
+        design.Checks.Where(c => c.Verdict == design.Verdict && !c.IsAdvice).Select(c => c.Name).Distinct());
 
     private static string Change(LineChange change) => $"{change.What}: {Numerals.Shown(change.Gained.Value, "dB")} more margin"
         + (change.Cost is { } cost ? $" for {Numerals.Grouped(cost.Units)} at the prices of the catalogue" : "");

@@ -51,7 +51,8 @@ public static class Shapes
         Quantity("a voltage from 12 V to 1500 V such as '230 V'", UnitText.Voltages, least: 12, most: 1500);
 
     /// <summary>A temperature of air.</summary>
-    public static ScalarShape Temperature { get; } = Quantity("a temperature such as '24 C'", UnitText.Temperatures, least: -60, most: 100);
+    public static ScalarShape Temperature { get; } =
+        Quantity("a temperature from -60 C to 100 C such as '24 C'", UnitText.Temperatures, least: -60, most: 100);
 
     /// <summary>A load on a floor.</summary>
     public static ScalarShape Pressure { get; } = Quantity("a load such as '12 kPa'", UnitText.Pressures, least: 0);
@@ -76,14 +77,15 @@ public static class Shapes
         Quantity("a frequency such as '100 GHz' or '193.1 THz'", UnitText.Frequencies, least: 1e-3);
 
     /// <summary>A level of power.</summary>
-    public static ScalarShape Level { get; } = Quantity("a level such as '-2 dBm'", UnitText.Levels, least: -60, most: 20);
+    public static ScalarShape Level { get; } =
+        Quantity("a level from -60 dBm to 20 dBm such as '-2 dBm'", UnitText.Levels, least: -60, most: 20);
 
     /// <summary>A loss per length, above nothing.</summary>
     public static ScalarShape LossOfLength { get; } = Quantity("a loss such as '0.22 dB/km'", UnitText.Attenuations, least: 1e-4);
 
     /// <summary>A dispersion per length.</summary>
     public static ScalarShape DispersionRate { get; } =
-        Quantity("a dispersion such as '17 ps/nm/km'", UnitText.DispersionRates, least: 1e-3, most: 1e3);
+        Quantity("a dispersion up to 1000 ps/nm/km such as '17 ps/nm/km'", UnitText.DispersionRates, least: 1e-3, most: 1e3);
 
     /// <summary>A dispersion of polarisation modes over the root of length.</summary>
     public static ScalarShape ModeDispersion { get; } = Quantity("a value such as '0.1 ps/sqrt(km)'", UnitText.ModeDispersions, least: 0);

@@ -11,8 +11,9 @@ public sealed class LineCaseTests
 {
     private static readonly List<MapNode> Rows = Read();
 
-    /// <summary>The worst of the notes' table, which is one channel alone: 20.75 dB instead of 20.14, 17.20 and 15.61.</summary>
-    private static readonly (string Symbols, double Decibels)[] MostAbove = [("gauss", 0.62), ("16qam", 3.56), ("qpsk", 5.15)];
+    /// <summary>The worst of the notes' table, which is one channel alone: 20.75 dB instead of 20.14, 17.20 and 15.61; and what the closed
+    /// form of the notes is short of where a span of 80 km ends, 0.15 dB by the integral.</summary>
+    private static readonly (string Symbols, double Decibels)[] MostAbove = [("gauss", 0.77), ("16qam", 3.71), ("qpsk", 5.3)];
 
     public static TheoryData<int> Cases => new(Enumerable.Range(0, Rows.Count));
 

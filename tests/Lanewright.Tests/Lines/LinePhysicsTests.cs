@@ -17,6 +17,8 @@ public sealed class LinePhysicsTests
     // Simulated values: split step, dual-polarisation Manakov, 60 GBd at 75 GHz, 80 km, one seed, about 0.1 dB (an independent
     // simulation; derived).
     [Theory]
+    // The closed form was found up to 0.62 dB above the mean of a channel by the notes of that simulation; how a span of 80 km ends
+    // adds 0.15.
     [InlineData(1, 20.135, 17.198, 15.61)]
     [InlineData(5, 23.196, 19.918, 17.707)]
     [InlineData(9, 23.870, 20.910, 18.576)]
@@ -24,37 +26,59 @@ public sealed class LinePhysicsTests
     {
         var comb = Comb(Glass, channels, 75, 60);
         var middle = channels / 2;
-        Assert.InRange(Level(comb.Plain(middle)), gaussian, gaussian + 0.7);
-        Assert.InRange(Level(comb.Expected(middle, -0.68)), sixteen, sixteen + 3.6);
+        Assert.InRange(Level(comb.Plain(middle)), gaussian, gaussian + 0.77);
+        Assert.InRange(Level(comb.Expected(middle, -0.68)), sixteen, sixteen + 3.71);
         Assert.True(Level(comb.Expected(middle, -1)) > four);
         Assert.True(comb.Expected(middle, -0.68) <= comb.Plain(middle));
     }
 
-    // The integral that the closed form is made for: one channel of flat spectrum, noise at its middle (Poggiolini et al., JLT 30(24)
-    // 2012). The closed form was found 0.05 dB above it at this width.
-    [Fact]
-    public void OwnNoise_IsThatOfTheIntegral()
+    // The integral that the closed form is made for: a comb without gaps, noise at its middle (Poggiolini et al., JLT 30(24) 2012, by its
+    // numbers: the efficiency of mixing of a span that ends, over the hexagon of frequencies that meet in the middle).
+    [Theory]
+    [InlineData(10, 60e9)]
+    [InlineData(20, 60e9)]
+    [InlineData(40, 60e9)]
+    [InlineData(80, 60e9)]
+    [InlineData(120, 60e9)]
+    [InlineData(10, 540e9)]
+    [InlineData(20, 540e9)]
+    [InlineData(40, 540e9)]
+    [InlineData(80, 540e9)]
+    public void Noise_IsThatOfTheIntegralForShortSpansAndLong(double kilometres, double width)
     {
-        const double width = 60e9;
-        const int steps = 1200;
-        var step = width / steps;
+        const double channel = 60e9;
+        var glass = Glass with { Length = Length.FromKilometres(kilometres) };
+        var channels = (int)Math.Round(width / channel);
+        var integral = 16.0 / 27 * Math.Pow(glass.Gamma / channel, 2) * Mixed(glass, width);
+        Assert.Equal(Level(integral), Level(Comb(glass, channels, 60, 60).Plain(channels / 2)), 0.25);
+    }
+
+    /// <summary>The efficiency of mixing, integrated over both frequencies in steps that grow with them: it falls off as they do.</summary>
+    private static double Mixed(GlassSpan glass, double width)
+    {
+        const int steps = 1500;
+        const double finest = 1e9;
+        var last = Math.Asinh(width / 2 / finest);
+        var (at, weight) = (new double[steps], new double[steps]);
+        for (var i = 0; i < steps; i++)
+        {
+            var u = (i + 0.5) * last / steps;
+            (at[i], weight[i]) = (finest * Math.Sinh(u), finest * Math.Cosh(u) * last / steps);
+        }
+        var (length, left) = (glass.Length.Metres, Math.Exp(-glass.Alpha * glass.Length.Metres));
         var sum = 0.0;
         for (var i = 0; i < steps; i++)
         {
-            var f1 = ((i + 0.5) * step) - (width / 2);
             for (var k = 0; k < steps; k++)
             {
-                var f2 = ((k + 0.5) * step) - (width / 2);
-                if (Math.Abs(f1 + f2) > width / 2) continue;
-                var phase = 4 * Math.PI * Math.PI * Glass.Beta2 * f1 * f2;
-                var left = Math.Exp(-Glass.Alpha * Glass.Length.Metres);
-                var turn = phase * Glass.Length.Metres;
-                var over = 1 - (2 * left * Math.Cos(turn)) + (left * left);
-                sum += over / ((Glass.Alpha * Glass.Alpha) + (phase * phase));
+                var phase = 4 * Math.PI * Math.PI * glass.Beta2 * at[i] * at[k];
+                var over = 1 - (2 * left * Math.Cos(phase * length)) + (left * left);
+                // Two of the four quarters are cut off where the third frequency leaves the comb.
+                var quarters = at[i] + at[k] <= width / 2 ? 4 : 2;
+                sum += quarters * weight[i] * weight[k] * over / ((glass.Alpha * glass.Alpha) + (phase * phase));
             }
         }
-        var integral = 16.0 / 27 * Glass.Gamma * Glass.Gamma * sum * step * step / (width * width);
-        Assert.Equal(Level(integral), Level(Comb(Glass, 1, 75, 60).Own), 0.1);
+        return sum;
     }
 
     [Fact]
@@ -62,7 +86,7 @@ public sealed class LinePhysicsTests
     {
         const int channels = 21;
         var comb = Comb(Glass, channels, 75, 59.84375);
-        var reach = Math.Abs(Glass.Beta2) / Glass.Alpha;
+        var reach = Math.Abs(Glass.Beta2) * Math.Tanh(Glass.Alpha * 80e3 / 2) / Glass.Alpha;
         const double width = 59.84375e9;
         var scale = 32.0 / 27 * Math.Pow(Glass.Gamma * Glass.Effective.Metres / width, 2);
         for (var i = 0; i < channels; i++)
@@ -77,12 +101,10 @@ public sealed class LinePhysicsTests
                     / (4 * Math.PI * reach);
             }
             Assert.Equal(1, comb.Cross(i) / cross, 1e-9);
-            Assert.Equal(comb.Cross(i), comb.Cross(channels - 1 - i));
+            Assert.Equal(1, comb.Cross(i) / comb.Cross(channels - 1 - i), 1e-12);
         }
     }
 
-    // The two take the span differently, the one as it is and the other as endless. An independent reference calculation found 0.13 dB
-    // between them (derived); here it is 0.137 dB.
     [Fact]
     public void TiltedNoise_IsTheSumOverNeighboursByTheirPowers()
     {
@@ -96,15 +118,32 @@ public sealed class LinePhysicsTests
             var sum = 0.0;
             for (var k = 0; k < channels; k++)
                 if (k != i) sum += Comb(Glass, 2, 75 * Math.Abs(k - i), 59.84375).Cross(0) * Math.Pow((step * (k - i)).Ratio, 2);
-            Assert.Equal(1, tilted[i] / sum, 1e-9);
+            Assert.Equal(1, tilted.Cross[i] / sum, 1e-9);
         }
     }
 
+    // The two forms take a span as endless or as it is: 0.13 dB between them by an independent reference calculation (derived), and 0.15 dB
+    // more for how a span of 80 km ends.
     [Fact]
-    public void RamanForm_WithoutRamanAgreesWithTheSumOverChannels()
+    public void RamanForm_WithoutRamanAgreesWithTheSumOverChannels() => Assert.Equal(
+        Level(new RamanForm(Glass, 64, Frequency.FromGigahertz(75), Frequency.FromGigahertz(59.84375)).Of(32, PowerLevel.FromDbm(0), 0)),
+        Level(Comb(Glass, 64, 75, 59.84375).Plain(32)), 0.3);
+
+    // With Raman scattering, what counts is how far each falls from where it was.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(32)]
+    [InlineData(63)]
+    public void Raman_ChangesNoiseAsTheFormOfThePapersHasIt(int channel)
     {
-        var comb = Comb(Glass, 64, 75, 59.84375);
-        Assert.Equal(Level(comb.Plain(32)), Level(comb.WithRaman(32, PowerLevel.FromDbm(0), 0)), 0.14);
+        const double slope = 0.028;
+        var span = Glass with { Length = Length.FromKilometres(200) };
+        var form = new RamanForm(span, 64, Frequency.FromGigahertz(75), Frequency.FromGigahertz(59.84375));
+        foreach (var each in new[] { 0.0, 2, 4 })
+        {
+            var changed = Level(form.Of(channel, PowerLevel.FromDbm(each), slope) / form.Of(channel, PowerLevel.FromDbm(each), 0));
+            Assert.Equal(changed, Level(Designed(span, each)[channel] / Comb(span, 64, 75, 59.84375).Plain(channel)), 0.12);
+        }
     }
 
     [Fact]
@@ -114,9 +153,9 @@ public sealed class LinePhysicsTests
         const double cube = 400;
         var best = NonlinearNoise.BestWatts(amplifiers, cube);
         Assert.Equal(amplifiers, 2 * cube * best * best * best, 1e-12);
-        var most = NonlinearNoise.Ratio(best, amplifiers, cube);
-        Assert.True(most > NonlinearNoise.Ratio(best * 1.01, amplifiers, cube));
-        Assert.True(most > NonlinearNoise.Ratio(best / 1.01, amplifiers, cube));
+        double Ratio(double watts) => watts / (amplifiers + (cube * watts * watts * watts));
+        Assert.True(Ratio(best) > Ratio(best * 1.01));
+        Assert.True(Ratio(best) > Ratio(best / 1.01));
     }
 
     // Source: the complementary error function of the C library, through Python's math module.
@@ -142,6 +181,20 @@ public sealed class LinePhysicsTests
             }
         }
         Assert.Equal(sets.Length * ratios.Length, at);
+    }
+
+    /// <summary>Nonlinear noise of each of 64 channels of a whole design with a flat launch, 1/W².</summary>
+    private static double[] Designed(GlassSpan span, double launch)
+    {
+        var asked = SpanCase.Question(span.Length.Kilometres, 64, 75, span.Loss.DecibelsPerKilometre);
+        asked = asked with
+        {
+            Launch = PowerLevel.FromDbm(launch),
+            Equipment = asked.Equipment with { Booster = asked.Equipment.Booster! with { TiltMax = null } },
+        };
+        var made = CoherentLine.Of(asked, asked.Type!, LineScheme.BoosterAndPreamplifier);
+        var watts = PowerLevel.FromDbm(launch).Watts;
+        return [.. made.Channels.Select(c => 59.84375 / 12.5 / c.OverNonlinear!.Value.Ratio / (watts * watts))];
     }
 
     private static string Python(string script)

@@ -106,6 +106,47 @@ public sealed class PlanLineTests
         Assert.Equal("inland, hills", Book(priced).Lines.Single().Routes.Single().Name);
     }
 
+    [Fact]
+    public void SpansThatCostTheSame_AreUsedInTurn()
+    {
+        const string plan = """
+            lanewright: 1
+            sites: { bay: { }, town: { } }
+            spans:
+              east: { from: bay, to: town, length: 60 km, measured-loss: 13 dB, pairs: 2 }
+              west: { from: bay, to: town, length: 60 km, measured-loss: 13 dB, pairs: 2 }
+            lines:
+              a: { from: bay, to: town, type: 400ZR, channels: 8 }
+              b: { from: town, to: bay, type: 400ZR, channels: 8 }
+              c: { from: bay, to: town, type: 400ZR, channels: 8 }
+              d: { from: bay, to: town, type: 400ZR, channels: 8 }
+            """;
+        var routes = Book(plan).Lines.Select(l => l.Routes.Single().Name).ToList();
+        Assert.Equal(2, routes.Count(r => r == "east"));
+        Assert.Equal(2, routes.Count(r => r == "west"));
+        Assert.DoesNotContain(PlanBlock.Compile(plan).Findings, f => f.Kind.Name == "SpanPairsExhausted");
+    }
+
+    // A ladder of places has more ways than can be looked at; the one span behind it proves that there is no pair all the same.
+    [Fact]
+    public void ASpanThatEveryWayNeeds_ProvesThatThereIsNoPairAtOnce()
+    {
+        var sites = string.Join(", ", Enumerable.Range(0, 32).Select(i => $"s{i}: {{ }}"));
+        var spans = string.Join("\n", Enumerable.Range(0, 30).SelectMany(i => new[] { i + 1, i + 2 }.Where(k => k < 31)
+            .Select(k => $"  s{i}-{k}: {{ from: s{i}, to: s{k}, length: {(k - i) * 2} km }}")));
+        var line = Book($$"""
+            lanewright: 1
+            sites: { {{sites}} }
+            spans:
+            {{spans}}
+              last: { from: s30, to: s31, length: 2 km }
+            lines: { away: { from: s0, to: s31, type: 400ZR, channels: 8, routes: 2 } }
+            """).Lines.Single();
+        Assert.Equal(["span 'last'"], line.Separating);
+        Assert.True(line.IsProven);
+        Assert.Single(line.Routes);
+    }
+
     // The type is invented here: the shipped tables hold no coarse one.
     [Fact]
     public void CoarseType_OfATableOfOnesOwnIsTriedBeforeDenseOnes()

@@ -88,13 +88,14 @@ internal sealed class TitleBlock
     {
         y = canvas.Lines(Sheet.Margin, y + 8, Reasons, ReasonStep, verdict == Verdict.Fail ? "alert" : "bold") - 8;
         const double width = Sheet.Width - (2 * Sheet.Margin);
-        var unit = width / cells.Sum(c => c.Share);
+        var widths = Widths(width);
         var x = Sheet.Margin;
         canvas.Begin("title-block");
         canvas.Box(Sheet.Margin, y, width, Height, "ink");
-        foreach (var (label, value, share) in cells)
+        for (var i = 0; i < cells.Length; i++)
         {
-            var cell = unit * share;
+            var (label, value, _) = cells[i];
+            var cell = widths[i];
             if (x > Sheet.Margin) canvas.Line(x, y, x, y + Height, "fine");
             canvas.Text(x + Inset, y + 16, label, "small soft");
             var isAlert = label == "verdict" && verdict == Verdict.Fail;
@@ -104,5 +105,17 @@ internal sealed class TitleBlock
             x += cell;
         }
         canvas.End();
+    }
+
+    /// <summary>Widths of the cells by their shares; what does not fit takes room from cells that have more than they need.</summary>
+    private double[] Widths(double width)
+    {
+        var unit = width / cells.Sum(c => c.Share);
+        // Of the needed width the shown text has the larger part by far; a label is shorter and smaller.
+        double[] spare = [.. cells.Select(c => (unit * c.Share) - TextFit.Width(c.Value, Size, bold: true) - (2 * Inset))];
+        var (free, lacking) = (spare.Where(s => s > 0).Sum(), -spare.Where(s => s < 0).Sum());
+        if (lacking <= 0 || free <= 0) return [.. cells.Select(c => unit * c.Share)];
+        var (taken, given) = (Math.Min(1, lacking / free), Math.Min(1, free / lacking));
+        return [.. cells.Select((c, i) => (unit * c.Share) - (spare[i] * (spare[i] > 0 ? taken : given)))];
     }
 }

@@ -18,6 +18,9 @@ public static class CodeJson
         writer.Number("fecMarginDb", answer.Margin?.Value);
         writer.Share("codewordErrorRatio", answer.Codewords);
         writer.Share("frameLossRatio", answer.Frames);
+        writer.Share("frameLossRatioUncoded", answer.FramesUncoded);
+        writer.Number("qualityNrz", answer.QualityOfTwo);
+        writer.Number("qualityPam4", answer.QualityOfFour);
         writer.Share("postFecErrorRatio", answer.ErrorsBehind);
         writer.WriteEndObject();
     });

@@ -16,6 +16,7 @@ internal sealed class ChannelResults
     private readonly double perReference;
     private readonly SymbolSet? symbols;
     private readonly double? ownNoise;
+    private readonly CodeMargin? code;
     private readonly Decibels? shannon;
     private readonly bool isOneSpan;
 
@@ -27,6 +28,7 @@ internal sealed class ChannelResults
         symbols = question.Standards.Symbols(type.Modulation);
         if (symbols is not null && type.ErrorLimit is { } errors && type.RequiredOsnr is { } required)
             ownNoise = 1 / new SymbolErrors(symbols).OwnRatio(errors.Value, required.Value.Ratio / perReference);
+        code = type.ErrorLimit is { } limit ? new CodeMargin(limit.Value) : null;
         shannon = ChannelBounds.Shannon(type.Rate, width);
         isOneSpan = question.Spans.Length == 1;
     }
@@ -60,7 +62,7 @@ internal sealed class ChannelResults
             ExpectedMargin = Expected(channel, noise) - penalty - required,
             Dispersion = penalties.Dispersions[channel],
             ErrorsBeforeCode = errors,
-            CodeMargin = errors is { } wrong && type.ErrorLimit is { } limit ? CodeMargin.Of(wrong, limit.Value) : null,
+            CodeMargin = errors is { } wrong ? code?.Of(wrong) : null,
             OverShannon = gsnr - shannon,
         };
     }

@@ -19,7 +19,7 @@ internal sealed class CoherentChecks(
     /// <summary>The last places of a sum are no noise.</summary>
     private const double Rounding = 1e-9;
 
-    private Mark NoiseMark => question.Spans.Select(s => s.Mark)
+    private Mark NoiseMark { get; } = question.Spans.Select(s => s.Mark)
         .Append(state.Amplifiers.IsEmpty ? Mark.Seen : state.Amplifiers.Select(a => a.Model.NoiseSource.Mark).Aggregate(Marks.Weaker))
         .Append(question.Multiplexes ? question.Equipment.MultiplexerLoss.Source.Mark : Mark.Seen)
         .Append(question.TransmitterOsnr is null ? type.TransmitterOsnr?.Source.Mark ?? Mark.Weak : Mark.Seen)
@@ -34,11 +34,12 @@ internal sealed class CoherentChecks(
         var penalty = worst.Penalty.Value > 0 ? $" less {worst.Penalty} of penalties" : "";
         var parts = worst.Osnr is { } osnr ? $"amplifiers {Shown(osnr)}, " : "";
         var kept = question.LeastMargin.Value > 0 ? $", {question.LeastMargin} kept" : "";
-        var own = question.TransmitterOsnr ?? type.TransmitterOsnr?.Value;
-        var sent = own is { } known ? $", transmitter {Shown(known)}" : ", transmitter not known and left out";
+        if ((question.TransmitterOsnr ?? type.TransmitterOsnr?.Value) is not { } own)
+            return Check.Unknown(
+                LineCheckNames.Osnr, $"signal over noise of the transmitters of {type.Name} is not known; state it", type.Definition);
         return Check.AtLeast(LineCheckNames.Osnr, value, limit, "dB", NoiseMark) with
         {
-            Note = $"worst at {worst.Frequency}: {parts}glass {Shown(worst.OverNonlinear)}{sent}{penalty}{kept}",
+            Note = $"worst at {worst.Frequency}: {parts}glass {Shown(worst.OverNonlinear)}, transmitter {Shown(own)}{penalty}{kept}",
         };
     }
 
@@ -150,7 +151,7 @@ internal sealed class CoherentChecks(
             yield return Check.AtLeast(LineCheckNames.ShortSpan, least.Value, shortest, "dB") with
             {
                 IsAdvice = true,
-                Note = "the closed form of nonlinear noise loses accuracy on so short a span",
+                Note = "the closed form of nonlinear noise was not proven on so short a span",
             };
         var light = question.Standards.LineValue("fibre-light", "hazard-from");
         var strongest = state.Amplifiers.Select(a => a.Output.OfAll(channels.Length)).DefaultIfEmpty(trial.Transmitter).MaxBy(l => l.Dbm);

@@ -11,7 +11,12 @@ internal sealed class CoherentTrial
     /// <summary>How far below its highest a launch is looked for.</summary>
     private const double Range = 30;
 
-    private const int Narrowings = 17;
+    private const int Narrowings = 14;
+
+    /// <summary>How far from where two noises put it the best launch is looked for first, and in how many steps.</summary>
+    private const double Near = 1;
+
+    private const int FewNarrowings = 7;
     private const double TenthsInDecibel = 10;
     private const int Shares = 4;
 
@@ -25,6 +30,9 @@ internal sealed class CoherentTrial
     private readonly CombShape flat;
     private readonly Decibels fixedPenalty;
     private readonly double[] dispersionPenalty;
+    private readonly double[] fixedFactor;
+    private readonly double[] offsets;
+    private readonly double[] room;
 
     /// <summary>Takes what is asked, the type, and the stretches between amplifiers.</summary>
     public CoherentTrial(
@@ -42,6 +50,10 @@ internal sealed class CoherentTrial
         transmitterNoise = ownOsnr is { } osnr ? 1 / osnr.Ratio : 0;
         fixedPenalty = penalties.OfAll;
         dispersionPenalty = penalties.OfDispersion;
+        fixedFactor = [.. dispersionPenalty.Select(d => (fixedPenalty + Decibels.From(d)).Ratio)];
+        var all = question.Channels.Channels;
+        offsets = [.. all.Select(f => f.Terahertz - ((all[0].Terahertz + all[^1].Terahertz) / 2))];
+        room = new double[Count];
         flat = new CombShape(default, Count, hops);
     }
 
@@ -101,22 +113,40 @@ internal sealed class CoherentTrial
         var unamplified = Transmitter - question.MultiplexerLoss;
         if (!HasBooster) return unamplified;
         if (question.Launch is { } asked) return asked;
-        var high = Highest(unamplified).Dbm;
-        high = Best(high - Range, high);
+        var highest = Highest(unamplified).Dbm;
+        var high = NearSummit(highest) ?? Best(highest - Range, highest, Narrowings);
         // Amplifiers are set in tenths.
         var below = Math.Floor(high * TenthsInDecibel) / TenthsInDecibel;
         var above = PowerLevel.FromDbm(below + (1 / TenthsInDecibel));
-        return above <= Highest(unamplified) && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+        return above.Dbm <= highest && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+    }
+
+    /// <summary>Where what amplifiers add falls with the launch and what the glass adds rises with its square, the best is known but for
+    /// what else counts, so it is looked for nearby; null where it is not found there.</summary>
+    private double? NearSummit(double highest)
+    {
+        var (strong, weak) = (At(PowerLevel.FromDbm(highest), flat), At(PowerLevel.FromDbm(highest - (TenthsInDecibel / 2)), flat));
+        var worst = Enumerable.Range(0, Count).MaxBy(strong.Noise);
+        var falling = (weak.Amplified(worst) - strong.Amplified(worst)) / ((1 / weak.LaunchWatts) - (1 / strong.LaunchWatts));
+        if (falling <= 0) return null;
+        var perCube = strong.NonlinearInReference(worst) / Squares.Of(strong.LaunchWatts);
+        var summit = PowerLevel.FromWatts(NonlinearNoise.BestWatts(falling, perCube)).Dbm;
+        var (low, high) = (summit - Near, Math.Min(summit + Near, highest));
+        if (low >= highest) return null;
+        var found = Best(low, high, FewNarrowings);
+        // At an edge it may lie beyond.
+        const double edge = Near / TenthsInDecibel;
+        return found > low + edge && (high >= highest || found < high - edge) ? found : null;
     }
 
     /// <summary>Where between two levels the worth is greatest: it rises to one summit and falls, so the golden section finds it, with
     /// one new level a step.</summary>
-    private double Best(double low, double high)
+    private double Best(double low, double high, int narrowings)
     {
         var golden = (Math.Sqrt(4 + 1) - 1) / 2;
         var (left, right) = (high - (golden * (high - low)), low + (golden * (high - low)));
         var (atLeft, atRight) = (Worth(PowerLevel.FromDbm(left)), Worth(PowerLevel.FromDbm(right)));
-        for (var step = 0; step < Narrowings; step++)
+        for (var step = 0; step < narrowings; step++)
         {
             if (atLeft < atRight)
             {
@@ -153,8 +183,9 @@ internal sealed class CoherentTrial
         var most = 0.0;
         for (var i = 0; i < Count; i++)
         {
-            var penalty = PenaltyOf(state, i);
-            most = Math.Max(most, penalty.Value > 0 ? state.Noise(i) * penalty.Ratio : state.Noise(i));
+            var noise = state.Noise(i) * fixedFactor[i];
+            if (!type.RxPenalties.IsEmpty) noise *= type.RxPenalties.At(state.Received(i).Dbm).Ratio;
+            most = Math.Max(most, noise);
         }
         var worth = -Decibels.OfRatio(most).Value;
         var floor = type.RxMin?.Value.Dbm ?? double.NegativeInfinity;
@@ -176,7 +207,7 @@ internal sealed class CoherentTrial
         {
             var watts = level.Watts;
             var tilt = hops[hop].Tilt(watts * Count, question.Channels.Width);
-            for (var i = 0; i < Count; i++) state.AddNonlinear(i, shape.Plain(hop, i, watts));
+            state.AddNonlinear(hop, watts, room);
             var before = level;
             level -= hops[hop].Loss;
             state.Tilt += tilt.Whole;
@@ -192,7 +223,7 @@ internal sealed class CoherentTrial
                 level = Amplify(state, amplifiers, set, tilt);
             }
         }
-        state.Finish(level - question.MultiplexerLoss, type.RxMax?.Value, Offset);
+        state.Finish(level - question.MultiplexerLoss, type.RxMax?.Value, offsets);
         state.Amplifiers = amplifiers.ToImmutable();
         state.Launch = launch;
         return state;
@@ -204,14 +235,10 @@ internal sealed class CoherentTrial
 
     /// <summary>Nonlinear noise over signal with symbols as they are, for a line of one stretch.</summary>
     public static double ExpectedNonlinear(CombState state, int channel, double excessKurtosis) =>
-        state.Shape.Expected(0, channel, state.LaunchWatts, 1 + (5.0 / 6 * excessKurtosis));
+        state.Shape.Expected(0, channel, state.LaunchWatts, NonlinearNoise.CrossShare(excessKurtosis));
 
     /// <summary>How far a channel is from the middle of the comb, in terahertz.</summary>
-    public double Offset(int channel)
-    {
-        var all = question.Channels.Channels;
-        return all[channel].Terahertz - ((all[0].Terahertz + all[^1].Terahertz) / 2);
-    }
+    public double Offset(int channel) => offsets[channel];
 
     /// <summary>The level of a preamplifier's output: the usual one, unless the receiver's window or its own highest output says
     /// otherwise.</summary>
@@ -236,12 +263,13 @@ internal sealed class CoherentTrial
         var noise = set.Model.Figure is { } figure
             ? AmplifierNoise.AtInput(figure.Value, set.Gain, Frequency.FromHertz(1), Reference)
             : 0;
+        tilt?.Ratios(offsets, room);
         for (var i = 0; i < Count; i++)
         {
-            var share = tilt is null ? 1 : tilt.RatioAt(Offset(i)) * state.Shape.Ratio(i);
+            var watts = plain * (tilt is null ? 1 : room[i] * state.Shape.Ratio(i));
             state.AddAmplified(i, noise > 0
-                ? noise * question.Channels.Channels[i].Hertz / (plain * share)
-                : set.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, PowerLevel.FromWatts(plain * share)).Ratio : 0);
+                ? noise * question.Channels.Channels[i].Hertz / watts
+                : set.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, PowerLevel.FromWatts(watts)).Ratio : 0);
         }
         return set.Output;
     }

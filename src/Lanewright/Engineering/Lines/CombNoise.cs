@@ -8,21 +8,23 @@ namespace Lanewright.Engineering.Lines;
 internal sealed class CombNoise
 {
     private readonly double ramanPerWatt;
-    private readonly ImmutableArray<(NonlinearNoise Noise, double Left)> pieces;
+    private readonly ImmutableArray<(NonlinearNoise Noise, double Left, double Given)> pieces;
 
     /// <summary>Takes the spans, each with its glass, and the comb.</summary>
     public CombNoise(ImmutableArray<LineSpan> spans, ImmutableArray<GlassSpan> glass, ChannelPlan comb, Frequency width)
     {
         Loss = spans.Aggregate(default(Decibels), (sum, span) => sum + span.Loss);
-        var found = ImmutableArray.CreateBuilder<(NonlinearNoise, double)>();
+        var found = ImmutableArray.CreateBuilder<(NonlinearNoise, double, double)>();
         var before = default(Decibels);
         var isAlike = glass.All(g => g with { Length = glass[0].Length } == glass[0]);
         for (var piece = 0; piece < (isAlike ? 1 : glass.Length); piece++)
         {
             var here = isAlike ? glass[0] with { Length = Length.FromMetres(glass.Sum(g => g.Length.Metres)) } : glass[piece];
             var left = 1 / before.Ratio;
-            found.Add((new NonlinearNoise(here, comb.Channels.Length, comb.Spacing, width), left));
-            ramanPerWatt += (spans[piece].Fibre.RamanSlope?.Value ?? 0) * here.Effective.Kilometres * left;
+            var slope = (spans[piece].Fibre.RamanSlope?.Value ?? 0) * left;
+            var noise = new NonlinearNoise(here, comb.Channels.Length, comb.Spacing, width);
+            found.Add((noise, left, slope * GivenWhileMixing(here).Kilometres));
+            ramanPerWatt += slope * here.Effective.Kilometres;
             before += spans[piece].Loss;
         }
         pieces = found.ToImmutable();
@@ -31,22 +33,34 @@ internal sealed class CombNoise
     /// <summary>Loss of the stretch.</summary>
     public Decibels Loss { get; }
 
-    /// <summary>Nonlinear noise over signal of each channel against the square of the mean launch, all of it and the channel's own, for a
-    /// launch that rises by a step from channel to channel.</summary>
-    public (double[] Plain, double[] Own) For(Decibels step, double[] ratio)
+    /// <summary>Nonlinear noise over signal of each channel against the square of the mean launch, for a launch that rises by a step from
+    /// channel to channel: all of it, and the channel's own. Raman scattering takes from high channels while they mix, and gives to low
+    /// ones: with the total power times the third value as the exponent, all falls by a power of e.</summary>
+    public (double[] Plain, double[] Own, double[] FallPerWatt) For(Decibels step, double[] ratio)
     {
-        var (plain, own) = (new double[ratio.Length], new double[ratio.Length]);
-        foreach (var (noise, left) in pieces)
+        var (plain, own, fall) = (new double[ratio.Length], new double[ratio.Length], new double[ratio.Length]);
+        foreach (var (noise, left, given) in pieces)
         {
-            var cross = step.Value == 0 ? null : noise.CrossTilted(step);
+            var (cross, leaning) = noise.CrossTilted(step);
             for (var i = 0; i < ratio.Length; i++)
             {
                 var power = Squares.Of(ratio[i] * left);
                 own[i] += noise.Own * power;
-                plain[i] += (noise.Own + (cross is null ? noise.Cross(i) : cross[i])) * power;
+                plain[i] += (noise.Own + cross[i]) * power;
+                fall[i] += ((noise.Own * noise.Terahertz(i)) + leaning[i]) * power * given;
             }
         }
-        return (plain, own);
+        for (var i = 0; i < ratio.Length; i++) fall[i] /= plain[i];
+        return (plain, own, fall);
+    }
+
+    /// <summary>Length over which full power would take as much from light, or give it, as is missing while it mixes: twice the mean of the
+    /// effective length so far, by the square of the power there. The closed form with Raman scattering (Semrau, Killey, Bayvel, JLT 2019)
+    /// comes to the same for neighbours in long spans, to first order.</summary>
+    private static Length GivenWhileMixing(GlassSpan glass)
+    {
+        var left = Math.Exp(-glass.Alpha * glass.Length.Metres);
+        return Length.FromMetres(2 / glass.Alpha * (1 - (2.0 / 3 * (1 - (left * left * left)) / (1 - (left * left)))));
     }
 
     /// <summary>Raman tilt at a total power.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Lines;
@@ -9,6 +10,7 @@ internal sealed class CombShape
     private readonly double[] ratio;
     private readonly double[][] plain;
     private readonly double[][] own;
+    private readonly double[][] fall;
 
     /// <summary>Takes the tilt from the lowest to the highest channel, and the stretches.</summary>
     public CombShape(Decibels tilt, int channels, IReadOnlyList<CombNoise> hops)
@@ -19,14 +21,15 @@ internal sealed class CombShape
         for (var i = 0; i < channels; i++) ratio[i] = (step * i).Ratio;
         var mean = ratio.Sum() / channels;
         for (var i = 0; i < channels; i++) ratio[i] /= mean;
-        (plain, own) = (new double[hops.Count][], new double[hops.Count][]);
+        Levels = [.. ratio.Select(r => Decibels.OfRatio(r).Value)];
+        (plain, own, fall) = (new double[hops.Count][], new double[hops.Count][], new double[hops.Count][]);
         for (var hop = 0; hop < hops.Count; hop++)
         {
             var known = hop;
             // Alike stretches are one object, and reckoned once.
             for (var before = 0; before < hop && known == hop; before++) known = ReferenceEquals(hops[before], hops[hop]) ? before : hop;
-            if (known < hop) (plain[hop], own[hop]) = (plain[known], own[known]);
-            else (plain[hop], own[hop]) = hops[hop].For(step, ratio);
+            if (known < hop) (plain[hop], own[hop], fall[hop]) = (plain[known], own[known], fall[known]);
+            else (plain[hop], own[hop], fall[hop]) = hops[hop].For(step, ratio);
         }
     }
 
@@ -36,10 +39,27 @@ internal sealed class CombShape
     /// <summary>Launch of a channel over the mean.</summary>
     public double Ratio(int channel) => ratio[channel];
 
-    /// <summary>Nonlinear noise over signal in the width of a channel, by the plain model.</summary>
-    public double Plain(int hop, int channel, double watts) => plain[hop][channel] * watts * watts;
+    /// <summary>The same in dB.</summary>
+    public ImmutableArray<double> Levels { get; }
 
-    /// <summary>The same with the part of the neighbours scaled.</summary>
+    /// <summary>Nonlinear noise over signal in the width of a channel, by the plain model.</summary>
+    public double Plain(int hop, int channel, double watts) => plain[hop][channel] * Squared(hop, channel, watts);
+
+    /// <summary>Adds the same for all channels.</summary>
+    /// <param name="hop">The stretch.</param>
+    /// <param name="watts">Mean launch.</param>
+    /// <param name="sum">What is added to.</param>
+    /// <param name="room">As many places, whose values are lost.</param>
+    public void AddPlain(int hop, double watts, Span<double> sum, Span<double> room)
+    {
+        Exponentials.Of(2 * Math.Log(watts), -watts * ratio.Length, fall[hop], room);
+        for (var i = 0; i < sum.Length; i++) sum[i] += plain[hop][i] * room[i];
+    }
+
+    /// <summary>The value of one channel with the part of the neighbours scaled.</summary>
     public double Expected(int hop, int channel, double watts, double crossShare) =>
-        (own[hop][channel] + ((plain[hop][channel] - own[hop][channel]) * crossShare)) * watts * watts;
+        (own[hop][channel] + ((plain[hop][channel] - own[hop][channel]) * crossShare)) * Squared(hop, channel, watts);
+
+    private double Squared(int hop, int channel, double watts) =>
+        watts * watts * Math.Exp(-fall[hop][channel] * watts * ratio.Length);
 }

@@ -41,8 +41,11 @@ internal sealed class CombState(int channels, double transmitterNoise, double wi
     /// <summary>Adds noise of an amplifier.</summary>
     public void AddAmplified(int channel, double share) => amplified[channel] += share;
 
-    /// <summary>Adds noise of the glass.</summary>
-    public void AddNonlinear(int channel, double share) => nonlinear[channel] += share;
+    /// <summary>Adds noise of a stretch of glass.</summary>
+    /// <param name="hop">The stretch.</param>
+    /// <param name="watts">Mean launch into it.</param>
+    /// <param name="room">As many places as channels, whose values are lost.</param>
+    public void AddNonlinear(int hop, double watts, Span<double> room) => shape.AddPlain(hop, watts, nonlinear, room);
 
     /// <summary>Noise of amplifiers.</summary>
     public double Amplified(int channel) => amplified[channel];
@@ -66,10 +69,10 @@ internal sealed class CombState(int channels, double transmitterNoise, double wi
     public PowerLevel Received(int channel) => PowerLevel.FromDbm(received[channel]);
 
     /// <summary>Sets the levels at the receivers, with a pad where the strongest would be too strong.</summary>
-    public void Finish(PowerLevel level, PowerLevel? most, Func<int, double> offset)
+    public void Finish(PowerLevel level, PowerLevel? most, double[] offsets)
     {
         for (var i = 0; i < channels; i++)
-            received[i] = level.Dbm + Decibels.OfRatio(shape.Ratio(i)).Value + (HopTilts.Count > 0 ? HopTilts[^1].At(offset(i)).Value : 0);
+            received[i] = level.Dbm + shape.Levels[i] + (HopTilts.Count > 0 ? HopTilts[^1].At(offsets[i]).Value : 0);
         if (most is not { } limit || received.Max() <= limit.Dbm) return;
         ReceiverPad = Decibels.From(Math.Ceiling(received.Max() - limit.Dbm));
         for (var i = 0; i < channels; i++) received[i] -= ReceiverPad.Value;

@@ -11,8 +11,13 @@ namespace Lanewright.Engineering.Lines;
 /// <summary>All lines of a plan: their routes, how they are built, and how many pairs of each span they take.</summary>
 public sealed class LineBook
 {
+    /// <summary>What a pair that a line before has taken adds to the cost of a span: of two that cost the same, the emptier is
+    /// used.</summary>
+    private const double Taken = 1e-9;
+
     private readonly Plan plan;
-    private readonly RouteGraph graph;
+    private readonly int[] pairsUsed;
+    private readonly LineAvailability availability;
     private readonly LineModules modules;
     private readonly ImmutableArray<string> ducts;
 
@@ -21,9 +26,17 @@ public sealed class LineBook
         this.plan = plan;
         modules = new LineModules(plan);
         ducts = [.. plan.Spans.SelectMany(s => s.Ducts).Distinct().Order(NaturalOrder.Instance)];
-        graph = new RouteGraph(plan.Building.Sites.Length, [.. plan.Spans.Select(s => new RouteEdge(
-            s.From.Index, s.To.Index, CostOf(s), [.. s.Ducts.Select(d => ducts.IndexOf(d))]))]);
-        Lines = [.. plan.Lines.Select(Of)];
+        availability = new LineAvailability(plan);
+        var isPriced = plan.Spans.All(s => s.Cost is not null);
+        var lines = ImmutableArray.CreateBuilder<LineResult>(plan.Lines.Length);
+        pairsUsed = new int[plan.Spans.Length];
+        foreach (var line in plan.Lines)
+        {
+            lines.Add(Of(line, Graph(isPriced)));
+            foreach (var route in lines[^1].Routes)
+                foreach (var span in route.Spans) pairsUsed[span.Index] += PairsOf(route);
+        }
+        Lines = lines.ToImmutable();
         Cords = LineCords.Of(plan, Lines);
     }
 
@@ -44,7 +57,7 @@ public sealed class LineBook
     }
 
     /// <summary>Pairs that lines take of a span: one, or as many as grey optics need.</summary>
-    public int PairsUsed(FibreSpan span) => Lines.SelectMany(l => l.Routes).Where(r => r.Spans.Contains(span)).Sum(PairsOf);
+    public int PairsUsed(FibreSpan span) => pairsUsed[span.Index];
 
     /// <summary>Pairs that a line takes on a way.</summary>
     public static int PairsOf(LineRoute route)
@@ -55,12 +68,14 @@ public sealed class LineBook
         return Math.Max(1, type?.FibrePairs ?? 1) * route.Answer.Question.Channels.Channels.Length;
     }
 
-    /// <summary>Costs count where every span states one; lengths where not.</summary>
-    private double CostOf(FibreSpan span) => plan.Spans.All(s => s.Cost is not null) ? span.Cost ?? 0 : span.Length.Kilometres;
+    /// <summary>Sites and spans as the lines before leave them. Costs count where every span states one; lengths where not.</summary>
+    private RouteGraph Graph(bool isPriced) => new(plan.Building.Sites.Length, [.. plan.Spans.Select(s => new RouteEdge(
+        s.From.Index, s.To.Index, (isPriced ? s.Cost ?? 0 : s.Length.Kilometres) + (Taken * pairsUsed[s.Index]),
+        [.. s.Ducts.Select(d => ducts.IndexOf(d))]))]);
 
-    private LineResult Of(LineStatement line)
+    private LineResult Of(LineStatement line, RouteGraph graph)
     {
-        var (ways, separating, isProven) = WaysOf(line);
+        var (ways, separating, isProven) = WaysOf(line, graph);
         ImmutableArray<LineRoute> routes = [.. ways.Select((w, i) => RouteOf(line, w, i)).OfType<LineRoute>()];
         return new LineResult
         {
@@ -69,29 +84,31 @@ public sealed class LineBook
             Separating = separating,
             IsProven = isProven,
             Shared = routes is [var first, var second] ? SharedBy(first, second) : [],
-            Availability = new LineAvailability(plan).Of(line, routes),
+            Availability = availability.Of(line, routes),
             Cuts = CutsOf(line, routes),
         };
     }
 
-    private (ImmutableArray<ImmutableArray<FibreSpan>> Ways, ImmutableArray<string> Separating, bool IsProven) WaysOf(LineStatement line)
+    private (ImmutableArray<ImmutableArray<FibreSpan>> Ways, ImmutableArray<string> Separating, bool IsProven) WaysOf(
+        LineStatement line, RouteGraph graph)
     {
         if (!line.OtherWay.IsEmpty) return ([line.Over, line.OtherWay], [], true);
         var (from, to) = (line.From.Index, line.To.Index);
         if (line.Routes == 1 || !line.Over.IsEmpty)
         {
             if (!line.Over.IsEmpty && line.Routes == 1) return ([line.Over], [], true);
-            if (!line.Over.IsEmpty) return Beside(line);
+            if (!line.Over.IsEmpty) return Beside(line, graph);
             return graph.Cheapest(from, to, _ => true) is { } only ? ([SpansOf(only)], [], true) : ([], [], true);
         }
+        if (graph.Cheapest(from, to, _ => true) is not { } single) return ([], [], true);
+        var separating = SeparatingOf(graph, from, to);
+        if (!separating.IsEmpty) return ([SpansOf(single)], separating, true);
         var (pair, isProven) = graph.CheapestPair(from, to);
-        if (pair is not null) return ([SpansOf(pair.First), SpansOf(pair.Second)], [], isProven);
-        var single = graph.Cheapest(from, to, _ => true);
-        return (single is null ? [] : [SpansOf(single)], single is null ? [] : SeparatingOf(from, to), isProven);
+        return (pair is null ? [SpansOf(single)] : [SpansOf(pair.First), SpansOf(pair.Second)], [], isProven);
     }
 
     /// <summary>The first way is stated: the second is the shortest that shares nothing with it.</summary>
-    private (ImmutableArray<ImmutableArray<FibreSpan>>, ImmutableArray<string>, bool) Beside(LineStatement line)
+    private (ImmutableArray<ImmutableArray<FibreSpan>>, ImmutableArray<string>, bool) Beside(LineStatement line, RouteGraph graph)
     {
         var used = line.Over.Select(s => s.Index).ToHashSet();
         var risks = line.Over.SelectMany(s => s.Ducts).ToHashSet(StringComparer.Ordinal);
@@ -100,7 +117,7 @@ public sealed class LineBook
         return (other is null ? [line.Over] : [line.Over, SpansOf(other)], [], true);
     }
 
-    private ImmutableArray<string> SeparatingOf(int from, int to)
+    private ImmutableArray<string> SeparatingOf(RouteGraph graph, int from, int to)
     {
         var (edges, risks) = graph.Separating(from, to);
         return [.. edges.Select(e => $"span '{plan.Spans[e].Name}'"), .. risks.Select(d => $"duct '{ducts[d]}'")];
@@ -119,7 +136,7 @@ public sealed class LineBook
                 question, named, [new TriedScheme(named.Scheme, named.Verdict, LineWords.Reason(named, question.LeastMargin))]);
         var sites = SitesOf(line, way);
         return new LineRoute(way, sites, answer,
-            new LineAvailability(plan).Of(way, sites),
+            availability.Of(way, sites),
             modules.Of(line, route, answer.Design.TypeName));
     }
 

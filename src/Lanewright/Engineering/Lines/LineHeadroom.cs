@@ -50,7 +50,10 @@ public sealed record LineHeadroom(int MostChannels, ImmutableArray<(string TypeN
             var slot = Math.Max(Math.Ceiling(needed.Gigahertz / step) * step, next.SpacingMin?.Value.Gigahertz ?? 0);
             var spacing = Frequency.FromGigahertz(Math.Max(slot, question.Channels.Spacing.Gigahertz));
             if (ChannelPlan.Middle(grid, spacing, question.Channels.Channels.Length) is not { } plan) continue;
-            var asked = question with { Channels = plan, Rate = next.Rate, Type = next, Launch = null, Transmitter = null };
+            var asked = question with
+            {
+                Channels = plan, Rate = next.Rate, Type = next, Launch = null, Transmitter = null, TransmitterOsnr = null,
+            };
             found.Add((next.Name, plan.Channels.Length, CoherentLine.Of(asked, next, scheme).Verdict));
         }
         return found.ToImmutable();

@@ -133,14 +133,23 @@ public static class LineLadder
         return nearest;
     }
 
-    /// <summary>What cannot be proved is nearer than what fails; then fewer limits missed, then more margin.</summary>
+    /// <summary>What cannot be proved is nearer than what fails; then what lacks fewer decibels, then fewer limits missed, then more
+    /// margin where any is lacking: what no level or noise stands against gains nothing by more of it, and the first is the
+    /// cheapest.</summary>
     private static bool IsNearer(LineDesign one, LineDesign other)
     {
         if (one.Verdict != other.Verdict) return one.Verdict < other.Verdict;
+        var (lacks, lacksOther) = (Lacks(one), Lacks(other));
+        if (lacks != lacksOther) return lacks < lacksOther;
         var (missed, others) = (Missed(one), Missed(other));
         if (missed != others) return missed < others;
+        if (lacks == 0) return false;
         return (one.Worst?.Margin ?? default) > (other.Worst?.Margin ?? default);
     }
+
+    /// <summary>Decibels by which the worst of its levels and noises misses its limit; without end where none could be reckoned.</summary>
+    private static double Lacks(LineDesign design) =>
+        design.Tightest?.Margin is { } margin ? Math.Max(0, -margin) : double.PositiveInfinity;
 
     private static int Missed(LineDesign design) => design.Checks.Count(c => c.Verdict == design.Verdict && !c.IsAdvice)
         + (design.Channels.IsEmpty ? 1 : 0);

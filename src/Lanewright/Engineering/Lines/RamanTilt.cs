@@ -12,17 +12,18 @@ public sealed record RamanTilt(double SlopePerWattKmThz, double TotalWatts, Leng
 {
     private double PerTerahertz { get; } = SlopePerWattKmThz * TotalWatts * Effective.Kilometres;
 
-    private double Spread { get; } = SpreadOf(SlopePerWattKmThz * TotalWatts * Effective.Kilometres * Width.Terahertz / 2);
+    private double Spread { get; } = Math.Log(SpreadOf(SlopePerWattKmThz * TotalWatts * Effective.Kilometres * Width.Terahertz / 2));
 
     /// <summary>From the lowest to the highest frequency.</summary>
     public Decibels Whole => Decibels.From(10 / Math.Log(10) * PerTerahertz * Width.Terahertz);
 
     /// <summary>What a channel gains, at an offset from the middle of the comb in terahertz.</summary>
     public Decibels At(double offsetTerahertz) =>
-        Decibels.From(10 / Math.Log(10) * (Math.Log(Spread) - (PerTerahertz * offsetTerahertz)));
+        Decibels.From(10 / Math.Log(10) * (Spread - (PerTerahertz * offsetTerahertz)));
 
-    /// <summary>The same as a plain ratio of powers.</summary>
-    public double RatioAt(double offsetTerahertz) => Spread * Math.Exp(-PerTerahertz * offsetTerahertz);
+    /// <summary>The same as plain ratios of powers, for many offsets.</summary>
+    public void Ratios(ReadOnlySpan<double> offsetsTerahertz, Span<double> into) =>
+        Exponentials.Of(Spread, -PerTerahertz, offsetsTerahertz, into);
 
     /// <summary>What is taken from all, so that the total stays what it is.</summary>
     private static double SpreadOf(double half) => half != 0 ? half / Math.Sinh(half) : 1;

@@ -24,6 +24,15 @@ public sealed record CodeAnswer
     /// <summary>Share of smallest frames that are lost; null where the code is of another kind.</summary>
     public double? Frames { get; init; }
 
+    /// <summary>Half the distance of two levels over the noise that makes as many errors; null without errors.</summary>
+    public double? QualityOfTwo => Errors > 0 ? LevelErrors.QualityFor(Errors) : null;
+
+    /// <summary>The same of four levels; null without errors, and where there are more than four levels can make.</summary>
+    public double? QualityOfFour => Errors is > 0 and < LevelErrors.MostOfFour ? LevelErrors.QualityForSymbolsOfFour(Errors * 2) : null;
+
+    /// <summary>Share of smallest frames that would be lost without a code; null where the code is of another kind.</summary>
+    public double? FramesUncoded { get; init; }
+
     /// <summary>Share of wrong bits behind the code; null where the code is of another kind.</summary>
     public double? ErrorsBehind { get; init; }
 
@@ -46,6 +55,7 @@ public sealed record CodeAnswer
         {
             Codewords = lost,
             Frames = Math.Min(1, ReedSolomonCode.Frames(lost, code.FramesIn(standards), interleaved)),
+            FramesUncoded = ReedSolomonCode.FramesUncoded(errors, ReedSolomonCode.SmallestFrame(standards)),
             ErrorsBehind = code.Bits(errors),
         };
     }
@@ -53,6 +63,6 @@ public sealed record CodeAnswer
     private static CodeAnswer Against(CodeAnswer answer, Known<double>? limit) => answer with
     {
         Limit = limit,
-        Margin = limit is { } most ? CodeMargin.Of(answer.Errors, most.Value) : null,
+        Margin = limit is { } most ? new CodeMargin(most.Value).Of(answer.Errors) : null,
     };
 }

@@ -9,6 +9,9 @@ public static class LevelErrors
     /// <summary>Share of the outermost and inner levels of four that noise turns into a neighbour.</summary>
     private const double ThreeQuarters = 3.0 / 4;
 
+    /// <summary>Share of wrong bits that four levels make where noise is all there is.</summary>
+    public const double MostOfFour = ThreeQuarters / 2;
+
     /// <summary>Two levels.</summary>
     public static double OfTwo(double quality) => SpecialFunctions.Erfc(quality / Math.Sqrt(2)) / 2;
 

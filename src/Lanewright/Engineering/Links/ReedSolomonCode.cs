@@ -38,11 +38,14 @@ public sealed record ReedSolomonCode(int Symbols, int Payload, int Corrects, int
     }
 
     /// <summary>Smallest frames in a codeword, at the smallest gap.</summary>
-    public double FramesIn(StandardsLibrary standards)
-    {
-        double Of(string field) => standards.Fec("Ethernet frames")?.Real(field)?.Value ?? double.NaN;
-        return Payload * SymbolBits * Of("transcoded-from") / Of("transcoded-to") / Of("smallest-bits");
-    }
+    public double FramesIn(StandardsLibrary standards) => Payload * SymbolBits * OfFrames(standards, "transcoded-from")
+        / OfFrames(standards, "transcoded-to") / OfFrames(standards, "smallest-bits");
+
+    /// <summary>Bits of the smallest frame itself, without preamble and gap.</summary>
+    public static double SmallestFrame(StandardsLibrary standards) => OfFrames(standards, "smallest-frame");
+
+    private static double OfFrames(StandardsLibrary standards, string field) =>
+        standards.Fec("Ethernet frames")?.Real(field)?.Value ?? double.NaN;
 
     /// <summary>Share of frames lost when a frame is lost with each codeword that a part of it lies in.</summary>
     /// <param name="codewords">Share of codewords that cannot be corrected.</param>

@@ -24,6 +24,7 @@ public sealed class CableLaying
                 {
                     KilogramsAMetre = room.Kilograms[s],
                     WeightMark = room.Marks[s],
+                    Unweighed = room.Unweighed[s],
                 }),
         ];
     }

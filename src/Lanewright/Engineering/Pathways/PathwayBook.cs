@@ -65,11 +65,19 @@ public sealed class PathwayBook
 
     /// <summary>The pathways that the cable of a link goes through from its first end to its second, in order, each once in a row; empty
     /// where there are none.</summary>
-    public IEnumerable<string> Through(int link)
+    public IEnumerable<string> Through(int link) => Through(new CableKey(CableKind.Cable, link));
+
+    /// <summary>The same of anything that is laid.</summary>
+    public IEnumerable<string> Through(CableKey key)
     {
-        var piece = Piece(new CableKey(CableKind.Cable, link));
+        var piece = Piece(key);
         return piece < 0 || WayOf(piece) is not { } way ? [] : Names(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice);
     }
+
+    /// <summary>The pathway that had no room for something that is laid, by its full name; empty where it lies on its shortest
+    /// way.</summary>
+    public string MovedOff(CableKey key) =>
+        Piece(key) is >= 0 and var piece && moves.TryGetValue(piece, out var move) ? Fills[move.Full].Pathway.FullName : "";
 
     /// <summary>The pathways of a way in order from one device to another, each once in a row.</summary>
     public IEnumerable<string> Names(CableWay way, int from, int to)

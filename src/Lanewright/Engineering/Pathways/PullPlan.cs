@@ -86,8 +86,8 @@ public sealed class PullPlan
     private (int All, int Lit) FibresOf(CablePiece piece)
     {
         if (piece.Item is not CordModel { IsTwistedPair: false } cord) return (0, 0);
-        if (piece.Key.Kind == CableKind.Trunk) return (plan.Trunks[piece.Key.Index].Positions, LitOf(piece.Key));
-        var all = Positions(cord.Near);
+        if (piece.Key.Kind == CableKind.Trunk) return (plan.Trunks[piece.Key.Index].Fibres, LitOf(piece.Key));
+        var all = cord.Fibres ?? Positions(cord.Near);
         var optical = design.SolutionOf(piece.Key.Index)?.FromApplication?.Optical;
         return (all, optical is null ? all : Math.Min(all, optical.Fibres * cord.Legs));
     }
@@ -98,7 +98,7 @@ public sealed class PullPlan
     private int LitOf(CableKey key)
     {
         var trunk = plan.Trunks[key.Index];
-        return Math.Clamp(litOfGroup.Value[key.Index] - (key.Number * trunk.Positions), 0, trunk.Positions);
+        return Math.Clamp(litOfGroup.Value[key.Index] - (key.Number * trunk.Fibres), 0, trunk.Fibres);
     }
 
     private const int Decimals = 6;

@@ -135,6 +135,8 @@ public sealed class CablePath
         if (trunk.Splices > 0 && !AreSplicesStated)
             Add("splices", trunk.NameOf(patch.Number), Numerals.Whole(trunk.Splices),
                 isMeasured ? null : channel.SpliceLoss.Value * trunk.Splices);
+        for (var i = 1; i <= trunk.PairsBetween; i++)
+            Connection(channel, trunk.NameOf(patch.Number), $"on the way, {i} of {trunk.PairsBetween}", isMeasured);
         Cassette(channel, patch, !patch.Leg.IsTurned, patch.FarPort, isMeasured, isBefore: false);
         Connection(channel, Place(patch.FarPanel, patch.FarSlot), PortOf(patch.IsFarOpen, patch.FarPort), isMeasured);
     }

@@ -14,7 +14,7 @@ internal sealed class SiteMap
     private const double Inset = 120;
     private const double MostHeight = 560;
     private const double LeastHeight = 240;
-    private const double Beside = 5;
+    private const double SecondRoute = 5;
 
     private readonly DesignedPlan designed;
     private readonly ImmutableArray<Site> sites;
@@ -55,8 +55,8 @@ internal sealed class SiteMap
             foreach (var span in designed.Plan.Spans) Span(canvas, span);
             foreach (var line in lines)
                 for (var route = 0; route < line.Routes.Length; route++) Route(canvas, line.Routes[route].Spans, route);
-            foreach (var span in designed.Plan.Spans) Label(canvas, span);
             foreach (var site in sites) Mark(canvas, site);
+            Labels(canvas);
             if (isToScale) ScaleBar(canvas);
             canvas.Lines(Sheet.Margin, Sheet.Top + height + 16, Legend(), 18);
         });
@@ -93,29 +93,76 @@ internal sealed class SiteMap
     {
         foreach (var span in spans)
         {
-            var (a, b) = Ends(span, route == 0 ? 0 : Beside);
+            var (a, b) = Ends(span, route == 0 ? 0 : SecondRoute);
             canvas.Line(a.X, a.Y, b.X, b.Y, route == 0 ? "heavy" : "heavy broken");
         }
-    }
-
-    private void Label(Canvas canvas, FibreSpan span)
-    {
-        // Beside the line, on the side that no second route is drawn on.
-        var (on, _) = Ends(span);
-        var (a, b) = Ends(span, -12);
-        var anchor = Math.Abs(a.X - on.X) < Math.Abs(a.Y - on.Y) / 3 ? " mid" : a.X < on.X ? " end" : "";
-        var ducts = span.Ducts.IsEmpty ? "" : $" ({string.Join(", ", span.Ducts)})";
-        canvas.Text((a.X + b.X) / 2, ((a.Y + b.Y) / 2) + 4,
-            TextFit.Short($"{span.Name}, {LineSheet.Of(span.Length.Kilometres, "km")}{ducts}", 240, 10.5), "small halo" + anchor);
     }
 
     private void Mark(Canvas canvas, Site site)
     {
         var (x, y) = At(site);
-        var hasHalls = designed.Plan.Building.Halls.Any(h => h.Site == site.Name);
-        if (hasHalls) canvas.Box(x - 8, y - 8, 16, 16, "full");
+        if (designed.Plan.Building.Halls.Any(h => h.Site == site.Name)) canvas.Box(x - 8, y - 8, 16, 16, "full");
         else canvas.Circle(x, y, 6, "hollow");
-        canvas.Text(x, y + 24, TextFit.Short(site.Name, 160, 12, bold: true), "bold mid halo");
+    }
+
+    /// <summary>Names of sites first, then spans that lines use, then the others as far as there is room.</summary>
+    private void Labels(Canvas canvas)
+    {
+        var room = new LabelRoom(new LabelBox(Sheet.Margin, Sheet.Top, Sheet.Width - Sheet.Margin, Sheet.Top + height - 20));
+        foreach (var site in sites) room.Take(LabelBox.About(At(site).X, At(site).Y, 16, 16));
+        foreach (var span in designed.Plan.Spans) room.Take(Ends(span).From, Ends(span).To);
+        foreach (var site in sites) Name(canvas, room, site);
+        var used = designed.Lines.Value.Lines.SelectMany(l => l.Routes).SelectMany(r => r.Spans).ToHashSet();
+        var unnamed = 0;
+        foreach (var span in designed.Plan.Spans.OrderBy(s => !used.Contains(s)))
+            if (!Label(canvas, room, span)) unnamed++;
+        if (unnamed == 0) return;
+        var many = unnamed == 1 ? "1 span has" : $"{Numerals.Whole(unnamed)} spans have";
+        canvas.Text(Sheet.Width - Sheet.Margin, Sheet.Top + height - 6,
+            $"{many} no room for a label; spans.csv lists all", "small soft end");
+    }
+
+    private void Name(Canvas canvas, LabelRoom room, Site site)
+    {
+        var (x, y) = At(site);
+        var text = TextFit.Short(site.Name, 160, 12, bold: true);
+        var (wide, high) = (TextFit.Width(text, 12, bold: true), 15.0);
+        // Below, above, beside, and aslant.
+        (double X, double Y)[] aside = [(0, 1), (0, -1), (1, 0), (-1, 0), (1, 1), (-1, 1), (1, -1), (-1, -1)];
+        var places = aside.Select(a => LabelBox.About(
+            x + (a.X * ((wide / 2) + 11)), y + (a.Y * (a.X == 0 ? 19 : 14)), wide, high)).ToList();
+        // A name is never left out: without room it stands below, over whatever is there.
+        var (at, middle) = (room.Place(places) ?? places[0]).Middle;
+        canvas.Text(at, middle + 5, text, "bold mid halo");
+    }
+
+    /// <summary>Writes the label of a span where there is room beside it; whether there was.</summary>
+    private bool Label(Canvas canvas, LabelRoom room, FibreSpan span)
+    {
+        var ducts = span.Ducts.IsEmpty ? "" : $" ({string.Join(", ", span.Ducts)})";
+        foreach (var words in new[] { $"{span.Name}, {LineSheet.Of(span.Length.Kilometres, "km")}{ducts}", span.Name })
+        {
+            var text = TextFit.Short(words, 240, 10.5);
+            if (room.Place(Beside(span, TextFit.Width(text, 10.5), 14)) is not { } place) continue;
+            canvas.Text(place.Middle.X, place.Middle.Y + 4, text, "small mid halo");
+            return true;
+        }
+        return false;
+    }
+
+    /// <summary>Places along a span on both sides, from its middle on, clear of the routes drawn on it.</summary>
+    private IEnumerable<LabelBox> Beside(FibreSpan span, double wide, double high)
+    {
+        var (a, b) = Ends(span);
+        var length = Math.Max(1, Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2)));
+        var (across, up) = (-(b.Y - a.Y) / length, (b.X - a.X) / length);
+        var off = (Math.Abs(across) * wide / 2) + (Math.Abs(up) * high / 2) + SecondRoute + 3;
+        foreach (var share in new[] { 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8 })
+        {
+            var (x, y) = (a.X + (share * (b.X - a.X)), a.Y + (share * (b.Y - a.Y)));
+            foreach (var side in new[] { -1, 1 })
+                yield return LabelBox.About(x + (side * off * across), y + (side * off * up), wide, high);
+        }
     }
 
     private void ScaleBar(Canvas canvas)
@@ -130,7 +177,8 @@ internal sealed class SiteMap
     {
         foreach (var line in designed.Lines.Value.Lines)
         {
-            var ways = line.Routes.Select((r, i) => $"{(i == 0 ? "bold" : "red")}: {r.Name}, {LineSheet.Of(r.Length.Kilometres, "km")}");
+            var ways = line.Routes.Select((r, i) =>
+                $"{(i == 0 ? "solid" : "broken")}: {r.Name}, {LineSheet.Of(r.Length.Kilometres, "km")}");
             var left = line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault("0G");
             yield return TextFit.Short(
                 $"{line.Statement.Name}, {line.Capacity}: {string.Join("; ", ways)}; left after the worst cut {left}",
