@@ -134,14 +134,21 @@ public sealed class WrittenPlacesTests
     /// <summary>Cooling and a duct that bind: what is best where they are ample breaks them, and the same question asked where they are
     /// tight does not offer it.</summary>
     [Theory]
-    [InlineData("cooling: 400 kW", "cooling: 97.5 kW", FabricShape.LeafSpine, "LW4405")]
-    [InlineData("width: 110 mm, kind: duct", "width: 40 mm, kind: duct", FabricShape.ThreeTier, "LW4101")]
-    public void OptionThatOverloadsItsPlace_IsNotOfferedThere(string loose, string tight, FabricShape shape, string code)
+    [InlineData("cooling: 400 kW", "cooling: 97.5 kW", "cooling: 400000 W", "cooling: 97500 W", FabricShape.LeafSpine, "LW4405")]
+    [InlineData("width: 110 mm, kind", "width: 40 mm, kind", "width: 0.11 m, kind", "width: 0.04 m, kind", FabricShape.ThreeTier, "LW4101")]
+    [InlineData("width: 300 mm, depth: 80 mm", "width: 16 mm, depth: 30 mm", "width: 0.3 m, depth: 0.08 m", "width: 0.016 m, depth: 0.03 m",
+        FabricShape.Planes, "LW4101")]
+    public void OptionThatOverloadsItsPlace_IsNotOfferedThere(
+        string loose, string tight, string written, string writtenTight, FabricShape shape, string code)
     {
-        var (_, ample) = Asked.Study(Asked.Plan(AllSections));
-        var (plan, study) = Asked.Study(Asked.Plan(AllSections.Replace(loose, tight, StringComparison.Ordinal)));
+        var (plan, ample) = Asked.Study(Asked.Plan(AllSections));
+        var (_, study) = Asked.Study(Asked.Plan(AllSections.Replace(loose, tight, StringComparison.Ordinal)));
         var best = Assert.Single(ample.Answer.Options, o => o.Shape == shape);
-        Assert.Contains(PlanBlock.Compile(Text(plan, best)).Findings, f => f.Code == code && f.Severity == Severity.Error);
+        var text = Text(plan, best);
+        Assert.Contains(written, text, StringComparison.Ordinal);
+        Assert.False(PlanBlock.Compile(text).HasErrors);
+        var judged = PlanBlock.Compile(text.Replace(written, writtenTight, StringComparison.Ordinal));
+        Assert.Contains(judged.Findings, f => f.Kind.Code == code && f.Severity == Severity.Error);
         Assert.DoesNotContain(study.Answer.Options, o => o.Shape == shape && o.PriceOverYears <= best.PriceOverYears);
     }
 
