@@ -72,8 +72,8 @@ public static class Compilation
         var context = ContextOf(plan) with { Cancel = cancel };
         var glance = GlanceOf(plan.Wanted, context, findings.ErrorCount == 0);
         step($"computing {plan.Links.Count} links");
-        var design = LinkDesign.Of(plan, earlier.Solutions, cancel);
         var lines = new Lazy<LineBook>(() => LineBook.Of(plan));
+        var design = LinkDesign.Of(plan, lines, earlier.Solutions, cancel);
         var parts = PartsTally.Of(plan, design, lines);
         var load = LoadStudy.Of(plan, design, earlier.Loads, cancel);
         step("judging");

@@ -35,6 +35,11 @@ public static class PullPlanView
     public static string Name(DesignedPlan designed, CableKey key)
     {
         if (key.Kind == CableKind.Trunk) return designed.Plan.Trunks[key.Index].NameOf(key.Number + 1);
+        if (key.Kind == CableKind.LineCord)
+        {
+            var cord = designed.Pathways.Value.LineCord(key);
+            return Identifiers.LineCord(cord.Line, cord.Route, cord.Number);
+        }
         var cable = Identifiers.Cable(designed.Design.CableOf(key.Index));
         return designed.Design.SolutionOf(key.Index) is { Patching.IsEmpty: false } solution
             ? CordNames.Of(cable, solution, key.Number, PatchPlaces.LegOf(designed.Plan, key.Index))

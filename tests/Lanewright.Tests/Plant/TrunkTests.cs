@@ -142,6 +142,37 @@ public sealed class TrunkTests
         Assert.Equal(2, Program.Run("trace tests/plans/plant nobody:1").Code);
     }
 
+    // A port of a panel, a trunk, a label: each finds the same light path.
+    [Theory]
+    [InlineData("odf-a:04")]
+    [InlineData("arrays-4")]
+    [InlineData("HALL.A02-46:04")]
+    public void Trace_BeginsAtPanelsTrunksAndLabelsToo(string name)
+    {
+        var run = Program.Run($"trace tests/plans/plant {name} --json");
+        Assert.Equal(0, run.Code);
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Contains(json.RootElement.GetProperty("elements").EnumerateArray(), e => e.GetProperty("id").GetString() == "arrays-4");
+    }
+
+    // Source: TIA-568.3 as quoted (seen): a type-B array cord alone, and an A-to-B duplex cord alone, lead transmitters to receivers.
+    [Theory]
+    [InlineData("400GBASE-DR4", "B", new[] { 1, 2, 3, 4 })]
+    [InlineData("400GBASE-FR4", "A-to-B", new int[0])]
+    public void CordAlone_IsFollowedToo(string type, string cord, int[] lanes)
+    {
+        var designed = Expect.Designed(PlanBlock.Compile($$"""
+            lanewright: 1
+            devices: { a: { model: fixed-32x400 }, b: { model: fixed-32x400 } }
+            links: { up: { from: a, to: b, rate: 400G, type: {{type}}, length: 20 m } }
+            """));
+        var polarity = CablePath.Of(designed.Plan, designed.Design, designed.Plant.Value, 0, "C")!.Polarity!;
+        Assert.Equal(Verdict.Pass, polarity.Verdict);
+        Assert.True(polarity.IsCrossed);
+        Assert.Equal([cord], polarity.CordTypes);
+        Assert.Equal(lanes, polarity.LaneOrder);
+    }
+
     /// <summary>A trunk is made of array cables: neither twisted pair, whose plug has eight positions too, nor a duplex cord.</summary>
     [Fact]
     public void TrunksWithoutLinks_AreListed()

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
@@ -39,6 +40,9 @@ public sealed class PathwayBook
 
     /// <summary>All that is laid from rack to rack.</summary>
     public ImmutableArray<CablePiece> Pieces => laying?.Pieces ?? [];
+
+    /// <summary>A cord of a line, by the number its key has.</summary>
+    public LineCord LineCord(CableKey key) => (laying?.LineCords ?? [])[key.Index];
 
     /// <summary>Cables that do not go the shortest way, and pairs that are kept apart.</summary>
     public LaidDetours Detours => laying?.Detours ?? LaidDetours.None;
@@ -153,14 +157,6 @@ public sealed class PathwayBook
             else found.Add((pathway, length));
         }
         return found.ToImmutable();
-    }
-
-    /// <summary>The pathways on the shortest way between two devices, in order, each once in a row; for what no link stands for.</summary>
-    public IEnumerable<string> Through(int fromDevice, int toDevice)
-    {
-        var (from, to) = (plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice));
-        if (design.Lengths.Ways is not { } ways || from < 0 || to < 0 || from == to) return [];
-        return ways.Between(WayQuestion.Between(from, to, 0)) is { } way ? Names(way, fromDevice, toDevice) : [];
     }
 
     /// <summary>Ways are written from the rack of the lower number.</summary>
