@@ -24,9 +24,9 @@ internal static class SizeBench
         foreach (var hosts in sizes)
         {
             var answer = new Sizing(context).Of(Question(hosts));
-            var whole = Clock.Best(Runs, () => answer = new Sizing(context).Of(Question(hosts)));
-            Console.WriteLine($"  {Numerals.Whole(hosts)} hosts: {Numerals.Fixed(whole, 0)} ms"
-                + (before.Hosts > 0 ? $", {Numerals.Fixed(PerDouble(before, (hosts, whole)), 2)} times when hosts double" : ""));
+            var (whole, processors) = Clock.Both(Runs, () => answer = new Sizing(context).Of(Question(hosts)));
+            Console.WriteLine($"  {Numerals.Whole(hosts)} hosts: {Numerals.Fixed(whole, 0)} ms ({Numerals.Fixed(processors, 0)} of processors)"
+                + (before.Hosts > 0 ? $", {Numerals.Fixed(PerDouble(before, (hosts, processors)), 2)} times when hosts double" : ""));
             foreach (var option in answer.Options)
             {
                 var alone = Question(hosts) with { Shapes = [option.Shape] };
@@ -34,8 +34,9 @@ internal static class SizeBench
                 Console.WriteLine($"    {option.Needs.Name}: {Numerals.Fixed(time, 0)} ms alone, {option.PriceOverYears} and no less than "
                     + $"{option.LowerBound}, gap {Numerals.Fixed(GapOf(option) * 100, 2)} %");
             }
-            before = (hosts, whole);
+            before = (hosts, processors);
         }
+        SizeBaselines.Run();
     }
 
     private static double GapOf(FabricOption option) =>

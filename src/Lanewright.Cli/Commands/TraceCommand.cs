@@ -15,7 +15,10 @@ internal static class TraceCommand
     public static Command Create()
     {
         var plan = CommonOptions.Plan();
-        var what = new Argument<string>("CABLE|PORT") { Description = "a cable (C000001), a link (L000001) or a port such as leaf-1:3" };
+        var what = new Argument<string>("CABLE|PORT")
+        {
+            Description = "a cable (C000001), a trunk, a link (L000001), a label, or a port such as leaf-1:3, at a panel odf-a:04",
+        };
         var json = CommonOptions.Json();
         var command = new Command("trace", "follow one cable from port to port: cords, panels, trunks, and what each costs in dB")
         {

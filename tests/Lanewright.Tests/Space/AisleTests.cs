@@ -40,6 +40,20 @@ public sealed class AisleTests
         Assert.Empty(Aisle.Of(beside.Plan!));
     }
 
+    // A rack whose devices alone are too heavy fails; whether one below the limit passes stays open without the weight of the empty rack.
+    [Theory]
+    [InlineData("2 kPa", "LW4302")]
+    [InlineData("12 kPa", "LW4310")]
+    public void Floor_IsOverloadedOrUnproven_AndNeverBoth(string bears, string code)
+    {
+        var findings = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { s: { halls: { h: { rows: { A: { racks: 1 } }, floor-load: {{bears}} } } } }
+            devices: { host: { model: accelerator-8u, racks: h/A/1, per-rack: 3 } }
+            """).Findings.Where(f => f.Kind.Code is "LW4302" or "LW4310");
+        Assert.Equal(code, Assert.Single(findings).Kind.Code);
+    }
+
     private static List<Aisle> Aisles(double depth, params double[] fronts)
     {
         var rows = string.Join(", ", fronts.Select((y, i) => $"R{i}: {{ racks: 3, y: {Text(y)} m }}"));

@@ -25,6 +25,7 @@ internal sealed class FloorDrawing
     private const double RiserMore = 6;
     private const int MostNamed = 34;
     private const double TurnedWords = 130;
+    private readonly List<(double Left, double Top, double Right, double Bottom)> blocks = [];
     private readonly LabelRoom labels = new();
     private readonly FloorView? view;
 
@@ -67,8 +68,8 @@ internal sealed class FloorDrawing
         {
             for (var strip = 0; strip < layout.Strips; strip++) Strip(canvas, strip);
             foreach (var rack in racks) Rack(canvas, rack);
-            foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
             foreach (var fill in fills) Band(canvas, fill);
+            foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
             foreach (var exit in Exits) Exit(canvas, exit);
             var isDense = fills.Select(f => f.Pathway).Distinct().Count() > MostNamed;
             foreach (var pathway in fills.GroupBy(f => f.Pathway))
@@ -135,7 +136,9 @@ internal sealed class FloorDrawing
         labels.Take(x - 6, y - 6, x + 6, y + 6);
         var name = exit.Name.Length == 0 ? "exit" : "exit " + exit.Name;
         var half = TextFit.Width(name, SmallSize) / 2;
-        Label(canvas, name, [(x - half, y + 19), (x + 9, y + 4), (x + 8, y - 7)]);
+        (double X, double Y)[] places = [(x - half, y + 19), (x - 9 - (2 * half), y + 4), (x + 9, y + 4), (x + 8, y - 7)];
+        Label(canvas, name, [.. places.OrderBy(p => blocks.Exists(b =>
+            b.Left < p.X + (2 * half) && p.X < b.Right && b.Top < p.Y && p.Y - SmallSize < b.Bottom))]);
     }
 
     private void Rack(Canvas canvas, Rack rack)
@@ -147,6 +150,7 @@ internal sealed class FloorDrawing
         var (left, top, width, height) = (Math.Min(x1, x2), Math.Min(y1, y2), Math.Abs(x2 - x1), Math.Abs(y2 - y1));
         var leads = view is not null && canvas.BeginWay(view.Address(rack), "rack " + rack.Name);
         canvas.Box(left, top, width, height, "block");
+        blocks.Add((left, top, left + width, top + height));
         var (fx1, fy1) = layout.At(rack.X.Metres - half, rack.Y.Metres + FrontInset, strip);
         var (fx2, fy2) = layout.At(rack.X.Metres + half, rack.Y.Metres + FrontInset, strip);
         canvas.Line(fx1, fy1, fx2, fy2, "fine");
