@@ -37,6 +37,16 @@ public sealed class NamesTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
         Assert.Equal(ids.Distinct(), ids);
     }
 
+    [Fact]
+    public async Task Documents_SayWhatTheyHold()
+    {
+        var (_, text) = await demo.Get("documents");
+        var page = XDocument.Parse(Regex.Replace(text, "<!DOCTYPE html>", "")).Root!;
+        var rows = All(page, "tbody").SelectMany(b => All(b, "tr")).ToList();
+        Assert.True(rows.Count >= 15, "the demo has lines, trunks and feeds, and so all documents");
+        Assert.All(rows, r => Assert.NotEmpty(All(r, "td").Last().Value.Trim()));
+    }
+
     private static void Drawing(XElement drawing)
     {
         if (drawing.Attribute("aria-hidden")?.Value == "true" || drawing.Attribute("aria-label") is not null) return;
