@@ -75,6 +75,7 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         "rows" => Rows(http),
         "text" => Text(http),
         "schema.json" => Schema(http),
+        "names" => Names(http),
         "files" => Document(http, rest),
         _ => Page(http, place, rest),
     };
@@ -188,6 +189,15 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
         using var stream = new MemoryStream();
         SchemaDocument.Write(stream);
         await Reply.Bytes(http.Response, "application/json; charset=utf-8", stream.ToArray()).ConfigureAwait(false);
+    }
+
+    /// <summary>Names that may stand at a place of the plan.</summary>
+    private Task Names(HttpContext http)
+    {
+        var place = http.Request.Query["at"].OfType<string>().ToList();
+        var begun = http.Request.Query["begun"].ToString();
+        return Reply.Json(http.Response, StatusCodes.Status200OK, json =>
+            NamesThatFit.Write(json, desk.Current?.LastPlan is { } plan ? NamesThatFit.At(plan, place, begun) : []));
     }
 
     /// <summary>A document as <c>build</c> writes it, to be kept.</summary>

@@ -69,14 +69,14 @@ public static class Compilation
         step("reading and binding");
         if (PlanBinder.Bind(files, path, findings, null, earlier.Readings) is not { } plan)
             return new JudgedPlan { Findings = findings.ToSorted() };
-        step($"computing {plan.Links.Count} links");
-        var design = LinkDesign.Of(plan, earlier.Solutions, cancel);
-        var lines = new Lazy<LineBook>(() => LineBook.Of(plan));
-        var parts = PartsTally.Of(plan, design, lines);
-        var load = LoadStudy.Of(plan, design, cancel);
-        step("judging");
         var context = ContextOf(plan) with { Cancel = cancel };
-        var glance = new Lazy<SizingAnswer?>(() => plan.Wanted is { } wanted ? FabricStudy.Glance(wanted, context) : null);
+        var glance = GlanceOf(plan.Wanted, context, findings.ErrorCount == 0);
+        step($"computing {plan.Links.Count} links");
+        var lines = new Lazy<LineBook>(() => LineBook.Of(plan));
+        var design = LinkDesign.Of(plan, lines, earlier.Solutions, cancel);
+        var parts = PartsTally.Of(plan, design, lines);
+        var load = LoadStudy.Of(plan, design, earlier.Loads, cancel);
+        step("judging");
         var judgement = new Judgement(plan, design, parts, load, glance, findings) { Lines = lines };
         var waiting = judgement.IsWhole ? [] : RuleBook.All.Where(r => r.NeedsWholePlan).ToImmutableArray();
         foreach (var rule in RuleBook.All.Except(waiting))
@@ -87,6 +87,15 @@ public static class Compilation
         var sorted = findings.ToSorted();
         var designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan.Wanted, context, step)) { Lines = lines };
         return new JudgedPlan { Designed = designed, Findings = sorted, RulesWaiting = waiting.Length };
+    }
+
+    /// <summary>The short look at what is wanted depends on nothing that is computed of the links, so it goes on beside them; of a plan
+    /// with faults nobody asks for it.</summary>
+    private static Lazy<SizingAnswer?> GlanceOf(WantedFabric? wanted, FinderContext context, bool isWhole)
+    {
+        if (wanted is null || !isWhole) return new((SizingAnswer?)null);
+        var looking = Task.Run(() => FabricStudy.Glance(wanted, context), context.Cancel);
+        return new(() => looking.GetAwaiter().GetResult());
     }
 
     private static Lazy<FabricStudy?> SizingOf(WantedFabric? wanted, FinderContext context, Action<string> step) =>

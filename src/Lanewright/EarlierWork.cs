@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Load;
 using Lanewright.Notation;
 using Lanewright.Text;
 
@@ -24,10 +25,14 @@ public sealed class EarlierWork
     /// <summary>How links can be made.</summary>
     internal EarlierSolutions Solutions { get; } = new();
 
+    /// <summary>What networks carry.</summary>
+    internal EarlierLoads Loads { get; } = new();
+
     /// <summary>Begins with another state of the plan.</summary>
     internal void NextRound()
     {
         Readings.NextRound(MostRounds);
         Solutions.NextRound(MostRounds, MostKnown);
+        Loads.NextRound(MostRounds);
     }
 }

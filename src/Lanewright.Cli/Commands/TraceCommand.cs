@@ -40,22 +40,13 @@ internal static class TraceCommand
 
     private static int Find(DesignedPlan designed, string name)
     {
-        var (plan, design) = (designed.Plan, designed.Design);
-        var labels = new PlaceLabels(plan);
-        for (var link = 0; link < plan.Links.Count; link++)
-        {
-            var isNamed = Identifiers.Cable(design.CableOf(link)) == name || Identifiers.Link(link) == name
-                || IsPort(plan.Links.FromDevice(link), plan.Links.FromPort(link))
-                || IsPort(plan.Links.ToDevice(link), plan.Links.ToPort(link));
-            if (!isNamed) continue;
-            return design.CableOf(link) >= 0
+        if (NamedLinks.Find(designed, name) is { } link)
+            return designed.Design.CableOf(link) >= 0
                 ? link
                 : throw new UsageFault($"nothing is laid for '{name}'; 'lanewright why' shows why no way was found");
-        }
-        throw new UsageFault(
-            $"the plan has no cable, link or port in use '{name}'; write a cable such as C000001, or a port such as leaf-1:3");
-
-        bool IsPort(int device, Model.Links.PortPlace port) => plan.Devices.Name(device) + ":" + labels.Port(device, port) == name;
+        throw new UsageFault(NamedLinks.PortOfCage(designed, name) is { } port
+            ? $"'{name}' is split into several ports; write one of them, such as {port}"
+            : $"the plan has no cable, trunk, link or port in use '{name}'; write a cable such as C000001, or a port such as leaf-1:3");
     }
 
     private static void Print(string cable, CablePath path)

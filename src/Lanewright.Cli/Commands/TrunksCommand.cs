@@ -40,7 +40,9 @@ internal static class TrunksCommand
         }
         var designed = CommonOptions.Designed(judged);
         if (designed.Plan.Trunks.IsEmpty)
-            throw new UsageFault("the plan has no trunks; describe panels and trunks between them, and patch links with 'through'");
+            throw new UsageFault(judged.HasErrors
+                ? "no trunk could be made of the plan; 'lanewright check' shows what stands in the way"
+                : "the plan has no trunks; describe panels and trunks between them, and patch links with 'through'");
         var sizing = TrunkSizing.Of(designed.Plan, designed.Plant.Value, share);
         if (asJson) Screen.Document(stream => TrunkSizesJson.Write(sizing, stream));
         else Print(sizing);

@@ -40,7 +40,7 @@ internal static class LinePrinter
     {
         Screen.Line("");
         Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
-            + $"{Numerals.Fixed(line.Availability.Percent, 6)} % of the time by its fibre and sites, equipment not counted");
+            + $"{LineWords.Percent(line.Availability)} of the time by its fibre and sites, equipment not counted");
         if (line.Routes.IsEmpty)
         {
             Screen.Line($"no way of spans leads from {line.Statement.From.Name} to {line.Statement.To.Name}");

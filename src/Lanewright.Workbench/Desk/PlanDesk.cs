@@ -373,7 +373,8 @@ internal sealed class PlanDesk : IAsyncDisposable
                 saved = (judged, by);
             }
             var before = saved?.Judged;
-            Current = new Snapshot(judged, isSaved ? new(judged) : new(() => before ?? SavedPlan()), files.Asked);
+            Lazy<JudgedPlan> onDisk = isSaved ? new(judged) : new(() => before ?? SavedPlan());
+            Current = new Snapshot(judged, onDisk, files.Asked) { LastPlan = judged.Plan ?? Current?.LastPlan };
         }
     }
 

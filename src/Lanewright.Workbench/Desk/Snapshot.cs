@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Drawings;
+using Lanewright.Model;
 using Lanewright.Rules;
 using Lanewright.Text;
 using Lanewright.Workbench.Sheets;
@@ -46,6 +47,9 @@ internal sealed class Snapshot
     /// <summary>The result of the texts on disk: the same where nothing is typed.</summary>
     public JudgedPlan Saved => saved.Value;
 
+    /// <summary>The newest plan there was: a text that cannot be read just now makes nobody forget its names.</summary>
+    public Plan? LastPlan { get; init; }
+
     /// <summary>The files that were read, in order.</summary>
     public ImmutableArray<string> Files { get; }
 
@@ -77,6 +81,7 @@ internal sealed class Snapshot
     public Snapshot Failed(string fault) => new(Judged, saved, Files.ToDictionary(f => f, f => (SourceText?)new SourceText(f, "")))
     {
         Fault = fault,
+        LastPlan = LastPlan,
     };
 
     /// <summary>A page of this result, written once.</summary>

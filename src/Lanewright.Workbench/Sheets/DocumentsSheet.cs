@@ -35,7 +35,7 @@ internal static class DocumentsSheet
     private static void Kind(SheetPaper paper, string shows, IEnumerable<string> names)
     {
         paper.Markup.Open("p", ("class", "list kinds"));
-        paper.Markup.Inline("b", shows);
+        paper.Markup.Inline("b", DocumentWords.OfKind(shows));
         foreach (var name in names)
         {
             var words = shows == Shows(name) ? Plain(name)[..^(shows.Length + 1)] : Plain(name);
@@ -48,13 +48,9 @@ internal static class DocumentsSheet
     private static void List(SheetPaper paper, IEnumerable<string> names)
     {
         paper.Markup.Element("h2", "To buy and to build from");
-        paper.Markup.Open("p", ("class", "list"));
-        foreach (var name in names)
-        {
-            paper.Way(name, paper.Site.To("files", name));
-            paper.Markup.Text(" ");
-        }
-        paper.Markup.Close();
+        var table = PaperTable.OpenNarrow(paper.Markup, "a document is kept by its name", "document", "what it holds");
+        foreach (var name in names) table.Row(new Entry(name, paper.Site.To("files", name)), DocumentWords.OfFile(name));
+        table.Close();
     }
 
     private static bool One(SheetPaper paper, Deliverable? drawing)

@@ -32,8 +32,16 @@ internal static class FloorSheet
         }
         if (!isFound) return paper.Unknown("Floor", $"There is no hall '{paper.Thing}'.");
         if (designed.Pathways.Value.Fills.Any())
-            PaperTable.Write(paper.Markup, PathwaysView.Of(designed), "trays and ducts", MostRows, (_, _) => "");
+            Pathways(paper, designed);
         return true;
+    }
+
+    /// <summary>Every stretch, with the way to what fills it.</summary>
+    private static void Pathways(SheetPaper paper, DesignedPlan designed)
+    {
+        var fills = designed.Pathways.Value.Fills;
+        PaperTable.Write(paper.Markup, PathwaysView.Of(designed), "trays and ducts; a name opens what lies in it", MostRows,
+            (column, _, row) => column == "pathway" ? WhyTray.Address(paper.Site, fills[row]) : "");
     }
 
     /// <summary>The hall with the most racks: the one most questions are about.</summary>

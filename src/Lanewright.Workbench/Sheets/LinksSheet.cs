@@ -1,3 +1,4 @@
+using Lanewright.Deliverables;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 
@@ -14,6 +15,9 @@ internal static class LinksSheet
         if (paper.Thing.Length > 0) return One(paper, designed, book);
         if (book.Count == 0) return paper.Nothing("Links", "The plan has no links yet.");
         paper.Heading("Links");
+        if (PlanSummary.Of(designed).Links - book.Count is > 0 and var channels)
+            paper.Markup.Element("p", $"{Numerals.Grouped(channels)} channels of lines between sites count as links too; their "
+                + "margins are on the sheet Lines.", ("class", "lead"));
         Histogram.Write(paper, book);
         Filter(paper);
         Table(paper, book);

@@ -8,6 +8,9 @@ namespace Lanewright.Workbench.Sheets;
 /// <summary>A table on a sheet. A heading that begins with <c>#</c> stands over numbers.</summary>
 internal sealed class PaperTable
 {
+    /// <summary>Letters of a text that wants room beside narrow columns.</summary>
+    private const int LongText = 28;
+
     private readonly MarkupWriter markup;
     private readonly ImmutableArray<bool> numbers;
 
@@ -53,8 +56,8 @@ internal sealed class PaperTable
         markup.Open("tr", ("class", style));
         for (var i = 0; i < cells.Length; i++)
         {
-            markup.Open("td", ("class", numbers[i] ? "n" : "t"));
             var (text, address, look) = cells[i];
+            markup.Open("td", ("class", numbers[i] ? "n" : text.Length > LongText ? "t long" : "t"));
             if (address.Length > 0) markup.Inline("a", text, ("href", address), ("class", look));
             else if (look.Length > 0) markup.Inline("span", text, ("class", look));
             else markup.Text(text);

@@ -37,7 +37,7 @@ internal static class PlanSheet
         markup.Inline("p", "", ("class", "unseen here"), ("role", "status"));
         markup.Inline("ol", "", ("class", "found"), ("aria-label", "findings in this file"));
         markup.Close();
-        markup.Element("p", "Ctrl S saves · F8 next finding · Ctrl Space what may stand here · Escape leaves the text",
+        markup.Element("p", "Ctrl S saves · Ctrl Z undoes · F8 next finding · Ctrl Space what may stand here · Escape leaves the text",
             ("class", "keys"));
         markup.Close();
         return true;

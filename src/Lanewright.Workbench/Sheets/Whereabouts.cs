@@ -112,9 +112,10 @@ internal sealed class Whereabouts
         }
         foreach (var pathway in designed.Plan.Building.Pathways)
         {
-            if (Floor(pathway.Hall, pathway.Name) is not { } floor) continue;
-            add($"{pathway.Hall.Name}/{pathway.Name}", floor, null);
-            add(pathway.Name, floor, null);
+            var why = new SheetPlace("why", WhyTray.Name(pathway), "");
+            var floor = Floor(pathway.Hall, pathway.Name);
+            add(pathway.FullName, why, floor);
+            add(pathway.Name, why, floor);
         }
         foreach (var hall in halls)
             if (Floor(hall, "") is { } floor) add(hall.FullName, floor, null);

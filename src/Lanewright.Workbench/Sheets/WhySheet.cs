@@ -14,6 +14,7 @@ internal static class WhySheet
             "power" => WhyPower.Write(paper, designed),
             "verdicts" => WhyVerdicts.Write(paper, designed),
             "length" => WhyLength.Write(paper, designed, rest),
+            "tray" => WhyTray.Write(paper, designed, rest),
             "feed" => WhyFeed.Write(paper, designed, rest),
             "channel" => WhyChannel.Write(paper, designed, rest),
             _ => paper.Unknown("Where a number comes from", $"No number is called '{paper.Thing}'."),

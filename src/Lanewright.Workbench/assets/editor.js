@@ -1,6 +1,7 @@
 // The editor of the plan's text: sends what is typed to the desk at once, and marks what was found in it.
 // @ts-check
-import { wordsAt } from './words.js';
+import { steps } from './undo.js';
+import { placeAt, wordsOf, written } from './words.js';
 
 const lineHeight = 21;
 const padding = 6;
@@ -20,6 +21,7 @@ export function editorSheet(root, say) {
   const state = { version: 0, sent: '', findings: [], timer: 0, isSending: false, isReady: false, schema: null, typed: false, other: null };
   const ruler = document.createElement('canvas').getContext('2d');
   const name = encodeURIComponent(file);
+  const own = steps(area);
 
   const plain = text => text.replaceAll('\r\n', '\n');
 
@@ -50,8 +52,8 @@ export function editorSheet(root, say) {
     tellFindings();
   }
 
-  /** Replaces the text and keeps the caret at the same words where it can. */
-  function put(text) {
+  /** Replaces the text and keeps the caret at the same words where it can. What this person did themselves may be undone. */
+  function put(text, isOwn = false) {
     if (area.value === text) return;
     const [start, top, left] = [area.selectionStart, area.scrollTop, area.scrollLeft];
     const before = area.value;
@@ -61,6 +63,19 @@ export function editorSheet(root, say) {
     const at = same < start ? Math.max(same, start + text.length - before.length) : start;
     area.setSelectionRange(at, at);
     [area.scrollTop, area.scrollLeft] = [top, left];
+    if (isOwn) own.typed();
+    else own.elsewhere();
+  }
+
+  /** Takes a step back, or takes it again. */
+  function step(isBack) {
+    if (!(isBack ? own.undo() : own.redo())) {
+      said.textContent = isBack ? 'Nothing more to undo in this window.' : 'Nothing to do again.';
+      return;
+    }
+    offer.hidden = true;
+    schedule();
+    paint();
   }
 
   /** Sends what is typed. One text is on its way at a time; the next one follows it. */
@@ -118,7 +133,7 @@ export function editorSheet(root, say) {
       [state.version, state.sent] = [found.version, text];
     } else {
       await fetch(`${root}aside?file=${name}`, { method: 'POST', body: area.value });
-      put(other.text);
+      put(other.text, true);
       [state.version, state.sent] = [other.version, other.text];
       said.textContent = 'The other text is shown; yours is kept in .lanewright.';
     }
@@ -144,7 +159,7 @@ export function editorSheet(root, say) {
     said.textContent = found.words;
     if (found.done) state.version = found.version;
     if (found.text !== undefined && found.done) {
-      put(plain(found.text));
+      put(plain(found.text), what === 'discard');
       state.sent = area.value;
     }
     await read();
@@ -259,13 +274,17 @@ export function editorSheet(root, say) {
   }
 
   async function suggest() {
+    const [text, at] = [area.value, area.selectionStart];
+    const place = placeAt(text, at);
     state.schema ??= await (await fetch(`${root}schema.json`)).json();
-    const found = wordsAt(state.schema, area.value, area.selectionStart);
-    if (found.words.length === 0) {
+    const words = [...wordsOf(state.schema, place), ...await namesAt(place)].slice(0, 60);
+    // Who types on does not wait for an answer.
+    if (area.value !== text || area.selectionStart !== at) return;
+    if (words.length === 0) {
       said.textContent = 'Nothing is known that may stand here.';
       return;
     }
-    offer.replaceChildren(...found.words.slice(0, 60).map((word, i) => {
+    offer.replaceChildren(...words.map((word, i) => {
       const item = document.createElement('li');
       item.setAttribute('role', 'option');
       item.id = `word-${i}`;
@@ -276,24 +295,33 @@ export function editorSheet(root, say) {
       item.append(about);
       item.addEventListener('mousedown', event => {
         event.preventDefault();
-        take(found, word);
+        take(place, word);
       });
-      item.take = () => take(found, word);
+      item.take = () => take(place, word);
       return item;
     }));
-    const line = lineOf(area.selectionStart);
-    const text = area.value.slice(startOf(line), area.selectionStart);
+    const line = lineOf(at);
+    const before = text.slice(startOf(line), place.from);
     offer.style.top = `${Math.min(padding + (line * lineHeight) - area.scrollTop, area.clientHeight - 120)}px`;
-    offer.style.left = `${10 + ruler.measureText(text).width - area.scrollLeft}px`;
+    offer.style.left = `${Math.max(0, Math.min(10 + ruler.measureText(before).width - area.scrollLeft, area.clientWidth - 300))}px`;
     offer.hidden = false;
     area.setAttribute('aria-activedescendant', 'word-0');
   }
 
+  /** Names of the plan and the catalogue that fit as a value. */
+  async function namesAt(place) {
+    if (!place.isValue) return [];
+    const way = place.path.map(key => `at=${encodeURIComponent(key)}`).join('&');
+    const answer = await fetch(`${root}names?${way}&begun=${encodeURIComponent(place.begun)}`);
+    const names = answer.ok ? await answer.json() : [];
+    return names.map(({ name, about }) => ({ text: name, insert: written(name), about }));
+  }
+
   /** Types a word for the person, so that undo takes it back. */
-  function take(found, word) {
+  function take(place, word) {
     offer.hidden = true;
     area.focus();
-    area.setSelectionRange(found.from, area.selectionStart);
+    area.setSelectionRange(place.from, area.selectionStart);
     document.execCommand('insertText', false, word.insert);
   }
 
@@ -307,7 +335,13 @@ export function editorSheet(root, say) {
     area.setAttribute('aria-activedescendant', items[to].id);
   }
 
+  area.addEventListener('beforeinput', event => {
+    if (event.inputType !== 'historyUndo' && event.inputType !== 'historyRedo') return;
+    event.preventDefault();
+    step(event.inputType === 'historyUndo');
+  });
   area.addEventListener('input', () => {
+    own.typed();
     offer.hidden = true;
     schedule();
     paint();
@@ -325,6 +359,9 @@ export function editorSheet(root, say) {
     } else if (event.key === 'Tab' && !event.shiftKey) {
       event.preventDefault();
       document.execCommand('insertText', false, '  ');
+    } else if ((event.ctrlKey || event.metaKey) && !event.altKey && ['z', 'Z', 'y'].includes(event.key)) {
+      event.preventDefault();
+      step(event.key === 'z' && !event.shiftKey);
     } else if (event.key === 'Escape') {
       box.querySelector('[data-act=save]').focus();
     } else if (event.ctrlKey && event.key === ' ') {

@@ -1,33 +1,86 @@
-// What may stand at a place of a plan, from its schema.
+// What may stand at a place of a plan: keys and choices from its schema, and the way to the place, by which names are asked for.
 // @ts-check
 
-/** The words that fit at a place, and where the word begins that they replace. */
-export function wordsAt(schema, text, at) {
-  const start = text.lastIndexOf('\n', at - 1) + 1;
-  const line = text.slice(start, at);
-  const value = /^(\s*(?:- )?)([^:#]+):\s+(\S*)$/.exec(line);
-  const typed = value ? value[3] : /[\w-]*$/.exec(line)[0];
-  const from = at - typed.length;
-  const path = pathTo(text, start, line);
-  let shapes = [schema];
-  for (const key of value ? [...path, value[2].trim()] : path) shapes = shapes.flatMap(shape => into(shape, key));
-  const words = shapes.flatMap(shape => value ? choices(shape) : keys(shape));
-  const seen = new Set();
-  return { from, words: words.filter(w => w.text.startsWith(typed) && !seen.has(w.text) && seen.add(w.text)) };
+/** What stands at the caret: the keys that lead there, whether it is a value, and the word begun, with where that begins. */
+export function placeAt(text, at) {
+  const before = text.slice(0, at);
+  const [blocks, flows] = [[], []];
+  let word = { from: at, isValue: false };
+  for (let start = 0; start <= before.length;) {
+    const end = before.indexOf('\n', start);
+    const line = before.slice(start, end < 0 ? before.length : end);
+    word = readLine(line, start, blocks, flows, end < 0);
+    if (end < 0) break;
+    start = end + 1;
+  }
+  const path = [...blocks.map(b => b.key), ...flows.map(f => f.key)].filter(key => key !== null);
+  return { ...word, path, begun: before.slice(word.from).replace(/^["']/, '') };
 }
 
-/** The keys that a line stands under, by how far lines before it are set in. */
-function pathTo(text, start, line) {
-  let indent = /^\s*/.exec(line)[0].length;
-  const path = [];
-  for (const before of text.slice(0, start).split('\n').reverse()) {
-    const key = /^(\s*)([^\s#-][^:]*):(\s|$)/.exec(before);
-    if (!key || key[1].length >= indent) continue;
-    path.unshift(key[2].trim());
-    indent = key[1].length;
-    if (indent === 0) break;
+/** Reads one line, or what stands before the caret of it, into the blocks and the brackets that are open after it. */
+function readLine(line, start, blocks, flows, isLast) {
+  if (flows.length > 0) return readFlow(line, 0, start, flows);
+  const marker = /^(\s*(?:- +)*)/.exec(line)[1];
+  if (/^\s*#/.test(line)) return { from: start + line.length, isNote: true };
+  // An empty line ends nothing; where the caret stands on one, what it is set in by tells where it belongs.
+  if (line.trim() === '' && !isLast) return { from: start + line.length };
+  while (blocks.length > 0 && blocks.at(-1).indent >= marker.length) blocks.pop();
+  const key = /^("(?:[^"\\]|\\.)*"|'[^']*'|[^\s#{}[\],&*!|>'"%@`][^:#{}[\],]*):(?=\s|$)/.exec(line.slice(marker.length));
+  if (key === null) return { ...readFlow(line, marker.length, start, flows, marker.includes('-')), isItem: marker.includes('-') };
+  blocks.push({ indent: marker.length, key: plain(key[1]) });
+  const after = marker.length + key[0].length;
+  return after === line.length ? { from: start + after, isValue: true } : readFlow(line, after, start, flows, true);
+}
+
+/** Reads on from a place in a line, through braces and brackets and over what is quoted. */
+function readFlow(line, first, start, flows, isValue = false) {
+  let from = first;
+  let isQuoted = '';
+  const isInValue = () => flows.length > 0 ? flows.at(-1).isList || flows.at(-1).key !== null : isValue;
+  for (let i = first; i < line.length; i++) {
+    const letter = line[i];
+    if (isQuoted) {
+      if (letter === '\\' && isQuoted === '"') i++;
+      else if (letter === isQuoted) isQuoted = '';
+    } else if (letter === '"' || letter === "'") isQuoted = line.slice(from, i).trim() === '' ? letter : '';
+    else if (letter === '#' && /\s/.test(line[i - 1] ?? ' ')) return { from: start + line.length, isNote: true };
+    else if (letter === '{' || letter === '[') {
+      flows.push({ isList: letter === '[', key: null });
+      from = i + 1;
+    } else if (letter === '}' || letter === ']') {
+      flows.pop();
+      from = i + 1;
+    } else if (letter === ',' && flows.length > 0) {
+      if (!flows.at(-1).isList) flows.at(-1).key = null;
+      from = i + 1;
+    } else if (letter === ':' && /\s|^$/.test(line[i + 1] ?? '') && flows.length > 0 && !flows.at(-1).isList
+      && flows.at(-1).key === null) {
+      flows.at(-1).key = plain(line.slice(from, i));
+      from = i + 1;
+    }
   }
-  return path;
+  while (from < line.length && /\s/.test(line[from])) from++;
+  return { from: start + from, isValue: isInValue() };
+}
+
+function plain(key) {
+  return key.trim().replace(/^(["'])(.*)\1$/, '$2');
+}
+
+/** The words of the schema that fit at a place. */
+export function wordsOf(schema, place) {
+  let shapes = [schema];
+  for (const key of place.path) shapes = shapes.flatMap(shape => into(shape, key));
+  if (place.isNote) return [];
+  const words = shapes.flatMap(shape => [...(place.isValue ? choices(shape) : []), ...(place.isValue && !place.isItem ? [] : keys(shape))]);
+  const seen = new Set();
+  return words.filter(w => w.text.startsWith(place.begun) && !seen.has(w.text) && seen.add(w.text));
+}
+
+/** A name as it may be written as a value: in quotes where it would be read as something else. */
+export function written(name) {
+  const isPlain = /^\w[\w./-]*$/.test(name) && !/^([\d._-]+(e\d+)?|0x[\da-f]+|yes|no|true|false|on|off|null)$/i.test(name);
+  return isPlain ? name : JSON.stringify(name);
 }
 
 function each(shape) {
@@ -43,8 +96,10 @@ function into(shape, key) {
 }
 
 function keys(shape) {
-  return each(shape).flatMap(one => Object.entries(one?.properties ?? {})
-    .map(([key, about]) => ({ text: key, insert: `${key}: `, about: about.title ?? '' })));
+  return each(shape).flatMap(one => [
+    ...Object.entries(one?.properties ?? {}).map(([key, about]) => ({ text: key, insert: `${key}: `, about: about.title ?? '' })),
+    ...(one?.items ? keys(one.items) : []),
+  ]);
 }
 
 function choices(shape) {

@@ -26,8 +26,9 @@ public static class CablesView
         if (designed.Plan.LinePorts.IsEmpty) yield break;
         var names = new LinePointNames(designed.Plan);
         var book = designed.Lines.Value;
-        foreach (var cord in book.Cords)
+        for (var i = 0; i < book.Cords.Length; i++)
         {
+            var cord = book.Cords[i];
             var line = book.Lines[cord.Line];
             var (here, there) = (names.Label(cord.From), names.Label(cord.To));
             yield return
@@ -40,8 +41,7 @@ public static class CablesView
                 names.Device(cord.To), names.Rack(cord.To), Unit(designed.Plan, cord.To.Device), names.Port(cord.To),
                 cord.Way is { } way ? Math.Round(way.Metres, 2) : Cell.Empty, cord.Ordered is { } ordered ? ordered.Metres : Cell.Empty,
                 PlaceLabels.CableEnd(here, there), PlaceLabels.CableEnd(there, here), "",
-                cord.From.Device < 0 || cord.To.Device < 0 ? ""
-                    : string.Join(" ", designed.Pathways.Value.Through(cord.From.Device, cord.To.Device)), "",
+                string.Join(" ", designed.Pathways.Value.Through(new CableKey(CableKind.LineCord, i))), "",
             ];
         }
     }

@@ -1,7 +1,6 @@
 using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Rules;
-using Lanewright.Text;
 
 namespace Lanewright.Deliverables;
 
@@ -39,7 +38,7 @@ public static class PathwaysView
             Math.Round(b.X, 2), Math.Round(b.Y, 2), Math.Round(fill.Stretch.Metres, 2), fill.Pathway.Width.Millimetres,
             fill.Pathway.Depth.Millimetres, fill.Cables, fill.Unknown, Math.Round(fill.Fill.Percent, 2),
             fill.Planned(designed.Plan.Standards).Value * 100, fill.Most(designed.Plan.Standards).Value * 100,
-            fill.Pathway.Side, Math.Round(fill.KilogramsAMetre, 3), fill.Cables > 0 ? Marks.Name(fill.WeightMark) : "",
+            fill.Pathway.Side, Math.Round(fill.KilogramsAMetre, 3), fill.WeightKnown,
             fill.Pathway.LoadRating is { } bears ? bears : Cell.Empty, bundles, moved, Math.Round(a.Z, 2), Math.Round(b.Z, 2),
         ];
     }

@@ -35,15 +35,21 @@ public static class PullPlanView
     public static string Name(DesignedPlan designed, CableKey key)
     {
         if (key.Kind == CableKind.Trunk) return designed.Plan.Trunks[key.Index].NameOf(key.Number + 1);
+        if (key.Kind == CableKind.LineCord)
+        {
+            var cord = designed.Pathways.Value.LineCord(key);
+            return Identifiers.LineCord(cord.Line, cord.Route, cord.Number);
+        }
         var cable = Identifiers.Cable(designed.Design.CableOf(key.Index));
         return designed.Design.SolutionOf(key.Index) is { Patching.IsEmpty: false } solution
             ? CordNames.Of(cable, solution, key.Number, PatchPlaces.LegOf(designed.Plan, key.Index))
             : cable;
     }
 
-    /// <summary>Persons needed to lift a bundle: one up to what one may lift in the best of postures.</summary>
-    public static int Persons(DesignedPlan designed, PullBundle bundle) =>
-        (int)Math.Max(1, Math.Ceiling(LiftingIndex.Of(Mass.FromKilograms(bundle.Kilograms), designed.Plan.Standards).Value));
+    /// <summary>Persons needed to lift a bundle: one up to what one may lift in the best of postures; null where nobody can weigh
+    /// it.</summary>
+    public static int? Persons(DesignedPlan designed, PullBundle bundle) => bundle.Kilograms <= 0 ? null
+        : (int)Math.Max(1, Math.Ceiling(LiftingIndex.Of(Mass.FromKilograms(bundle.Kilograms), designed.Plan.Standards).Value));
 
     private static Cell[] Row(DesignedPlan designed, PullBundle bundle)
     {
@@ -54,7 +60,8 @@ public static class PullPlanView
             bundle.Item.Name, bundle.Cables.Length, Math.Round(bundle.Length.Metres, 2),
             bundle.Item.Diameter.Metres > 0 ? Math.Round(bundle.Diameter.Millimetres, 1) : Cell.Empty,
             bundle.Kilograms > 0 ? Math.Round(bundle.Kilograms, 2) : Cell.Empty,
-            bundle.Kilograms > 0 ? Marks.Name(bundle.WeightMark) : "", Persons(designed, bundle),
+            bundle.Kilograms > 0 ? Marks.Name(bundle.WeightMark) : "unproven",
+            Persons(designed, bundle) is { } persons ? persons : Cell.Empty,
             bundle.Fibres > 0 ? bundle.Fibres : Cell.Empty, bundle.Fibres > 0 ? bundle.SpareFibres : Cell.Empty,
             Name(designed, bundle.Cables[0]), Name(designed, bundle.Cables[^1]), Words(bundle.Reason),
         ];

@@ -1,6 +1,7 @@
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Links;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model.Plant;
 using Lanewright.Quantities;
@@ -25,6 +26,7 @@ public static class TrunksView
             new("fibres-lit-%", 11, ColumnKind.Real), new("dark-in-use", 11, ColumnKind.Whole), new("fibres-spare", 12, ColumnKind.Whole),
             .. editions.Select(e => new Column("test-dB-" + e, 11, ColumnKind.Real)), new("tightest-type", 18),
             new("allowed-dB", 10, ColumnKind.Real), new("computed-dB", 11, ColumnKind.Real), new("existing", 8),
+            new("pathways", 40), new("moved-off", 20),
         ], () => designed.Plant.Value.Trunks.Select(t => Row(designed, t)));
     }
 
@@ -42,7 +44,17 @@ public static class TrunksView
             .. state.Tests.Select(t => t.Limit is { } limit ? (Cell)Math.Round(limit.Value, 3) : Cell.Empty),
             .. state.Tests.IsEmpty ? designed.Plan.Standards.CablingEditions.Select(_ => Cell.Empty) : [],
             .. Application(designed, state), trunk.IsExisting ? "yes" : "",
+            Each(trunk, k => string.Join(" ", designed.Pathways.Value.Through(k))), Each(trunk, designed.Pathways.Value.MovedOff),
         ];
+    }
+
+    /// <summary>What is said of each of a group, once where it is the same of all, else by their numbers.</summary>
+    private static string Each(TrunkGroup trunk, Func<CableKey, string> said)
+    {
+        var words = Enumerable.Range(0, trunk.Count)
+            .GroupBy(n => said(new CableKey(CableKind.Trunk, trunk.Index, n)), n => Numerals.Whole(n + 1)).ToList();
+        return words is [var only] ? only.Key
+            : string.Join("; ", words.Where(w => w.Key.Length > 0).Select(w => $"{string.Join(",", w)}: {w.Key}"));
     }
 
     private static string Places(DesignedPlan designed, TrunkGroup trunk, bool isFar)

@@ -234,6 +234,7 @@ public sealed partial class TidyTests
         ("ReedSolomonCode.cs", 1e-6), // below it a power is its first term
         ("CoherentChecks.cs", 1e-9), // rounding of the last places
         ("LineWords.cs", 1000), // metres in a kilometre
+        ("LineWords.cs", 6), // places of a share of time
         ("LineCords.cs", 1e-6), // kilometres by which sums of lengths may differ
         ("NonlinearNoise.cs", 16.0), // factors of the model's integrals
         ("NonlinearNoise.cs", 27),
@@ -241,6 +242,7 @@ public sealed partial class TidyTests
         ("NonlinearNoise.cs", 6),
         ("CoherentTrial.cs", 30), // bounds of a search
         ("CoherentTrial.cs", 14),
+        ("CoherentTrial.cs", 7),
         ("LineBook.cs", 1e-9), // a cost below any that is stated
         ("CoherentTrial.cs", 100), // what a search weighs a lost decibel with
         ("GroupDelay.cs", 60), // bound of a search

@@ -73,7 +73,8 @@ internal static class LineCaseFunctions
                     Glass(At(4), 1000, At(5)) with { SlopePsNm2Km = At(6), GammaPerWattKm = At(7) }, Int(0), Hz(At(1)), Hz(At(2)))
                 .Of(Int(9), PowerLevel.FromDbm(At(3)), At(8)),
             "p_opt_w" => NonlinearNoise.BestWatts(At(0), At(1)),
-            "snr_with_nli" => NonlinearNoise.Ratio(At(0), At(1), At(2)),
+            "snr_with_nli" => AmplifierNoise.Together(
+                [Decibels.OfRatio(At(0) / At(1)), Decibels.OfRatio(1 / (At(2) * At(0) * At(0)))]).Ratio,
             "excess_kurtosis_qam" => Standards.SymbolSets.First(s => s.Bits == (int)Math.Log2(At(0) * At(0))).ExcessKurtosis?.Value,
             "eta_gn_db" => Db(Endless(Glass(0.2, 80, 17), (Int(0), 75e9, 60e9), c => c.Plain(Int(0) / 2))),
             "eta_single_span_format_db" => Db(Endless(Glass(0.2, 80, 17), (Int(0), 75e9, 60e9), c => c.Expected(Int(0) / 2, At(1)))),

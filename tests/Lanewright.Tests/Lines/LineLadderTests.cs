@@ -76,6 +76,55 @@ public sealed class LineLadderTests
     }
 
     [Fact]
+    public void NoiseThatIsNotKnown_IsNotTakenAsNone()
+    {
+        const string head = "subject,field,value,unit,document,clause,edition,mark,read-in,note\n";
+        string[] type =
+        [
+            "detection,coherent,", "rate,400,Gb/s", "baud,60,GBd", "modulation,16QAM,", "error-limit,2e-2,", "osnr-min,24,dB",
+            "tx-min,-10,dBm", "tx-max,-6,dBm", "rx-min,-12,dBm", "rx-max,0,dBm", "dispersion-max,20000,ps/nm", "dgd-max,50,ps",
+            "pmd-max,20,ps", "pdl-max,3,dB", "frequency-min,191.3,THz", "frequency-max,196.1,THz", "spacing-min,75,GHz", "roll-off,0.2,",
+        ];
+        string[] fibre =
+        [
+            "attenuation,0.22,dB/km", "dispersion,17,ps/(nm km)", "dispersion-max,18,ps/(nm km)", "dispersion-slope,0.067,ps/(nm2 km)",
+            "gamma,1.3,1/(W km)", "pmd-max,0.1,ps/sqrt(km)", "group-index,1.468,",
+        ];
+        SourceText Table(string name, string[] rows) =>
+            new(name, head + string.Concat(rows.Select(r => $"own,{r},own sheet,,,invented,,\n")));
+        var library = StandardsLibrary.Load(
+            [Table("own-wavelength-types.csv", type), Table("own-line-fibres.csv", fibre)], new FindingSink());
+        var asked = SpanCase.Question(80) with { Standards = library, Type = library.Wavelength("own") };
+        var stated = asked with { TransmitterOsnr = Decibels.From(36) };
+        Unproven(asked, "signal over noise of the transmitters of own is not known; state it");
+        Assert.Equal(Verdict.Pass, LineLadder.Of(stated).Design.Verdict);
+        Unproven(stated with { Spans = [SpanCase.Span(80, 0.22) with { Fibre = library.LineFibre("own")! }] },
+            "how much power moves between channels in own is not known");
+    }
+
+    // 80 km that lose 26 dB instead of 17.6 may lose the rest at their end: what the glass does by then is done.
+    [Fact]
+    public void LossThatWasMeasured_TakesNothingFromNoiseOfTheGlass()
+    {
+        var asked = SpanCase.Question(80) with { Launch = PowerLevel.FromDbm(3) };
+        var lossy = asked with { Spans = [SpanCase.Span(80, 0.22) with { Attenuation = Kind(), MeasuredLoss = Decibels.From(26) }] };
+        var clear = asked with { Spans = [SpanCase.Span(80, 0.22) with { Attenuation = Kind(), MeasuredLoss = Decibels.From(14) }] };
+        Assert.Equal(Glass(asked), Glass(lossy), 1e-9);
+        Assert.True(Glass(clear) < Glass(asked));
+
+        static Known<Attenuation> Kind() => StandardsLibrary.Shipped.LineFibre("G.652.D")!.Attenuation!.Value;
+        static double Glass(LineQuestion of) =>
+            LineLadder.Try(of, LineScheme.BoosterAndPreamplifier)!.Channels[0].OverNonlinear!.Value.Value;
+    }
+
+    private static void Unproven(LineQuestion asked, string why)
+    {
+        var answer = LineLadder.Of(asked);
+        Assert.Equal(Verdict.Unproven, answer.Design.Verdict);
+        Assert.Contains(answer.Tried, t => t.Reason.Contains(why, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void MoreLoss_NeverGivesMoreMargin() => Gen.Select(Gen.Double[20, 120], Gen.Int[1, 48], Gen.Double[-6, 3], Gen.Double[0.2, 3])
         .Sample((kilometres, channels, launch, more) =>
         {
@@ -138,6 +187,9 @@ public sealed class LineLadderTests
         var answer = LineLadder.Of(SpanCase.Question(300));
         Assert.Equal(Verdict.Fail, answer.Design.Verdict);
         Assert.Equal(LineScheme.InLine, answer.Design.Scheme);
+        // Channels closer than they are wide fail everywhere, and more amplifiers mend nothing.
+        var close = LineLadder.Of(SpanCase.Question(80, 8, 50));
+        Assert.Equal(LineScheme.BoosterAndPreamplifier, close.Design.Scheme);
     }
 
     [Fact]

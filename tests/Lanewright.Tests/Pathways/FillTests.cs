@@ -78,6 +78,40 @@ public sealed class FillTests
         Assert.Equal(["hall/back", "hall/end", "hall/front"], turned.Pathways.Value.Through(0));
     }
 
+    // A missing diameter is never nothing: the stretch says how many it is of, its weight is unproven, and a finding names the cable.
+    [Theory]
+    [InlineData("", 4, 4, "unproven", "are unproven")]
+    [InlineData("weight: 12 kg/km", 4, 0, null, "fill is unproven")]
+    [InlineData("diameter: 2.0 mm", 0, 0, null, null)]
+    public void Cables_OfUnknownDiameter_ProveNothing(string stated, int unknown, int unweighed, string? known, string? said)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            catalogue: [own.yaml]
+            sites: { main: { halls: { hall: { rows: { A: { racks: 4 } }, pathways: {
+              tray: { from: { x: 0 m, y: 0 m }, to: { x: 3 m, y: 0 m }, width: 100 mm, load-rating: 20 kg/m } } } } } }
+            devices:
+              a: { model: fixed-32x400, racks: hall/A/1, unit: 40 }
+              b: { model: fixed-32x400, racks: hall/A/4, unit: 40 }
+            links: { up: { from: a, to: b, count: 4, rate: 400G, type: 400GBASE-FR4, cord: thin } }
+
+            # file: own.yaml
+            cords:
+              thin: { title: A cord, fibre: OS2, near: LC-duplex, far: LC-duplex, polish-near: UPC, polish-far: UPC, lengths: 5 10 m{{
+            (stated.Length > 0 ? ", " + stated : "")}} }
+            """);
+        var designed = Expect.Designed(judged);
+        var fill = designed.Pathways.Value.Fills.MaxBy(f => f.Cables)!;
+        Assert.Equal((4, unknown, unweighed), (fill.Cables, fill.Unknown, fill.Unweighed));
+        if (known is not null) Assert.Equal(known, fill.WeightKnown);
+        else Assert.NotEqual("unproven", fill.WeightKnown);
+        var bundle = designed.Pulls.Value.Bundles.Single();
+        Assert.Equal(known is null, Lanewright.Deliverables.PullPlanView.Persons(designed, bundle) is not null);
+        var findings = judged.Findings.Where(f => f.Kind.Code == "LW4119").ToList();
+        if (said is null) Assert.Empty(findings);
+        else Assert.Contains(said, Assert.Single(findings).Message, StringComparison.Ordinal);
+    }
+
     private static double Fill(Pathway tray, double diameter, int cables) => Of(tray, diameter, cables).Fill.Value;
 
     private static SegmentFill Of(Pathway pathway, double diameter, int cables)

@@ -2,6 +2,7 @@ using CsCheck;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Quantities;
 using Lanewright.Standards;
+using Lanewright.Tests.Deliverables;
 
 namespace Lanewright.Tests.Pathways;
 
@@ -38,6 +39,88 @@ public sealed class PullPlanTests
     {
         var first = Planned.Value.Pulls.Value.Bundles[0];
         Assert.Equal((24 * 12, 24 * 4), (first.Fibres, first.SpareFibres));
+    }
+
+    // Source: 100GBASE-DR lights two fibres each way a port (802.3 clause 140; memory): legs that part have their own and no dark ones.
+    [Fact]
+    public void LegsOfAFanOut_HaveTheirOwnFibres_AndLieEachInItsWay()
+    {
+        var designed = Expect.Designed(PlanBlock.Compile(FanOut("hall/A/3, hall/A/3, hall/A/5, hall/A/7")));
+        var bundles = designed.Pulls.Value.Bundles;
+        Assert.Equal([2, 2, 4], bundles.Select(b => b.Fibres));
+        Assert.Equal([0, 0, 0], bundles.Select(b => b.SpareFibres));
+        Assert.Equal([1, 1, 2], bundles.Select(b => designed.Pathways.Value.Pieces.Single(p => p.Key == b.Cables[0]).Links));
+        Assert.Equal(3, designed.Pathways.Value.Fills.Max(f => f.Cables));
+    }
+
+    // Property of the issue, for legs too: one leg more never lowers a fill.
+    [Fact]
+    public void AddingALeg_NeverLowersAFill() => Gen.Int[2, 9].Array[4].Sample(
+        racks =>
+        {
+            double[] before = [];
+            for (var legs = 1; legs <= racks.Length; legs++)
+            {
+                var hosts = string.Join(", ", racks.Take(legs).Select(r => $"hall/A/{Numerals.Whole(r)}"));
+                var fills = Expect.Designed(PlanBlock.Compile(FanOut(hosts))).Pathways.Value.Fills;
+                if (before.Length > 0) Assert.All(fills.Zip(before), f => Assert.True(f.First.SquareMillimetres >= f.Second - 1e-9));
+                before = [.. fills.Select(f => f.SquareMillimetres)];
+            }
+        },
+        iter: 15, threads: 1);
+
+    private static string FanOut(string racks)
+    {
+        var hosts = racks.Split(", ").Select((r, i) => $"  h{i}: {{ model: fixed-32x100, racks: {r}, unit: {2 + (4 * i)} }}");
+        return $$"""
+            lanewright: 1
+            sites: { main: { halls: { hall: { rows: { A: { racks: 10 } }, pathways: {
+              tray: { from: { x: 0 m, y: 0 m }, to: { x: 6 m, y: 0 m }, width: 300 mm } } } } } }
+            devices:
+              leaf: { model: fixed-32x400, racks: hall/A/1, unit: 40 }
+            {{string.Join('\n', hosts)}}
+            links:
+              edge: { from: [{{string.Join(", ", racks.Split(", ").Select((_, i) => $"h{i}"))}}], to: { of: leaf, breakout: 4x100G },
+                pattern: each-to-each, rate: 100G, type: 100GBASE-DR, cord: fan-os2-mpo12-4lc }
+            """;
+    }
+
+    // Cords of lines lie in the same trays: the one from the shelf to the panel in the third rack, and none inside a rack.
+    [Fact]
+    public void CordsOfLines_LieInTheTray()
+    {
+        var judged = PlanBlock.Compile("""
+            lanewright: 1
+            sites:
+              bay: { halls: { hall: { rows: { A: { racks: 4 } }, pathways: {
+                tray: { from: { x: 0 m, y: 0 m }, to: { x: 3 m, y: 0 m }, width: 100 mm } } } } }
+              vault: { halls: { room: { rows: { V: { racks: 1 } } } } }
+            devices:
+              gate: { model: fixed-32x400, racks: hall/A/1, unit: 20 }
+              gate-shelf: { model: line-shelf-2u, racks: hall/A/1, unit: 24 }
+              gate-odf: { model: panel-1u-12, racks: hall/A/3, unit: 44 }
+              far: { model: fixed-32x400, racks: room/V/1, unit: 20 }
+              far-shelf: { model: line-shelf-2u, racks: room/V/1, unit: 24 }
+              far-odf: { model: panel-1u-12, racks: room/V/1, unit: 44 }
+              near-odf: { model: panel-1u-12, racks: hall/A/4, unit: 44 }
+            trunks: { t: { from: gate-odf, to: near-odf, cable: trunk-os2-12 } }
+            spans: { railway: { from: bay, to: vault, length: 78 km, measured-loss: 17.9 dB } }
+            lines:
+              copy: { from: bay, to: vault, type: 400ZR, channels: 4, from-ports: { of: gate, ports: "4, 8, 12, 16" },
+                to-ports: { of: far, ports: "4, 8, 12, 16" }, from-shelf: gate-shelf, to-shelf: far-shelf,
+                from-panel: gate-odf, to-panel: far-odf }
+            """);
+        var designed = Expect.Designed(judged);
+        var piece = Assert.Single(designed.Pathways.Value.Pieces, p => p.Key.Kind == CableKind.LineCord);
+        Assert.Equal(["hall/tray"], designed.Pathways.Value.Through(piece.Key));
+        var bundle = Assert.Single(designed.Pulls.Value.Bundles, b => b.Cables[0] == piece.Key);
+        Assert.Equal((2, 0), (bundle.Fibres, bundle.SpareFibres));
+        var name = Lanewright.Deliverables.PullPlanView.Name(designed, piece.Key);
+        Assert.Contains(Delivered.Table(judged, "cables.csv"), r => r.StartsWith(name + ",", StringComparison.Ordinal)
+            && r.Contains("hall/tray", StringComparison.Ordinal));
+        // The panel has a trunk and the end of a span, nobody knows in which place: none of the others is surely free.
+        var panel = Enumerable.Range(0, designed.Plan.Devices.Count).Single(d => designed.Plan.Devices.Name(d) == "gate-odf");
+        Assert.True(designed.Plant.Value.Fronts.Value.HasLines(panel));
     }
 
     // Weight worked by hand: 3.0 mm at 1.35 g/cm3 is 9.543 g/m.

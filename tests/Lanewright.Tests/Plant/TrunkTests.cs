@@ -46,6 +46,41 @@ public sealed class TrunkTests
         }
     }
 
+    // Sums by hand from the policy's 0.5 dB a pair and 0.1 dB a splice: what a route states is what a channel along it has, of which
+    // the pairs at a trunk's ends are a part; of two routes the worse counts, and what the trunk says itself counts before both.
+    [Theory]
+    [InlineData("connections: 5, splices: 3", "", "", 5, 3)]
+    [InlineData("connections: 1, splices: 3", "", "", 2, 3)]
+    [InlineData("splices: 1", "", "", 2, 1)]
+    [InlineData("connections: 2", ", connections: 4, splices: 6", "", 4, 6)]
+    [InlineData("connections: 5, splices: 3", "", ", connections: 1, splices: 0", 3, 0)]
+    [InlineData("connections: 5", "", ", cassette: cassette-lc-sm", 5, 0)]
+    public void TrunkAlongARoute_HasItsPairsAndSplices(string route, string other, string trunk, int pairs, int splices)
+    {
+        var second = other.Length > 0 ? ", { from: one, to: two, length: 90 m" + other + " }" : "";
+        var type = trunk.Contains("cassette", StringComparison.Ordinal) ? "400GBASE-FR4" : "400GBASE-DR4";
+        var designed = Expect.Designed(PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { main: { halls: { one: { rows: { A: { racks: 1 } } }, two: { rows: { B: { racks: 1 } } } } } }
+            routes: [ { from: one, to: two, length: 80 m, {{route}} }{{second}} ]
+            devices:
+              leaf: { model: fixed-32x400, racks: one/A/1, unit: 40 }
+              spine: { model: fixed-32x400, racks: two/B/1, unit: 40 }
+              here: { model: panel-1u-12, racks: one/A/1, unit: 46 }
+              there: { model: panel-1u-12, racks: two/B/1, unit: 46 }
+            trunks: { t: { from: here, to: there, cable: trunk-os2-12, count: 1{{trunk}} } }
+            links: { up: { from: leaf, to: spine, rate: 400G, type: {{type}}, through: t } }
+            """));
+        var path = CablePath.Of(designed.Plan, designed.Design, designed.Plant.Value, 0, "C")!;
+        Assert.Equal(pairs, path.Elements.Count(e => e.Kind == "connection"));
+        Assert.Equal(path.Loss!.Value.Value, path.Elements.Sum(e => e.Loss?.Value ?? 0), Exact);
+        Assert.Equal((pairs * 0.5) + (splices * 0.1) + (path.Length.Kilometres * 0.4), path.Loss!.Value.Value, 1e-6);
+        // The cabling test allows them too: 0.75 dB a pair and 0.3 dB a splice by edition C.
+        var test = path.Tests.Single(t => t.Edition == "C").Limit!.Value.Value;
+        Assert.Equal((pairs * 0.75) + (splices * 0.3), test - (designed.Design.Trunks.Of(designed.Plan.Trunks[0])!.Value.Kilometres * 0.4),
+            1e-6);
+    }
+
     /// <summary>Four pairs of 0.5 dB, as the policy has it, and 0.4 dB/km of OS2: behind cassettes there are two pairs more than at open
     /// arrays.</summary>
     [Fact]
@@ -105,6 +140,37 @@ public sealed class TrunkTests
             json.RootElement.GetProperty("elements").EnumerateArray().Select(e => e.GetProperty("lossDb"))
                 .Where(l => l.ValueKind == JsonValueKind.Number).Sum(l => l.GetDouble()), 1e-3);
         Assert.Equal(2, Program.Run("trace tests/plans/plant nobody:1").Code);
+    }
+
+    // A port of a panel, a trunk, a label: each finds the same light path.
+    [Theory]
+    [InlineData("odf-a:04")]
+    [InlineData("arrays-4")]
+    [InlineData("HALL.A02-46:04")]
+    public void Trace_BeginsAtPanelsTrunksAndLabelsToo(string name)
+    {
+        var run = Program.Run($"trace tests/plans/plant {name} --json");
+        Assert.Equal(0, run.Code);
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Contains(json.RootElement.GetProperty("elements").EnumerateArray(), e => e.GetProperty("id").GetString() == "arrays-4");
+    }
+
+    // Source: TIA-568.3 as quoted (seen): a type-B array cord alone, and an A-to-B duplex cord alone, lead transmitters to receivers.
+    [Theory]
+    [InlineData("400GBASE-DR4", "B", new[] { 1, 2, 3, 4 })]
+    [InlineData("400GBASE-FR4", "A-to-B", new int[0])]
+    public void CordAlone_IsFollowedToo(string type, string cord, int[] lanes)
+    {
+        var designed = Expect.Designed(PlanBlock.Compile($$"""
+            lanewright: 1
+            devices: { a: { model: fixed-32x400 }, b: { model: fixed-32x400 } }
+            links: { up: { from: a, to: b, rate: 400G, type: {{type}}, length: 20 m } }
+            """));
+        var polarity = CablePath.Of(designed.Plan, designed.Design, designed.Plant.Value, 0, "C")!.Polarity!;
+        Assert.Equal(Verdict.Pass, polarity.Verdict);
+        Assert.True(polarity.IsCrossed);
+        Assert.Equal([cord], polarity.CordTypes);
+        Assert.Equal(lanes, polarity.LaneOrder);
     }
 
     /// <summary>A trunk is made of array cables: neither twisted pair, whose plug has eight positions too, nor a duplex cord.</summary>

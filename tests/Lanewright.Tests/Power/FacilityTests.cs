@@ -71,6 +71,17 @@ public sealed class FacilityTests
         Assert.InRange(air / cubicMetresAnHourInCfm, 1126, 1129);
     }
 
+    // Source: unit conversion (derived): air of 1.2014 kg/m3 and 1005 J/(kg K), a cubic foot a minute and a degree Fahrenheit; ours takes
+    // 1006 J/(kg K).
+    [Fact]
+    public void CoefficientOfAir_IsThatOfTheUnits()
+    {
+        const double cubicMetresAnHourInCfm = 1.699011;
+        var air = new AirStream(Limits).CubicMetresAnHour(Watts.From(1), TemperatureRise.FromKelvin(1 / 1.8), 1.2014);
+        var heat = Limits.Facility("air", "heat").Value;
+        Assert.Equal(3.159, air / cubicMetresAnHourInCfm * (heat / 1005), 0.002);
+    }
+
     // Source: International Standard Atmosphere (memory).
     [Fact]
     public void Air_ThinsWithHeight()

@@ -43,6 +43,28 @@ public sealed class EarlierWorkProperties
         }
     }
 
+    /// <summary>Work is counted, not time: what a network carries is reckoned once for all states of a plan that have it alike.</summary>
+    [Fact]
+    public void EditThatLeavesANetworkAlone_ReckonsNothingOfItAnew()
+    {
+        var earlier = new EarlierWork();
+        var files = Directory.GetFiles(Repository.Path("examples", "kestrel-bay"))
+            .ToDictionary(f => Path.GetFileName(f), File.ReadAllText, StringComparer.Ordinal);
+        var before = Sweeps(files);
+        Assert.NotEmpty(before);
+        files["plan.yaml"] = files["plan.yaml"].Replace("revision: C", "revision: D", StringComparison.Ordinal);
+        Assert.All(Sweeps(files).Zip(before), s => Assert.Same(s.First, s.Second));
+        files["storage.yaml"] = files["storage.yaml"].Replace("dnode-01-1..8", "dnode-01-1..7", StringComparison.Ordinal);
+        Assert.Contains(Sweeps(files).Zip(before), s => !ReferenceEquals(s.First, s.Second));
+        return;
+
+        List<object> Sweeps(Dictionary<string, string> state)
+        {
+            var judged = Compilation.Of(new TextFiles(state), "plan.yaml", earlier: earlier);
+            return [.. judged.Designed!.Load.Demands.Select(d => d.Sweep).OfType<object>()];
+        }
+    }
+
     private static void AssertSame(Dictionary<string, string> files, EarlierWork earlier, string which)
     {
         var later = Compilation.Of(new TextFiles(files), "plan.yaml", earlier: earlier);

@@ -6,6 +6,10 @@ namespace Lanewright.Tests.Workbench;
 public sealed class Chromium : IAsyncLifetime
 {
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
+
+    /// <summary>Milliseconds that a slow machine may take for what comes at once elsewhere.</summary>
+    private const int Longest = 180_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -18,7 +22,7 @@ public sealed class Chromium : IAsyncLifetime
             ColorScheme = ink,
         });
         var page = await context.NewPageAsync();
-        page.SetDefaultTimeout(60_000);
+        page.SetDefaultTimeout(Longest);
         var faults = new List<string>();
         page.PageError += (_, fault) => faults.Add(fault);
         page.Console += (_, said) =>
@@ -37,7 +41,7 @@ public sealed class Chromium : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         var program = Places.FirstOrDefault(File.Exists) ?? throw new InvalidOperationException("./check installs chromium; run it once");
-        Assertions.SetDefaultExpectTimeout(60_000);
+        Assertions.SetDefaultExpectTimeout(Longest);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = program, Headless = true, Args = ["--no-sandbox"] });
     }

@@ -219,7 +219,7 @@ public sealed class EditingTests
         await plan.TextWhen("plan.yaml", t => t.GetProperty("findings").GetArrayLength() > 0);
         foreach (var sheet in DoorTests.Sheets.Select(s => s.Data).Where(s => !s.StartsWith("devices", StringComparison.Ordinal)))
         {
-            var (status, page) = await plan.Get(sheet);
+            var (status, page) = await plan.Ready(sheet);
             Assert.Equal(HttpStatusCode.OK, status);
             Assert.Contains("<h1>", page, StringComparison.Ordinal);
         }
@@ -229,12 +229,10 @@ public sealed class EditingTests
     public async Task WhatIf_TellsTheDifference()
     {
         await using var plan = await OpenedPlan.OfText("lanewright: 1\nname: small\ndevices: { a: { model: fixed-32x400, count: 2 } }\n");
-        Assert.Contains("Nothing is typed", (await plan.Get("compare")).Text, StringComparison.Ordinal);
+        Assert.Contains("Nothing is typed", (await plan.Ready("compare")).Text, StringComparison.Ordinal);
         await Type(plan, "lanewright: 1\nname: small\ndevices: { a: { model: fixed-32x400, count: 3 } }\n");
-        for (var i = 0; i < 100 && !(await plan.Get("compare")).Text.Contains("parts that differ", StringComparison.Ordinal); i++)
-            await Task.Delay(50);
-        var page = (await plan.Get("compare")).Text;
-        Assert.Contains("parts that differ", page, StringComparison.Ordinal);
+        var page = await Patience.For("the difference", async () =>
+            (await plan.Get("compare")).Text is var text && text.Contains("parts that differ", StringComparison.Ordinal) ? text : null);
         Assert.Matches("""<tr class="">\s*<td class="t">devices</td>\s*<td class="n">2</td>\s*<td class="n">3</td>""", page);
     }
 

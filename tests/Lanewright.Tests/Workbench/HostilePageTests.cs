@@ -37,7 +37,7 @@ public sealed class HostilePageTests
     {
         await using var plan = await OpenedPlan.OfText(Plan);
         await plan.Version("plan.yaml");
-        var (_, page) = await plan.Get(sheet);
+        var (_, page) = await plan.Ready(sheet);
         Assert.DoesNotContain("<script>", page, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<img", page, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<svg onload", page, StringComparison.OrdinalIgnoreCase);
@@ -53,7 +53,7 @@ public sealed class HostilePageTests
     {
         await using var plan = await OpenedPlan.OfText(Plan);
         await plan.Version("plan.yaml");
-        var (status, page) = await plan.Get("devices/" + Uri.EscapeDataString("<img src=x onerror=alert(3)>1"));
+        var (status, page) = await plan.Ready("devices/" + Uri.EscapeDataString("<img src=x onerror=alert(3)>1"));
         Assert.Equal(HttpStatusCode.OK, status);
         Assert.Contains("L000001", page, StringComparison.Ordinal);
     }

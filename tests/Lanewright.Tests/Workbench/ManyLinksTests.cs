@@ -18,7 +18,7 @@ public sealed class ManyLinksTests(Chromium chromium, ITestOutputHelper output)
         var (links, _) = await chromium.Window();
         await editor.GotoAsync(plan.Root + "plan");
         await links.GotoAsync(plan.Root + "links");
-        await links.Locator("#links .line").First.WaitForAsync(new() { Timeout = 60_000 });
+        await links.Locator("#links .line").First.WaitForAsync();
         var total = int.Parse((await links.Locator("#links").GetAttributeAsync("aria-rowcount"))!, CultureInfo.InvariantCulture) - 1;
         Assert.InRange(total, 95_000, 105_000);
         var watch = Stopwatch.StartNew();
@@ -35,32 +35,50 @@ public sealed class ManyLinksTests(Chromium chromium, ITestOutputHelper output)
         Assert.Empty(faults);
     }
 
-    /// <summary>Types one character that makes an error, several times, and waits until both windows show it.</summary>
+    /// <summary>Types one character that makes an error, several times, and waits until both windows show it. A page takes the time itself,
+    /// from the stroke until what was found is painted; processor time tells what a machine with nothing else to do would take.</summary>
     private async Task Edit(IPage editor, IPage links)
     {
         var area = editor.Locator("#editor textarea");
         await Assertions.Expect(area).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("generated"));
         await area.EvaluateAsync("a => { const at = a.value.indexOf('fixed-32x400') + 12; a.setSelectionRange(at, at); a.focus() }");
-        var times = new List<(long Findings, long Sheet)>();
-        for (var i = 0; i < 5; i++)
+        var busy = (Editor: await BusyTime.Of(editor), Links: await BusyTime.Of(links));
+        for (var i = 0; i < 6; i++)
         {
-            var watch = Stopwatch.StartNew();
+            await links.EvaluateAsync(Watch, "#block .act");
+            await editor.EvaluateAsync(Watch, "#editor .found .stop");
+            var (first, second) = (await busy.Editor.Milliseconds(), await busy.Links.Milliseconds());
+            var server = Environment.CpuUsage.TotalTime;
             await editor.Keyboard.TypeAsync("x");
-            var seen = editor.Locator("#editor .found .stop").First.WaitForAsync();
-            var followed = links.Locator("#block .act").First.WaitForAsync();
-            await seen;
-            var findings = watch.ElapsedMilliseconds;
-            await followed;
-            times.Add((findings, watch.ElapsedMilliseconds));
+            var found = await editor.EvaluateAsync<double[]>("window.painted");
+            var followed = await links.EvaluateAsync<double[]>("window.painted");
+            var used = (Environment.CpuUsage.TotalTime - server).TotalMilliseconds;
+            var pages = (await busy.Editor.Milliseconds() - first, await busy.Links.Milliseconds() - second);
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"edit of one line: findings painted {found[1] - found[0]:F0} ms after the stroke, the other window's sheet "
+                + $"{followed[1] - found[0]:F0} ms; processor of server and test {used:F0} ms, of the pages {pages.Item1:F0} and "
+                + $"{pages.Item2:F0} ms"));
+            // The window that is not typed in follows by itself, and after the stroke.
+            Assert.True(followed[1] > found[0]);
             await editor.Keyboard.PressAsync("Backspace");
             await Assertions.Expect(editor.Locator("#editor .found .stop")).ToHaveCountAsync(0);
             await Assertions.Expect(links.Locator("#block .act")).ToHaveCountAsync(0);
         }
-        output.WriteLine("edit of one line: findings after " + string.Join(", ", times.Select(t => t.Findings)) + " ms, the other window's "
-            + "sheet after " + string.Join(", ", times.Select(t => t.Sheet)) + " ms");
-        // Far above the aim: a busy machine shall not fail it, links judged one by one shall.
-        Assert.True(times.Min(t => t.Sheet) < 20_000);
     }
+
+    /// <summary>Takes down when the next stroke comes and when something is painted that is not there yet.</summary>
+    private const string Watch = """
+        what => {
+          window.stroke = 0;
+          document.addEventListener('input', () => { window.stroke = performance.timeOrigin + performance.now(); }, { once: true });
+          window.painted = new Promise(done => {
+            const look = () => document.querySelector(what)
+              ? requestAnimationFrame(() => done([window.stroke, performance.timeOrigin + performance.now()]))
+              : requestAnimationFrame(look);
+            look();
+          });
+        }
+        """;
 
     private static string Text()
     {

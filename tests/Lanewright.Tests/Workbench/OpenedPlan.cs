@@ -67,13 +67,13 @@ internal sealed class OpenedPlan : IAsyncDisposable
     /// <summary>Looks at an address until its sheet is made: a machine with much else to do takes longer than a page waits.</summary>
     public async Task<(HttpStatusCode Status, string Text)> Ready(string place)
     {
-        for (var i = 0; i < 1200; i++)
+        (HttpStatusCode Status, string Text) found = default;
+        await Patience.Until(place, async () =>
         {
-            var found = await Get(place);
-            if (!found.Text.Contains("data-work=", StringComparison.Ordinal)) return found;
-            await Task.Delay(100);
-        }
-        throw new TimeoutException($"{place} never came to be made");
+            found = await Get(place);
+            return !found.Text.Contains("data-work=", StringComparison.Ordinal);
+        });
+        return found;
     }
 
     /// <summary>Posts as a page of the workbench does.</summary>
@@ -99,17 +99,16 @@ internal sealed class OpenedPlan : IAsyncDisposable
     /// <summary>The text of a file as the workbench has it, once a condition holds.</summary>
     public async Task<JsonElement> TextWhen(string file, Func<JsonElement, bool> holds)
     {
-        for (var i = 0; i < 200; i++)
+        JsonElement found = default;
+        await Patience.Until($"{file} as expected", async () =>
         {
             var (status, text) = await Get("text?file=" + file);
-            if (status == HttpStatusCode.OK)
-            {
-                using var json = JsonDocument.Parse(text);
-                if (holds(json.RootElement)) return json.RootElement.Clone();
-            }
-            await Task.Delay(50);
-        }
-        throw new TimeoutException($"{file} never came to be as expected");
+            if (status != HttpStatusCode.OK) return false;
+            using var json = JsonDocument.Parse(text);
+            found = json.RootElement.Clone();
+            return holds(found);
+        });
+        return found;
     }
 
     /// <summary>The version of a file.</summary>

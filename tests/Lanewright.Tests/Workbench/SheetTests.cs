@@ -53,7 +53,7 @@ public sealed class SheetTests(Chromium chromium, OpenedDemo demo) : IClassFixtu
         // They are worked out when somebody asks: that takes longer than a sheet should.
         await page.Locator("a", new() { HasTextString = "Find out" }).ClickAsync();
         var energy = page.Locator(".slider[data-key='energy-price']");
-        await energy.WaitForAsync(new() { Timeout = 120_000 });
+        await energy.WaitForAsync();
         // Of prices the figure between two corners is told as well; the ratio changes what is cheapest.
         Assert.Equal("yes", await energy.GetAttributeAsync("data-exact"));
         var asked = await energy.Locator("input").InputValueAsync();

@@ -9,10 +9,12 @@ internal static class Shots
 
     public static bool AreTaken => Folder is not null;
 
+    public static string PathOf(string name) => Path.Combine(Folder ?? "", name);
+
     public static async Task Take(IPage page, string name)
     {
         if (Folder is null) return;
         await page.WaitForTimeoutAsync(500);
-        await page.ScreenshotAsync(new() { Path = Path.Combine(Folder, $"{name.Replace(' ', '-')}-{page.ViewportSize!.Width}.png") });
+        await page.ScreenshotAsync(new() { Path = PathOf($"{name.Replace(' ', '-')}-{page.ViewportSize!.Width}.png") });
     }
 }

@@ -77,13 +77,7 @@ public sealed class StateTests
         await Until(plan, "is not on disk any more", isThere: false);
     }
 
-    private static async Task Until(OpenedPlan plan, string words, bool isThere)
-    {
-        for (var i = 0; i < 200; i++)
-        {
-            if ((await plan.Get("brief")).Text.Contains(words, StringComparison.Ordinal) == isThere) return;
-            await Task.Delay(50);
-        }
-        Assert.Fail($"'{words}' {(isThere ? "never came" : "never went")}");
-    }
+    private static Task Until(OpenedPlan plan, string words, bool isThere) =>
+        Patience.Until($"'{words}' {(isThere ? "on" : "off")} the sheets",
+            async () => (await plan.Get("brief")).Text.Contains(words, StringComparison.Ordinal) == isThere);
 }

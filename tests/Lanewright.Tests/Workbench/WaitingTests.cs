@@ -83,25 +83,20 @@ public sealed class WaitingTests(Chromium chromium)
     /// <summary>The place that the work of the options is known by, once it goes on.</summary>
     private static async Task<string> WorkOf(OpenedPlan plan)
     {
-        for (var i = 0; i < 100; i++)
+        return await Patience.For("the options being worked out", async () =>
         {
             var (_, page) = await plan.Get("options");
-            var found = Regex.Match(page, "data-work=\"([^\"]*)\"");
-            var work = WebUtility.HtmlDecode(found.Groups[1].Value);
-            if (work.StartsWith("options", StringComparison.Ordinal)) return work;
-            await Task.Delay(50);
-        }
-        throw new TimeoutException("the options are no long work");
+            var work = WebUtility.HtmlDecode(Regex.Match(page, "data-work=\"([^\"]*)\"").Groups[1].Value);
+            return work.StartsWith("options", StringComparison.Ordinal) ? work : null;
+        });
     }
 
     private static async Task Until(OpenedPlan plan, string work, Func<JsonElement, bool> holds)
     {
-        for (var i = 0; i < 400; i++)
+        await Patience.Until("the work as expected", async () =>
         {
             using var json = JsonDocument.Parse((await plan.Get("progress?work=" + Uri.EscapeDataString(work))).Text);
-            if (holds(json.RootElement)) return;
-            await Task.Delay(50);
-        }
-        throw new TimeoutException("the work never came to be as expected");
+            return holds(json.RootElement);
+        });
     }
 }

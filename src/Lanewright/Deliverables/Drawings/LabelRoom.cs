@@ -14,6 +14,10 @@ internal sealed class LabelRoom(LabelBox within)
     /// <summary>Takes a line that labels had better not lie over.</summary>
     public void Take((double X, double Y) from, (double X, double Y) to) => lines.Add((from, to));
 
+    /// <summary>Takes room for a text about a middle; whether it was free.</summary>
+    public bool IsFree(double x, double baseline, string text, double size) =>
+        Place([LabelBox.About(x, baseline - (size / 3), TextFit.Width(text, size), size)]) is not null;
+
     /// <summary>Gives the free place with the fewest lines below it, the earliest of several; null where none is free.</summary>
     public LabelBox? Place(IEnumerable<LabelBox> places)
     {

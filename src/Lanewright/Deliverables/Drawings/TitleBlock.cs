@@ -14,6 +14,7 @@ internal sealed class TitleBlock
     public const double Height = 46;
 
     private const double Size = 13;
+    private const double LabelSize = 10.5;
     private const double Inset = 9;
     private const double ReasonSize = 12;
     private const double ReasonStep = 17;
@@ -111,8 +112,8 @@ internal sealed class TitleBlock
     private double[] Widths(double width)
     {
         var unit = width / cells.Sum(c => c.Share);
-        // Of the needed width the shown text has the larger part by far; a label is shorter and smaller.
-        double[] spare = [.. cells.Select(c => (unit * c.Share) - TextFit.Width(c.Value, Size, bold: true) - (2 * Inset))];
+        double[] spare = [.. cells.Select(c => (unit * c.Share) - (2 * Inset)
+            - Math.Max(TextFit.Width(c.Value, Size, bold: true), TextFit.Width(c.Label, LabelSize)))];
         var (free, lacking) = (spare.Where(s => s > 0).Sum(), -spare.Where(s => s < 0).Sum());
         if (lacking <= 0 || free <= 0) return [.. cells.Select(c => unit * c.Share)];
         var (taken, given) = (Math.Min(1, lacking / free), Math.Min(1, free / lacking));

@@ -26,7 +26,7 @@ public static class TraceJson
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
-        writer.WriteString("polarity", path.Polarity is { } polarity ? PolarityJson.Polarity(polarity.IsCrossed) : "by its cord");
+        writer.WriteString("polarity", path.Polarity is { } polarity ? PolarityJson.Polarity(polarity.IsCrossed) : "by its ends");
         writer.WriteStartArray("laneOrder");
         foreach (var lane in path.Polarity?.LaneOrder ?? []) writer.WriteNumberValue(lane);
         writer.WriteEndArray();

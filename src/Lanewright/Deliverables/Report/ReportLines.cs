@@ -45,7 +45,7 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
                     LineWords.Name(design.Scheme), design.TypeName, Checks.Word(design.Verdict),
                     design.Worst?.Margin is { } margin ? Numerals.Fixed(margin.Value, 2) : "",
                     design.Latency is { } delay ? Numerals.Fixed(delay.Value.Nanoseconds / 1000, 1) : "",
-                    Numerals.Fixed(line.Availability.Percent, 5), Numerals.Fixed(RouteAvailability.MinutesDown(line.Availability), 1),
+                    LineWords.Percent(line.Availability), Numerals.Fixed(RouteAvailability.MinutesDown(line.Availability), 1),
                     line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault(""));
             }
         }

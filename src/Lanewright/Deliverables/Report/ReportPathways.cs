@@ -81,7 +81,7 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
             table.Row(bundle.Name, designed.Plan.Building.Racks[bundle.From].Name, designed.Plan.Building.Racks[bundle.To].Name,
                 string.Join(", ", bundle.Pathways), bundle.Item.Name, Numerals.Grouped(bundle.Cables.Length),
                 Numerals.Plain(Math.Round(bundle.Length.Metres, 2)), Numerals.Fixed(bundle.Kilograms, 1),
-                Numerals.Whole(PullPlanView.Persons(designed, bundle)),
+                PullPlanView.Persons(designed, bundle) is { } persons ? Numerals.Whole(persons) : "unproven",
                 bundle.Fibres > 0 ? $"{Numerals.Whole(bundle.SpareFibres)} of {Numerals.Whole(bundle.Fibres)}" : "",
                 PullPlanView.Words(bundle.Reason));
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
@@ -51,22 +52,25 @@ public sealed class LinkDesign
     public SortedDictionary<int, int> UnmeasuredLinks { get; }
 
     /// <summary>Designs all links of a plan.</summary>
-    public static LinkDesign Of(Plan plan) => Of(plan, new EarlierSolutions(), CancellationToken.None);
+    public static LinkDesign Of(Plan plan) =>
+        Of(plan, new Lazy<LineBook>(() => LineBook.Of(plan)), new EarlierSolutions(), CancellationToken.None);
 
     /// <summary>Designs all links of a plan. Where cables go ways longer than the shortest, they are chosen again for the ways they
     /// go.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="lines">Its lines, whose cords lie in the same pathways.</param>
     /// <param name="earlier">Ways that were found before.</param>
     /// <param name="cancel">Breaks the work off.</param>
-    internal static LinkDesign Of(Plan plan, EarlierSolutions earlier, CancellationToken cancel)
+    internal static LinkDesign Of(Plan plan, Lazy<LineBook> lines, EarlierSolutions earlier, CancellationToken cancel)
     {
         var lengths = new RouteLength(plan);
         if (lengths.Ways is not { } ways) return Once(LaidDetours.None);
         var detours = plan.Statements.Any(s => s.ApartFrom is not null) ? LaidDetours.Of(ApartWays.Of(plan, ways)) : LaidDetours.None;
+        var cords = plan.LinePorts.IsEmpty ? [] : lines.Value.Cords;
         for (var round = 1; ; round++)
         {
             var design = Once(detours);
-            var laying = CableLaying.Of(plan, design, ways, detours, mayMove: round < MostRounds);
+            var laying = CableLaying.Of(plan, design, cords, ways, detours, mayMove: round < MostRounds);
             design.Laying = laying;
             if (laying.Detours.Moves.Length == detours.Moves.Length) return design;
             detours = laying.Detours;

@@ -34,11 +34,12 @@ internal sealed class CoherentChecks(
         var penalty = worst.Penalty.Value > 0 ? $" less {worst.Penalty} of penalties" : "";
         var parts = worst.Osnr is { } osnr ? $"amplifiers {Shown(osnr)}, " : "";
         var kept = question.LeastMargin.Value > 0 ? $", {question.LeastMargin} kept" : "";
-        var own = question.TransmitterOsnr ?? type.TransmitterOsnr?.Value;
-        var sent = own is { } known ? $", transmitter {Shown(known)}" : ", transmitter not known and left out";
+        if ((question.TransmitterOsnr ?? type.TransmitterOsnr?.Value) is not { } own)
+            return Check.Unknown(
+                LineCheckNames.Osnr, $"signal over noise of the transmitters of {type.Name} is not known; state it", type.Definition);
         return Check.AtLeast(LineCheckNames.Osnr, value, limit, "dB", NoiseMark) with
         {
-            Note = $"worst at {worst.Frequency}: {parts}glass {Shown(worst.OverNonlinear)}{sent}{penalty}{kept}",
+            Note = $"worst at {worst.Frequency}: {parts}glass {Shown(worst.OverNonlinear)}, transmitter {Shown(own)}{penalty}{kept}",
         };
     }
 

@@ -75,6 +75,8 @@ public static class CoherentLine
         if (type.Baud is null) return $"the symbol rate of {type.Name} is not known";
         if (question.Spans.FirstOrDefault(s => s.Glass is null) is { } span)
             return $"what light does to itself in {span.Fibre.Name} is not known";
+        if (question.Channels.Channels.Length > 1 && question.Spans.FirstOrDefault(s => s.Fibre.RamanSlope is null) is { } dark)
+            return $"how much power moves between channels in {dark.Fibre.Name} is not known";
         var longest = scheme == LineScheme.InLine ? question.Spans.Max(s => s.Loss) : question.SpanLoss;
         if (longest.Value > NoLightLeft) return Dark;
         var have = question.Equipment;

@@ -12,6 +12,11 @@ internal sealed class CoherentTrial
     private const double Range = 30;
 
     private const int Narrowings = 14;
+
+    /// <summary>How far from where two noises put it the best launch is looked for first, and in how many steps.</summary>
+    private const double Near = 1;
+
+    private const int FewNarrowings = 7;
     private const double TenthsInDecibel = 10;
     private const int Shares = 4;
 
@@ -108,22 +113,40 @@ internal sealed class CoherentTrial
         var unamplified = Transmitter - question.MultiplexerLoss;
         if (!HasBooster) return unamplified;
         if (question.Launch is { } asked) return asked;
-        var high = Highest(unamplified).Dbm;
-        high = Best(high - Range, high);
+        var highest = Highest(unamplified).Dbm;
+        var high = NearSummit(highest) ?? Best(highest - Range, highest, Narrowings);
         // Amplifiers are set in tenths.
         var below = Math.Floor(high * TenthsInDecibel) / TenthsInDecibel;
         var above = PowerLevel.FromDbm(below + (1 / TenthsInDecibel));
-        return above <= Highest(unamplified) && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+        return above.Dbm <= highest && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+    }
+
+    /// <summary>Where what amplifiers add falls with the launch and what the glass adds rises with its square, the best is known but for
+    /// what else counts, so it is looked for nearby; null where it is not found there.</summary>
+    private double? NearSummit(double highest)
+    {
+        var (strong, weak) = (At(PowerLevel.FromDbm(highest), flat), At(PowerLevel.FromDbm(highest - (TenthsInDecibel / 2)), flat));
+        var worst = Enumerable.Range(0, Count).MaxBy(strong.Noise);
+        var falling = (weak.Amplified(worst) - strong.Amplified(worst)) / ((1 / weak.LaunchWatts) - (1 / strong.LaunchWatts));
+        if (falling <= 0) return null;
+        var perCube = strong.NonlinearInReference(worst) / Squares.Of(strong.LaunchWatts);
+        var summit = PowerLevel.FromWatts(NonlinearNoise.BestWatts(falling, perCube)).Dbm;
+        var (low, high) = (summit - Near, Math.Min(summit + Near, highest));
+        if (low >= highest) return null;
+        var found = Best(low, high, FewNarrowings);
+        // At an edge it may lie beyond.
+        const double edge = Near / TenthsInDecibel;
+        return found > low + edge && (high >= highest || found < high - edge) ? found : null;
     }
 
     /// <summary>Where between two levels the worth is greatest: it rises to one summit and falls, so the golden section finds it, with
     /// one new level a step.</summary>
-    private double Best(double low, double high)
+    private double Best(double low, double high, int narrowings)
     {
         var golden = (Math.Sqrt(4 + 1) - 1) / 2;
         var (left, right) = (high - (golden * (high - low)), low + (golden * (high - low)));
         var (atLeft, atRight) = (Worth(PowerLevel.FromDbm(left)), Worth(PowerLevel.FromDbm(right)));
-        for (var step = 0; step < Narrowings; step++)
+        for (var step = 0; step < narrowings; step++)
         {
             if (atLeft < atRight)
             {

@@ -16,6 +16,7 @@ public sealed class LineBook
     private const double Taken = 1e-9;
 
     private readonly Plan plan;
+    private readonly int[] pairsUsed;
     private readonly LineAvailability availability;
     private readonly LineModules modules;
     private readonly ImmutableArray<string> ducts;
@@ -28,7 +29,13 @@ public sealed class LineBook
         availability = new LineAvailability(plan);
         var isPriced = plan.Spans.All(s => s.Cost is not null);
         var lines = ImmutableArray.CreateBuilder<LineResult>(plan.Lines.Length);
-        foreach (var line in plan.Lines) lines.Add(Of(line, GraphFor(lines, isPriced)));
+        pairsUsed = new int[plan.Spans.Length];
+        foreach (var line in plan.Lines)
+        {
+            lines.Add(Of(line, Graph(isPriced)));
+            foreach (var route in lines[^1].Routes)
+                foreach (var span in route.Spans) pairsUsed[span.Index] += PairsOf(route);
+        }
         Lines = lines.ToImmutable();
         Cords = LineCords.Of(plan, Lines);
     }
@@ -50,7 +57,7 @@ public sealed class LineBook
     }
 
     /// <summary>Pairs that lines take of a span: one, or as many as grey optics need.</summary>
-    public int PairsUsed(FibreSpan span) => PairsUsed(Lines, span);
+    public int PairsUsed(FibreSpan span) => pairsUsed[span.Index];
 
     /// <summary>Pairs that a line takes on a way.</summary>
     public static int PairsOf(LineRoute route)
@@ -61,14 +68,10 @@ public sealed class LineBook
         return Math.Max(1, type?.FibrePairs ?? 1) * route.Answer.Question.Channels.Channels.Length;
     }
 
-    private static int PairsUsed(IEnumerable<LineResult> lines, FibreSpan span) =>
-        lines.SelectMany(l => l.Routes).Where(r => r.Spans.Contains(span)).Sum(PairsOf);
-
-    /// <summary>Sites and spans for the next line. Costs count where every span states one; lengths where not.</summary>
-    private RouteGraph GraphFor(IReadOnlyCollection<LineResult> before, bool isPriced) => new(
-        plan.Building.Sites.Length, [.. plan.Spans.Select(s => new RouteEdge(s.From.Index, s.To.Index,
-            (isPriced ? s.Cost ?? 0 : s.Length.Kilometres) + (Taken * PairsUsed(before, s)),
-            [.. s.Ducts.Select(d => ducts.IndexOf(d))]))]);
+    /// <summary>Sites and spans as the lines before leave them. Costs count where every span states one; lengths where not.</summary>
+    private RouteGraph Graph(bool isPriced) => new(plan.Building.Sites.Length, [.. plan.Spans.Select(s => new RouteEdge(
+        s.From.Index, s.To.Index, (isPriced ? s.Cost ?? 0 : s.Length.Kilometres) + (Taken * pairsUsed[s.Index]),
+        [.. s.Ducts.Select(d => ducts.IndexOf(d))]))]);
 
     private LineResult Of(LineStatement line, RouteGraph graph)
     {

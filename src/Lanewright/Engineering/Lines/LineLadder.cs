@@ -134,7 +134,8 @@ public static class LineLadder
     }
 
     /// <summary>What cannot be proved is nearer than what fails; then what lacks fewer decibels, then fewer limits missed, then more
-    /// margin.</summary>
+    /// margin where any is lacking: what no level or noise stands against gains nothing by more of it, and the first is the
+    /// cheapest.</summary>
     private static bool IsNearer(LineDesign one, LineDesign other)
     {
         if (one.Verdict != other.Verdict) return one.Verdict < other.Verdict;
@@ -142,6 +143,7 @@ public static class LineLadder
         if (lacks != lacksOther) return lacks < lacksOther;
         var (missed, others) = (Missed(one), Missed(other));
         if (missed != others) return missed < others;
+        if (lacks == 0) return false;
         return (one.Worst?.Margin ?? default) > (other.Worst?.Margin ?? default);
     }
 

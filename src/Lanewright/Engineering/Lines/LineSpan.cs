@@ -100,8 +100,11 @@ public sealed record LineSpan
         {
             var dispersion = MeasuredDispersion ?? Fibre.Dispersion?.Value;
             if (dispersion is not { } rate || Fibre.Slope is not { } slope || Fibre.Gamma is not { } gamma) return null;
+            // Of what was measured nobody says where it is lost: a bad splice far out leaves light its full nonlinear way, so glass is not
+            // taken to lose more than its kind does.
             var loss = MeasuredLoss is { } all && !IsAttenuationStated
-                ? Quantities.Attenuation.FromDecibelsPerKilometre(all.Value / Length.Kilometres)
+                ? Quantities.Attenuation.FromDecibelsPerKilometre(
+                    Math.Min(all.Value / Length.Kilometres, Attenuation.Value.DecibelsPerKilometre))
                 : Attenuation.Value;
             return new GlassSpan(loss, Length, rate, slope.Value, gamma.Value, GlassSpan.Usual);
         }

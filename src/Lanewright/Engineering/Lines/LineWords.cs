@@ -42,6 +42,14 @@ public static class LineWords
         return $"{check.Name} {Shown(value, check.Unit)} against {Shown(limit, check.Unit)}{note}";
     }
 
+    /// <summary>A share of time in per cent, cut off and not rounded: what fails once in a million years does not work always.</summary>
+    public static string Percent(Share share)
+    {
+        const int places = 6;
+        var whole = Math.Pow(10, places);
+        return Numerals.Fixed(Math.Floor((share.Percent * whole) + (1 / whole)) / whole, places) + " %";
+    }
+
     /// <summary>Lengths of lines are told in kilometres.</summary>
     private static string Shown(double value, string unit) => unit == "m" && Math.Abs(value) >= MetresInKilometre
         ? Numerals.Shown(value / MetresInKilometre, "km")

@@ -14,7 +14,6 @@ public sealed class NonlinearNoise
     private readonly double width;
     private readonly double crossScale;
     private readonly double[] each;
-    private readonly double[] oneSide;
 
     /// <summary>Takes the glass and the comb.</summary>
     /// <param name="span">The glass.</param>
@@ -32,8 +31,6 @@ public sealed class NonlinearNoise
         Own = scale * Math.Asinh(Math.PI * Math.PI / 2 * reach * this.width * this.width) / (2 * Math.PI * reach);
         crossScale = 2 * scale / (4 * Math.PI * reach);
         each = Neighbours(Math.PI * Math.PI * reach * this.width);
-        oneSide = new double[channels];
-        for (var m = 1; m < channels; m++) oneSide[m] = oneSide[m - 1] + each[m];
     }
 
     /// <summary>Channels of the comb.</summary>
@@ -41,9 +38,6 @@ public sealed class NonlinearNoise
 
     /// <summary>What a channel does to itself.</summary>
     public double Own { get; }
-
-    /// <summary>What its neighbours do to a channel.</summary>
-    public double Cross(int channel) => crossScale * (oneSide[channel] + oneSide[Channels - 1 - channel]);
 
     /// <summary>What neighbours do to each channel of a comb whose power rises from channel to channel by the same ratio, against the
     /// square of its own power: neighbours count by the squares of theirs. Beside it the same with each neighbour counted as often as it
@@ -75,22 +69,12 @@ public sealed class NonlinearNoise
     /// <summary>How far a channel lies above the middle of the comb.</summary>
     public double Terahertz(int channel) => (channel - ((Channels - 1) / 2.0)) * terahertz;
 
-    /// <summary>Both together.</summary>
-    public double Plain(int channel) => Own + Cross(channel);
-
-    /// <summary>The plain value with the part of the neighbours scaled for symbols that are not Gaussian. It holds for one span: over
-    /// several the plain value stands. The own part is never scaled, since for QPSK that would fall below what happens.</summary>
-    public double Expected(int channel, double excessKurtosis) => Own + (Cross(channel) * CrossShare(excessKurtosis));
-
-    /// <summary>Share of the neighbours' part that symbols of an excess kurtosis leave of it.</summary>
+    /// <summary>Share of the neighbours' part that symbols of an excess kurtosis leave of it. It holds for one span: over several the plain
+    /// value stands. The own part is never scaled, since for QPSK that would fall below what happens.</summary>
     public static double CrossShare(double excessKurtosis) => 1 + (5.0 / 6 * excessKurtosis);
 
     /// <summary>The launch power that leaves most signal over noise, in watts: there the amplifiers' noise is twice the glass's.</summary>
     public static double BestWatts(double amplifierNoiseWatts, double noisePerCube) => Math.Cbrt(amplifierNoiseWatts / (2 * noisePerCube));
-
-    /// <summary>Signal over all noise at a launch power, as a plain ratio.</summary>
-    public static double Ratio(double watts, double amplifierNoiseWatts, double noisePerCube) =>
-        watts / (amplifierNoiseWatts + (noisePerCube * watts * watts * watts));
 
     /// <summary>What a neighbour one, two and so on channels away does: it depends on its distance alone, so a comb costs one pass and no
     /// square of its channels. Both arcs of a neighbour share one logarithm, four neighbours a step.</summary>

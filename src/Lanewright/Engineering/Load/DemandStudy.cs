@@ -22,13 +22,14 @@ public sealed class DemandStudy
             .Aggregate((TrafficMatrix?)null, (sum, other) => sum is null ? other : sum + other);
         loads = new(() => Traffic is null ? null : LoadSolver.Of(Solved, Traffic, fabric.Rule));
         worstCase = new(() => IsHose && fabric.Rule != SplitRule.Ideal
-            ? HoseWorstCase.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule, fabric.Cancel)
+            ? WorstOf(fabric.Map.Terminals(demand.Senders, demand.Rate))
             : null);
         classes = new(() => IsHose
             ? SymmetryClasses.Of(fabric.InsideOrAll, TrafficMatrix.AllToAll(fabric.Map.Terminals(demand.Senders, demand.Rate)))
             : SymmetryClasses.Of(fabric.Map.Graph, Traffic));
         sweep = new(() => Traffic is null ? null
-            : FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures, fabric.Cancel));
+            : fabric.Earlier.Of(nameof(Sweep), LoadQuestion.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures),
+                () => FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures, fabric.Cancel)));
         worstOf = new(WorstOfLinks);
         throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
     }
@@ -161,6 +162,10 @@ public sealed class DemandStudy
         if (!IsHose) return default;
         return Fabric.Map.IsAccess(Links[link]) && Fabric.HasInside ? HoseAtHost(Links[link]) : worstOf.Value[link];
     }
+
+    private HoseWorstCase? WorstOf(ImmutableArray<Terminal> hosts) =>
+        Fabric.Earlier.Of(nameof(HoseWorstCase), LoadQuestion.Of(Fabric.InsideOrAll, hosts, Fabric.Rule),
+            () => HoseWorstCase.Of(Fabric.InsideOrAll, hosts, Fabric.Rule, Fabric.Cancel));
 
     /// <summary>The worst case of each link: that of the link which stands for its class.</summary>
     private Share[] WorstOfLinks()

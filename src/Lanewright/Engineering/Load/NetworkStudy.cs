@@ -13,15 +13,18 @@ public sealed class NetworkStudy
     private readonly Lazy<HoseWorstCase?> worstCase;
     private readonly Lazy<PathLatency?> latency;
 
-    internal NetworkStudy(FabricMap map, LinkDesign design, Policy policy, SplitRule rule, CancellationToken cancel)
+    internal NetworkStudy(
+        FabricMap map, LinkDesign design, Policy policy, SplitRule rule, EarlierLoads earlier, CancellationToken cancel)
     {
         Cancel = cancel;
+        Earlier = earlier;
         Map = map;
         Policy = policy;
         Rule = rule;
         failures = new(() => PlanFailures.Of(map, design));
         bisection = new(() => Bisection.Of(map.Graph, AllHosts()));
-        worstCase = new(() => rule == SplitRule.Ideal ? null : HoseWorstCase.OfFullest(InsideOrAll, AllHosts(), rule, cancel));
+        worstCase = new(() => rule == SplitRule.Ideal ? null : earlier.Of(nameof(WorstCase), LoadQuestion.Of(InsideOrAll, AllHosts(), rule),
+            () => HoseWorstCase.OfFullest(InsideOrAll, AllHosts(), rule, cancel)));
         latency = new(() => PathLatency.Of(map, design));
         HasInside = map.Graph.Links.Any(l => !map.IsAccess(l));
     }
@@ -37,6 +40,9 @@ public sealed class NetworkStudy
 
     /// <summary>Breaks off what takes long to reckon.</summary>
     internal CancellationToken Cancel { get; }
+
+    /// <summary>What was reckoned before.</summary>
+    internal EarlierLoads Earlier { get; }
 
     /// <summary>Whether any link joins two switches.</summary>
     public bool HasInside { get; }

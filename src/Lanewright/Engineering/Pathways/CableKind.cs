@@ -8,4 +8,7 @@ public enum CableKind
 
     /// <summary>A trunk.</summary>
     Trunk,
+
+    /// <summary>A cord of a line between sites, inside a building.</summary>
+    LineCord,
 }

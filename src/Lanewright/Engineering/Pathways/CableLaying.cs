@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Model;
 
 namespace Lanewright.Engineering.Pathways;
@@ -11,9 +12,11 @@ public sealed class CableLaying
     private readonly CableWay?[] ways;
     private readonly CablePieces pieces;
 
-    private CableLaying(WayNet net, CablePieces pieces, CableWay?[] ways, StretchRoom room, LaidDetours detours)
+    private CableLaying(
+        WayNet net, CablePieces pieces, ImmutableArray<LineCord> cords, CableWay?[] ways, StretchRoom room, LaidDetours detours)
     {
         Net = net;
+        LineCords = cords;
         this.pieces = pieces;
         this.ways = ways;
         Detours = detours;
@@ -24,6 +27,7 @@ public sealed class CableLaying
                 {
                     KilogramsAMetre = room.Kilograms[s],
                     WeightMark = room.Marks[s],
+                    Unweighed = room.Unweighed[s],
                 }),
         ];
     }
@@ -33,6 +37,9 @@ public sealed class CableLaying
 
     /// <summary>All that is laid.</summary>
     public ImmutableArray<CablePiece> Pieces => pieces.All;
+
+    /// <summary>Cords of lines, by the numbers their keys have.</summary>
+    public ImmutableArray<LineCord> LineCords { get; }
 
     /// <summary>Every stretch of every pathway.</summary>
     public ImmutableArray<SegmentFill> Fills { get; }
@@ -49,13 +56,15 @@ public sealed class CableLaying
     /// <summary>Lays a design.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="design">How its links are made.</param>
+    /// <param name="cords">Cords of lines, which lie there too.</param>
     /// <param name="shortest">Shortest ways.</param>
     /// <param name="detours">Cables that have been led another way before, and stay there.</param>
     /// <param name="mayMove">Whether more may be led another way.</param>
-    internal static CableLaying Of(Plan plan, LinkDesign design, ShortestWays shortest, LaidDetours detours, bool mayMove)
+    internal static CableLaying Of(
+        Plan plan, LinkDesign design, ImmutableArray<LineCord> cords, ShortestWays shortest, LaidDetours detours, bool mayMove)
     {
         var net = shortest.Net;
-        var laid = CablePieces.Of(plan, design, net);
+        var laid = CablePieces.Of(plan, design, cords, net);
         var pieces = laid.All;
         shortest.Expect(pieces.Where(p => !detours.Ways.ContainsKey(p.Key)).Select(p => p.Question).Distinct());
         var ways = new CableWay?[pieces.Length];
@@ -65,10 +74,11 @@ public sealed class CableLaying
             ways[i] = detours.Ways.GetValueOrDefault(pieces[i].Key) ?? shortest.Between(pieces[i].Question);
             if (ways[i] is { } way) room.Lay(way, pieces[i], 1);
         }
-        if (!mayMove) return new CableLaying(net, laid, ways, room, detours);
+        if (!mayMove) return new CableLaying(net, laid, cords, ways, room, detours);
         var partners = detours.Partners;
         var moves = new OverflowMoves(net, room, pieces, ways, Partner).Run();
-        return new CableLaying(net, laid, ways, room, detours.With(moves.Select(m => (m.Move, ways[m.Piece])), laid.KeysOf(moves.Select(m => m.Piece))));
+        var moved = detours.With(moves.Select(m => (m.Move, ways[m.Piece])), laid.KeysOf(moves.Select(m => m.Piece)));
+        return new CableLaying(net, laid, cords, ways, room, moved);
 
         CableWay? Partner(int piece) =>
             partners.TryGetValue(pieces[piece].Key, out var other) ? detours.Ways.GetValueOrDefault(other) : null;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 
@@ -16,7 +17,7 @@ internal sealed class CablePieces
     private readonly Dictionary<CableKey, int> pieceOf;
     private readonly Dictionary<(int Cable, int Joint, WayQuestion Question), int> shared = [];
 
-    private CablePieces(Plan plan, LinkDesign design, WayNet net)
+    private CablePieces(Plan plan, LinkDesign design, ImmutableArray<LineCord> cords, WayNet net)
     {
         (this.plan, this.design, this.net) = (plan, design, net);
         pieces = ImmutableArray.CreateBuilder<CablePiece>(design.Cables.Length);
@@ -25,15 +26,19 @@ internal sealed class CablePieces
             if (design.CableOf(link) >= 0 && design.SolutionOf(link) is { } solution) AddLink(link, solution);
         foreach (var trunk in plan.Trunks)
             for (var number = 0; number < trunk.Count; number++)
-                Add(new CableKey(CableKind.Trunk, trunk.Index, number), trunk.From, trunk.To, trunk.Cable, 0, trunk.IsExisting, -1);
+                Add(new CableKey(CableKind.Trunk, trunk.Index, number), trunk.From, trunk.To, trunk.Cable, 0, trunk.IsExisting, 1, -1);
+        for (var i = 0; i < cords.Length; i++)
+            if (cords[i] is { Cord: { } item, From.Device: >= 0 and var from, To.Device: >= 0 and var to })
+                Add(new CableKey(CableKind.LineCord, i), from, to, item, 0, isFixed: true, 1, -1);
         All = pieces.ToImmutable();
     }
 
-    /// <summary>The pieces in the order of the links, then trunks.</summary>
+    /// <summary>The pieces in the order of the links, then trunks, then cords of lines.</summary>
     public ImmutableArray<CablePiece> All { get; }
 
-    /// <summary>The pieces of a design.</summary>
-    public static CablePieces Of(Plan plan, LinkDesign design, WayNet net) => new(plan, design, net);
+    /// <summary>The pieces of a design and of the lines beside it.</summary>
+    public static CablePieces Of(Plan plan, LinkDesign design, ImmutableArray<LineCord> cords, WayNet net) =>
+        new(plan, design, cords, net);
 
     /// <summary>Number of the piece that something is, or lies in; -1 where it is not laid from rack to rack.</summary>
     public int Of(CableKey key) => pieceOf.GetValueOrDefault(key, -1);
@@ -52,30 +57,33 @@ internal sealed class CablePieces
         var (at, end) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         if (solution.Through is not { } way || solution.Patching.IsEmpty)
         {
-            Add(Key(0), at, end, solution.Cable, side, isFixed, design.Cables[cable].Links > 1 ? cable : -1);
+            Add(Key(0), at, end, solution.Cable, side, isFixed, design.Cables[cable].Links, cable);
             return;
         }
         for (var joint = 0; joint < solution.Patching.Length; joint++)
         {
             var cord = solution.Patching[joint];
             var to = joint < way.Legs.Length ? way.Legs[joint].NearPanel : end;
-            Add(Key(joint), at, to, cord.Cord, side, isFixed, cord.Links > 1 ? cable : -1);
+            Add(Key(joint), at, to, cord.Cord, side, isFixed, cord.Links, cable);
             if (joint < way.Legs.Length) at = way.Legs[joint].FarPanel;
         }
 
         CableKey Key(int joint) => new(CableKind.Cable, link, joint);
     }
 
-    private void Add(CableKey key, int from, int to, CableItem item, int side, bool isFixed, int sharing)
+    /// <summary>Links of one cable that go between the same racks lie in one piece.</summary>
+    private void Add(CableKey key, int from, int to, CableItem item, int side, bool isFixed, int links, int cable)
     {
         var (a, b) = (plan.Devices.RackIndex(from), plan.Devices.RackIndex(to));
         if (a < 0 || b < 0 || a == b) return;
         var question = WayQuestion.Between(a, b, side);
-        if (sharing < 0 || !shared.TryGetValue((sharing, key.Number, question), out var piece))
+        var sharing = (cable, key.Number, question);
+        if (links > 1 && shared.TryGetValue(sharing, out var piece)) pieces[piece] = pieces[piece] with { Links = pieces[piece].Links + 1 };
+        else
         {
             piece = pieces.Count;
-            pieces.Add(new CablePiece(key, from, to, question, item, isFixed));
-            if (sharing >= 0) shared.Add((sharing, key.Number, question), piece);
+            pieces.Add(new CablePiece(key, from, to, question, item, isFixed) { OfLinks = links });
+            if (links > 1) shared.Add(sharing, piece);
         }
         pieceOf[key] = piece;
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
@@ -40,6 +41,9 @@ public sealed class PathwayBook
     /// <summary>All that is laid from rack to rack.</summary>
     public ImmutableArray<CablePiece> Pieces => laying?.Pieces ?? [];
 
+    /// <summary>A cord of a line, by the number its key has.</summary>
+    public LineCord LineCord(CableKey key) => (laying?.LineCords ?? [])[key.Index];
+
     /// <summary>Cables that do not go the shortest way, and pairs that are kept apart.</summary>
     public LaidDetours Detours => laying?.Detours ?? LaidDetours.None;
 
@@ -65,11 +69,19 @@ public sealed class PathwayBook
 
     /// <summary>The pathways that the cable of a link goes through from its first end to its second, in order, each once in a row; empty
     /// where there are none.</summary>
-    public IEnumerable<string> Through(int link)
+    public IEnumerable<string> Through(int link) => Through(new CableKey(CableKind.Cable, link));
+
+    /// <summary>The same of anything that is laid.</summary>
+    public IEnumerable<string> Through(CableKey key)
     {
-        var piece = Piece(new CableKey(CableKind.Cable, link));
+        var piece = Piece(key);
         return piece < 0 || WayOf(piece) is not { } way ? [] : Names(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice);
     }
+
+    /// <summary>The pathway that had no room for something that is laid, by its full name; empty where it lies on its shortest
+    /// way.</summary>
+    public string MovedOff(CableKey key) =>
+        Piece(key) is >= 0 and var piece && moves.TryGetValue(piece, out var move) ? Fills[move.Full].Pathway.FullName : "";
 
     /// <summary>The pathways of a way in order from one device to another, each once in a row.</summary>
     public IEnumerable<string> Names(CableWay way, int from, int to)
@@ -145,14 +157,6 @@ public sealed class PathwayBook
             else found.Add((pathway, length));
         }
         return found.ToImmutable();
-    }
-
-    /// <summary>The pathways on the shortest way between two devices, in order, each once in a row; for what no link stands for.</summary>
-    public IEnumerable<string> Through(int fromDevice, int toDevice)
-    {
-        var (from, to) = (plan.Devices.RackIndex(fromDevice), plan.Devices.RackIndex(toDevice));
-        if (design.Lengths.Ways is not { } ways || from < 0 || to < 0 || from == to) return [];
-        return ways.Between(WayQuestion.Between(from, to, 0)) is { } way ? Names(way, fromDevice, toDevice) : [];
     }
 
     /// <summary>Ways are written from the rack of the lower number.</summary>

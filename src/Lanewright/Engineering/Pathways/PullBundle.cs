@@ -16,7 +16,7 @@ namespace Lanewright.Engineering.Pathways;
 /// <param name="Pathways">Pathways from its first rack to the other, each once in a row.</param>
 /// <param name="Length">The longest of its cables as ordered.</param>
 /// <param name="Diameter">Outside diameter of the bundle.</param>
-/// <param name="Kilograms">What it weighs; cables of unknown weight count for nothing.</param>
+/// <param name="Kilograms">What it weighs; nothing where nobody can weigh its cables.</param>
 /// <param name="WeightMark">How well the weight is known.</param>
 /// <param name="Fibres">Fibres in it; nothing for copper.</param>
 /// <param name="SpareFibres">Fibres of them that carry no light.</param>

@@ -34,7 +34,7 @@ public sealed class PullPlan
     {
         var most = (int)plan.Standards.Facility("bundle", "most-cables").Value;
         var groups = Enumerable.Range(0, book.Pieces.Length)
-            .Where(i => !book.Pieces[i].IsFixed)
+            .Where(i => book.Pieces[i].IsPulled)
             .SelectMany(i => book.WayOf(i) is { } way ? [(Piece: i, Way: way)] : Array.Empty<(int Piece, CableWay Way)>())
             .GroupBy(p => (p.Way, book.Pieces[p.Piece].Question, book.Pieces[p.Piece].Item), p => p.Piece)
             .OrderByDescending(g => Math.Round(g.Key.Way.Total, Decimals))
@@ -78,6 +78,7 @@ public sealed class PullPlan
     private Length Ordered(CableKey key)
     {
         if (key.Kind == CableKind.Trunk) return design.Trunks.Of(plan.Trunks[key.Index]) ?? default;
+        if (key.Kind == CableKind.LineCord) return book.LineCord(key).Ordered ?? default;
         if (design.SolutionOf(key.Index) is not { } solution) return default;
         return solution.Patching.IsEmpty ? solution.Length : solution.Patching[key.Number].Length;
     }
@@ -86,10 +87,13 @@ public sealed class PullPlan
     private (int All, int Lit) FibresOf(CablePiece piece)
     {
         if (piece.Item is not CordModel { IsTwistedPair: false } cord) return (0, 0);
-        if (piece.Key.Kind == CableKind.Trunk) return (plan.Trunks[piece.Key.Index].Positions, LitOf(piece.Key));
-        var all = Positions(cord.Near);
-        var optical = design.SolutionOf(piece.Key.Index)?.FromApplication?.Optical;
-        return (all, optical is null ? all : Math.Min(all, optical.Fibres * cord.Legs));
+        if (piece.Key.Kind == CableKind.Trunk) return (plan.Trunks[piece.Key.Index].Fibres, LitOf(piece.Key));
+        var all = cord.Fibres ?? Positions(cord.Near);
+        if (piece.Key.Kind == CableKind.LineCord) return (all, all);
+        if (design.SolutionOf(piece.Key.Index)?.FromApplication?.Optical is not { } optical) return (all, all);
+        // Legs of a fan-out that go a way of their own have their own fibres and no dark ones.
+        if (piece.Links < piece.OfLinks) all = Math.Min(all, optical.Fibres * piece.Links);
+        return (all, Math.Min(all, optical.Fibres * cord.Legs));
     }
 
     private int Positions(string connector) => (int)(plan.Standards.Connector(connector)?.Real("positions")?.Value ?? 2);
@@ -98,7 +102,7 @@ public sealed class PullPlan
     private int LitOf(CableKey key)
     {
         var trunk = plan.Trunks[key.Index];
-        return Math.Clamp(litOfGroup.Value[key.Index] - (key.Number * trunk.Positions), 0, trunk.Positions);
+        return Math.Clamp(litOfGroup.Value[key.Index] - (key.Number * trunk.Fibres), 0, trunk.Fibres);
     }
 
     private const int Decimals = 6;

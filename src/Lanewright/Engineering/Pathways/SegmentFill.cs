@@ -13,11 +13,17 @@ namespace Lanewright.Engineering.Pathways;
 /// <param name="Unknown">Cables of them whose diameter nobody states; they count for nothing.</param>
 public sealed record SegmentFill(WayNet Net, int Segment, int Cables, double SquareMillimetres, int Unknown)
 {
-    /// <summary>Kilograms that a metre of its cables weighs; cables of unknown weight count for nothing.</summary>
+    /// <summary>Kilograms that a metre of its cables weighs; those that nobody can weigh are not in it.</summary>
     public double KilogramsAMetre { get; init; }
 
     /// <summary>How well that is known.</summary>
     public Mark WeightMark { get; init; }
+
+    /// <summary>Cables in it that nobody can weigh: neither their weight nor their diameter is stated.</summary>
+    public int Unweighed { get; init; }
+
+    /// <summary>How well the weight is known, in a word; nothing where no cable lies.</summary>
+    public string WeightKnown => Cables == 0 ? "" : Unweighed > 0 ? "unproven" : Marks.Name(WeightMark);
 
     /// <summary>The stretch.</summary>
     public WaySegment Stretch => Net.Stretches[Segment];

@@ -18,7 +18,7 @@ internal sealed class StretchRoom
         this.standards = standards;
         var count = net.Stretches.Length;
         (Cables, Area, Unknown) = (new int[count], new double[count], new int[count]);
-        (Kilograms, Marks) = (new double[count], new Mark[count]);
+        (Kilograms, Marks, Unweighed) = (new double[count], new Mark[count], new int[count]);
         inside = [.. net.Stretches.Select(s => SegmentFill.AreaOf(s.Pathway))];
     }
 
@@ -37,6 +37,9 @@ internal sealed class StretchRoom
     /// <summary>How well that is known.</summary>
     public Mark[] Marks { get; }
 
+    /// <summary>Cables that nobody can weigh.</summary>
+    public int[] Unweighed { get; }
+
     /// <summary>Lays a cable, or takes it out again.</summary>
     public void Lay(CableWay way, CablePiece piece, int times)
     {
@@ -48,6 +51,7 @@ internal sealed class StretchRoom
             Cables[stretch] += times;
             Area[stretch] += piece.Area * times;
             if (piece.Item.Diameter.Metres <= 0) Unknown[stretch] += times;
+            if (weight is null) Unweighed[stretch] += times;
         }
     }
 

@@ -31,7 +31,8 @@ public sealed class CablePath
     /// <summary>What light passes, in order.</summary>
     public ImmutableArray<PathElement> Elements => [.. elements];
 
-    /// <summary>Where transmitters and receivers meet; null for a cable without trunks, whose cord is made for its modules.</summary>
+    /// <summary>Where transmitters and receivers meet; null for copper, active cables and fan-outs, whose ends are made for one
+    /// another.</summary>
     public WayPolarity? Polarity { get; private init; }
 
     /// <summary>Every fibre of the link from end to end; empty without trunks, and where the way of fibres is not known.</summary>
@@ -66,7 +67,7 @@ public sealed class CablePath
         if (design.SolutionOf(link) is not { } solution || design.CableOf(link) < 0) return null;
         var path = new CablePath(plan, solution, book.PatchesOf(link), link, name)
         {
-            Polarity = book.WayOf(link)?.Polarity,
+            Polarity = book.PolarityOf(link),
             Fibres = book.FibresOf(link),
             Tests = TestLimit.Together(book.PatchesOf(link).Select(p => book.Trunks[p.Trunk.Index].Tests)),
         };
@@ -135,6 +136,8 @@ public sealed class CablePath
         if (trunk.Splices > 0 && !AreSplicesStated)
             Add("splices", trunk.NameOf(patch.Number), Numerals.Whole(trunk.Splices),
                 isMeasured ? null : channel.SpliceLoss.Value * trunk.Splices);
+        for (var i = 1; i <= trunk.PairsBetween; i++)
+            Connection(channel, trunk.NameOf(patch.Number), $"on the way, {i} of {trunk.PairsBetween}", isMeasured);
         Cassette(channel, patch, !patch.Leg.IsTurned, patch.FarPort, isMeasured, isBefore: false);
         Connection(channel, Place(patch.FarPanel, patch.FarSlot), PortOf(patch.IsFarOpen, patch.FarPort), isMeasured);
     }

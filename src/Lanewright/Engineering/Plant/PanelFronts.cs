@@ -8,14 +8,16 @@ namespace Lanewright.Engineering.Plant;
 public sealed class PanelFronts
 {
     private readonly Dictionary<int, PanelPlace[]> fronts = [];
+    private readonly HashSet<int> shared;
 
     private PanelFronts(Plan plan, PlantBook book)
     {
         var used = Used(plan, book);
         // What lines put into their shelves and panels is told by their own drawings; shown here these would look free.
-        var ofLines = plan.Lines.SelectMany(l => (int[])[.. l.FromShelves, .. l.ToShelves, .. l.FromPanels, .. l.ToPanels])
-            .Except(plan.Trunks.SelectMany(t => (int[])[t.From, t.To]))
-            .ToHashSet();
+        var ends = plan.Trunks.SelectMany(t => (int[])[t.From, t.To]).ToHashSet();
+        var ofLines = plan.Lines.SelectMany(l => (int[])[.. l.FromShelves, .. l.ToShelves, .. l.FromPanels, .. l.ToPanels]).ToHashSet();
+        shared = [.. ofLines.Where(ends.Contains)];
+        ofLines.ExceptWith(ends);
         foreach (var group in plan.Devices.Groups.Where(g => g.Model.Kind == DeviceKind.Panel))
         {
             for (var panel = group.First; panel < group.First + group.Count; panel++)
@@ -50,6 +52,10 @@ public sealed class PanelFronts
 
     /// <summary>The places of a panel, from the first; empty for any other device.</summary>
     public IReadOnlyList<PanelPlace> Of(int panel) => fronts.GetValueOrDefault(panel) ?? [];
+
+    /// <summary>Whether lines between sites end in a panel besides trunks: in which of its places the plan does not say, so that none of
+    /// those without a trunk is surely free.</summary>
+    public bool HasLines(int panel) => shared.Contains(panel);
 
     private static Dictionary<(int Panel, int Slot), SortedSet<int>> Used(Plan plan, PlantBook book)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model;
+using Lanewright.Model.Catalogues;
 using Lanewright.Model.Plant;
 
 namespace Lanewright.Engineering.Plant;
@@ -46,6 +47,22 @@ public sealed class PlantBook
 
     /// <summary>The way a link takes; null for one that is not patched.</summary>
     public WayState? WayOf(int link) => wayOf.TryGetValue(link, out var way) ? Ways[way] : null;
+
+    /// <summary>Where transmitters and receivers of a link meet, through trunks or over one cord from end to end; null for copper, active
+    /// cables and fan-outs, whose ends are made for one another.</summary>
+    public WayPolarity? PolarityOf(int link)
+    {
+        if (WayOf(link) is { } way) return way.Polarity;
+        if (design.SolutionOf(link) is not { Through: null, Cable: CordModel { Legs: 1, IsTwistedPair: false } cord } solution) return null;
+        var positions = (int)(plan.Standards.Connector(cord.Near)?.Real("positions")?.Value ?? 0);
+        if (cord.Near != cord.Far || solution.FarCord is not null || positions == 0) return null;
+        var isDuplex = positions == PositionsOfDuplex;
+        var lanes = Math.Max(
+            WayCords.FibresOf(solution.FromModule, solution.FromApplication),
+            WayCords.FibresOf(solution.ToModule, solution.ToApplication)) / 2;
+        return WayPolarities.Of(plan.Standards.Polarity, [], [],
+            new WayCords([isDuplex ? PatchKind.Duplex : PatchKind.Array], [isDuplex ? 0 : positions], lanes, 0));
+    }
 
     /// <summary>The fibres of a link, followed through the ports it takes; empty where they are not known.</summary>
     public ImmutableArray<FibreLine> FibresOf(int link) =>
@@ -116,6 +133,8 @@ public sealed class PlantBook
         var patch = ledger.Patch(new TrunkLeg(trunk, IsTurned: false, length), 0, Math.Max(1, part));
         return WayPolarities.Of(plan.Standards.Polarity, [patch], [insides[trunk.Index]], cords);
     }
+
+    private const int PositionsOfDuplex = 2;
 
     /// <summary>Which port of a split cage a link is, from 1.</summary>
     private int PartOf(int link) => Math.Max((int)plan.Links.FromPort(link).Part, plan.Links.ToPort(link).Part) + 1;

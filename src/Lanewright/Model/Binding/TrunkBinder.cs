@@ -77,7 +77,9 @@ internal sealed class TrunkBinder(
             Method = method,
             Parts = Parts(method, ends),
             Length = map.Length("length"),
-            Splices = map.Whole("splices") ?? SplicesOfRoute(near, far),
+            Splices = map.Whole("splices") ?? OfRoutes(near, far, r => r.Splices),
+            PairsBetween = map.Whole("connections")
+                ?? Math.Max(0, OfRoutes(near, far, r => r.Connections ?? 0) - TrunkGroup.PairsAtEnds(TrunkGroup.CassettesAt(ends))),
             MeasuredLoss = map.Decibels("measured-loss"),
             Growth = map.Share("growth"),
             IsExisting = map.Switch("existing") ?? false,
@@ -85,10 +87,10 @@ internal sealed class TrunkBinder(
         };
     }
 
-    /// <summary>A trunk between halls has the splices that the route between them says.</summary>
-    private int SplicesOfRoute(int near, int far) =>
+    /// <summary>A trunk between halls has what the routes between them say; of several the most, whichever it is laid along.</summary>
+    private int OfRoutes(int near, int far, Func<HallRoute, int> count) =>
         devices.Rack(near)?.Hall is { } from && devices.Rack(far)?.Hall is { } to && from != to
-            ? building.RouteBetween(from, to)?.Splices ?? 0
+            ? building.RoutesBetween(from, to).Select(count).DefaultIfEmpty(0).Max()
             : 0;
 
     /// <summary>Which ends have the cassette; null where the plan says where it is and not which.</summary>

@@ -24,6 +24,10 @@ public static class TrunkLanguage
         new("type", Shapes.OneOf("A", "B", "C"), "type of an array cable that is open at a panel") { Otherwise = "B" },
         new("length", Shapes.Length, "length of each") { Otherwise = "from the geometry" },
         new("splices", Shapes.Whole(0, 100), "splices in each fibre") { Otherwise = "those of the route, or 0" },
+        new("connections", Shapes.Whole(0, 50), "mated pairs in each fibre between those at its ends")
+        {
+            Otherwise = "what the route states beyond those at its ends, or 0",
+        },
         new("measured-loss", Shapes.Loss, "measured loss from panel to panel, both connections included") { Otherwise = "computed" },
         new("growth", Shapes.Share, "what is laid beyond what is in use") { Otherwise = "50 %" },
         new("existing", Shapes.Switch, "whether it lies there already and is not bought") { Otherwise = "no" },

@@ -26,14 +26,17 @@ public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> R
 
     /// <summary>All ways between two halls, whichever end they are written from.</summary>
     public IEnumerable<HallRoute> RoutesBetween(Hall from, Hall to) =>
-        Routes.Where(r => (r.From == from && r.To == to) || (r.From == to && r.To == from));
+        Routes.Where(r => Joins(r, from, to));
 
     /// <summary>The first way between two halls, whichever end it is written from; null when there is none.</summary>
     public HallRoute? RouteBetween(Hall from, Hall to)
     {
         // Asked for each link between halls: no list is made.
         foreach (var route in Routes)
-            if ((route.From == from && route.To == to) || (route.From == to && route.To == from)) return route;
+            if (Joins(route, from, to)) return route;
         return null;
     }
+
+    private static bool Joins(HallRoute route, Hall from, Hall to) =>
+        (route.From == from && route.To == to) || (route.From == to && route.To == from);
 }

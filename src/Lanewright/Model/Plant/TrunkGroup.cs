@@ -67,7 +67,7 @@ public sealed record TrunkGroup
     public bool IsDuplex => CassetteEnds == CassetteEnds.Both;
 
     /// <summary>Cassettes at the two ends of one of them.</summary>
-    public int CassettesEach => CassetteEnds switch { CassetteEnds.None => 0, CassetteEnds.Both => 2, _ => 1 };
+    public int CassettesEach => CassettesAt(CassetteEnds);
 
     /// <summary>Ports that cables can be patched to in one of them: pairs of fibres between cassettes, or the array itself.</summary>
     public int PortsEach => IsDuplex ? Fibres / 2 : 1;
@@ -75,8 +75,17 @@ public sealed record TrunkGroup
     /// <summary>Ports of all together.</summary>
     public int Ports => PortsEach * Count;
 
-    /// <summary>Mated pairs from cord to cord: the two at the panels' front, and behind each cassette an array.</summary>
-    public int Connections => 2 + CassettesEach;
+    /// <summary>Mated pairs in each fibre between those at its two ends.</summary>
+    public int PairsBetween { get; init; }
+
+    /// <summary>Mated pairs from cord to cord: the two at the panels' front, behind each cassette an array, and those between.</summary>
+    public int Connections => PairsAtEnds(CassettesEach) + PairsBetween;
+
+    /// <summary>Mated pairs at the two ends of a trunk with so many cassettes.</summary>
+    public static int PairsAtEnds(int cassettes) => 2 + cassettes;
+
+    /// <summary>How many cassettes a trunk has that has them at these ends.</summary>
+    public static int CassettesAt(CassetteEnds ends) => ends switch { CassetteEnds.None => 0, CassetteEnds.Both => 2, _ => 1 };
 
     /// <summary>Whether it is known which duplex port is on which fibres, and not only what pairs with what.</summary>
     public bool IsOrderKnown => Parts.All(p => p.IsOrderKnown);

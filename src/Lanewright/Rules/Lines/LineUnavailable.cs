@@ -1,6 +1,5 @@
 using Lanewright.Engineering.Lines;
 using Lanewright.Findings;
-using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Lines;
 
@@ -11,7 +10,7 @@ internal sealed class LineUnavailable() : LineRule("LW5129", nameof(LineUnavaila
     protected override void Judge(Judgement judgement, LineResult line)
     {
         if (line.Statement.AvailabilityLeast is not { } least || line.Routes.IsEmpty || line.Availability >= least) return;
-        Say(judgement, line, $"cuts and sites leave it {Numerals.Fixed(line.Availability.Percent, 4)} % of the time, and {least} are "
+        Say(judgement, line, $"cuts and sites leave it {LineWords.Percent(line.Availability)} of the time, and {least} are "
             + "wanted; add a second route, or have cuts repaired faster, or feed and cool its sites better",
             new Evidence("availability", line.Availability.Percent, least.Percent, "%", judgement.Plan.Policy.FibreCuts.Source));
     }

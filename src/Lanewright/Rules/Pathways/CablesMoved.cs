@@ -16,8 +16,8 @@ internal sealed class CablesMoved() : Rule("LW4105", nameof(CablesMoved), Severi
             var most = book.Fills[full.First().Full].Most(judgement.Plan.Standards);
             judgement.Add(this, full.Key.Span,
                 $"'{full.Key.FullName}' has no room for {Numerals.Grouped(full.Count())} of the cables whose shortest way it is; they "
-                + $"go other ways, {Numerals.Shown(more, "m")} longer in all, and cables.csv names them under 'moved-off'; make it "
-                + "wider where that costs less",
+                + $"go other ways, {Numerals.Shown(more, "m")} longer in all, and cables.csv, patches.csv and trunks.csv name them under "
+                + "'moved-off'; make it wider where that costs less",
                 full.Key.Name, full.Count(), Kind.Severity, new Evidence("fill", null, most.Value, "", most.Source));
         }
     }

@@ -20,7 +20,17 @@ internal sealed class PowerDrawing(LineSheet sheet)
     private const double CautionY = ScaleY + 44;
     private const double MostEquipment = 84;
 
+    /// <summary>Points beyond which there is no room for a text at each.</summary>
+    private const int Many = 16;
+
+    private const double Small = 10.5;
+
     private readonly ImmutableArray<LineStage> stages = sheet.Design.Stages;
+
+    /// <summary>Room for texts; null where there is enough for all.</summary>
+    private readonly LabelRoom? room = sheet.Design.Stages.Length > Many
+        ? new LabelRoom(new LabelBox(0, 0, Sheet.Width, CautionY))
+        : null;
 
     private int Equipment => Enumerable.Range(1, stages.Length - 1).Count(i => !IsSpan(i));
 
@@ -94,6 +104,12 @@ internal sealed class PowerDrawing(LineSheet sheet)
     private void Way(Canvas canvas, Func<LineStage, double?> height, Func<LineStage, string> words)
     {
         var path = "";
+        if (height(stages[0]) is { } first)
+        {
+            canvas.Circle(Left, first, 3, "full");
+            canvas.Text(Left + 6, first - 8, words(stages[0]), "small halo");
+            room?.Take(new LabelBox(Left, first - 18, Left + 6 + TextFit.Width(words(stages[0]), Small), first - 6));
+        }
         for (var i = 1; i < stages.Length; i++)
         {
             if (height(stages[i]) is not { } to) continue;
@@ -102,12 +118,15 @@ internal sealed class PowerDrawing(LineSheet sheet)
             path += PathText.Of($"M{x1} {from}L{x2} {to}");
             canvas.Circle(x2, to, 3, "full");
             var isUp = to <= from;
-            canvas.Text(Math.Min(x2, Right - 24), to + (isUp ? -8 : 17), words(stages[i]), "small mid halo");
+            Text(canvas, Math.Min(x2, Right - 24), to + (isUp ? -8 : 17), words(stages[i]), "small mid halo");
         }
         canvas.Path(path, "heavy");
-        if (height(stages[0]) is not { } first) return;
-        canvas.Circle(Left, first, 3, "full");
-        canvas.Text(Left + 6, first - 8, words(stages[0]), "small halo");
+    }
+
+    /// <summary>Writes a text, on a crowded line only where there is room.</summary>
+    private void Text(Canvas canvas, double x, double y, string text, string style)
+    {
+        if (room is null || room.IsFree(x, y, text, Small)) canvas.Text(x, y, text, style);
     }
 
     /// <summary>The single-line diagram: multiplexers as trapezia, amplifiers as triangles, fibre with loops.</summary>
@@ -118,22 +137,23 @@ internal sealed class PowerDrawing(LineSheet sheet)
             var (x1, x2) = Columns(i);
             var middle = (x1 + x2) / 2;
             canvas.Line(x1, StripY, x2, StripY, "ink");
-            if (IsSpan(i)) Loops(canvas, middle);
+            if (IsSpan(i)) Loops(canvas, middle, room is null ? 1 : 0);
             else if (stages[i].What is "multiplexer" or "demultiplexer") Multiplexer(canvas, middle, stages[i].What == "multiplexer");
             else if (stages[i].What == "receiver") canvas.Box(x2 - 22, StripY - 11, 22, 22, "box");
             else canvas.Path(PathText.Of($"M{middle - 11} {StripY - 13}L{middle + 13} {StripY}L{middle - 11} {StripY + 13}Z"), "box");
-            canvas.Text(middle, StripY + 32, TextFit.Short(Name(i), Math.Max(40, x2 - x1 - 4), 10.5), "small mid");
-            var figures = TextFit.Lines(Figure(i), Math.Max(60, x2 - x1 - 4), 10.5, 2);
-            canvas.Lines(middle, StripY - 6 - (13 * figures.Length), figures, 13, "small mid soft");
+            Text(canvas, middle, StripY + 32, TextFit.Short(Name(i), Math.Max(40, x2 - x1 - 4), Small), "small mid");
+            var figures = TextFit.Lines(Figure(i), Math.Max(60, x2 - x1 - 4), Small, 2);
+            for (var k = 0; k < figures.Length; k++)
+                Text(canvas, middle, StripY - 6 - (13 * (figures.Length - k)), figures[k], "small mid soft");
         }
         canvas.Box(Left - 22, StripY - 11, 22, 22, "box");
         var count = sheet.Design.Channels.Length;
         canvas.Text(Left - 30, StripY + 4, count > 1 ? Numerals.Whole(count) + " x" : "", "small end");
     }
 
-    private static void Loops(Canvas canvas, double middle)
+    private static void Loops(Canvas canvas, double middle, int beside)
     {
-        for (var loop = -1; loop <= 1; loop++) canvas.Circle(middle + (loop * 9), StripY - 8, 8, "fine");
+        for (var loop = -beside; loop <= beside; loop++) canvas.Circle(middle + (loop * 9), StripY - 8, 8, "fine");
     }
 
     private static void Multiplexer(Canvas canvas, double x, bool isFirst)
@@ -172,9 +192,9 @@ internal sealed class PowerDrawing(LineSheet sheet)
             var (x1, x2) = Columns(i);
             canvas.Line(x1, NoiseBottom + 4, x1, NoiseBottom + 10, "fine");
             canvas.Line(x2, NoiseBottom + 4, x2, NoiseBottom + 10, "fine");
-            canvas.Text(x1, ScaleY + 4, LineSheet.Of(stages[i - 1].At.Kilometres, "km"), "small mid");
+            Text(canvas, x1, ScaleY + 4, LineSheet.Of(stages[i - 1].At.Kilometres, "km"), "small mid");
             if (i == stages.Length - 1 || !IsSpan(i + 1))
-                canvas.Text(x2, ScaleY + 4, LineSheet.Of(stages[i].At.Kilometres, "km"), "small mid");
+                Text(canvas, x2, ScaleY + 4, LineSheet.Of(stages[i].At.Kilometres, "km"), "small mid");
         }
     }
 

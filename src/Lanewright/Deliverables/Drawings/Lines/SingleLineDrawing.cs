@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Markup;
 using Lanewright.Engineering.Lines;
+using Lanewright.Model.Lines;
 using Lanewright.Quantities;
 
 namespace Lanewright.Deliverables.Drawings.Lines;
@@ -19,6 +20,9 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
     private const double Amplifiers = 236;
     private const double Panels = 290;
     private const double Small = 10.5;
+
+    /// <summary>Spans that are drawn one by one.</summary>
+    private const int MostApart = 6;
 
     private readonly LinePointNames names = new(sheet.Plan);
 
@@ -83,33 +87,53 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         canvas.Text(x, y - 20, LineSheet.Of(amplifier.Gain.Value, "dB"), "small mid soft");
     }
 
+    /// <summary>Spans between the ends. Many are folded: pieces of one span of the plan, with huts between, are drawn as one.</summary>
     private void Middle(Canvas canvas, double left, double right)
     {
         var spans = Design.Spans.IsEmpty ? Route.Answer.Question.Spans : Design.Spans;
-        var between = Design.Amplifiers.Where(a => a.IsBetween).ToList();
-        var width = (right - left) / Math.Max(1, spans.Length);
-        for (var i = 0; i < spans.Length; i++)
+        var isFolded = spans.Length > MostApart;
+        var parts = Enumerable.Range(0, spans.Length).GroupBy(i => isFolded ? Described(spans[i])?.Index ?? i : i)
+            .Select(g => (First: g.Min(), Count: g.Count())).OrderBy(g => g.First).ToList();
+        var width = (right - left) / Math.Max(1, parts.Count);
+        for (var i = 0; i < parts.Count; i++)
         {
+            var (first, count) = parts[i];
             var (from, middle) = (left + (i * width), left + ((i + 0.5) * width));
             for (var loop = -1; loop <= 1; loop++)
             {
                 canvas.Circle(middle + (loop * 8), Going - 7, 7, "fine");
                 canvas.Circle(middle + (loop * 8), Coming - 7, 7, "fine");
             }
-            var text = $"{spans[i].Name} {LineSheet.Of(spans[i].Length.Kilometres, "km")}, {LineSheet.Of(spans[i].Loss.Value, "dB")}";
-            canvas.Lines(middle, Going - 46, TextFit.Lines(text, Math.Max(60, width - 40), Small, 2), 13, "small mid");
-            var ducts = Route.Spans.FirstOrDefault(s => s.Name == spans[i].Name)?.Ducts ?? [];
-            if (!ducts.IsEmpty) Words(canvas, middle, "ducts: " + string.Join(", ", ducts), width - 30);
+            Span(canvas, middle, width, spans[first], count);
             if (i == 0) continue;
-            var site = cords.FirstOrDefault(c => i - 1 < between.Count && c.To.What == between[i - 1].Place)?.From.Site
-                ?? (Route.Sites.Length == spans.Length + 1 ? Route.Sites[i].Name : "hut");
-            canvas.Text(from, Going - 64, site, "small bold mid halo");
-            if (i - 1 >= between.Count) continue;
+            var site = isFolded && parts.Count == Route.Spans.Length ? Route.Sites[i].Name : SiteBefore(first, spans.Length);
+            canvas.Text(from, Going - 64, TextFit.Short(site, width, Small, bold: true), "small bold mid halo");
+            if (Design.Amplifiers.FirstOrDefault(a => a.Place == $"in-line {Numerals.Whole(first)}") is not { } between) continue;
             Triangle(canvas, from, Going, 1);
             Triangle(canvas, from, Coming, -1);
-            canvas.Text(from, Going - 20, LineSheet.Of(between[i - 1].Gain.Value, "dB"), "small mid soft halo");
+            var gain = TextFit.Short(LineSheet.Of(between.Gain.Value, "dB"), width, Small);
+            canvas.Text(from, Going - 20, gain, "small mid soft halo");
         }
     }
+
+    private void Span(Canvas canvas, double middle, double width, LineSpan span, int count)
+    {
+        var described = Described(span);
+        var name = count > 1 ? $"{described?.Name} {Numerals.Whole(count)} x" : span.Name;
+        var text = $"{name} {LineSheet.Of(span.Length.Kilometres, "km")}, {LineSheet.Of(span.Loss.Value, "dB")}";
+        canvas.Lines(middle, Going - 46, TextFit.Lines(text, Math.Max(60, width - 40), Small, 2), 13, "small mid");
+        var below = described is { Ducts.IsEmpty: false } ? "ducts: " + string.Join(", ", described.Ducts) : "";
+        if (count > 1) below = $"amplified in {Numerals.Whole(count - 1)} {(count == 2 ? "hut" : "huts")}; {below}".TrimEnd(' ', ';');
+        Words(canvas, middle, below, Math.Max(60, width - 30));
+    }
+
+    /// <summary>The span of the plan that a span of the design is, or is a piece of.</summary>
+    private FibreSpan? Described(LineSpan span) => Route.Spans.FirstOrDefault(s => s.Name == span.Name)
+        ?? Route.Spans.FirstOrDefault(s => span.Name.StartsWith(s.Name + " ", StringComparison.Ordinal));
+
+    private string SiteBefore(int span, int spans) =>
+        cords.FirstOrDefault(c => c.To.What == $"in-line {Numerals.Whole(span)}")?.From.Site
+        ?? (Route.Sites.Length == spans + 1 ? Route.Sites[span].Name : "hut");
 
     private static void Triangle(Canvas canvas, double x, double y, int pointing) => canvas.Path(
         PathText.Of($"M{x - (pointing * 11)} {y - 13}L{x + (pointing * 13)} {y}L{x - (pointing * 11)} {y + 13}Z"), "box");

@@ -54,7 +54,8 @@ internal sealed class PanelDrawing(DesignedPlan designed, PanelFronts fronts, Im
         var width = (Sheet.Width - (2 * Sheet.Margin)) / columns;
         var name = designed.Plan.Devices.Name(panel);
         canvas.Text(Sheet.Margin, y + 14, name, "bold");
-        var place = $"{labels.Device(panel)}, {designed.Plan.Devices.Group(panel).Model.Name}";
+        var place = (fronts.HasLines(panel) ? "lines between sites end here too: places without a trunk may be theirs; " : "")
+            + $"{labels.Device(panel)}, {designed.Plan.Devices.Group(panel).Model.Name}";
         canvas.Text(Sheet.Width - Sheet.Margin, y + 14, place, "small soft end");
         canvas.Box(Sheet.Margin, y + HeadHeight - 4, Sheet.Width - (2 * Sheet.Margin), rows * RowHeight, "box");
         for (var i = 0; i < places.Count; i++)
@@ -83,5 +84,6 @@ internal sealed class PanelDrawing(DesignedPlan designed, PanelFronts fronts, Im
 
     private string Description() => string.Join(" ", panels.Select(p =>
         $"Panel {designed.Plan.Devices.Name(p)}: {Numerals.Whole(fronts.Of(p).Count(s => s.Trunk is not null))} of "
-        + $"{Numerals.Whole(fronts.Of(p).Count)} places taken, {Numerals.Whole(fronts.Of(p).Sum(s => s.Used.Length))} ports in use."));
+        + $"{Numerals.Whole(fronts.Of(p).Count)} places taken, {Numerals.Whole(fronts.Of(p).Sum(s => s.Used.Length))} ports in use"
+        + (fronts.HasLines(p) ? ", and lines between sites end there too." : ".")));
 }

@@ -4,7 +4,6 @@ using Lanewright.Engineering.Pathways;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Rules;
-using Lanewright.Text;
 
 namespace Lanewright.Deliverables.Drawings.Section;
 
@@ -18,6 +17,8 @@ internal sealed class SectionDrawing
     private const double LegendRoom = 470;
     private const double Step = 20;
     private const double LeastCircle = 0.35;
+    private const double LetterDrop = 3;
+    private const int Letters = 26;
     private static readonly string[] Shades = ["shade1", "shade2", "shade3", "shade4", "hollow"];
 
     private readonly DesignedPlan designed;
@@ -104,15 +105,19 @@ internal sealed class SectionDrawing
     {
         var style = Shades[bundle.Kind % Shades.Length];
         var own = contents[bundle.Kind].Cable.Diameter.Millimetres / 2 * scale;
-        if (bundle.Cables == 1)
+        if (bundle.Cables == 1) canvas.Circle(x, y, own, style);
+        else
         {
-            canvas.Circle(x, y, own, style);
-            return;
+            canvas.Circle(x, y, bundle.Radius * scale, "faint");
+            var drawn = Math.Max(own, LeastCircle);
+            foreach (var (dx, dy) in HexPlaces.Of(bundle.Cables, own)) canvas.Circle(x + dx, y + dy, drawn, style);
         }
-        canvas.Circle(x, y, bundle.Radius * scale, "faint");
-        var drawn = Math.Max(own, LeastCircle);
-        foreach (var (dx, dy) in HexPlaces.Of(bundle.Cables, own)) canvas.Circle(x + dx, y + dy, drawn, style);
+        // Five shades are soon used up; letters tell any number of kinds apart.
+        canvas.Text(x, y + LetterDrop, Letter(bundle.Kind), "tiny mid halo");
     }
+
+    /// <summary>What a kind of cable is called in the drawing and its legend.</summary>
+    private static string Letter(int kind) => kind < Letters ? ((char)('a' + kind)).ToString() : Numerals.Whole(kind + 1);
 
     private void Above(Canvas canvas, double left, double floor)
     {
@@ -141,7 +146,8 @@ internal sealed class SectionDrawing
             y += Step;
             var (cable, count) = contents[kind];
             canvas.Circle(x + 6, y + 2, 5, Shades[kind % Shades.Length]);
-            canvas.Text(x + 20, y + 6, TextFit.Short(cable.Name, 240, 12));
+            canvas.Text(x + 20, y + 6, Letter(kind));
+            canvas.Text(x + 34, y + 6, TextFit.Short(cable.Name, 226, 12));
             canvas.Text(x + 290, y + 6, cable.Diameter.Metres > 0 ? Numerals.Plain(cable.Diameter.Millimetres) : "unknown", "end");
             canvas.Text(x + 350, y + 6, Numerals.Grouped(count), "end");
             var weight = CableWeight.AMetreOf(cable, designed.Plan.Standards);
@@ -157,7 +163,7 @@ internal sealed class SectionDrawing
     private string WeightWords()
     {
         var bears = fill.Pathway.LoadRating is { } rating ? $" of {Numerals.Plain(rating)}" : "";
-        return $"{Numerals.Fixed(fill.KilogramsAMetre, 2)}{bears} kg/m [{Marks.Name(fill.WeightMark)}]";
+        return $"{Numerals.Fixed(fill.KilogramsAMetre, 2)}{bears} kg/m [{fill.WeightKnown}]";
     }
 
     private static string Percent(double percent) => Numerals.Fixed(percent, 1) + " %";

@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Lanewright.Deliverables.Drawings;
+using Lanewright.Rules;
 
 namespace Lanewright.Tests.Lines;
 
-/// <summary>The map of sites: no name or label lies over another, however close the sites are.</summary>
-public sealed class SiteMapTests
+/// <summary>Drawings of lines: no text lies over another, however close sites are and however many amplifiers stand on a line.</summary>
+public sealed class LineDrawingTests
 {
     [Theory]
     [InlineData(1)]
@@ -26,14 +27,42 @@ public sealed class SiteMapTests
             {{spans}}
             lines: { away: { from: place-0, to: place-9, type: 400ZR, channels: 8, routes: 2 } }
             """);
-        using var stream = new MemoryStream();
-        Compilation.Deliver(judged).Single(d => d.Name == "drawings/M01-map.svg").Write(stream);
-        stream.Position = 0;
-        var texts = XDocument.Load(stream).Descendants().Where(e => e.Name.LocalName == "text" && Class(e).Contains("halo")).ToList();
-        var boxes = texts.Select(BoxOf).ToList();
+        var texts = Texts(judged, "M01-map", "halo");
         // Names of sites are never left out, and may run out of room where places crowd; labels of spans are.
         Assert.True(texts.Count(e => !Class(e).Contains("small")) == 30, "every site is named");
         Assert.True(texts.Count > 45, $"{texts.Count}");
+        AssertApart(texts);
+    }
+
+    [Theory]
+    [InlineData("W01a-power")]
+    [InlineData("W01a-single-line")]
+    public void Texts_OfALongLineLieOverNoOther(string drawing)
+    {
+        var judged = PlanBlock.Compile("""
+            lanewright: 1
+            sites: { bay: { }, cape: { }, town: { } }
+            spans:
+              coast: { from: bay, to: cape, length: 900 km, huts: anywhere, ducts: [quay] }
+              moor: { from: cape, to: town, length: 700 km, huts: anywhere }
+            lines: { away: { from: bay, to: town, type: OR-200G-63.1GBd-QPSK, channels: 16 } }
+            """);
+        var texts = Texts(judged, drawing, "mid");
+        Assert.True(texts.Count > 12, $"{texts.Count}");
+        AssertApart(texts);
+    }
+
+    private static List<XElement> Texts(JudgedPlan judged, string drawing, string style)
+    {
+        using var stream = new MemoryStream();
+        Compilation.Deliver(judged).Single(d => d.Name == $"drawings/{drawing}.svg").Write(stream);
+        stream.Position = 0;
+        return [.. XDocument.Load(stream).Descendants().Where(e => e.Name.LocalName == "text" && Class(e).Contains(style))];
+    }
+
+    private static void AssertApart(List<XElement> texts)
+    {
+        var boxes = texts.Select(BoxOf).ToList();
         for (var i = 0; i < boxes.Count; i++)
             for (var k = 0; k < i; k++)
                 Assert.False(Meet(boxes[i], boxes[k]), $"{texts[i].Value} lies over {texts[k].Value}");
