@@ -1,4 +1,3 @@
-using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Placement;
 using Lanewright.Rules;
 

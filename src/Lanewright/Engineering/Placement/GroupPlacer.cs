@@ -81,7 +81,9 @@ internal sealed class GroupPlacer
 
     /// <summary>What links among the moved cost at the least, each by itself in the best two places; nothing where that is too much to
     /// reckon.</summary>
-    private double LeastOwn() => (long)own.Length * places.Length * places.Length > MostPrices ? 0 : own.Sum(o => places.Index().Min(a => places.Index()
+    private double LeastOwn() => (long)own.Length * places.Length * places.Length > MostPrices
+        ? 0
+        : own.Sum(o => places.Index().Min(a => places.Index()
         .Where(b => b.Index != a.Index)
         .Min(b => cost.Between(o.Link, devices[o.One], a.Item, devices[o.Other], b.Item))));
 
