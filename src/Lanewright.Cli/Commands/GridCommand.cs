@@ -49,6 +49,8 @@ internal sealed class GridCommand
 
     private int Coarse(ParseResult parsed, FrequencyGrid grid)
     {
+        if (parsed.GetValue(spacing) is not null || parsed.GetValue(first) is not null || parsed.GetValue(channels) is not null)
+            throw new UsageFault("the coarse plan is one: --cwdm goes with --json alone");
         ImmutableArray<Wavelength> all = [.. Enumerable.Range(0, grid.CoarseChannels).Select(grid.Coarse)];
         if (parsed.GetValue(json)) Screen.Document(stream => GridJson.Write(all, stream));
         else

@@ -149,17 +149,17 @@ internal sealed class LineCommand
             ?? throw new UsageFault($"no fibre of lines is called '{kind}'; known are {string.Join(", ", known)}");
         var far = QuantityOptions.RequiredLength(parsed, length);
         if (far.Metres is < 1 or > 2e7) throw new UsageFault("--length lies between 1m and 20000km");
-        if (parsed.GetValue(connectors) < 0 || parsed.GetValue(splices) < 0)
-            throw new UsageFault("--connectors and --splices must not be below zero");
+        if (parsed.GetValue(connectors) is < 0 or > MostParts || parsed.GetValue(splices) is < 0 or > MostParts)
+            throw new UsageFault($"--connectors and --splices lie between 0 and {MostParts}");
         if (parsed.GetValue(years) is { } many && !(many is >= 0 and <= 100)) throw new UsageFault("--repair-years lies between 0 and 100");
         return new LineSpan
         {
             MayDivide = true,
             Fibre = glass,
             Length = far,
-            Attenuation = AttenuationOf(parsed)
+            Attenuation = AttenuationOf(parsed, standards)
                 ?? glass.Attenuation ?? throw new UsageFault($"the loss of {kind} is not known; state it with --loss"),
-            MeasuredLoss = QuantityOptions.Loss(parsed, measured) switch { { Value: <= 0 } => throw Nothing(measured), var l => l },
+            MeasuredLoss = MeasuredOf(parsed, standards, far),
             MeasuredDispersion = DispersionOf(parsed),
             Connectors = parsed.GetValue(connectors),
             ConnectorLoss = Stated(parsed, connectorLoss, standards.LineValue("connector", "loss")),
@@ -170,10 +170,27 @@ internal sealed class LineCommand
         };
     }
 
-    private Known<Attenuation>? AttenuationOf(ParseResult parsed)
+    private Known<Attenuation>? AttenuationOf(ParseResult parsed, StandardsLibrary standards)
     {
         if (QuantityOptions.Read(parsed, loss, UnitText.Attenuations, "a loss such as 0.22dB/km") is not { } value) return null;
-        return value > 0 ? new Known<Attenuation>(Attenuation.FromDecibelsPerKilometre(value), Citation.OfPlan) : throw Nothing(loss);
+        Require(loss, value, standards);
+        return new Known<Attenuation>(Attenuation.FromDecibelsPerKilometre(value), Citation.OfPlan);
+    }
+
+    private Decibels? MeasuredOf(ParseResult parsed, StandardsLibrary standards, Length far)
+    {
+        if (QuantityOptions.Loss(parsed, measured) is not { } value) return null;
+        Require(measured, value.Value / far.Kilometres, standards);
+        return value;
+    }
+
+    /// <summary>What no glass loses is a slip.</summary>
+    private static void Require(Option<string?> option, double perKilometre, StandardsLibrary standards)
+    {
+        var floor = standards.LineValue("span", "loss-floor").Value;
+        if (perKilometre < floor - 1e-9)
+            throw new UsageFault($"{option.Name} comes to {Numerals.Plain(perKilometre)} dB/km, and no glass loses less than "
+                + $"{Numerals.Plain(floor)} dB/km");
     }
 
     private DispersionRate? DispersionOf(ParseResult parsed)
@@ -219,5 +236,5 @@ internal sealed class LineCommand
     private static Known<Decibels> Stated(ParseResult parsed, Option<string?> option, Known<double> usual) =>
         QuantityOptions.Loss(parsed, option) is { } stated ? new Known<Decibels>(stated, Citation.OfPlan) : usual.As(Decibels.From);
 
-    private static UsageFault Nothing(Option<string?> option) => new($"{option.Name} must be above zero");
+    private const int MostParts = 10_000;
 }

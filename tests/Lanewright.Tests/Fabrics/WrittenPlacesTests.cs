@@ -4,8 +4,10 @@ using System.Reflection;
 using System.Text;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Engineering.Fabrics;
+using Lanewright.Findings;
 using Lanewright.Model;
 using Lanewright.Model.Places;
+using Lanewright.Model.Wanted;
 using Lanewright.Standards;
 using Lanewright.Text;
 
@@ -100,8 +102,7 @@ public sealed class WrittenPlacesTests
 
     /// <summary>Every limit of a place by itself, tightened until the answer has to mind it: 24 hosts of a rack that may draw 15.5 kW,
     /// breakers too small for hosts and leaves together, a floor, a rack, a hall's air, a tray. Either no option is offered and the racks
-    /// are
-    /// named as what stands in the way, or every option passes.</summary>
+    /// are named as what stands in the way, or every option passes.</summary>
     [Theory]
     [InlineData("per-rack: 10", "per-rack: 24, count: 240", false)]
     [InlineData("breaker: 40 A", "breaker: 25 A", true)]
@@ -109,6 +110,12 @@ public sealed class WrittenPlacesTests
     [InlineData("floor-load: 11.5 kPa", "floor-load: 1.5 kPa", false)]
     [InlineData("weight-limit: 1190 kg", "weight-limit: 180 kg", true)]
     [InlineData("weight-limit: 1190 kg", "weight-limit: 90 kg", false)]
+    [InlineData("cooling: 400 kW", "cooling: 100 kW", true)]
+    [InlineData("cooling: 400 kW", "cooling: 97.5 kW", true)]
+    [InlineData("cooling: 400 kW", "cooling: 90 kW", false)]
+    [InlineData("width: 110 mm, kind: duct", "width: 40 mm, kind: duct", true)]
+    [InlineData("width: 300 mm, depth: 80 mm", "width: 16 mm, depth: 30 mm", true)]
+    [InlineData("width: 300 mm, depth: 80 mm", "width: 10 mm, depth: 20 mm", true)]
     public void Options_KeepEveryLimitOfTheirPlace(string loose, string tight, bool isPossible)
     {
         Assert.Contains(loose, AllSections, StringComparison.Ordinal);
@@ -122,6 +129,27 @@ public sealed class WrittenPlacesTests
             Assert.False(judged.HasErrors, $"{option.Shape}\n{Expect.Text(judged)}");
         }
         if (!isPossible) Assert.Contains(study.Conflicts, c => c.Any(w => w.Key == WishList.Racks));
+    }
+
+    /// <summary>Cooling and a duct that bind: what is best where they are ample breaks them, and the same question asked where they are
+    /// tight does not offer it.</summary>
+    [Theory]
+    [InlineData("cooling: 400 kW", "cooling: 97.5 kW", "cooling: 400000 W", "cooling: 97500 W", FabricShape.LeafSpine, "LW4405")]
+    [InlineData("width: 110 mm, kind", "width: 40 mm, kind", "width: 0.11 m, kind", "width: 0.04 m, kind", FabricShape.ThreeTier, "LW4101")]
+    [InlineData("width: 300 mm, depth: 80 mm", "width: 16 mm, depth: 30 mm", "width: 0.3 m, depth: 0.08 m", "width: 0.016 m, depth: 0.03 m",
+        FabricShape.Planes, "LW4101")]
+    public void OptionThatOverloadsItsPlace_IsNotOfferedThere(
+        string loose, string tight, string written, string writtenTight, FabricShape shape, string code)
+    {
+        var (plan, ample) = Asked.Study(Asked.Plan(AllSections));
+        var (_, study) = Asked.Study(Asked.Plan(AllSections.Replace(loose, tight, StringComparison.Ordinal)));
+        var best = Assert.Single(ample.Answer.Options, o => o.Shape == shape);
+        var text = Text(plan, best);
+        Assert.Contains(written, text, StringComparison.Ordinal);
+        Assert.False(PlanBlock.Compile(text).HasErrors);
+        var judged = PlanBlock.Compile(text.Replace(written, writtenTight, StringComparison.Ordinal));
+        Assert.Contains(judged.Findings, f => f.Kind.Code == code && f.Severity == Severity.Error);
+        Assert.DoesNotContain(study.Answer.Options, o => o.Shape == shape && o.PriceOverYears <= best.PriceOverYears);
     }
 
     private static void SaysTheSame((Plan Plan, FabricStudy Study) asked, FolderFiles? files = null)

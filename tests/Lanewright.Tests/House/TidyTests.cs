@@ -191,6 +191,7 @@ public sealed partial class TidyTests
         ("FabricStudy.cs", 6_000), // bounds on work
         ("FabricStudy.cs", 4_000),
         ("SizingEffort.cs", 1_000_000),
+        ("SizingEffort.cs", 4_000_000),
         ("LeafChooser.cs", 2_000), // choices tried before a solver is begun
         ("SizingEffort.cs", 50),
         ("SizingEffort.cs", 200),

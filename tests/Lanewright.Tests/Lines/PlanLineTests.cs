@@ -28,6 +28,8 @@ public sealed class PlanLineTests
     [InlineData("length: 78 km", "lenght: 78 km", "LW0104")]
     [InlineData("length: 78 km", "length: 0 km", "LW1701")]
     [InlineData("measured-loss: 17 dB", "measured-loss: 0 dB", "LW1701")]
+    [InlineData("measured-loss: 17 dB", "measured-loss: 1 dB", "LW1701")]
+    [InlineData("measured-loss: 17 dB", "loss: 0.02 dB/km", "LW1701")]
     [InlineData("to: cape, length", "to: bay, length", "LW1701")]
     public void FaultOfASpan_IsReportedWhereItStands(string right, string wrong, string code) => Raises(right, wrong, code);
 

@@ -16,6 +16,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
 
     private readonly double budget = demand.Wanted.Budget is { } most ? (double)most.Hundredths + 1 : double.PositiveInfinity;
     private double depth = double.PositiveInfinity;
+    private long allowed = effort.MostLooked;
     private double skipped = double.PositiveInfinity;
     private long looked;
     private long pricing;
@@ -41,10 +42,13 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     {
         if (!(bound < Limit) || (effort.StopsAtFirst && Best is not null)) return false;
         effort.Cancel.ThrowIfCancellationRequested();
-        if (++looked <= effort.MostLooked) return true;
+        if (++looked <= allowed) return true;
         Skip(bound);
         return false;
     }
+
+    /// <summary>Counts a part of the search that was looked into on the way to a bound.</summary>
+    public void Look() => looked++;
 
     /// <summary>Searches what costs little more than a floor first, and deeper only while nothing is found: without a best one, almost
     /// everything could win.</summary>
@@ -55,12 +59,14 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
             search();
             return;
         }
-        foreach (var times in Depths)
+        for (var i = 0; i < Depths.Length && Best is null; i++)
         {
-            depth = Math.Max(1, floor) * times;
+            depth = Math.Max(1, floor) * Depths[i];
+            // Where even the cheapest takes long to look through, something has to be left for what is dearer and can be had.
+            allowed = effort.MostLooked * (i + 1) / (Depths.Length + 1);
             search();
-            if (Best is not null) break;
         }
+        allowed = effort.MostLooked;
         // What was found may cost more than the depth it was found at, and everything below its cost has to be looked at.
         var isOpen = Best is not null && Cost > depth;
         depth = double.PositiveInfinity;

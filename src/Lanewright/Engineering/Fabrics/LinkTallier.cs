@@ -76,14 +76,17 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         return spots;
     }
 
-    /// <summary>Cables by the racks they join: one where both of its first ports are.</summary>
+    /// <summary>Cables by the racks they join: of a fan-out one for each two racks, as its legs go each to its own.</summary>
     private static ImmutableArray<LaidCables> Laid(LinkSpot[] spots, Count[] kindOf, TallyEnd from, TallyEnd to)
     {
+        var (fromWays, toWays) = (from.Use.Mode.Ways, to.Use.Mode.Ways);
+        var perDevice = toWays > 1 ? to.IsRaised.Length : from.IsRaised.Length;
         var laid = new Dictionary<(int From, int To), (int Cables, double Area)>();
+        var known = new HashSet<(int Bundle, int From, int To)>();
         for (var i = 0; i < spots.Length; i++)
         {
-            if (spots[i].FromPort % from.Use.Mode.Ways != 0 || spots[i].ToPort % to.Use.Mode.Ways != 0) continue;
-            var key = (from.Racks[spots[i].From].Index, to.Racks[spots[i].To].Index);
+            var key = (From: from.Racks[spots[i].From].Index, To: to.Racks[spots[i].To].Index);
+            if (fromWays * toWays > 1 && !known.Add((Bundle(spots[i], fromWays, toWays, perDevice), key.From, key.To))) continue;
             var before = laid.GetValueOrDefault(key);
             laid[key] = (before.Cables + 1, before.Area + SegmentFill.Round(kindOf[i].Solution.Cable.Diameter));
         }

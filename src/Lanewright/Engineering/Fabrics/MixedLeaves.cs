@@ -33,7 +33,7 @@ internal sealed class MixedLeaves(
             incumbent.Skip(upper + first.Bound);
             return;
         }
-        incumbent.Offer(DesignOf(first.Chosen), upper + first.Bound);
+        incumbent.Offer(DesignOf(first.Chosen), BoundOf(first.Chosen, upper));
         if (!context.Demand.Free.IsEmpty)
         {
             // What exists already is shared by all kinds, so that no kind has a price of its own.
@@ -55,10 +55,16 @@ internal sealed class MixedLeaves(
             if (apart[kind].Count == 0) continue;
             var found = new LeafChooser(context, build, count * planes).Choose(apart, Floors(apart));
             if (!incumbent.CouldWin(upper + found.Bound)) continue;
-            if (found.Chosen is not null) incumbent.Offer(DesignOf(found.Chosen), upper + found.Bound);
+            if (found.Chosen is not null) incumbent.Offer(DesignOf(found.Chosen), BoundOf(found.Chosen, upper));
             incumbent.Skip(upper + found.Bound);
         }
     }
+
+    /// <summary>What a choice costs at the least however its upper switches stand: its leaves in their places, with uplinks as short as
+    /// those allow.</summary>
+    private double BoundOf(LeafRow[] chosen, double upper) => upper + chosen
+        .Select((row, kind) => context.InPlace(kind, row, shape, incumbent).Least + context.UplinkSurplus(kind, row, row.Parallel * count))
+        .Sum();
 
     private static PartPrice[][] Floors(List<LeafRow>[] rows) =>
         [.. rows.Select(r => r.Select(l => new PartPrice(l.Least, l.Watts)).ToArray())];

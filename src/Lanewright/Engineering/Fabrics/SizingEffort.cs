@@ -15,7 +15,7 @@ public sealed record SizingEffort(long MostLooked, int MostPriced, long MostPric
     public CancellationToken Cancel { get; init; }
 
     /// <summary>For who asks what to buy.</summary>
-    public static SizingEffort Whole { get; } = new(1_000_000, 200, 200_000, 8, 1_000_000);
+    public static SizingEffort Whole { get; } = new(4_000_000, 200, 200_000, 8, 1_000_000);
 
     /// <summary>Whether one design of a shape is enough, however dear: for who asks what can be had and not what is best.</summary>
     public bool StopsAtFirst { get; init; }

@@ -116,7 +116,12 @@ internal sealed class ThreeTierSearch
             if (leafRows.Any(r => r.Count == 0)) continue;
             foreach (var (up, least) in ups)
                 if (incumbent.CouldWin(leaves + least))
-                    TryRows(build, up, count, [.. leafRows.Select((r, kind) => Rows(kind, r, build, up, count))]);
+                {
+                    var rows = leafRows.Select((r, kind) => Rows(kind, r, build, up, count)).ToArray();
+                    if (context.CoresOver(up).Count == 0 || rows.Any(r => r.Count == 0)) continue;
+                    if (rows.Length == 1) TryRows(build, up, count, rows[0]);
+                    else TryKinds(build, up, count, rows);
+                }
         }
     }
 
@@ -160,20 +165,16 @@ internal sealed class ThreeTierSearch
         return rows;
     }
 
-    private void TryRows(SwitchBuild build, PortUse up, int count, List<PodRow>[] rows)
+    private void TryRows(SwitchBuild build, PortUse up, int count, List<PodRow> rows)
     {
         var cores = context.CoresOver(up);
-        if (cores.Count == 0 || rows.Any(r => r.Count == 0)) return;
         var most = cores.Max(c => c.Most);
-        var others = rows.Skip(1).Sum(r => r[0].Bound);
         for (var parallel = 1; parallel <= context.Space.Most(build, up); parallel++)
         {
             var fits = false;
-            var chosen = Others(build, count, rows, parallel);
-            if (chosen.Count < rows.Length - 1) continue;
-            foreach (var row in rows[0])
+            foreach (var row in rows)
             {
-                if (!incumbent.CouldWin(row.Bound + others)) break;
+                if (!incumbent.CouldWin(row.Bound)) break;
                 if ((long)row.FewestPods * parallel > most) continue;
                 fits = true;
                 if (PodsOf(row, parallel) is not (var fewest and > 0)) continue;
@@ -182,55 +183,109 @@ internal sealed class ThreeTierSearch
                 {
                     if ((long)pods * parallel > most) break;
                     var least = row.Least + Middles(build, 0, row, pods, count);
-                    if (!incumbent.CouldWin(least + row.Above + others)) break;
-                    if (rows.Length == 1) OfferCores(build, up, count, [(row, pods)], least, parallel, Cores(row, pods, parallel), cores);
-                    else OfferWith(build, up, count, [(row, pods, least), .. chosen], parallel, cores);
+                    if (!incumbent.CouldWin(least + row.Above)) break;
+                    OfferCores(build, up, count, [(row, pods)], least, parallel, Cores(row, pods, parallel), cores);
                 }
             }
             if (!fits) return;
         }
     }
 
-    /// <summary>With several kinds of host the first is tried whole, and each other takes the leaf that is cheapest by itself.</summary>
-    private List<(PodRow Row, int Pods, double Least)> Others(SwitchBuild build, int count, List<PodRow>[] rows, int parallel)
+    /// <summary>Several kinds of host share nothing but the cores and how many of them each aggregation switch is linked to. Once that is
+    /// said, each kind has a price of its own.</summary>
+    private void TryKinds(SwitchBuild build, PortUse up, int count, List<PodRow>[] rows)
     {
-        var chosen = new List<(PodRow Row, int Pods, double Least)>();
-        for (var kind = 1; kind < rows.Length; kind++)
+        var byLeast = rows.Select(r => r.OrderBy(row => row.Least).ToList()).ToArray();
+        for (var parallel = 1; parallel <= context.Space.Most(build, up); parallel++)
         {
-            (PodRow Row, int Pods, double Least)? best = null;
-            foreach (var row in rows[kind])
-            {
-                if (PodsOf(row, parallel) is not (var pods and > 0)) continue;
-                var least = row.Least + Middles(build, kind, row, pods, count);
-                if (best is not { } other || least < other.Least) best = (row, pods, least);
-            }
-            if (best is { } found) chosen.Add(found);
+            var open = byLeast.Select(k => Reaching(k, parallel)).ToArray();
+            if (open.Any(k => k.Count == 0)) continue;
+            var most = open.Min(k => k.Max(r => r.Most));
+            for (var perGroup = open.Max(k => k.Min(r => r.Fewest)); perGroup <= most; perGroup++)
+                if (!TryCores(build, up, count, open, parallel, (int)perGroup)) break;
         }
-        return chosen;
     }
 
-    private void OfferWith(SwitchBuild build, PortUse up, int count, ImmutableArray<(PodRow Row, int Pods, double Least)> chosen,
-        int parallel, List<CoreChoice> cores)
+    /// <summary>Leaves that leave ports enough for so many links in parallel to each core they need.</summary>
+    private List<PodReach> Reaching(List<PodRow> rows, int parallel) =>
+    [
+        .. rows.Select(r => new PodReach(r, CoresBelow(r, 1, parallel), r.Below.UplinksBeside(r.PortsPerBlock) / parallel))
+            .Where(r => r.Fewest <= r.Most),
+    ];
+
+    /// <summary>The cheapest leaves and pods of each kind below so many cores; false when more cores cannot win either.</summary>
+    private bool TryCores(SwitchBuild build, PortUse up, int count, List<PodReach>[] rows, int parallel, int perGroup)
     {
-        var least = chosen.Sum(c => c.Least);
-        var perGroup = chosen.Max(c => Cores(c.Row, c.Pods, parallel));
-        // Every pod is linked to as many cores as the one that needs most, so that each has to have cages left for them.
-        var haveUplinks = chosen.All(c =>
-            c.Row.Below.UplinksBeside(c.Row.BlocksPerPod(c.Pods) * c.Row.PortsPerBlock) >= perGroup * parallel);
-        if (haveUplinks) OfferCores(build, up, count, [.. chosen.Select(c => (c.Row, c.Pods))], least, parallel, perGroup, cores);
-        // Dearer leaves of the other kinds are not tried: they would cost no less than this.
-        incumbent.Skip(least + cores.Min(c => Standing(c.Build, (long)planes * count * (1 + context.Wanted.Survive))));
+        var cores = context.CoresOver(up);
+        var groups = (long)planes * count;
+        var standing = cores.Min(c => Standing(c.Build, groups * perGroup));
+        var perPod = cores.Min(c => Trunks(c, groups * perGroup * parallel));
+        if (!incumbent.CouldWin(rows.Sum(r => r[0].Row.Least + Switches(build, groups) + perPod) + standing)) return false;
+        // The cheapest of kinds not chosen yet is below any of theirs.
+        var limit = incumbent.Limit - standing - rows.Sum(r => r[0].Row.Least);
+        var chosen = new List<PodChoice>[rows.Length];
+        for (var kind = rows.Length - 1; kind >= 0; kind--)
+        {
+            limit += rows[kind][0].Row.Least;
+            chosen[kind] = Cheapest(build, kind, rows[kind], count, parallel, perGroup, perPod, kind == 0 ? int.MaxValue : 2, limit);
+            if (chosen[kind].Count == 0) return true;
+            limit -= chosen[kind][0].Total;
+        }
+        var others = chosen.Skip(1).Select(c => c[0]).ToList();
+        var beside = others.Sum(c => c.Total);
+        foreach (var first in chosen[0])
+        {
+            if (!incumbent.CouldWin(first.Total + beside + standing)) break;
+            ImmutableArray<PodChoice> all = [first, .. others];
+            OfferCores(build, up, count, [.. all.Select(c => (c.Row, c.Pods))], all.Sum(c => c.Least), parallel, perGroup, cores);
+        }
+        // Dearer leaves of the other kinds are not tried: with those of one kind it costs no less than this.
+        var dearer = chosen.Skip(1).Where(c => c.Count > 1).Select(c => c[1].Total - c[0].Total).DefaultIfEmpty(double.PositiveInfinity);
+        incumbent.Skip(chosen[0][0].Total + beside + standing + dearer.Min());
+        return true;
     }
+
+    /// <summary>The cheapest leaves of a kind in the fewest pods that leave each aggregation switch links to so many cores, cheapest
+    /// first.</summary>
+    private List<PodChoice> Cheapest(SwitchBuild build, int kind, List<PodReach> rows, int count, int parallel, int perGroup, double perPod,
+        int wanted, double limit)
+    {
+        var found = new List<PodChoice>();
+        foreach (var (row, fewest, most) in rows)
+        {
+            if (row.Least >= limit || (found.Count >= wanted && row.Least >= found[wanted - 1].Total)) break;
+            if (perGroup < fewest || perGroup > most) continue;
+            incumbent.Look();
+            if (PodsUnder(row, parallel, perGroup) is not (var pods and > 0)) continue;
+            var least = row.Least + Middles(build, kind, row, pods, count);
+            var total = least + (perPod * pods);
+            if (total >= limit || (found.Count >= wanted && total >= found[wanted - 1].Total)) continue;
+            found.Add(new PodChoice(row, pods, least, total));
+            if (found.Count < wanted) continue;
+            found.Sort((one, other) => one.Total.CompareTo(other.Total));
+            if (found.Count > wanted) found.RemoveAt(wanted);
+        }
+        found.Sort((one, other) => one.Total.CompareTo(other.Total));
+        return found;
+    }
+
+    /// <summary>The fewest pods whose aggregation switches need no more than so many cores and have uplinks for all of them; 0 when no pod
+    /// is so small.</summary>
+    private int PodsUnder(PodRow row, int parallel, int perGroup) => Pods(row, blocks =>
+        CoresBelow(row, blocks, parallel) <= perGroup && row.Below.UplinksBeside(blocks * row.PortsPerBlock) >= perGroup * parallel);
 
     /// <summary>The fewest pods: each as large as the ratio and the ports of its aggregation switches allow; 0 when none is.</summary>
-    private int PodsOf(PodRow row, int parallel)
+    private int PodsOf(PodRow row, int parallel) => Pods(row, blocks =>
+        row.Below.UplinksBeside(blocks * row.PortsPerBlock) >= CoresBelow(row, blocks, parallel) * parallel);
+
+    /// <summary>The fewest pods of blocks that are as many as may be in one; 0 when not even one may.</summary>
+    private static int Pods(PodRow row, Func<int, bool> mayBe)
     {
         var (low, high) = (0, Math.Min(row.Blocks, row.Below.MostHosts / row.PortsPerBlock));
         while (low < high)
         {
             var middle = (low + high + 1) / 2;
-            var uplinks = CoresBelow(row, middle, parallel) * parallel;
-            if (row.Below.UplinksBeside(middle * row.PortsPerBlock) >= uplinks) low = middle;
+            if (mayBe(middle)) low = middle;
             else high = middle - 1;
         }
         return low == 0 ? 0 : (row.Blocks + low - 1) / low;

@@ -81,7 +81,7 @@ public sealed record LineChange(string What, Decibels Gained, Money? Cost)
         model?.Figure is { } figure ? model with { Figure = figure.As(f => f - Decibels.From(1)) } : model;
 
     private static LineSpan Clearer(LineSpan span) => span.MeasuredLoss is { } measured
-        ? span with { MeasuredLoss = measured - Decibels.From(1) }
+        ? span with { MeasuredLoss = Decibels.Max(measured * (1.0 / 2), measured - Decibels.From(1)) }
         : span with
         {
             Attenuation = span.Attenuation.As(a => Attenuation.FromDecibelsPerKilometre(

@@ -48,6 +48,9 @@ internal sealed class SpanBinder(PlanTree tree, StandardsLibrary standards, Buil
             return Contradicts(map.SpanOf("measured-loss"),
                 $"{measured} over {Numerals.Plain(length.Kilometres)} km is {Numerals.Plain(measured.Value / length.Kilometres)} dB/km, "
                 + $"and no glass loses less than {Numerals.Plain(floor)} dB/km; say what was measured on '{name}'");
+        if (map.InUnits("loss", UnitText.Attenuations) is { } least and > 0 && least < floor)
+            return Contradicts(map.SpanOf("loss"),
+                $"no glass loses less than {Numerals.Plain(floor)} dB/km, and '{name}' is said to lose {Numerals.Plain(least)} dB/km");
         var kind = map.Text("fibre") ?? UsualFibre;
         if (standards.LineFibre(kind) is not { } fibre) return null;
         return new FibreSpan
