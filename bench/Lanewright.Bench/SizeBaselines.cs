@@ -20,7 +20,8 @@ internal static class SizeBaselines
     public static void Run()
     {
         Console.WriteLine();
-        Console.WriteLine("two tiers of five invented switches, three to one: here, by counting every fabric, and by a general solver (CP-SAT)");
+        Console.WriteLine(
+            "two tiers of five invented switches, three to one: here, by counting every fabric, and by a general solver (CP-SAT)");
         foreach (var hosts in new[] { 250, 500, 1000, 2000 })
         {
             var wanted = SyntheticFabrics.Wanted(hosts, new Ratio(Ratio, 1), shapes: FabricShape.LeafSpine);
@@ -30,7 +31,8 @@ internal static class SizeBaselines
                 [(hosts, 1)], Switches, new Ratio(Ratio, 1), 0, LinkPrice, s => s.Price) ?? 0);
             var solver = Clock.Best(1, () => solved = Solve(hosts));
             Console.WriteLine($"  {Numerals.Whole(hosts)} hosts: {Numerals.Fixed(here, 1)} ms here, places and prices of cables included; "
-                + $"{Numerals.Fixed(brute, 1)} ms counting, ratio {Numerals.Fixed(here / brute, 3)}; {Numerals.Fixed(solver, 1)} ms solver, "
+                + $"{Numerals.Fixed(brute, 1)} ms counting, ratio {Numerals.Fixed(here / brute, 3)}; "
+                + $"{Numerals.Fixed(solver, 1)} ms solver, "
                 + $"ratio {Numerals.Fixed(here / solver, 3)}; prices {ours}, {counted}, {solved}");
         }
     }

@@ -25,7 +25,8 @@ internal static class SizeBench
         {
             var answer = new Sizing(context).Of(Question(hosts));
             var (whole, processors) = Clock.Both(Runs, () => answer = new Sizing(context).Of(Question(hosts)));
-            Console.WriteLine($"  {Numerals.Whole(hosts)} hosts: {Numerals.Fixed(whole, 0)} ms ({Numerals.Fixed(processors, 0)} of processors)"
+            Console.WriteLine(
+                $"  {Numerals.Whole(hosts)} hosts: {Numerals.Fixed(whole, 0)} ms ({Numerals.Fixed(processors, 0)} of processors)"
                 + (before.Hosts > 0 ? $", {Numerals.Fixed(PerDouble(before, (hosts, processors)), 2)} times when hosts double" : ""));
             foreach (var option in answer.Options)
             {

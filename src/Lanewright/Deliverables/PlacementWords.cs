@@ -18,7 +18,9 @@ public static class PlacementWords
         : $"cables cost {Amount(placement.Now)} {unit}; {Proof(placement.IsExact, placement.NoLessThan, unit)}";
 
     /// <summary>An order of rows in one line.</summary>
-    public static string Of(RowOrder order, string unit) => order.Best < order.Now
+    public static string Of(RowOrder order, string unit) => !order.IsLookedAt
+        ? $"{Numerals.Grouped(order.Rows.Length)} rows alike have too many orders to be looked at, and are left as they stand"
+        : order.Best < order.Now
         ? $"cables cost {Amount(order.Now)} {unit} in the order {string.Join(" ", order.Rows)}, "
             + $"and {Amount(order.Best)} {unit} in the order "
             + $"{string.Join(" ", order.Order)}; {Proof(order.IsExact, order.NoLessThan, unit)}"

@@ -180,6 +180,8 @@ public sealed partial class TidyTests
         ("Assignment.cs", 1e15), // beyond every sum of money
         ("GroupPlacement.cs", 0.005), // half of the smallest coin
         ("RowOrder.cs", 0.005), // half of the smallest coin
+        ("RowPlacer.cs", 24), // a bound of work
+        ("GroupPlacer.cs", 1_000_000), // a bound of work
         ("GroupPlacer.cs", 200), // bound of a search
         ("GroupPlacer.cs", 1e-9), // rounding of the last places
         ("RowPlacer.cs", 7), // bound of a search

@@ -65,7 +65,8 @@ public static class PlacementJson
     {
         writer.WriteStartObject();
         writer.WriteString("hall", designed.Plan.Building.Halls[order.Hall].FullName);
-        Costs(writer, order.Now, order.Best, order.NoLessThan, order.IsExact);
+        writer.WriteBoolean("lookedAt", order.IsLookedAt);
+        if (order.IsLookedAt) Costs(writer, order.Now, order.Best, order.NoLessThan, order.IsExact);
         writer.WriteStartArray("order");
         foreach (var row in order.Order) writer.WriteStringValue(row);
         writer.WriteEndArray();

@@ -62,9 +62,6 @@ public sealed class PlanFailures
         _ => FailureKind.Tray,
     };
 
-    /// <summary>What a way between halls is called as a thing that may fail.</summary>
-    public static string NameOf(HallRoute route) => $"{route.From.Name} to {route.To.Name}";
-
     private void AddLinks()
     {
         for (var link = 0; link < plan.Links.Count; link++)
@@ -168,7 +165,7 @@ public sealed class PlanFailures
         var routes = new SortedDictionary<int, List<int>>();
         foreach (var link in Links())
             foreach (var route in RoutesOf(link)) Note(routes, plan.Building.Routes.IndexOf(route), link);
-        foreach (var (index, links) in routes) Add(NameOf(plan.Building.Routes[index]), FailureKind.Route, OutageOf(links));
+        foreach (var (index, links) in routes) Add(plan.Building.Routes[index].Name, FailureKind.Route, OutageOf(links));
     }
 
     /// <summary>Without pathways there is one way at most between two halls.</summary>

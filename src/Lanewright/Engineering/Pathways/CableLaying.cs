@@ -77,7 +77,8 @@ public sealed class CableLaying
         if (!mayMove) return new CableLaying(net, laid, cords, ways, room, detours);
         var partners = detours.Partners;
         var moves = new OverflowMoves(net, room, pieces, ways, Partner).Run();
-        return new CableLaying(net, laid, cords, ways, room, detours.With(moves.Select(m => (m.Move, ways[m.Piece]))));
+        var moved = detours.With(moves.Select(m => (m.Move, ways[m.Piece])), laid.KeysOf(moves.Select(m => m.Piece)));
+        return new CableLaying(net, laid, cords, ways, room, moved);
 
         CableWay? Partner(int piece) =>
             partners.TryGetValue(pieces[piece].Key, out var other) ? detours.Ways.GetValueOrDefault(other) : null;

@@ -43,6 +43,13 @@ internal sealed class CablePieces
     /// <summary>Number of the piece that something is, or lies in; -1 where it is not laid from rack to rack.</summary>
     public int Of(CableKey key) => pieceOf.GetValueOrDefault(key, -1);
 
+    /// <summary>All that some pieces stand for: a cable and each link that shares it.</summary>
+    public ILookup<CableKey, CableKey> KeysOf(IEnumerable<int> numbers)
+    {
+        var wanted = numbers.ToHashSet();
+        return pieceOf.Where(p => wanted.Contains(p.Value)).ToLookup(p => All[p.Value].Key, p => p.Key);
+    }
+
     private void AddLink(int link, Solution solution)
     {
         var statement = plan.Statements[plan.Links.Statement(link)];

@@ -20,4 +20,12 @@ public sealed record CableWay(ImmutableArray<int> Stretches, double Metres, doub
 
     /// <summary>Whether it has a stretch in common with another.</summary>
     public bool Shares(CableWay other) => Stretches.Intersect(other.Stretches).Any();
+
+    /// <inheritdoc/>
+    public bool Equals(CableWay? other) => other is not null && Metres.Equals(other.Metres) && LowHeight.Equals(other.LowHeight)
+        && HighHeight.Equals(other.HighHeight) && Equals(Route, other.Route) && Stretches.SequenceEqual(other.Stretches);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() =>
+        HashCode.Combine(Metres, Stretches.Length, Stretches.IsEmpty ? 0 : Stretches[0], Stretches.IsEmpty ? 0 : Stretches[^1]);
 }

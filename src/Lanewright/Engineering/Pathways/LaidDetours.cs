@@ -37,13 +37,15 @@ public sealed class LaidDetours
         []);
 
     /// <summary>These and more cables that were moved.</summary>
-    public LaidDetours With(IEnumerable<(CableMove Move, CableWay? Way)> more)
+    /// <param name="more">The moves with the new ways.</param>
+    /// <param name="sharing">All that shares a cable, by its key.</param>
+    public LaidDetours With(IEnumerable<(CableMove Move, CableWay? Way)> more, ILookup<CableKey, CableKey> sharing)
     {
         var (ways, moves) = (Ways.ToBuilder(), Moves.ToBuilder());
         foreach (var (move, way) in more)
         {
             if (way is null) continue;
-            ways[move.Key] = way;
+            foreach (var key in sharing[move.Key]) ways[key] = way;
             moves.Add(move);
         }
         return moves.Count == Moves.Length ? this : new LaidDetours(ways.ToImmutable(), Partners, Pairs, moves.ToImmutable());

@@ -25,10 +25,12 @@ internal sealed class PathwayJoins(double dropOut)
     /// <summary>Where it ends.</summary>
     public static WayPoint End(Pathway pathway) => new(pathway.ToX.Metres, pathway.ToY.Metres, pathway.ToHeight.Metres);
 
-    /// <summary>The point of a pathway that is nearest to a place in plan; of a riser the nearest in height.</summary>
+    /// <summary>The point of a pathway that is nearest to a place in plan; of a riser the nearest in height. A closed duct is entered at
+    /// its ends only.</summary>
     public static WayPoint Nearest(Pathway pathway, WayPoint place)
     {
         var (a, b) = (Start(pathway), End(pathway));
+        if (pathway.IsDuct) return place.FlatTo(a) <= place.FlatTo(b) ? a : b;
         if (pathway.IsRiser) return a with { Z = Math.Clamp(place.Z, Math.Min(a.Z, b.Z), Math.Max(a.Z, b.Z)) };
         var length = a.FlatTo(b);
         return Along(a, b, Math.Clamp((((place.X - a.X) * (b.X - a.X)) + ((place.Y - a.Y) * (b.Y - a.Y))) / (length * length), 0, 1));
@@ -41,7 +43,7 @@ internal sealed class PathwayJoins(double dropOut)
         // An end that lies on the other pathway joins it even where the two are parallel.
         foreach (var end in new[] { Start(one), End(one) }) MeetAt(one, other, end, ofOne, ofOther);
         foreach (var end in new[] { Start(other), End(other) }) MeetAt(other, one, end, ofOther, ofOne);
-        if (one.IsRiser || other.IsRiser) return;
+        if (one.IsRiser || other.IsRiser || one.IsDuct || other.IsDuct) return;
         var (a, b, c, d) = (Start(one), End(one), Start(other), End(other));
         var across = ((b.X - a.X) * (d.Y - c.Y)) - ((b.Y - a.Y) * (d.X - c.X));
         if (Math.Abs(across) < Touch * Touch) return;

@@ -14,7 +14,7 @@ public static class SectionPacking
     /// <param name="radii">Radii, in the unit of the width.</param>
     public static ImmutableArray<(double X, double Y)?> Pack(double width, IReadOnlyList<double> radii)
     {
-        var placed = new List<(double X, double Y, double R)>();
+        var placed = new PlacedCircles(radii.Count == 0 ? 1 : radii.Max());
         var found = new (double, double)?[radii.Count];
         foreach (var i in Enumerable.Range(0, radii.Count).OrderByDescending(i => radii[i]).ThenBy(i => i))
         {
@@ -26,14 +26,14 @@ public static class SectionPacking
         return [.. found];
     }
 
-    private static (double X, double Y) Lowest(double width, double radius, List<(double X, double Y, double R)> placed)
+    private static (double X, double Y) Lowest(double width, double radius, PlacedCircles placed)
     {
         var best = (X: radius, Y: double.PositiveInfinity);
         foreach (var place in Candidates(width, radius, placed))
         {
             if (place.Y > best.Y + Rounding || (Math.Abs(place.Y - best.Y) <= Rounding && place.X >= best.X)) continue;
             if (place.X < radius - Rounding || place.X > width - radius + Rounding || place.Y < radius - Rounding) continue;
-            if (!placed.Exists(p => Overlaps(p, place, radius))) best = place;
+            if (!placed.Near(place.X, place.Y).Any(p => Overlaps(p, place, radius))) best = place;
         }
         return best;
     }
@@ -45,21 +45,21 @@ public static class SectionPacking
     }
 
     /// <summary>Places where a circle touches two things: floor, walls and other circles.</summary>
-    private static IEnumerable<(double X, double Y)> Candidates(double width, double radius, List<(double X, double Y, double R)> placed)
+    private static IEnumerable<(double X, double Y)> Candidates(double width, double radius, PlacedCircles placed)
     {
         yield return (radius, radius);
         yield return (width - radius, radius);
-        for (var i = 0; i < placed.Count; i++)
+        foreach (var one in placed.All)
         {
-            var (x, y, r) = placed[i];
+            var (x, y, r) = one;
             var reach = r + radius;
             var beside = Math.Sqrt(Math.Max(0, (reach * reach) - ((y - radius) * (y - radius))));
             yield return (x - beside, radius);
             yield return (x + beside, radius);
             foreach (var wall in new[] { radius, width - radius })
                 if (Math.Abs(wall - x) <= reach) yield return (wall, y + Math.Sqrt((reach * reach) - ((wall - x) * (wall - x))));
-            for (var j = 0; j < i; j++)
-                foreach (var place in Between(placed[i], placed[j], radius)) yield return place;
+            foreach (var other in placed.Around(x, y))
+                foreach (var place in Between(one, other, radius)) yield return place;
         }
     }
 

@@ -11,6 +11,9 @@ internal sealed class GroupPlacer
 {
     private const int MostExchanges = 200;
 
+    /// <summary>Links that are priced at most for exchanges, and once more for the bound: some seconds of work.</summary>
+    private const long MostPrices = 1_000_000;
+
     private readonly PlacementCost cost;
     private readonly ImmutableArray<int> devices;
     private readonly HashSet<int> moved;
@@ -76,20 +79,24 @@ internal sealed class GroupPlacer
     private double Own(Func<int, PlacedAt> at) =>
         own.Sum(o => cost.Between(o.Link, devices[o.One], at(o.One), devices[o.Other], at(o.Other)));
 
-    /// <summary>What links among the moved cost at the least, each by itself in the best two places.</summary>
-    private double LeastOwn() => own.Sum(o => places.Index().Min(a => places.Index()
+    /// <summary>What links among the moved cost at the least, each by itself in the best two places; nothing where that is too much to
+    /// reckon.</summary>
+    private double LeastOwn() => (long)own.Length * places.Length * places.Length > MostPrices
+        ? 0
+        : own.Sum(o => places.Index().Min(a => places.Index()
         .Where(b => b.Index != a.Index)
         .Min(b => cost.Between(o.Link, devices[o.One], a.Item, devices[o.Other], b.Item))));
 
-    /// <summary>Takes the best single move or exchange again and again until none helps.</summary>
+    /// <summary>Takes the best single move or exchange again and again until none helps, or until enough has been looked at.</summary>
     private void Exchange(double[,] alone, int[] found)
     {
-        for (var round = 0; round < MostExchanges; round++)
+        var priced = 0L;
+        for (var round = 0; round < MostExchanges && priced < MostPrices; round++)
         {
             var (before, best) = (Total(alone, found), (Gain: Rounding, Device: -1, Place: -1));
-            for (var d = 0; d < found.Length; d++)
+            for (var d = 0; d < found.Length && priced < MostPrices; d++)
             {
-                for (var p = 0; p < places.Length; p++)
+                for (var p = 0; p < places.Length; p++, priced += own.Length)
                 {
                     var after = Total(alone, Swapped(found, d, p));
                     if (before - after is var gain && gain > best.Gain) best = (gain, d, p);

@@ -13,7 +13,13 @@ public sealed record RowOrder(
     int Hall, ImmutableArray<string> Rows, ImmutableArray<string> Order, double Now, double Best, double NoLessThan)
 {
     /// <summary>Whether no order is cheaper.</summary>
-    public bool IsExact => Best - NoLessThan <= Rounding;
+    public bool IsExact => IsLookedAt && Best - NoLessThan <= Rounding;
+
+    /// <summary>Whether orders were looked at: of very many rows none is.</summary>
+    public bool IsLookedAt { get; private init; } = true;
+
+    /// <summary>Rows that are left as they stand because they are too many.</summary>
+    public static RowOrder NotLookedAt(int hall, ImmutableArray<string> rows) => new(hall, rows, rows, 0, 0, 0) { IsLookedAt = false };
 
     private const double Rounding = 0.005;
 }

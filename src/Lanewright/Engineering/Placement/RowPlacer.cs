@@ -11,6 +11,9 @@ internal sealed class RowPlacer
     /// <summary>Rows whose orders are all looked at: seven have 5040.</summary>
     private const int MostExact = 7;
 
+    /// <summary>Rows that are looked at together: a table of the fourth power of their number is kept.</summary>
+    private const int MostRows = 24;
+
     private readonly Plan plan;
     private readonly PlacementCost cost;
     private readonly ImmutableArray<ImmutableArray<Rack>> rows;
@@ -32,7 +35,8 @@ internal sealed class RowPlacer
         Fill();
     }
 
-    /// <summary>The best order of each set of rows alike in each hall that has more than one.</summary>
+    /// <summary>The best order of each set of rows alike in each hall that has more than one; sets of too many rows are left as they
+    /// stand.</summary>
     public static IEnumerable<RowOrder> Find(Plan plan, PlacementCost cost)
     {
         foreach (var hall in plan.Building.Halls)
@@ -41,7 +45,8 @@ internal sealed class RowPlacer
                 .GroupBy(r => r.Row).Select(g => g.OrderBy(r => r.Number).ToImmutableArray())
                 .GroupBy(r => (r.Length, r[0].Type));
             foreach (var rows in alike)
-                if (rows.Count() > 1) yield return new RowPlacer(plan, cost, [.. rows]).Find(hall.Index);
+                if (rows.Count() > MostRows) yield return RowOrder.NotLookedAt(hall.Index, [.. rows.Select(r => r[0].Row)]);
+                else if (rows.Count() > 1) yield return new RowPlacer(plan, cost, [.. rows]).Find(hall.Index);
         }
     }
 

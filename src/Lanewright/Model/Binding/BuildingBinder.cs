@@ -118,12 +118,7 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
                 $"'{name}' is a riser and its ends are not above one another; give both the same x and y, or make it a tray");
             return;
         }
-        if (pathway.IsDuct && map["depth"] is not null)
-        {
-            findings.Add(ModelFindings.PathwayContradicts, map.SpanOf("depth"),
-                $"'{name}' is a round duct, whose depth is its width; leave 'depth' out, or make it a tray");
-            return;
-        }
+        if (HasDepthOfItsOwn(pathway, map)) return;
         if (pathway.Length.Metres <= 0)
         {
             findings.Add(ModelFindings.PathwayContradicts, map.Span,
@@ -172,14 +167,55 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
                 FromExit = near,
                 ToExit = far,
             };
-            if (map.Text("name") is { } name) route = route with { Name = name };
+            route = route with { Name = NameOf(route, map, routes) };
             routes.Add(route);
-            if (map.Length("width") is not { } width) continue;
-            pathways.Add(CrossSection(map, new Pathway(from, route.Name, near.X, near.Y, far.X, far.Y, width, width, false, map.Span))
-                with { Route = route });
+            if (map.Length("width") is not { } width)
+            {
+                TellWithoutWidth(route, map);
+                continue;
+            }
+            var pathway = CrossSection(map, new Pathway(from, route.Name, near.X, near.Y, far.X, far.Y, width, width, false, map.Span));
+            if (HasDepthOfItsOwn(pathway, map)) continue;
+            pathways.Add(pathway with { Route = route });
         }
         return routes.ToImmutable();
     }
+
+    /// <summary>Routes are told apart by their names: those without one, between halls that have several, are numbered.</summary>
+    private string NameOf(HallRoute route, MapNode map, IReadOnlyCollection<HallRoute> before)
+    {
+        var stated = map.Text("name");
+        var name = stated ?? route.Name;
+        if (before.All(r => r.Name != name)) return name;
+        if (stated is not null)
+            findings.Add(ModelFindings.NameTaken, map.SpanOf("name"), $"another route is called '{name}'; give each a name of its own");
+        var number = 2;
+        while (before.Any(r => r.Name == Numbered())) number++;
+        return Numbered();
+
+        string Numbered() => $"{name} ({Numerals.Whole(number)})";
+    }
+
+    /// <summary>What holds for a cross-section is for nothing where none is stated.</summary>
+    private void TellWithoutWidth(HallRoute route, MapNode map)
+    {
+        foreach (var key in OfCrossSection)
+        {
+            if (map[key] is null) continue;
+            findings.Add(ModelFindings.PathwayContradicts, map.SpanOf(key),
+                $"'{route.Name}' states '{key}' and no 'width', so nothing is held against it; state the width, or leave '{key}' out");
+        }
+    }
+
+    private bool HasDepthOfItsOwn(Pathway pathway, MapNode map)
+    {
+        if (!pathway.IsDuct || map["depth"] is null) return false;
+        findings.Add(ModelFindings.PathwayContradicts, map.SpanOf("depth"),
+            $"'{pathway.Name}' is a round duct, whose depth is its width; leave 'depth' out, or make it a tray");
+        return true;
+    }
+
+    private static readonly ImmutableArray<string> OfCrossSection = ["kind", "depth", "load-rating", "bend-radius", "pull-points"];
 
     private HallExit? ExitOf(MapNode map, string key, Hall hall) => map.Text(key) is { } name
         ? Names.Require(

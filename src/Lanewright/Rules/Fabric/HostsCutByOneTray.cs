@@ -36,7 +36,7 @@ internal sealed class HostsCutByOneTray() : Rule("LW3116", nameof(HostsCutByOneT
         var ways = Cutting(study, FailureKind.Route).ToList();
         if (ways.Count == 0) return;
         var worst = study.Fabric.Failures[ways[0].Units[0]];
-        var route = judgement.Plan.Building.Routes.First(r => PlanFailures.NameOf(r) == worst.Name);
+        var route = judgement.Plan.Building.Routes.First(r => r.Name == worst.Name);
         var hosts = HostsUp(study);
         int In(Hall hall) => hosts.Count(h => judgement.Plan.Devices.Rack(h)?.Hall == hall);
         // A hall with one way loses its own hosts and no others: that is accepted more often.
