@@ -52,6 +52,50 @@ public sealed class CablePieceTests
         Assert.Equal(2, bundles.Select(b => b.Group).Distinct().Count());
     }
 
+    // One link against three: what the larger set has over is kept apart as well.
+    [Fact]
+    public void LinksLeftOver_KeepApartFromTheLastOfTheOther()
+    {
+        var book = Expect.Designed(Of("width: 300 mm", """
+            l1: { from: a, to: b-1, rate: 400G, type: 400GBASE-DR4, apart-from: l2 }
+              l2: { from: a, to: b-1, count: 3, rate: 400G, type: 400GBASE-DR4 }
+            """)).Pathways.Value;
+        Assert.All([1, 2, 3], other => Assert.Empty(book.PathwaysOf(0).Intersect(book.PathwaysOf(other))
+            .Where(p => p.Name is "west" or "east")));
+        Assert.Equal(3, book.Detours.Pairs.Length);
+    }
+
+    // What lies there already stays on its way, and the other goes round it.
+    [Fact]
+    public void ExistingCables_StayWhereTheyLie()
+    {
+        var book = Expect.Designed(Of("width: 300 mm", """
+            l1: { from: a, to: b-1, rate: 400G, type: 400GBASE-DR4, apart-from: l2 }
+              l2: { from: a, to: b-1, rate: 400G, type: 400GBASE-DR4, existing: yes }
+            """)).Pathways.Value;
+        Assert.Contains("hall/west", book.Through(1));
+        Assert.Contains("hall/east", book.Through(0));
+    }
+
+    // A route between halls that states no width is no stretch, and takes both all the same.
+    [Theory]
+    [InlineData("apart-from: m", "")]
+    [InlineData("apart-from: m, side: A", ", side: B")]
+    public void ARouteThatBothTake_IsTold(string own, string other)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { main: { halls: { n: { rows: { A: { racks: 2 } }, pathways: { t: { from: { x: 0 m, y: 0 m }, to: { x: 3 m, y: 0 m }, width: 200 mm } } },
+              s: { rows: { A: { racks: 2 } } } } } }
+            routes: { from: n, to: s, length: 40 m }
+            devices: { a: { model: fixed-32x400, racks: n/A/1 }, b: { model: fixed-32x400, racks: s/A/1 } }
+            links:
+              l: { from: a, to: b, rate: 400G, type: 400GBASE-DR4, {{own}} }
+              m: { from: a, to: b, rate: 400G, type: 400GBASE-DR4{{other}} }
+            """);
+        Assert.Contains(judged.Findings, f => f.Kind.Code == "LW4106");
+    }
+
     // A closed duct has no lid: cables go in and out at its ends (common practice).
     [Fact]
     public void Ducts_AreEnteredAtTheirEnds()

@@ -63,8 +63,8 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         var table = HtmlTable.Open(markup, "links", "#pairs", "#apart", "#that share a stretch", "#that meet at a crossing");
         foreach (var set in pairs.GroupBy(p => designed.Plan.Links.Statement(p.One)).OrderBy(g => g.Key))
             table.Row(designed.Plan.Statements[set.Key].Name, Numerals.Grouped(set.Count()),
-                Numerals.Grouped(set.Count(p => p.Shared.IsEmpty && p.Crossings.IsEmpty)),
-                Numerals.Grouped(set.Count(p => !p.Shared.IsEmpty)),
+                Numerals.Grouped(set.Count(p => !p.IsTogether && p.Crossings.IsEmpty)),
+                Numerals.Grouped(set.Count(p => p.IsTogether)),
                 Numerals.Grouped(set.Count(p => !p.Crossings.IsEmpty)));
         table.Close();
     }

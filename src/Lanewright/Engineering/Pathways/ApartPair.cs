@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Places;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -6,7 +7,42 @@ namespace Lanewright.Engineering.Pathways;
 /// <param name="One">One link.</param>
 /// <param name="Other">The other.</param>
 /// <param name="Rack">The rack both begin at.</param>
-/// <param name="Shared">Stretches that both have to lie in, because all ways of at least one of them lead through; none when they are
-/// apart.</param>
+/// <param name="Shared">Stretches that both lie in; none when they are apart.</param>
 /// <param name="Crossings">Points away from their racks that both pass.</param>
-public sealed record ApartPair(int One, int Other, int Rack, ImmutableArray<int> Shared, ImmutableArray<int> Crossings);
+public sealed record ApartPair(int One, int Other, int Rack, ImmutableArray<int> Shared, ImmutableArray<int> Crossings)
+{
+    /// <summary>The route between halls that both go through, where it has no cross-section and so is no stretch; null when there is
+    /// none.</summary>
+    public HallRoute? Route { get; private init; }
+
+    /// <summary>Whether both ways were looked for together, so that what they have in common is in all ways there are.</summary>
+    public bool IsProven { get; private init; }
+
+    /// <summary>Whether they have something in common.</summary>
+    public bool IsTogether => !Shared.IsEmpty || Route is not null;
+
+    /// <summary>What two ways have in common.</summary>
+    internal static ApartPair Of(WayNet net, int one, int other, int rack, (CableWay One, CableWay Other) ways, bool isProven)
+    {
+        ImmutableArray<int> shared = [.. ways.One.Stretches.Intersect(ways.Other.Stretches).Order()];
+        var route = shared.IsEmpty && ways.One.Route == ways.Other.Route ? ways.One.Route : null;
+        ImmutableArray<int> crossings = shared.IsEmpty && route is null
+            ? [.. Inner(net, ways.One).Intersect(Inner(net, ways.Other)).Order()]
+            : [];
+        return new ApartPair(one, other, rack, shared, crossings) { Route = route, IsProven = isProven };
+    }
+
+    /// <summary>The same links on ways they were moved to since.</summary>
+    internal ApartPair On(WayNet net, CableWay one, CableWay other) => Of(net, One, Other, Rack, (one, other), isProven: false);
+
+    /// <summary>Points a way passes, but for where it comes down at its racks.</summary>
+    private static IEnumerable<int> Inner(WayNet net, CableWay way)
+    {
+        for (var i = 1; i < way.Stretches.Length; i++)
+        {
+            var (before, after) = (net.Stretches[way.Stretches[i - 1]], net.Stretches[way.Stretches[i]]);
+            foreach (var point in new[] { before.A, before.B })
+                if (point == after.A || point == after.B) yield return point;
+        }
+    }
+}

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Lanewright.Model;
 using Lanewright.Model.Links;
 
@@ -13,14 +12,16 @@ public sealed class ApartWays
     private readonly DisjointSearch search;
     private readonly Dictionary<CableKey, CableWay> ways = [];
     private readonly List<ApartPair> pairs = [];
-    private readonly Dictionary<(int, int, int, int, int), (CableWay One, CableWay Other)?> known = [];
-    private readonly HashSet<int> taken = [];
+    private readonly Dictionary<(int, int, int, int, int), (CableWay? One, CableWay? Other, bool IsProven)> known = [];
+    private readonly HashSet<(int, int)> told = [];
+    private readonly WaySearch around;
 
     private ApartWays(Plan plan, ShortestWays shortest)
     {
         this.plan = plan;
         this.shortest = shortest;
         search = new DisjointSearch(shortest.Net);
+        around = new WaySearch(shortest.Net);
         foreach (var statement in plan.Statements)
             if (statement.ApartFrom is { } other) Pair(statement, plan.Statements[other]);
     }
@@ -60,9 +61,10 @@ public sealed class ApartWays
                 }
             }
         }
+        // Where one set has more, the rest keep apart from the last of the other.
         foreach (var (device, (ours, theirs)) in byDevice)
-            for (var i = 0; i < Math.Min(ours.Count, theirs.Count); i++)
-                if (!taken.Contains(ours[i]) && !taken.Contains(theirs[i])) Lead(device, ours[i], theirs[i], own, other);
+            for (var i = 0; i < Math.Max(ours.Count, theirs.Count) && theirs.Count > 0; i++)
+                Lead(device, ours[Math.Min(i, ours.Count - 1)], theirs[Math.Min(i, theirs.Count - 1)]);
     }
 
     private List<int> LinksOf(LinkStatement statement)
@@ -73,38 +75,71 @@ public sealed class ApartWays
         return links;
     }
 
-    private void Lead(int device, int one, int other, LinkStatement ofOne, LinkStatement ofOther)
+    private void Lead(int device, int one, int other)
     {
         var rack = plan.Devices.RackIndex(device);
         var (a, b) = (FarRack(one, device), FarRack(other, device));
-        // Inside a rack nothing is laid.
-        if (rack < 0 || a < 0 || b < 0 || a == rack || b == rack) return;
-        var (sideOne, sideOther) = (Math.Max(0, shortest.Net.SideOf(ofOne.Side)), Math.Max(0, shortest.Net.SideOf(ofOther.Side)));
-        if (!known.TryGetValue((rack, a, b, sideOne, sideOther), out var found))
-        {
-            found = sideOne == sideOther ? search.Find(rack, a, b, sideOne) : OnTheirSides(rack, a, b, sideOne, sideOther);
-            known[(rack, a, b, sideOne, sideOther)] = found;
-        }
-        if (found is not { } both) return;
-        taken.Add(one);
-        taken.Add(other);
-        ways[new CableKey(CableKind.Cable, one)] = both.One;
-        ways[new CableKey(CableKind.Cable, other)] = both.Other;
-        ImmutableArray<int> shared = [.. both.One.Stretches.Intersect(both.Other.Stretches).Order()];
-        pairs.Add(new ApartPair(one, other, rack, shared, shared.IsEmpty ? Crossings(both.One, both.Other) : []));
+        // Inside a rack nothing is laid; a link has no way apart from itself.
+        if (rack < 0 || a < 0 || b < 0 || a == rack || b == rack || one == other) return;
+        if (!told.Add((Math.Min(one, other), Math.Max(one, other)))) return;
+        var (ofOne, ofOther) = (Known(one, rack, a), Known(other, rack, b));
+        var isProven = false;
+        if (ofOne is null && ofOther is null) (ofOne, ofOther, isProven) = Together(rack, (a, SideOf(one)), (b, SideOf(other)));
+        else if (ofOne is null && ofOther is { } second) ofOne = Around(second, rack, a, SideOf(one));
+        else if (ofOther is null && ofOne is { } first) ofOther = Around(first, rack, b, SideOf(other));
+        if (ofOne is null || ofOther is null) return;
+        ways[new CableKey(CableKind.Cable, one)] = ofOne;
+        ways[new CableKey(CableKind.Cable, other)] = ofOther;
+        pairs.Add(ApartPair.Of(shortest.Net, one, other, rack, (ofOne, ofOther), isProven));
     }
 
-    /// <summary>Links of two sides have ways of their own but for pathways without a side, and those the second avoids where it
-    /// can.</summary>
-    private (CableWay, CableWay)? OnTheirSides(int rack, int a, int b, int sideOne, int sideOther)
+    /// <summary>The way of a link that has one already: from another pair, or because it lies there; null where it is open.</summary>
+    private CableWay? Known(int link, int rack, int far)
     {
-        if (shortest.Between(WayQuestion.Between(rack, a, sideOne)) is not { } one) return null;
-        var question = WayQuestion.Between(rack, b, sideOther);
+        if (ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way)) return way;
+        return plan.Statements[plan.Links.Statement(link)].IsExisting
+            ? shortest.Between(WayQuestion.Between(rack, far, SideOf(link)))
+            : null;
+    }
+
+    private int SideOf(int link) => Math.Max(0, shortest.Net.SideOf(plan.Statements[plan.Links.Statement(link)].Side));
+
+    /// <summary>Two ways looked for together; for links of two sides one after the other, in both orders.</summary>
+    private (CableWay? One, CableWay? Other, bool IsProven) Together(int rack, (int Far, int Side) one, (int Far, int Side) other)
+    {
+        if (known.TryGetValue((rack, one.Far, other.Far, one.Side, other.Side), out var found)) return found;
+        if (one.Side == other.Side)
+        {
+            var both = search.Find(rack, one.Far, other.Far, one.Side);
+            found = (both?.One, both?.Other, true);
+        }
+        else
+        {
+            var first = OneByOne(rack, one, other);
+            var second = OneByOne(rack, other, one);
+            found = Common(first) <= Common(second) ? (first.First, first.Then, false) : (second.Then, second.First, false);
+        }
+        return known[(rack, one.Far, other.Far, one.Side, other.Side)] = found;
+    }
+
+    private (CableWay? First, CableWay? Then) OneByOne(int rack, (int Far, int Side) first, (int Far, int Side) then)
+    {
+        var way = shortest.Between(WayQuestion.Between(rack, first.Far, first.Side));
+        return (way, way is null ? null : Around(way, rack, then.Far, then.Side));
+    }
+
+    private static double Common((CableWay? First, CableWay? Then) ways) => ways is { First: { } one, Then: { } other }
+        ? one.Stretches.Intersect(other.Stretches).Count()
+        : double.PositiveInfinity;
+
+    /// <summary>The shortest way that avoids the stretches of another; where there is none, the shortest.</summary>
+    private CableWay? Around(CableWay other, int rack, int far, int side)
+    {
+        var question = WayQuestion.Between(rack, far, side);
         var closed = new bool[shortest.Net.Stretches.Length];
-        foreach (var stretch in one.Stretches) closed[stretch] = true;
-        var own = new WaySearch(shortest.Net);
-        own.From(question.From, shortest.Net.Building.Racks[question.To].Hall.Index, sideOther, closed);
-        return (own.To(question.To) ?? shortest.Between(question)) is { } other ? (one, other) : null;
+        foreach (var stretch in other.Stretches) closed[stretch] = true;
+        around.From(question.From, shortest.Net.Building.Racks[question.To].Hall.Index, side, closed);
+        return around.To(question.To) ?? shortest.Between(question);
     }
 
     private int FarRack(int link, int device)
@@ -114,19 +149,5 @@ public sealed class ApartWays
         if (!statement.Through.IsEmpty) return -1;
         var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         return plan.Devices.RackIndex(from == device ? to : from);
-    }
-
-    /// <summary>Points both pass, but for where they come down at their racks.</summary>
-    private ImmutableArray<int> Crossings(CableWay one, CableWay other) => [.. Inner(one).Intersect(Inner(other)).Order()];
-
-    private IEnumerable<int> Inner(CableWay way)
-    {
-        var net = shortest.Net;
-        for (var i = 1; i < way.Stretches.Length; i++)
-        {
-            var (before, after) = (net.Stretches[way.Stretches[i - 1]], net.Stretches[way.Stretches[i]]);
-            foreach (var point in new[] { before.A, before.B })
-                if (point == after.A || point == after.B) yield return point;
-        }
     }
 }

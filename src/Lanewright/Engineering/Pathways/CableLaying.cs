@@ -77,7 +77,7 @@ public sealed class CableLaying
         if (!mayMove) return new CableLaying(net, laid, cords, ways, room, detours);
         var partners = detours.Partners;
         var moves = new OverflowMoves(net, room, pieces, ways, Partner).Run();
-        var moved = detours.With(moves.Select(m => (m.Move, ways[m.Piece])), laid.KeysOf(moves.Select(m => m.Piece)));
+        var moved = detours.With(moves.Select(m => (m.Move, ways[m.Piece])), laid.KeysOf(moves.Select(m => m.Piece)), net);
         return new CableLaying(net, laid, cords, ways, room, moved);
 
         CableWay? Partner(int piece) =>

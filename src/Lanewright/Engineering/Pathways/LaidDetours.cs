@@ -32,14 +32,15 @@ public sealed class LaidDetours
     public static LaidDetours Of(ApartWays apart) => new(
         apart.Ways.ToImmutableDictionary(),
         apart.Pairs.SelectMany(p => new[] { (p.One, p.Other), (p.Other, p.One) })
-            .ToImmutableDictionary(p => Cable(p.Item1), p => Cable(p.Item2)),
+            .GroupBy(p => Cable(p.Item1)).ToImmutableDictionary(g => g.Key, g => Cable(g.First().Item2)),
         [.. apart.Pairs],
         []);
 
     /// <summary>These and more cables that were moved.</summary>
     /// <param name="more">The moves with the new ways.</param>
     /// <param name="sharing">All that shares a cable, by its key.</param>
-    public LaidDetours With(IEnumerable<(CableMove Move, CableWay? Way)> more, ILookup<CableKey, CableKey> sharing)
+    /// <param name="net">The graph, in which pairs are looked at again.</param>
+    public LaidDetours With(IEnumerable<(CableMove Move, CableWay? Way)> more, ILookup<CableKey, CableKey> sharing, WayNet net)
     {
         var (ways, moves) = (Ways.ToBuilder(), Moves.ToBuilder());
         foreach (var (move, way) in more)
@@ -48,7 +49,13 @@ public sealed class LaidDetours
             foreach (var key in sharing[move.Key]) ways[key] = way;
             moves.Add(move);
         }
-        return moves.Count == Moves.Length ? this : new LaidDetours(ways.ToImmutable(), Partners, Pairs, moves.ToImmutable());
+        if (moves.Count == Moves.Length) return this;
+        var moved = moves.Skip(Moves.Length).SelectMany(m => sharing[m.Key]).ToHashSet();
+        return new LaidDetours(ways.ToImmutable(), Partners, [.. Pairs.Select(Again)], moves.ToImmutable());
+
+        ApartPair Again(ApartPair pair) => moved.Contains(Cable(pair.One)) || moved.Contains(Cable(pair.Other))
+            ? pair.On(net, ways[Cable(pair.One)], ways[Cable(pair.Other)])
+            : pair;
     }
 
     private static CableKey Cable(int link) => new(CableKind.Cable, link);

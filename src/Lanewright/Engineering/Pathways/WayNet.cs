@@ -57,7 +57,7 @@ public sealed class WayNet
     public static WayNet Of(Building building, StandardsLibrary standards) => new WayNetMaker(building, standards).Make();
 
     /// <summary>Whether ways of a building are more than straight lines and one route from hall to hall.</summary>
-    public static bool IsNeeded(Building building) => !building.Pathways.IsEmpty
+    public static bool IsNeeded(Building building) => !building.Pathways.IsEmpty || building.Routes.Any(r => r.Side.Length > 0)
         || building.Routes.Select(r => (Math.Min(r.From.Index, r.To.Index), Math.Max(r.From.Index, r.To.Index))).Distinct().Count()
             < building.Routes.Length;
 

@@ -10,18 +10,25 @@ internal sealed class PairSharesStretch() : Rule("LW4106", nameof(PairSharesStre
     public override void Judge(Judgement judgement)
     {
         var (book, plan) = (judgement.Pathways.Value, judgement.Plan);
-        var shared = book.Detours.Pairs.Where(p => !p.Shared.IsEmpty);
-        foreach (var set in shared.GroupBy(p => (plan.Links.Statement(p.One), Pathway: book.Fills[p.Shared[0]].Pathway)))
+        var together = book.Detours.Pairs.Where(p => p.IsTogether);
+        foreach (var set in together.GroupBy(p => (plan.Links.Statement(p.One), What: Common(book, p), p.IsProven)))
         {
             var first = set.First();
             var statement = plan.Statements[set.Key.Item1];
+            var (what, where) = (set.Key.What, first.Shared.IsEmpty ? "" : " " + Places.Of(book.Fills[first.Shared[0]]));
             judgement.Add(this, statement.Span,
-                $"{FarEnds(judgement, first)} are to go ways of their own, and every way between leads through "
-                + $"'{set.Key.Pathway.FullName}' {Places.Of(book.Fills[first.Shared[0]])}: without that stretch no two ways are left; "
-                + "lay a second way around it, or take 'apart-from' back",
+                $"{FarEnds(judgement, first)} are to go ways of their own, and "
+                + (first.IsProven
+                    ? $"every way between leads through '{what}'{where}: without it no two ways are left; lay a second way around it"
+                    : $"both go through '{what}'{where}: no way round it was found for the one while the other keeps its way; lay one, "
+                        + "make room on another")
+                + ", or take 'apart-from' back",
                 statement.Name, set.Count(), Kind.Severity, new Evidence("ways without a stretch in common", 1, 2, "", null));
         }
     }
+
+    private static string Common(PathwayBook book, ApartPair pair) =>
+        pair.Shared.IsEmpty ? pair.Route?.Name ?? "" : book.Fills[pair.Shared[0]].Pathway.FullName;
 
     private static string FarEnds(Judgement judgement, ApartPair pair)
     {
