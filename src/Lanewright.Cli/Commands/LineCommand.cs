@@ -116,6 +116,7 @@ internal sealed class LineCommand
     private LineQuestion QuestionOf(ParseResult parsed, StandardsLibrary standards)
     {
         var types = standards.WavelengthTypes.Select(t => t.Name).ToList();
+        if (parsed.GetValue(length) is null) throw new UsageFault("give a plan, or the length of a span with --length");
         var named = parsed.GetValue(type) is { } called
             ? standards.Wavelength(called) ?? throw new UsageFault(
                 $"no type of a wavelength is called '{called}'{Spelling.DidYouMean(called, types)}; known are {string.Join(", ", types)}")

@@ -20,6 +20,8 @@ internal static class LinePrinter
             [LineWords.Name(t.Scheme), Checks.Word(t.Verdict), t.Reason]));
         if (!design.Stages.IsEmpty) Stages(design);
         if (design.Channels.Any(c => c.Gsnr is not null)) Channels(design);
+        if (design.Spans.Length > 1 && design.Channels.Any(c => c.Margin is not null))
+            Screen.Line("expected margins are told for one span only: over several the plain model stands");
         ChecksPrinter.Print(design.Checks);
         Screen.Line(Summary(answer));
         if (LineHeadroom.Of(answer) is { } room) Screen.Line(Headroom(answer, room));
@@ -78,7 +80,9 @@ internal static class LinePrinter
         design.Checks.Where(c => c.Verdict == design.Verdict && !c.IsAdvice).Select(c => c.Name).Distinct());
 
     private static string Change(LineChange change) => $"{change.What}: {Numerals.Shown(change.Gained.Value, "dB")} more margin"
-        + (change.Cost is { } cost ? $" for {Numerals.Grouped(cost.Units)} at the prices of the catalogue" : "");
+        + (change.Cost is not { } cost ? ""
+            : cost.Units == 0 ? " at no cost"
+            : $" for {Numerals.Grouped(cost.Units)} at the prices of the catalogue");
 
     private static string Headroom(LineAnswer answer, LineHeadroom room)
     {

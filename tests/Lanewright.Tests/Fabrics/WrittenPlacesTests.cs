@@ -73,8 +73,9 @@ public sealed class WrittenPlacesTests
                 pathways:
                   over-A: { from: { x: -1 m, y: 0 m }, to: { x: 6 m, y: 0 m }, width: 300 mm }
                   over-B: { from: { x: -1 m, y: 3 m }, to: { x: 6 m, y: 3 m }, width: 300 mm, depth: 80 mm }
-                  over-N: { from: { x: -1 m, y: 6 m }, to: { x: 6 m, y: 6 m }, width: 110 mm, kind: duct }
-                  west: { from: { x: -1 m, y: 0 m }, to: { x: -1 m, y: 6 m }, width: 400 mm }
+                  north: { from: { x: -1 m, y: 3 m }, to: { x: -1 m, y: 6 m }, width: 110 mm, kind: duct }
+                  over-N: { from: { x: -1 m, y: 6 m }, to: { x: 6 m, y: 6 m }, width: 250 mm }
+                  west: { from: { x: -1 m, y: 0 m }, to: { x: -1 m, y: 3 m }, width: 400 mm }
               far: { rows: { Z: { racks: 1 } } }
         routes: { from: main, to: far, length: 50 m }
         power:

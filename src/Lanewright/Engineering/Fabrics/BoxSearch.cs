@@ -18,7 +18,7 @@ internal sealed class BoxSearch(SearchContext context)
     public ShapeResult Run(FabricShape shape, IEnumerable<SwitchBuild> builds, int boxes, int peerLinks, Incumbent incumbent)
     {
         if (context.Demand.Hosts.FirstOrDefault(h => h.Demand.Ports % boxes != 0) is { } odd)
-            return ShapeResult.None($"the {odd.Demand.Ports} ports of {odd.Demand.Name} do not spread over {boxes}");
+            return ShapeResult.None(odd.Demand.NotSpread($"{boxes}"));
         if (context.Wanted.Survive >= boxes)
             return ShapeResult.None(boxes == 1 ? "nothing is left when the one switch is out"
                 : $"{context.Wanted.Survive} of {boxes} may be out, and a host needs one");

@@ -37,7 +37,7 @@ internal sealed class ShapeSearch(SearchContext context)
         {
             if (Wanted.Rails <= 1) return "no rails are asked for";
             var odd = context.Demand.Hosts.FirstOrDefault(h => h.Demand.Ports % Wanted.Rails != 0);
-            if (odd is not null) return $"the {odd.Demand.Ports} ports of {odd.Demand.Name} do not spread over {Wanted.Rails} rails";
+            if (odd is not null) return odd.Demand.NotSpread($"{Wanted.Rails} rails");
         }
         if (shape == FabricShape.Planes && Wanted.Planes <= 1 && context.Demand.Hosts.Any(h => h.Demand.Ports < 2))
             return "hosts with one port are in one plane";

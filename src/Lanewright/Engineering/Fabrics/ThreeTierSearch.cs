@@ -39,7 +39,7 @@ internal sealed class ThreeTierSearch
     public static ShapeResult Run(SearchContext context, FabricShape shape, int planes, Incumbent incumbent)
     {
         if (context.Demand.Hosts.FirstOrDefault(h => h.Demand.Ports % planes != 0) is { } odd)
-            return ShapeResult.None($"the {odd.Demand.Ports} ports of {odd.Demand.Name} do not spread over {planes} planes");
+            return ShapeResult.None(odd.Demand.NotSpread($"{planes} planes"));
         return new ThreeTierSearch(context, shape, planes, incumbent).Run();
     }
 

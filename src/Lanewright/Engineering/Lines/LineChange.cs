@@ -9,14 +9,16 @@ namespace Lanewright.Engineering.Lines;
 /// <summary>A change to a coherent line and the margin it buys.</summary>
 /// <param name="What">The change in words.</param>
 /// <param name="Gained">What the smallest margin gains.</param>
-/// <param name="Cost">What its parts cost more than those of the design; null where nobody sells it by that name, or a price is
-/// missing.</param>
+/// <param name="Cost">What its parts cost more than those of the design, nothing for a setting; null where nobody sells it by that name,
+/// or a price is missing.</param>
 public sealed record LineChange(string What, Decibels Gained, Money? Cost)
 {
-    /// <summary>The change that buys most margin for its cost; null where none has a cost.</summary>
+    /// <summary>The change that buys most margin for its cost: what costs nothing before all that does; null where no cost is
+    /// known.</summary>
     public static LineChange? BestBuy(ImmutableArray<LineChange> changes) => changes
-        .Where(c => c.Cost > Money.Zero)
-        .OrderByDescending(c => c.Gained.Value / (double)(c.Cost?.Units ?? 1)).FirstOrDefault();
+        .Where(c => c.Cost is not null)
+        .OrderByDescending(c => c.Cost > Money.Zero ? c.Gained.Value / (double)(c.Cost?.Units ?? 1) : double.PositiveInfinity)
+        .ThenByDescending(c => c.Gained).FirstOrDefault();
 
     /// <summary>The changes that gain, best first; none for a line that is not coherent.</summary>
     /// <param name="answer">The line.</param>
@@ -38,7 +40,7 @@ public sealed record LineChange(string What, Decibels Gained, Money? Cost)
                 MultiplexerLoss = question.Equipment.MultiplexerLoss.As(l => l - one),
             });
         Ask("fibre that loses 1 dB less a span", question with { Spans = [.. question.Spans.Select(Clearer)] });
-        if (question.Launch is not null) Ask("the best launch", question with { Launch = null });
+        if (question.Launch is not null) Ask("the best launch", question with { Launch = null }, Money.Zero);
         if (question.Channels.Channels.Length > 1 && ChannelPlan.Middle(question.Standards.Grid, question.Channels.Spacing,
                 (question.Channels.Channels.Length + 1) / 2) is { } half)
             Ask("half the channels", question with { Channels = half });
@@ -58,9 +60,9 @@ public sealed record LineChange(string What, Decibels Gained, Money? Cost)
 
         void Try(string what, LineEquipment equipment) => Ask(what, question with { Equipment = equipment });
 
-        void Ask(string what, LineQuestion asked)
+        void Ask(string what, LineQuestion asked, Money? cost = null)
         {
-            if (CoherentLine.Of(asked, type, design.Scheme).Worst?.Margin is { } then) changes.Add(new LineChange(what, then - now, null));
+            if (CoherentLine.Of(asked, type, design.Scheme).Worst?.Margin is { } then) changes.Add(new LineChange(what, then - now, cost));
         }
 
         // What is bought has to work: a change that breaks another limit is none.

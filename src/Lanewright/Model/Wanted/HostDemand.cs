@@ -27,4 +27,10 @@ public sealed record HostDemand
 
     /// <summary>The cards in each; empty when the cheapest of the catalogue with the ports will do.</summary>
     public ImmutableArray<CardModel> Cards { get; init; } = [];
+
+    /// <summary>Why it cannot be led to several at once, in words.</summary>
+    /// <param name="over">Over what its ports do not spread.</param>
+    public string NotSpread(string over) => Ports == 1
+        ? $"the one port of {Name} does not spread over {over}"
+        : $"the {Numerals.Whole(Ports)} ports of {Name} do not spread over {over}";
 }

@@ -13,6 +13,7 @@ internal static class TierSketch
     private const double BoxHeight = 16;
     private const double LabelHeight = 13;
     private const int MostBoxes = 5;
+    private const int LeavesFromBelow = 3;
 
     /// <summary>Draws it with its upper left corner at a point.</summary>
     public static void Draw(Canvas canvas, FabricOption option, double x, double y, double width)
@@ -23,7 +24,7 @@ internal static class TierSketch
         for (var i = 0; i + 1 < rows.Length; i++)
         {
             var (upperY, lowerY) = (y + (i * step) + BoxHeight + LabelHeight, y + ((i + 1) * step));
-            Join(canvas, centres[i], upperY, centres[i + 1], lowerY, Nearest(option, i, rows.Length));
+            Join(canvas, centres[i], upperY, centres[i + 1], lowerY, Parts(option, i, rows));
         }
         if (option.Shape == FabricShape.CollapsedPair && centres[0] is [var left, var right, ..])
             canvas.Line(left + 12, y + (BoxHeight / 2), right - 12, y + (BoxHeight / 2), "ink");
@@ -43,9 +44,15 @@ internal static class TierSketch
         return rows.ToImmutable();
     }
 
-    /// <summary>Whether boxes of a row go only to the nearest of the next: hosts do, unless they have a port on each.</summary>
-    private static bool Nearest(FabricOption option, int row, int rows) =>
-        row == rows - 2 && option.Shape is FabricShape.LeafSpine or FabricShape.ThreeTier && option.HostPorts == option.Hosts;
+    /// <summary>Into how many parts two rows fall that are joined each in itself: hosts with a port go to the nearest box, and leaves to
+    /// the switches of their pod.</summary>
+    private static int Parts(FabricOption option, int row, ImmutableArray<(string Words, int Count, string Style)> rows)
+    {
+        if (option.Shape is not (FabricShape.LeafSpine or FabricShape.ThreeTier)) return 1;
+        if (row == rows.Length - 2) return option.HostPorts == option.Hosts ? rows[row].Count : 1;
+        var isPods = option.Shape == FabricShape.ThreeTier && row == rows.Length - LeavesFromBelow && !option.Uplinks.IsEmpty;
+        return isPods ? Math.Max(1, rows[row].Count / Math.Max(1, option.Uplinks[0].Uppers)) : 1;
+    }
 
     private static ImmutableArray<double> Centres(int count, double x, double width)
     {
@@ -54,14 +61,15 @@ internal static class TierSketch
     }
 
     private static void Join(
-        Canvas canvas, ImmutableArray<double> upper, double upperY, ImmutableArray<double> lower, double lowerY, bool isNearest)
+        Canvas canvas, ImmutableArray<double> upper, double upperY, ImmutableArray<double> lower, double lowerY, int parts)
     {
         for (var i = 0; i < upper.Length; i++)
         {
             for (var j = 0; j < lower.Length; j++)
             {
-                var isNear = i == (int)((j + 0.5) * upper.Length / lower.Length);
-                if (!isNearest || isNear) canvas.Line(upper[i], upperY, lower[j], lowerY, "faint");
+                var shown = Math.Min(parts, upper.Length);
+                var isJoined = (int)((i + 0.5) * shown / upper.Length) == (int)((j + 0.5) * shown / lower.Length);
+                if (isJoined) canvas.Line(upper[i], upperY, lower[j], lowerY, "faint");
             }
         }
     }
