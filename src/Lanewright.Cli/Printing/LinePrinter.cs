@@ -33,7 +33,7 @@ internal static class LinePrinter
             Screen.Line($"with {LineWords.Name(design.Scheme)} as designed, over {sweep.Quantity}:");
             Sweep(sweep);
         }
-        if (LineCautions.Hint(design) is { Length: > 0 } hint) Screen.Line(hint);
+        if (LineCautions.Hint(design, answer.Question.Standards) is { Length: > 0 } hint) Screen.Line(hint);
         Screen.Line(LineCautions.Short);
     }
 
@@ -57,6 +57,10 @@ internal static class LinePrinter
         if (line.Difference is { } difference)
             Screen.Line($"the routes differ by {Numerals.Shown(difference.Nanoseconds / 1000, "us")}");
         foreach (var separating in line.Separating) Screen.Line($"no second route: every way needs {separating}");
+        if (line.Routes.Length < line.Statement.Routes && line.Separating.IsEmpty)
+            Screen.Line(line.IsProven ? "no second route: every two ways share a span or a duct" : "no second route was found");
+        if (!line.Shared.IsEmpty) Screen.Line($"both routes are in {string.Join(" and ", line.Shared)}: one cut takes both");
+        if (line.Routes.Any(r => !r.Carries)) Screen.Line("routes that fail count for nothing in what is carried, left and available");
         Screen.Print(["when this is cut", "", "left"], line.Cuts.Select(c => (IReadOnlyList<string>)
             [c.What, c.IsDuct ? "duct" : "span", c.Left.ToString()]));
     }

@@ -74,6 +74,7 @@ export function editorSheet(root, say) {
       return;
     }
     offer.hidden = true;
+    said.textContent = '';
     schedule();
     paint();
   }
@@ -90,7 +91,9 @@ export function editorSheet(root, say) {
         return;
       }
       const found = await answer.json();
-      said.textContent = found.words;
+      // What was said since, such as that nothing is left to undo, stands until something else is typed.
+      if (found.words || state.isCutOff) said.textContent = found.words;
+      state.isCutOff = false;
       if (!found.done) {
         // What is typed from here on is sent and refused and kept aside, until the person has chosen.
         state.other = { text: plain(found.text), version: found.version };
@@ -107,6 +110,7 @@ export function editorSheet(root, say) {
       }
     } catch {
       said.textContent = 'Not kept yet: the workbench does not answer.';
+      state.isCutOff = true;
       setTimeout(send, 1000);
     } finally {
       state.isSending = false;
@@ -343,6 +347,7 @@ export function editorSheet(root, say) {
   area.addEventListener('input', () => {
     own.typed();
     offer.hidden = true;
+    said.textContent = '';
     schedule();
     paint();
   });

@@ -1,5 +1,6 @@
 using Lanewright.Engineering.Lines;
 using Lanewright.Quantities;
+using Lanewright.Standards;
 using Lanewright.Text;
 
 namespace Lanewright.Deliverables;
@@ -13,13 +14,17 @@ public static class LineCautions
         + "close open ones, and switch amplifiers off before unplugging. The label on the equipment and local rules for laser safety "
         + "decide.";
 
-    /// <summary>Which hazard level the light in the fibre comes near; empty where the total power is not known.</summary>
-    public static string Hint(LineDesign design)
+    /// <summary>Which hazard level the light in the fibre comes to; empty where the total power is not known.</summary>
+    /// <param name="design">The line.</param>
+    /// <param name="standards">Where the levels end.</param>
+    public static string Hint(LineDesign design, StandardsLibrary standards)
     {
-        if (design.Checks.FirstOrDefault(c => c.Name == LineCheckNames.FibreLight) is not { Value: { } total, Limit: { } next } check)
+        if (design.Checks.FirstOrDefault(c => c.Name == LineCheckNames.FibreLight) is not { Value: { } total, Limit: { } most } check)
             return "";
-        var where = total <= next ? "below" : "above";
-        return $"strongest light in a fibre {Numerals.Shown(total, "dBm")}, {where} the {Numerals.Shown(next, "dBm")} from which hazard "
-            + $"level 1M is touched [{Marks.Name(check.Source?.Mark ?? Mark.Weak)}]; a hint, and no classification";
+        var first = standards.LineValue("fibre-light", "hazard-from").Value;
+        var where = total <= first ? "level 1" : total <= most ? "level 1M" : "a level beyond 1M";
+        return $"strongest light in a fibre {Numerals.Shown(total, "dBm")}: hazard {where}, for level 1 ends near "
+            + $"{Numerals.Shown(first, "dBm")} and 1M near {Numerals.Shown(most, "dBm")} [{Marks.Name(check.Source?.Mark ?? Mark.Weak)}]; "
+            + "a hint, and no classification";
     }
 }

@@ -84,8 +84,9 @@ public sealed class PlanLineTests
             spans:
               coast: { from: bay, to: town, length: 100 km, measured-loss: 17 dB, ducts: [quay] }
               inland: { from: bay, to: cape, length: 50 km, measured-loss: 11 dB, ducts: [rail] }
-              hills: { from: cape, to: town, length: 0.1 km, measured-loss: 10 dB }
-            lines: { away: { from: bay, to: town, type: 400ZR, over: coast, other-way: [inland, hills], scheme: coherent-booster } }
+              hills: { from: cape, to: town, length: 0.1 km, measured-loss: 1 dB }
+            lines:
+              away: { from: bay, to: town, type: 400ZR, over: coast, other-way: [inland, hills], scheme: coherent-booster-preamplifier }
             """;
         var line = Book(plan).Lines.Single();
         // 100 km at 2 cuts on 1000 km and 43.8 h: 0.1 % of the time; 50.1 km half of that, and a site of 99.95 % between.

@@ -13,16 +13,16 @@ public static class LineJson
     public static void Write(LineAnswer answer, Catalogue catalogue, LineSweep? sweep, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
-        WriteKeys(writer, answer, catalogue);
+        WriteKeys(writer, answer, catalogue, answer.Design.Verdict);
         if (sweep is not null) Sweep(writer, sweep);
         writer.WriteEndObject();
     });
 
-    /// <summary>Writes the keys of an answer into an object that is open.</summary>
-    public static void WriteKeys(Utf8JsonWriter writer, LineAnswer answer, Catalogue catalogue)
+    /// <summary>Writes the keys of an answer into an object that is open, with the verdict on all that it stands for.</summary>
+    public static void WriteKeys(Utf8JsonWriter writer, LineAnswer answer, Catalogue catalogue, Verdict verdict)
     {
         var design = answer.Design;
-        writer.WriteString("verdict", Checks.Word(design.Verdict));
+        writer.WriteString("verdict", Checks.Word(verdict));
         writer.WriteString("mark", Marks.Name(design.Mark));
         writer.WriteString("scheme", LineWords.Name(design.Scheme));
         writer.WriteString("type", design.TypeName);
@@ -51,7 +51,7 @@ public static class LineJson
         }
         writer.WriteEndArray();
         Built(writer, design);
-        writer.WriteString("hazardHint", LineCautions.Hint(design));
+        writer.WriteString("hazardHint", LineCautions.Hint(design, answer.Question.Standards));
         writer.WriteString("caution", LineCautions.Short);
         Advice(writer, answer, catalogue);
     }

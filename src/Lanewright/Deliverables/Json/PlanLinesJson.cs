@@ -15,7 +15,7 @@ public static class PlanLinesJson
         // The line that comes out worst stands for all, with the keys that a line by itself has.
         var governing = lines.SelectMany(l => l.Routes).OrderByDescending(r => r.Verdict)
             .ThenBy(r => r.Answer.Design.Worst?.Margin ?? default).FirstOrDefault();
-        if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, catalogue);
+        if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, catalogue, lines.Max(l => l.Verdict));
         writer.WriteStartArray("lines");
         foreach (var line in lines) Line(writer, line, catalogue);
         writer.WriteEndArray();
@@ -32,6 +32,7 @@ public static class PlanLinesJson
         writer.Number("capacityGbps", line.Capacity.Gigabits);
         writer.Number("availabilityPercent", line.Availability.Percent);
         writer.Number("latencyDifferenceUs", line.Difference?.Nanoseconds / 1000);
+        writer.WriteNumber("routesWanted", line.Statement.Routes);
         Texts(writer, "separating", line.Separating);
         Texts(writer, "shared", line.Shared);
         writer.WriteStartArray("cuts");
@@ -54,7 +55,7 @@ public static class PlanLinesJson
             writer.WriteString("fromModule", route.Terminals.From?.Name ?? "");
             writer.WriteString("toModule", route.Terminals.To?.Name ?? "");
             ChecksJson.Write(writer, "portChecks", route.Terminals.Checks);
-            LineJson.WriteKeys(writer, route.Answer, catalogue);
+            LineJson.WriteKeys(writer, route.Answer, catalogue, route.Verdict);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

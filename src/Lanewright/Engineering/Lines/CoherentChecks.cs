@@ -153,7 +153,7 @@ internal sealed class CoherentChecks(
                 IsAdvice = true,
                 Note = "the closed form of nonlinear noise was not proven on so short a span",
             };
-        var light = question.Standards.LineValue("fibre-light", "hazard-from");
+        var light = question.Standards.LineValue("fibre-light", "hazard-most");
         var strongest = state.Amplifiers.Select(a => a.Output.OfAll(channels.Length)).DefaultIfEmpty(trial.Transmitter).MaxBy(l => l.Dbm);
         yield return Check.AtMost(LineCheckNames.FibreLight, strongest.Dbm, light, CheckUnits.Average) with
         {

@@ -54,7 +54,7 @@ internal static class DirectRung
     }
 
     private static double LargestDispersion(LineQuestion question) => question.Spans.Sum(s =>
-        s.DispersionMax is { } d ? (d.Value * s.Length).PicosecondsPerNanometre : 0);
+        s.DispersionMax is { } d ? Math.Abs((d.Value * s.Length).PicosecondsPerNanometre) : 0);
 
     private static LineDesign Judge(LineQuestion question, LineScheme scheme, WavelengthType type)
     {

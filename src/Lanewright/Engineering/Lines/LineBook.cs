@@ -84,7 +84,7 @@ public sealed class LineBook
             Separating = separating,
             IsProven = isProven,
             Shared = routes is [var first, var second] ? SharedBy(first, second) : [],
-            Availability = availability.Of(line, routes),
+            Availability = availability.Of(line, [.. routes.Where(r => r.Carries)]),
             Cuts = CutsOf(line, routes),
         };
     }
@@ -162,6 +162,6 @@ public sealed class LineBook
             .Select(cut => new LineCut(cut, true, Left(r => !r.Spans.Any(s => s.Ducts.Contains(cut)))));
         return [.. spans.Concat(inDucts).OrderBy(c => c.Left).ThenBy(c => c.IsDuct).ThenBy(c => c.What, NaturalOrder.Instance)];
 
-        BitRate Left(Func<LineRoute, bool> isWhole) => line.Rate * (line.Channels * routes.Count(isWhole));
+        BitRate Left(Func<LineRoute, bool> isWhole) => line.Rate * (line.Channels * routes.Count(r => r.Carries && isWhole(r)));
     }
 }

@@ -19,7 +19,9 @@ internal sealed class LinePenalties
     {
         (this.question, this.type, this.amplifiers) = (question, type, amplifiers);
         Dispersions = [.. question.Channels.Channels.Select(DispersionOf)];
-        OfDispersion = [.. Dispersions.Select(d => d is { } v ? type.DispersionPenalties.At(v.PicosecondsPerNanometre).Value : 0)];
+        // The amount counts, whichever its sign.
+        OfDispersion =
+            [.. Dispersions.Select(d => d is { } v ? type.DispersionPenalties.At(Math.Abs(v.PicosecondsPerNanometre)).Value : 0)];
         OfAll = (MeanDelay is { } pmd ? type.PmdPenalties.At(pmd) : default)
             + (Pdl is { } pdl ? type.PdlPenalties.At(pdl.Value) : default)
             + (question.Channels.Channels.Length > 1 ? type.CrosstalkPenalty?.Value ?? default : default)
@@ -70,7 +72,7 @@ internal sealed class LinePenalties
     /// <summary>The comparisons.</summary>
     public IEnumerable<Check> Checks()
     {
-        var largest = Dispersions.All(d => d is not null) ? Dispersions.Max(d => d?.PicosecondsPerNanometre) : null;
+        var largest = Dispersions.All(d => d is not null) ? Dispersions.Max(d => Math.Abs(d?.PicosecondsPerNanometre ?? 0)) : (double?)null;
         var mark = Weakest(question.Spans.Select(s => s.DispersionMax?.Source.Mark ?? Mark.Weak));
         yield return Check.AtMost(LineCheckNames.Dispersion, largest, type.DispersionMax, "ps/nm", mark) with
         {

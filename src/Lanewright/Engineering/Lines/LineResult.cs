@@ -27,11 +27,15 @@ public sealed record LineResult
     /// <summary>What is left after each cut of a span or a duct that it uses, least first.</summary>
     public ImmutableArray<LineCut> Cuts { get; init; } = [];
 
-    /// <summary>What it carries whole.</summary>
-    public BitRate Capacity => Statement.Rate * (Statement.Channels * Routes.Length);
+    /// <summary>What it carries whole: a route that fails carries nothing.</summary>
+    public BitRate Capacity => Statement.Rate * (Statement.Channels * Routes.Count(r => r.Carries));
 
-    /// <summary>The worst verdict of its routes; fail without any.</summary>
-    public Verdict Verdict => Routes.IsEmpty ? Verdict.Fail : Routes.Max(r => r.Verdict);
+    /// <summary>The worst verdict of its routes; fail where the plan wants more routes, routes that share nothing, or more of the time
+    /// than they give.</summary>
+    public Verdict Verdict => Routes.Length < Statement.Routes || Routes.IsEmpty || !Shared.IsEmpty
+        || (Statement.AvailabilityLeast is { } least && Availability < least)
+            ? Verdict.Fail
+            : Routes.Max(r => r.Verdict);
 
     /// <summary>Share of time in which it carries something: no route or one, or either of two, behind the sites that all need.</summary>
     public Share Availability { get; init; }

@@ -19,6 +19,9 @@ public sealed record LineRoute(
     public Verdict Verdict =>
         Checks.Verdict(Terminals.Checks) is var ofCages && ofCages > Answer.Design.Verdict ? ofCages : Answer.Design.Verdict;
 
+    /// <summary>Whether it counts for what is left and how often: a route that fails does not.</summary>
+    public bool Carries => Verdict != Verdict.Fail;
+
     /// <summary>How long it is.</summary>
     public Length Length => Answer.Question.Length;
 

@@ -3,7 +3,7 @@ using Lanewright.Findings;
 
 namespace Lanewright.Rules.Lines;
 
-/// <summary>So much light in a fibre that the next hazard level is near.</summary>
+/// <summary>So much light in a fibre that it goes beyond hazard level 1M.</summary>
 internal sealed class FibreLightStrong() : LineCheckRule(
     "LW5114", nameof(FibreLightStrong), [LineCheckNames.FibreLight],
     "have the hazard level of the places reckoned by a person who answers for laser safety; "

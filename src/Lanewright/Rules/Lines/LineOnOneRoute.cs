@@ -11,8 +11,8 @@ internal sealed class LineOnOneRoute() : LineRule("LW5130", nameof(LineOnOneRout
     /// <inheritdoc/>
     protected override void Judge(Judgement judgement, LineResult line)
     {
-        if (line.Statement.Routes > 1 || line.Routes.IsEmpty) return;
-        Say(judgement, line, $"it has one route, and any cut takes all {line.Capacity} of it, about "
+        if (line.Statement.Routes > 1 || line.Routes is not [{ Carries: true }]) return;
+        Say(judgement, line, $"it has one route, and any cut takes all {line.Capacity} of it; cuts and sites take it about "
             + $"{Numerals.Plain(Math.Round(RouteAvailability.MinutesDown(line.Availability)))} minutes a year at the rates of the policy; "
             + "'routes: 2' asks for a second one");
     }
