@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Lanewright.Engineering.Load;
+using Lanewright.Quantities;
 using Lanewright.Tests.Load.Support;
 
 namespace Lanewright.Tests.Load;
@@ -41,6 +43,61 @@ public sealed class BisectionTests
         var found = Bisection.Of(fabric.Graph, fabric.Terminals);
         Assert.True(found.IsExact, found.Proof.ToString());
         Assert.Equal(least, found.AtMost.Gigabits, 1e-9);
+    }
+
+    // Half of the hosts of one switch send all they can to the other half (definition).
+    [Theory]
+    [InlineData(2, 1)]
+    [InlineData(20, 10)]
+    [InlineData(7, 3)]
+    public void OneSwitch_CarriesHalfOfItsHosts(int hosts, int carried)
+    {
+        var fabric = Bundled([hosts], [], rate: 1);
+        var found = Bisection.Of(fabric.Graph, fabric.Terminals);
+        Assert.True(found.IsExact);
+        Assert.Equal(carried, found.AtMost.Gigabits, 1e-9);
+    }
+
+    /// <summary>Hosts alike stand in a bundle; each in a node of its own they make the same fabric, of which every division is
+    /// tried.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    public void Bundles_ChangeNothing(int seed)
+    {
+        var draws = new Random(seed);
+        int[] hosts = [.. Enumerable.Range(0, 4).Select(_ => draws.Next(1, 4))];
+        (int, int, int)[] links =
+            [(0, 1, draws.Next(1, 4)), (1, 2, draws.Next(1, 4)), (2, 3, draws.Next(1, 4)), (3, 0, draws.Next(1, 4)), (0, 2, 1)];
+        var bundled = Bundled(hosts, links, rate: 1);
+        var apart = Bundled(hosts, links, rate: 1, isApart: true);
+        var (one, other) = (Bisection.Of(bundled.Graph, bundled.Terminals), Bisection.Of(apart.Graph, apart.Terminals));
+        Assert.True(one.IsExact && other.IsExact);
+        Assert.Equal(other.AtMost.Gigabits, one.AtMost.Gigabits, 1e-9);
+    }
+
+    /// <summary>Switches with hosts, and links between them.</summary>
+    private static (FabricGraph Graph, ImmutableArray<Terminal> Terminals) Bundled(
+        int[] hosts, (int A, int B, int Count)[] links, int rate, bool isApart = false)
+    {
+        var one = BitRate.FromGigabits(rate);
+        List<FabricNode> nodes = [.. hosts.Select(_ => FabricNode.Switch(0))];
+        List<FabricLink> cables = [.. links.Select(l => new FabricLink(l.A, l.B, one, l.Count))];
+        var terminals = new List<Terminal>();
+        for (var at = 0; at < hosts.Length; at++)
+        {
+            for (var part = 0; part < (isApart ? hosts[at] : 1); part++)
+            {
+                var members = isApart ? 1 : hosts[at];
+                cables.Add(new FabricLink(at, nodes.Count, one, members));
+                terminals.Add(new Terminal(nodes.Count, members, one));
+                nodes.Add(FabricNode.Hosts(1, members));
+            }
+        }
+        return (new FabricGraph([.. nodes], [.. cables]), [.. terminals]);
     }
 
     [Fact]
