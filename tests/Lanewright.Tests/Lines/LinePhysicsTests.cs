@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Lanewright.Engineering.Lines;
 using Lanewright.Quantities;
@@ -168,8 +167,7 @@ public sealed class LinePhysicsTests
             string.Create(CultureInfo.InvariantCulture, $"({s.ErrorFactor.Value:R},{s.ErrorDivisor.Value:R},{r:R})")));
         var script = "import math;print('\\n'.join(repr(f*math.erfc(math.sqrt(r/d))) for f,d,r in ["
             + string.Join(',', lines) + "]))";
-        var expected = Python(script).Split('\n', StringSplitOptions.RemoveEmptyEntries)
-            .Select(t => double.Parse(t, CultureInfo.InvariantCulture)).ToList();
+        var expected = Python.Ask(script, []).ConvertAll(t => double.Parse(t, CultureInfo.InvariantCulture));
         var at = 0;
         foreach (var set in sets)
         {
@@ -195,15 +193,6 @@ public sealed class LinePhysicsTests
         var made = CoherentLine.Of(asked, asked.Type!, LineScheme.BoosterAndPreamplifier);
         var watts = PowerLevel.FromDbm(launch).Watts;
         return [.. made.Channels.Select(c => 59.84375 / 12.5 / c.OverNonlinear!.Value.Ratio / (watts * watts))];
-    }
-
-    private static string Python(string script)
-    {
-        var start = new ProcessStartInfo("/usr/bin/python3", ["-c", script]) { RedirectStandardOutput = true };
-        using var process = Process.Start(start) ?? throw new InvalidOperationException("python3 did not start");
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return output;
     }
 
     private static NonlinearNoise Comb(GlassSpan glass, int channels, double spacing, double width) =>

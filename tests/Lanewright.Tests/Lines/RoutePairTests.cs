@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using System.Globalization;
 using Lanewright.Engineering.Lines.Routes;
 
@@ -20,10 +19,9 @@ public sealed class RoutePairTests
             + "    for i,(u,v) in enumerate(((a,b),(b,a))):\n"
             + "      m='m%d_%d'%(k,i)\n      g.add_edge(u,m,capacity=1,weight=c)\n      g.add_edge(m,v,capacity=1,weight=0)\n"
             + "  try: print(nx.min_cost_flow_cost(g))\n  except nx.NetworkXUnfeasible: print('none')\n";
-        var input = string.Join('\n', graphs.Select(g => g.Places.ToString(CultureInfo.InvariantCulture) + " " + string.Join(' ',
-            g.Edges.Select(e => string.Create(CultureInfo.InvariantCulture, $"{e.A},{e.B},{e.Cost}"))))) + "\n";
-        var expected = Python(script, input).Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        Assert.Equal(graphs.Count, expected.Length);
+        var expected = Python.Ask(script, graphs.Select(g => g.Places.ToString(CultureInfo.InvariantCulture) + " " + string.Join(' ',
+            g.Edges.Select(e => string.Create(CultureInfo.InvariantCulture, $"{e.A},{e.B},{e.Cost}")))));
+        Assert.Equal(graphs.Count, expected.Count);
         for (var i = 0; i < graphs.Count; i++)
         {
             var (pair, isProven) = graphs[i].CheapestPair(0, graphs[i].Places - 1);
@@ -98,21 +96,6 @@ public sealed class RoutePairTests
             return new RouteEdge(a, b, random.Next(1, 20), shared);
         });
         return new RouteGraph(places, [.. edges]);
-    }
-
-    private static string Python(string script, string input)
-    {
-        var start = new ProcessStartInfo("/usr/bin/python3", ["-c", script])
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardInput = true,
-        };
-        using var process = Process.Start(start) ?? throw new InvalidOperationException("python3 did not start");
-        process.StandardInput.Write(input);
-        process.StandardInput.Close();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return output;
     }
 
     // Where two places are joined at no cost, ways end all the same.

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.Json;
 using Lanewright.Engineering.Load;
 using Lanewright.Quantities;
@@ -112,20 +111,6 @@ public sealed class GraphLibraryTests
         });
     }
 
-    private static List<string> Ask(IEnumerable<string> questions)
-    {
-        // The distribution's own interpreter has the library; another one on the path may not.
-        var start = new ProcessStartInfo("/usr/bin/python3", $"\"{Repository.Path("tests", "cases", "graph_reference.py")}\"")
-        {
-            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
-        };
-        using var process = Process.Start(start) ?? throw new InvalidOperationException("python3 did not start");
-        var output = process.StandardOutput.ReadToEndAsync();
-        var error = process.StandardError.ReadToEndAsync();
-        foreach (var question in questions) process.StandardInput.WriteLine(question);
-        process.StandardInput.Close();
-        process.WaitForExit();
-        Assert.True(process.ExitCode == 0, "./check installs what this test needs. " + error.Result);
-        return [.. output.Result.Split('\n', StringSplitOptions.RemoveEmptyEntries)];
-    }
+    private static List<string> Ask(IEnumerable<string> questions) =>
+        Python.AskFile(Repository.Path("tests", "cases", "graph_reference.py"), questions);
 }

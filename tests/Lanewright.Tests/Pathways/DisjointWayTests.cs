@@ -57,7 +57,7 @@ public sealed class DisjointWayTests
             },
             iter: 400, threads: 1);
         Assert.True(questions.Count > 20, $"{questions.Count} cases");
-        var answers = GraphLibrary.Ask(Script, questions);
+        var answers = Python.Ask(Script, questions);
         for (var i = 0; i < ours.Count; i++)
         {
             var theirs = JsonSerializer.Deserialize<Answer>(answers[i], JsonSerializerOptions.Web)!;

@@ -70,7 +70,7 @@ public sealed class WayGraphTests
                 ours.Add([.. ways.Select(w => w is null ? (double?)null : Whole(net, w, 0))]);
             },
             iter: 60, threads: 1);
-        var answers = GraphLibrary.Ask("""
+        var answers = Python.Ask("""
             import json, sys, networkx
             for line in sys.stdin:
                 asked = json.loads(line)

@@ -64,19 +64,22 @@ public sealed record Bisection(BitRate AtLeast, BitRate AtMost, BisectionProof P
 
     private static long Enumerated(FabricGraph graph, ImmutableArray<Terminal> terminals, HoseEnds ends, int[] members)
     {
-        var half = members.Sum() / 2;
-        var canHalve = new HalfSizes(members).Half == half;
-        var least = long.MaxValue;
-        if (canHalve)
-        {
-            var none = CutFlow.Of(graph, ends);
-            foreach (var (side, hosts) in Sides(members, members.Length - 1))
-                if (hosts == half || hosts == members.Sum() - half) least = Math.Min(least, CutFlow.Across(none, side));
-        }
+        var least = WithWhole(graph, ends, members, members.Sum() / 2);
         for (var divided = 0; divided < members.Length; divided++)
             if (DividedBundle.IsPossible(graph, terminals, ends.Nodes[divided]))
                 least = Math.Min(least, WithOneDivided(graph, terminals, ends.Nodes[divided], members, divided));
-        return least < long.MaxValue ? least : Unequal(graph, ends, members);
+        // Where no bundle may be divided, halves are as equal as bundles allow.
+        return least < long.MaxValue ? least : WithWhole(graph, ends, members, new HalfSizes(members).Half);
+    }
+
+    /// <summary>The least flow from so many hosts in whole bundles to the others; the largest number there is where no bundles make so
+    /// many.</summary>
+    private static long WithWhole(FabricGraph graph, HoseEnds ends, int[] members, int half)
+    {
+        var none = CutFlow.Of(graph, ends);
+        return Sides(members, members.Length - 1)
+            .Where(s => s.Hosts == half || s.Hosts == members.Sum() - half)
+            .Select(s => CutFlow.Across(none, s.Side)).DefaultIfEmpty(long.MaxValue).Min();
     }
 
     /// <summary>The least flow where a bundle stands on both sides: as many of it on the first as the others leave room for.</summary>
@@ -97,15 +100,6 @@ public sealed record Bisection(BitRate AtLeast, BitRate AtMost, BisectionProof P
             least = Math.Min(least, CutFlow.Across(none, side.Append(divided)));
         }
         return least;
-    }
-
-    /// <summary>Where no bundle may be divided: halves as equal as bundles allow.</summary>
-    private static long Unequal(FabricGraph graph, HoseEnds ends, int[] members)
-    {
-        var (none, half) = (CutFlow.Of(graph, ends), new HalfSizes(members).Half);
-        return Sides(members, members.Length - 1)
-            .Where(s => s.Hosts == half || s.Hosts == members.Sum() - half)
-            .Select(s => CutFlow.Across(none, s.Side)).DefaultIfEmpty(0).Min();
     }
 
     /// <summary>Every choice among the first bundles with its hosts. Without the last, a division stands for its mirror image, which
