@@ -54,12 +54,20 @@ internal sealed class CountOptions(WantedOptions wanted)
         return ExitCodes.NoErrors;
     }
 
-    private static FabricFigures Rails(int ports, int rails, int tiers)
+    private FabricFigures Rails(ParseResult parsed, int ports, int rails, int tiers, ImmutableArray<Ratio> ratios)
     {
+        if (!ratios.IsEmpty) throw new UsageFault("rails are counted without oversubscription; leave --oversubscription out");
+        if (Whole(parsed, "planes", 1, 64) is > 1) throw new UsageFault("rails or planes are counted; leave one of the two out");
+        if (Whole(parsed, "ports", 1, 64) is { } own && own != rails)
+            throw new UsageFault("a server has as many ports as there are rails; leave --host-ports out");
         if (tiers > 2) throw new UsageFault("rails are counted for one or two tiers; write --tiers 1 or --tiers 2");
         if (tiers == 2 && rails > ports)
             throw new UsageFault($"a spine of {ports} ports cannot take a leaf of each of {rails} rails; write at most --rails {ports}");
-        return FabricFigures.Of(FabricCounts.Rails(ports, rails, tiers));
+        var most = FabricCounts.Rails(ports, rails, tiers);
+        if (Whole(parsed, "count", 1, int.MaxValue) is not { } servers) return FabricFigures.Of(most);
+        return FabricFigures.Of(FabricCounts.RailsFor(servers, ports, rails, tiers)
+            ?? throw new UsageFault($"{rails} rails of switches of {ports} ports take {most.Servers} servers at most in "
+                + $"{(tiers == 1 ? "one tier" : "two tiers")}, and {servers} are asked for"));
     }
 
     private FabricFigures Counts(ParseResult parsed, int ports, ImmutableArray<Ratio> ratios)
@@ -67,7 +75,7 @@ internal sealed class CountOptions(WantedOptions wanted)
         var tiers = Whole(parsed, "tiers", 1, 8);
         try
         {
-            if (Whole(parsed, "rails", 1, 64) is { } rails and > 1) return Rails(ports, rails, tiers ?? 2);
+            if (Whole(parsed, "rails", 1, 64) is { } rails and > 1) return Rails(parsed, ports, rails, tiers ?? 2, ratios);
             if (Whole(parsed, "planes", 1, 64) is { } planes and > 1) return Planes(parsed, ports, planes, ratios);
             if (Whole(parsed, "count", 1, int.MaxValue) is { } hosts && (tiers ?? 2) == 2)
             {
@@ -85,6 +93,8 @@ internal sealed class CountOptions(WantedOptions wanted)
 
     private FabricFigures Planes(ParseResult parsed, int ports, int planes, ImmutableArray<Ratio> ratios)
     {
+        if (Whole(parsed, "tiers", 1, 8) is { } tiers and not 2)
+            throw new UsageFault($"planes are counted for two tiers, and {tiers} are asked for; leave --tiers out");
         var hosts = Whole(parsed, "count", 1, int.MaxValue) ?? throw new UsageFault("--planes needs --hosts");
         var hostPorts = Whole(parsed, "ports", 1, 64) ?? planes;
         if (hostPorts != planes) throw new UsageFault("a host has as many ports as there are planes; leave --host-ports out");

@@ -65,11 +65,19 @@ internal sealed class SizeCommand
         if (sized is not { Study: { } study, Plan: { } asked }) return Unread(sized);
         var isFolder = target is not null && chosen is null;
         var withBreakEvens = parsed.GetValue(breakEvens) || (isFolder && study.IsQuick);
-        Screen.WithProgress(step => WorkOut(study, withBreakEvens, step));
+        var isTable = !parsed.GetValue(json);
+        // What would change the answer takes long; options and their plans are there before it is looked for.
+        if (study.Answer.Options.IsEmpty) Screen.WithProgress(step => InTheWay(study, step));
         if (chosen is not null && target is not null) WriteOne(asked, Chosen(study, chosen), target);
-        if (chosen is null && target is not null) WriteAll(asked, study, target, withBreakEvens);
-        if (parsed.GetValue(json)) Screen.Document(stream => SizingJson.Write(study, asked.Currency, withBreakEvens, stream));
-        else SizingPrinter.Print(study, asked.Currency, withBreakEvens);
+        if (isFolder && target is not null) WriteAll(asked, study, target, withBreakEvens: false);
+        if (isTable) SizingPrinter.Print(study, asked.Currency);
+        if (withBreakEvens && !study.Answer.Options.IsEmpty)
+        {
+            Screen.WithProgress(step => WorkOut(study, step));
+            if (isFolder && target is not null) WriteAll(asked, study, target, withBreakEvens: true);
+            if (isTable) SizingPrinter.PrintBreakEvens(study, asked.Currency);
+        }
+        if (!isTable) Screen.Document(stream => SizingJson.Write(study, asked.Currency, withBreakEvens, stream));
         if (isFolder && !withBreakEvens && !study.Answer.Options.IsEmpty && !parsed.GetValue(json))
             Screen.Line("left out: what would change the answer takes long to find for this question; --break-evens finds and draws it");
         return study.Answer.Options.IsEmpty ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
@@ -92,18 +100,17 @@ internal sealed class SizeCommand
         return sized;
     }
 
-    /// <summary>Finds what would change the answer while people are told what takes so long.</summary>
-    private static int WorkOut(FabricStudy study, bool withBreakEvens, Action<string> step)
+    /// <summary>Finds what stands in the way while people are told what takes so long.</summary>
+    private static int InTheWay(FabricStudy study, Action<string> step)
     {
-        if (study.Answer.Options.IsEmpty)
-        {
-            step("looking for what stands in the way");
-            return study.Relaxations.Length;
-        }
-        return withBreakEvens
-            ? study.WorkOut(q => step($"looking for what would change the answer: {BreakEvenWords.Key(q)}")).Length
-            : 0;
+        step("looking for what stands in the way");
+        return study.Relaxations.Length;
     }
+
+    /// <summary>Finds what would change the answer while people are told what takes so long.</summary>
+    private static int WorkOut(FabricStudy study, Action<string> step) => study.WorkOut((quantity, answers) => step(
+        $"looking for what would change the answer: {BreakEvenWords.Key(quantity)}"
+        + (answers > 0 ? $", {Numerals.Whole(answers)} questions answered" : ""))).Length;
 
     private string Words(ParseResult parsed, Finding finding)
     {

@@ -65,8 +65,10 @@ internal static class LoadPrinter
             + $"fullest host link {LoadWords.Percent(study.MaxAccessUtilisation)}"
             + (study.UnroutedGigabits > 0 ? $", without a path {Numerals.Shown(study.UnroutedGigabits, "Gb/s")}" : ""));
         if (study.Throughput is { } throughput)
-            Screen.Line($"it could grow to {Numerals.Plain(Math.Round(throughput.AtLeast.Value, 3))} times under the best split"
-                + (throughput.IsExact ? "" : $" at least, and to {Numerals.Plain(Math.Round(throughput.AtMost.Value, 3))} at most"));
+            Screen.Line($"it could grow to {Grown(throughput)} under this split"
+                + (study.Fabric.Rule != SplitRule.Ideal && study.BestThroughput is { } best
+                    ? $", to {Grown(best)} under the best one"
+                    : ""));
         if (LoadSentences.Ports(study) is { } ports) Screen.Line(ports);
         if (LoadSentences.Collisions(study) is { } collisions) Screen.Line(collisions);
         if (LoadSentences.Queue(study) is { } queue) Screen.Line(queue);
@@ -76,6 +78,9 @@ internal static class LoadPrinter
         Busiest(study);
         Failures(study);
     }
+
+    private static string Grown(Throughput throughput) => Numerals.Plain(Math.Round(throughput.AtLeast.Value, 3)) + " times"
+        + (throughput.IsExact ? "" : $" at least and {Numerals.Plain(Math.Round(throughput.AtMost.Value, 3))} at most");
 
     private static void Busiest(DemandStudy study)
     {
@@ -91,7 +96,11 @@ internal static class LoadPrinter
     private static void Failures(DemandStudy study)
     {
         var steps = FailureStep.Of(study);
+        if (steps.IsEmpty && study.IsHose)
+            Screen.Line("what the worst traffic does after a failure is not worked out "
+                + (study.Fabric.Rule == SplitRule.Ideal ? "under the ideal split" : "for a network of this size"));
         if (steps.IsEmpty) return;
+        if (study.IsHose) Screen.Line("after a failure, what the worst traffic does:");
         Screen.Print(
             ["when this fails", "for example", "alike", "hosts cut off", "traffic lost", "fullest link"],
             steps.Take(MostFailures).Select(s => (IReadOnlyList<string>)
@@ -111,9 +120,9 @@ internal static class LoadPrinter
     private static void Pairs(DemandStudy study, FailurePairs pairs)
     {
         var names = string.Join(" and ", pairs.WorstPair.Select(u => LoadWords.Failure(study.Fabric.Failures[u])));
-        var how = pairs.IsExact ? "all computed" : $"{pairs.Evaluated} sampled";
+        var how = pairs.IsExact ? "all computed" : $"{Numerals.Grouped(pairs.Evaluated)} of them sampled";
         Screen.Line($"two failures at once: {Numerals.Grouped(pairs.PairCount)} pairs, {how}; "
-            + $"worst {LoadWords.Percent(pairs.WorstUtilisation)} ({names})");
+            + $"worst {(pairs.IsExact ? "" : "of the sample ")}{LoadWords.Percent(pairs.WorstUtilisation)} ({names})");
         Screen.Line($"  overload a link: {Interval(pairs.Overloading)}; cut hosts off: {Interval(pairs.Cutting)}");
     }
 

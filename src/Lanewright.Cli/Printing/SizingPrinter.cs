@@ -9,14 +9,19 @@ namespace Lanewright.Cli.Printing;
 /// <summary>Prints what fabric to buy: options side by side, why other shapes lost, what stands in the way, what would change it.</summary>
 internal static class SizingPrinter
 {
-    /// <summary>Prints a study, and what would change the answer when that is asked for.</summary>
-    public static void Print(FabricStudy study, string currency, bool withBreakEvens)
+    /// <summary>Prints a study without what would change the answer.</summary>
+    public static void Print(FabricStudy study, string currency)
     {
         if (study.Answer.Options.IsEmpty) Screen.Line("nothing fits");
         else Options(study.Answer.Options, currency);
         Lost(study.Answer.Lost);
         Conflicts(study);
-        foreach (var breakEven in withBreakEvens ? study.BreakEvens : []) BreakEven(breakEven, currency);
+    }
+
+    /// <summary>Prints what would change the answer.</summary>
+    public static void PrintBreakEvens(FabricStudy study, string currency)
+    {
+        foreach (var breakEven in study.BreakEvens) BreakEven(breakEven, currency);
     }
 
     private static void Options(ImmutableArray<FabricOption> options, string currency)
@@ -75,10 +80,10 @@ internal static class SizingPrinter
         var quantity = breakEven.Quantity;
         Screen.Line($"{BreakEvenWords.Title(quantity, currency)}, now {BreakEvenWords.Value(quantity, breakEven.Now)}");
         Screen.Print(["from", "to", "cheapest", currency + " over the years"],
-            breakEven.Stretches.Select(s => (IReadOnlyList<string>)
+            BreakEvenTurns.Told(breakEven).Select(s => (IReadOnlyList<string>)
             [
                 BreakEvenWords.Value(quantity, s.From), BreakEvenWords.Value(quantity, s.To),
-                s.Shape is null ? "nothing fits" : s.Name,
+                BreakEvenWords.Cheapest(s),
                 s.Shape is null ? "" : $"{Numerals.Grouped(s.CostFrom.Units)} to {Numerals.Grouped(s.CostTo.Units)}",
             ]));
         Screen.Line(BreakEvenWords.Proof(breakEven));

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings;
@@ -38,19 +39,20 @@ internal sealed class BreakEvenSliders(SheetPaper paper, Plan plan, FabricStudy 
     private void Slider(BreakEven breakEven)
     {
         var (markup, key) = (paper.Markup, BreakEvenWords.Key(breakEven.Quantity));
+        var told = BreakEvenTurns.Told(breakEven);
         var (low, high) = (breakEven.Stretches[0].From, breakEven.Stretches[^1].To);
-        markup.Open("section", ("class", "slider"), ("data-key", key), ("data-stretches", Json(breakEven)),
+        markup.Open("section", ("class", "slider"), ("data-key", key), ("data-stretches", Json(breakEven.Quantity, told)),
             ("data-currency", plan.Currency), ("data-years", Numerals.Whole(study.Wanted.Years)),
-            ("data-exact", breakEven.IsWholeRangeProven ? "yes" : "no"), ("data-unit", Unit(breakEven.Quantity)));
+            ("data-exact", breakEven.IsChain ? "yes" : "no"), ("data-unit", Unit(breakEven.Quantity)));
         markup.Element("label", BreakEvenWords.Title(breakEven.Quantity, plan.Currency), ("for", "slide-" + key));
-        Band(breakEven, low, high);
+        Band(told, breakEven.Now, low, high);
         markup.Leaf("input", ("type", "range"), ("id", "slide-" + key), ("min", Plain(low)), ("max", Plain(high)),
             ("step", Step(breakEven.Quantity)), ("value", Plain(breakEven.Now)), ("data-now", Plain(breakEven.Now)),
             ("aria-describedby", "said-" + key));
         markup.Inline("button", "as asked", ("type", "button"), ("class", "back"));
         markup.Element("output", "", ("id", "said-" + key), ("for", "slide-" + key), ("aria-live", "polite"));
         markup.Open("ol", ("class", "stretches"));
-        foreach (var (stretch, i) in breakEven.Stretches.Select((s, i) => (s, i))) Stretch(breakEven.Quantity, stretch, i);
+        foreach (var (stretch, i) in told.Select((s, i) => (s, i))) Stretch(breakEven.Quantity, stretch, i);
         markup.Close();
         markup.Close();
     }
@@ -60,45 +62,47 @@ internal sealed class BreakEvenSliders(SheetPaper paper, Plan plan, FabricStudy 
         paper.Markup.Open("li");
         paper.Markup.Inline("b", Letter(index));
         paper.Markup.Text($" {BreakEvenWords.Value(quantity, stretch.From)} to {BreakEvenWords.Value(quantity, stretch.To)}: "
-            + (stretch.Shape is null ? "nothing fits" : $"{stretch.Name}, {Numerals.Grouped(stretch.CostFrom.Units)} to "
+            + (stretch.Shape is null
+                ? "nothing fits"
+                : $"{BreakEvenWords.Cheapest(stretch)}, {Numerals.Grouped(stretch.CostFrom.Units)} to "
                 + $"{Numerals.Grouped(stretch.CostTo.Units)} {plan.Currency}"));
         paper.Markup.Close();
     }
 
     /// <summary>The scale of the slider with its break-evens, to scale.</summary>
-    private void Band(BreakEven breakEven, decimal low, decimal high)
+    private void Band(ImmutableArray<BreakEvenStretch> told, decimal asked, decimal low, decimal high)
     {
         double X(decimal value) => (double)((value - low) / Math.Max(0.000001m, high - low)) * Width;
         paper.Markup.Open("svg", ("class", "lw band"), ("viewBox", $"0 0 {MarkupWriter.Number(Width)} 34"), ("preserveAspectRatio", "none"),
             ("aria-hidden", "true"));
         var canvas = new Canvas(paper.Markup);
-        foreach (var (stretch, i) in breakEven.Stretches.Select((s, i) => (s, i)))
+        foreach (var (stretch, i) in told.Select((s, i) => (s, i)))
         {
-            var (from, to) = (X(stretch.From), i + 1 < breakEven.Stretches.Length ? X(breakEven.Stretches[i + 1].From) : Width);
+            var (from, to) = (X(stretch.From), i + 1 < told.Length ? X(told[i + 1].From) : Width);
             canvas.Box(from, 4, Math.Max(0, to - from), BandHeight, i % 2 == 0 ? "block" : "box");
             if (to - from > 14) canvas.Text((from + to) / 2, 18, Letter(i), "bold mid");
         }
-        var now = Math.Clamp(X(breakEven.Now), 0, Width);
+        var now = Math.Clamp(X(asked), 0, Width);
         canvas.Line(now, 0, now, 28, "heavy");
         canvas.Text(Math.Clamp(now, 14, Width - 14), 34, "asked", "tiny mid");
         paper.Markup.Close();
     }
 
-    private string Json(BreakEven breakEven)
+    private string Json(BreakEvenQuantity quantity, ImmutableArray<BreakEvenStretch> told)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream))
         {
             json.WriteStartArray();
-            foreach (var stretch in breakEven.Stretches)
+            foreach (var stretch in told)
             {
                 json.WriteStartObject();
                 json.WriteNumber("from", stretch.From);
                 json.WriteNumber("to", stretch.To);
-                json.WriteString("fromWords", BreakEvenWords.Value(breakEven.Quantity, stretch.From));
-                json.WriteString("toWords", BreakEvenWords.Value(breakEven.Quantity, stretch.To));
-                json.WriteString("name", stretch.Name);
-                json.WriteNumber("option", stretch.Shape is null ? -1 : options.IndexOf(stretch.Name));
+                json.WriteString("fromWords", BreakEvenWords.Value(quantity, stretch.From));
+                json.WriteString("toWords", BreakEvenWords.Value(quantity, stretch.To));
+                json.WriteString("name", stretch.Shape is null ? "" : BreakEvenWords.Cheapest(stretch));
+                json.WriteNumber("option", stretch.Shape is null || stretch.Turns > 0 ? -1 : options.IndexOf(stretch.Name));
                 json.WriteStartArray("points");
                 (decimal Value, Money Cost)[] points = [(stretch.From, stretch.CostFrom), .. stretch.Between, (stretch.To, stretch.CostTo)];
                 foreach (var (value, cost) in points)

@@ -28,16 +28,35 @@ public static class BreakEvenWords
         _ => "Hosts at the start",
     };
 
-    /// <summary>What is proven of an answer, and what is not.</summary>
+    /// <summary>The cheapest option of a stretch, and how far that holds.</summary>
+    public static string Cheapest(BreakEvenStretch stretch)
+    {
+        var name = stretch.Shape is null ? "nothing fits" : stretch.Name;
+        if (stretch.Turns > 0)
+            return $"by turns, {Numerals.Whole(stretch.Turns)} changes: {string.Join("; ", stretch.Others.Prepend(name))}";
+        if (stretch.IsProven) return name;
+        return stretch.ProvenShare.Value > 0
+            ? $"{name} at every value solved, proven over {stretch.ProvenShare} of it"
+            : $"{name} at every value solved, not proven between them";
+    }
+
+    /// <summary>What is proven of an answer, what is not, and where the range ends.</summary>
     public static string Proof(BreakEven found)
     {
-        var asked = found.Stretches.Sum(s => s.Between.Length + 2) - found.Stretches.Count(s => s.From == s.To);
         var within = found.Gap.Value > 0 ? $" to the proven gap of {found.Gap}" : "";
-        return found.IsWholeRangeProven
-            ? $"proven{within} for every value of the range: the least price is a concave chain, and its corners were solved for"
-            : $"proven{within} at {Numerals.Whole(asked)} values, among them both sides of each change told, one step apart; between two "
-                + "of them that have one winner another may win for a while";
+        if (found.IsChain)
+            return $"proven{within} for every value of the range: the least price is a concave chain, and its corners were solved for";
+        var open = found.Stretches.Count(s => !s.IsProven);
+        var proof = open == 0
+            ? $"proven{within} for every value of the range"
+            : $"proven{within} but for {Numerals.Whole(open)} {(open == 1 ? "stretch that is" : "stretches that are")} marked so";
+        return $"{proof}; {Numerals.Whole(found.Asked)} values were solved, changes to the step, and between two of one winner nothing "
+            + $"else is to be had for as little; {RangeOf(found.Quantity)}";
     }
+
+    private static string RangeOf(BreakEvenQuantity quantity) => quantity == BreakEvenQuantity.Growth
+        ? "looked at from none to twice the growth wanted, and to 30 % at least"
+        : "looked at from half of what is wanted to twice";
 
     /// <summary>A value of a quantity.</summary>
     public static string Value(BreakEvenQuantity quantity, decimal value) => quantity switch

@@ -20,8 +20,8 @@ public sealed record LoadAnswer(ImmutableArray<DemandStudy> Demands, NetworkStud
     public DemandStudy Governing => Demands.OrderBy(d => d.IsHose).ThenByDescending(d => d.IsHose ? default : d.MaxUtilisation)
         .ThenBy(d => d.Demand.Index).First();
 
-    /// <summary>The worst case that any traffic can make: of the fullest hose asked about, or of all hosts at line rate. Null under the
-    /// ideal split.</summary>
+    /// <summary>The worst case that any traffic can make: of the fullest hose asked about, or of all hosts at line rate. Null where
+    /// the ideal split is too large to solve.</summary>
     public (NetworkStudy Fabric, HoseWorstCase Case)? Worst
     {
         get

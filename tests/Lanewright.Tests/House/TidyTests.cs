@@ -131,14 +131,17 @@ public sealed partial class TidyTests
         ("Loosenings.cs", 1_000_000), // steps of a ratio that count as one
         ("Loosenings.cs", 0.001), // steps of watts and kilograms that count as one
         ("LowerEnvelope.cs", 64), // bound of a search
-        ("SwitchingPoints.cs", 6), // bound of a search
-        ("SwitchingPoints.cs", 32), // first step of a search
+        ("StepProof.cs", 3_000_000), // bound of a search
+        ("StepProof.cs", 320), // bound of a search
+        ("StepProof.cs", 0.75), // part of it for proofs
+        ("BreakEvenTurns.cs", 8), // stretches told one by one
+        ("BreakEvenTurns.cs", 0.04), // part of a range that is told by itself
         ("Relaxations.cs", 12), // bound of a search
         ("Relaxations.cs", 1000), // parts of a share that are told apart
         ("BreakEvens.cs", 0.25), // least multiple of prices that is looked at
         ("BreakEvens.cs", 1000), // parts of a ratio that are told apart
         ("BreakEvens.cs", 10_000), // parts of a share that are told apart
-        ("BreakEvens.cs", 5000), // growth that is looked at in any case, in these parts
+        ("BreakEvens.cs", 3000), // growth that is looked at in any case, in these parts
         ("ConflictSets.cs", 20), // bound of a listing
         ("TrunkFrontier.cs", 4_000_000), // bound of a table
         ("PanelPlaces.cs", 200_000), // bound of a search
@@ -204,17 +207,18 @@ public sealed partial class TidyTests
         ("MixedLeaves.cs", 12), // bounds on work
         ("MixedLeaves.cs", 60),
         ("MixedLeaves.cs", 0.005), // a gap not worth closing
-        ("ThreeTierSearch.cs", 64), // a bound on work
+        ("PodOffers.cs", 64), // a bound on work
         ("LeafSpineSearch.cs", 1e-9), // rounding of the last places
-        ("ThreeTierSearch.cs", 1e-9), // rounding of the last places
+        ("PodFloors.cs", 1e-9), // rounding of the last places
         ("Orbits.cs", 20_000), // bounds on work
         ("Orbits.cs", 100_000_000),
         ("HoseProblem.cs", 4e9), // a bound on work
         ("IdealSplit.cs", 10_000), // a bound on work
         ("FlowProgram.cs", 4_000_000), // a bound on work
         ("FlowProgram.cs", 1e-9), // rounding of the last places
-        ("PairClasses.cs", 4_000_000), // bounds on work
-        ("PairClasses.cs", 400_000_000),
+        ("HoseFailures.cs", 6_000_000), // bound on work
+        ("PairClasses.cs", 16_000_000), // bounds on work
+        ("PairClasses.cs", 1_000_000_000),
         ("LinkWorstCase.cs", 1e-9), // rounding of the last places
         ("FailurePairs.cs", 1e-9), // rounding of the last places
         ("FailurePairs.cs", 0.025), // outside a 95 % interval, a side

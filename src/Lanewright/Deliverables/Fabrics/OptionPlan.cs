@@ -51,6 +51,7 @@ public sealed class OptionPlan
         Devices();
         if (!option.Layout.Links.IsEmpty) writer.WriteLine("\nlinks:");
         foreach (var links in option.Layout.Links) Links(links);
+        Demands();
         Stock();
     }
 
@@ -178,6 +179,30 @@ public sealed class OptionPlan
             ? $"    pattern: in-runs\n    from-run: {Numerals.Whole(links.RunLength)}"
             : "    pattern: each-to-each");
         if (links.Parallel > 1) writer.WriteLine($"    count: {Numerals.Whole(links.Parallel)}");
+    }
+
+    /// <summary>Any traffic of hosts that keep to what the wanted ratios promise them, so that the fabric is drawn with its load and held
+    /// against them: no link is then more than full.</summary>
+    private void Demands()
+    {
+        if (option.Layout.Links.IsEmpty || plan.Wanted is not { } wanted) return;
+        var ratio = Enumerable.Range(0, option.Tiers - 1).Select(wanted.OversubscriptionOf).Aggregate(Ratio.One, (all, tier) => all * tier);
+        var kinds = wanted.Hosts
+            .Select(h => (Host: h, Groups: groups.Where((_, i) => option.Layout.Groups[i].Name == h.Name && IsHost(i)).SelectMany(g => g)))
+            .Select(h => (h.Host, Names: h.Groups.Select(g => g.Name).ToImmutableArray(),
+                Rate: Math.Floor((h.Host.Rate * h.Host.Ports).Gigabits * ratio.Denominator / ratio.Numerator)))
+            .Where(h => !h.Names.IsEmpty && h.Rate >= 1)
+            .ToList();
+        if (kinds.Count == 0) return;
+        writer.WriteLine($"\n# Any traffic of hosts that send and take what the wanted oversubscription, {ratio} in all, leaves them.");
+        writer.WriteLine("demands:");
+        foreach (var (host, names, rate) in kinds)
+        {
+            var name = kinds.Count == 1 ? "any-traffic" : "any-traffic-" + host.Name;
+            writer.WriteLine($"  {PlanText.Name(name)}: {{ kind: hose, among: {PlanText.Names(names)}, rate: {Numerals.Plain(rate)}G }}");
+        }
+
+        bool IsHost(int group) => option.Layout.Groups[group].Role == SwitchRole.Host;
     }
 
     private string End(FabricEnd end) =>

@@ -14,7 +14,8 @@ internal sealed class LoadDemandJson(Utf8JsonWriter writer, DemandStudy study, L
         writer.WriteString("name", study.Demand.Name);
         writer.WriteString("kind", LoadWords.Kind(study));
         LoadJson.WriteHeadline(writer, study, study.WorstCase is { } own ? (study.Fabric, own) : null);
-        Throughput();
+        Throughput("throughput", study.Throughput);
+        Throughput("throughputBestSplit", study.BestThroughput);
         Collisions();
         Incast();
         Interval("availability", study.Availability);
@@ -22,14 +23,14 @@ internal sealed class LoadDemandJson(Utf8JsonWriter writer, DemandStudy study, L
         writer.WriteEndObject();
     }
 
-    private void Throughput()
+    private void Throughput(string name, Throughput? known)
     {
-        if (study.Throughput is not { } throughput)
+        if (known is not { } throughput)
         {
-            writer.WriteNull("throughput");
+            writer.WriteNull(name);
             return;
         }
-        writer.WriteStartObject("throughput");
+        writer.WriteStartObject(name);
         writer.Figure("atLeast", throughput.AtLeast.Value);
         writer.Figure("atMost", throughput.AtMost.Value);
         writer.WriteBoolean("exact", throughput.IsExact);

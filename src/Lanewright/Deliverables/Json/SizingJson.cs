@@ -32,7 +32,8 @@ public static class SizingJson
         }
         writer.WriteEndArray();
         Relaxations(writer, study.Relaxations);
-        writer.WriteBoolean("areConflictsProven", study.IsProven);
+        writer.WriteBoolean("areConflictsProven", study.AreConflictsProven);
+        writer.WriteBoolean("areRelaxationsProven", study.IsProven);
         BreakEvens(writer, withBreakEvens ? study.BreakEvens : []);
         writer.WriteEndObject();
     });
@@ -67,10 +68,36 @@ public static class SizingJson
             writer.WriteString("wish", relaxation.Wish.Key);
             writer.WriteString("wanted", relaxation.Wish.Text);
             writer.WriteString("possible", relaxation.Possible);
+            Figures(writer, relaxation.Figures);
             writer.WriteString("by", relaxation.By);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
+    }
+
+    /// <summary>The same in numbers, and what has to be allowed beside, where there is either.</summary>
+    private static void Figures(Utf8JsonWriter writer, WishFigures? figures)
+    {
+        Number("wantedValue", figures?.Wanted);
+        Number("possibleValue", figures?.Possible);
+        writer.WriteString("unit", figures?.Unit ?? "");
+        if (figures is null) return;
+        if (!figures.ByKind.IsEmpty)
+        {
+            writer.WriteStartObject("possibleByKind");
+            foreach (var (kind, value) in figures.ByKind) writer.WriteNumber(kind, value);
+            writer.WriteEndObject();
+        }
+        if (figures.Beside.IsEmpty) return;
+        writer.WriteStartArray("allowBeside");
+        foreach (var word in figures.Beside) writer.WriteStringValue(word);
+        writer.WriteEndArray();
+
+        void Number(string name, decimal? value)
+        {
+            if (value is { } number) writer.WriteNumber(name, decimal.Round(number, 6));
+            else writer.WriteNull(name);
+        }
     }
 
     private static void BreakEvens(Utf8JsonWriter writer, ImmutableArray<BreakEven> breakEvens)
@@ -85,6 +112,8 @@ public static class SizingJson
             foreach (var stretch in breakEven.Stretches) Stretch(writer, stretch);
             writer.WriteEndArray();
             writer.WriteBoolean("isWholeRangeProven", breakEven.IsWholeRangeProven);
+            if (!breakEven.IsChain) writer.WriteNumber("valuesSolved", breakEven.Asked);
+            writer.WriteNumber("gap", Math.Round(breakEven.Gap.Value, 6));
             writer.WriteString("proof", BreakEvenWords.Proof(breakEven));
             writer.WriteEndObject();
         }
@@ -98,6 +127,7 @@ public static class SizingJson
         writer.WriteNumber("to", decimal.Round(stretch.To, 6));
         writer.WriteString("shape", stretch.Shape is { } shape ? FabricShapes.Word(shape) : null);
         writer.WriteString("option", stretch.Name);
+        writer.WriteBoolean("isProven", stretch.IsProven);
         Money(writer, "priceOverYearsFrom", stretch.CostFrom);
         Money(writer, "priceOverYearsTo", stretch.CostTo);
         writer.WriteEndObject();

@@ -9,9 +9,14 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Stretches">Stretches side by side, lowest first; what is one option in one stretch is another in the next.</param>
 public sealed record BreakEven(BreakEvenQuantity Quantity, decimal Now, ImmutableArray<BreakEvenStretch> Stretches)
 {
-    /// <summary>Whether nothing is cheaper anywhere in the range, also between the values that were asked: of a price the least cost is a
-    /// concave chain, of other quantities it goes in steps that may hide between two values.</summary>
-    public bool IsWholeRangeProven => Quantity is BreakEvenQuantity.ModulePrice or BreakEvenQuantity.EnergyPrice;
+    /// <summary>Whether the least price is a chain of straight lines with all its corners known; otherwise it goes in steps.</summary>
+    public bool IsChain => Quantity is BreakEvenQuantity.ModulePrice or BreakEvenQuantity.EnergyPrice;
+
+    /// <summary>Whether nothing else is cheaper anywhere in the range, also between the values that were asked.</summary>
+    public bool IsWholeRangeProven => Stretches.All(s => s.IsProven);
+
+    /// <summary>Values of a quantity that goes in steps that were asked; the others follow from bounds.</summary>
+    public int Asked { get; init; }
 
     /// <summary>How far the cheapest option at a value that was asked may be from the best, as a part of its price; the worst of all
     /// values.</summary>

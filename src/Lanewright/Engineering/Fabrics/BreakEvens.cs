@@ -6,40 +6,39 @@ using Lanewright.Quantities;
 namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>Finds what would change the answer, one quantity at a time, everything else as asked. Against a price the least cost is a
-/// chain of straight lines, and its corners are found exactly; against growth, ratio and hosts it goes in steps.</summary>
+/// chain of straight lines, and its corners are found exactly; growth, ratio and hosts go in steps, proven part by part.</summary>
 public sealed class BreakEvens
 {
     private const decimal LeastModulePrice = 0.25m;
     private const int RatioParts = 1000;
     private const int GrowthParts = 10_000;
-    private const int WidestGrowth = 5000;
+    private const int LeastGrowthLooked = 3000;
 
     private readonly WantedFabric wanted;
     private readonly FinderContext context;
-    private readonly FocusedSizing sizing;
-    private double gap;
+    private readonly Sizing sizing;
+    private readonly Action<BreakEvenQuantity, int>? step;
 
-    private BreakEvens(WantedFabric wanted, FinderContext context)
+    private BreakEvens(WantedFabric wanted, FinderContext context, Action<BreakEvenQuantity, int>? step)
     {
+        this.step = step;
         this.wanted = wanted;
         this.context = context;
-        sizing = new FocusedSizing(context);
+        sizing = new Sizing(context);
     }
 
     /// <summary>One answer a quantity.</summary>
     /// <param name="wanted">What is asked; something fits it.</param>
     /// <param name="context">Limits, catalogue and policy.</param>
-    /// <param name="step">Told of each quantity before it is worked out; null when nobody waits.</param>
-    public static ImmutableArray<BreakEven> Of(WantedFabric wanted, FinderContext context, Action<BreakEvenQuantity>? step = null)
+    /// <param name="step">Told of each quantity, and how many questions about it have been answered; null when nobody waits.</param>
+    public static ImmutableArray<BreakEven> Of(WantedFabric wanted, FinderContext context, Action<BreakEvenQuantity, int>? step = null)
     {
-        var search = new BreakEvens(wanted, context);
+        var search = new BreakEvens(wanted, context, step);
         var found = ImmutableArray.CreateBuilder<BreakEven>();
         foreach (var quantity in Enum.GetValues<BreakEvenQuantity>())
         {
-            step?.Invoke(quantity);
-            search.gap = 0;
-            var answer = search.Of(quantity);
-            found.Add(answer with { Gap = Share.From(Math.Max(search.gap, search.sizing.TakeGap())) });
+            step?.Invoke(quantity, 0);
+            found.Add(search.Of(quantity));
         }
         return found.ToImmutable();
     }
@@ -84,93 +83,101 @@ public sealed class BreakEvens
         return wanted with { Oversubscription = [.. Enumerable.Range(0, tiers).Select(t => wanted.OversubscriptionOf(t) * times)] };
     }
 
-    private BreakEven ModulePrice() => new(BreakEvenQuantity.ModulePrice, 1,
-        Stretches(LowerEnvelope.Of(LeastModulePrice, 4, times =>
+    private BreakEven ModulePrice()
+    {
+        var gap = 0.0;
+        FabricShape? near = null;
+        var chain = LowerEnvelope.Of(LeastModulePrice, 4, times =>
         {
-            var winner = Winner.Of(new Sizing(WithModulePrice(context, times)).Of(wanted));
-            gap = Math.Max(gap, winner.Gap);
+            var winner = new Sizing(WithModulePrice(context, times)).Cheapest(wanted, near);
+            (gap, near) = (Math.Max(gap, winner.Gap), winner.Shape);
             var cost = winner.Option?.CostOverYears;
             var modules = cost?.Modules.Hundredths ?? 0;
             var rest = (cost?.Total.Hundredths ?? 0) - modules;
             return (new CostLine(rest, modules / times), (winner.Shape, winner.Name, rest));
-        })));
+        });
+        return new BreakEven(BreakEvenQuantity.ModulePrice, 1, Stretches(chain)) { Gap = Share.From(gap) };
+    }
 
     private BreakEven EnergyPrice()
     {
         var now = wanted.EnergyPrice.PerKilowattHour;
-        return new BreakEven(BreakEvenQuantity.EnergyPrice, now, Stretches(LowerEnvelope.Of(0, now > 0 ? now * 4 : 1, price =>
+        var gap = 0.0;
+        FabricShape? near = null;
+        var chain = LowerEnvelope.Of(0, now > 0 ? now * 4 : 1, price =>
         {
-            var winner = sizing.Fully(WithEnergyPrice(wanted, price));
+            var winner = sizing.Cheapest(WithEnergyPrice(wanted, price), near);
+            (gap, near) = (Math.Max(gap, winner.Gap), winner.Shape);
             var cost = winner.Option?.CostOverYears;
             var rest = (cost?.Total.Hundredths ?? 0) - (cost?.Energy.Hundredths ?? 0);
             var perUnit = (decimal)(winner.Option?.EnergyOverYears.KilowattHours ?? 0) * Money.FromUnits(1).Hundredths;
             return (new CostLine(rest, perUnit), (winner.Shape, winner.Name, rest));
-        })));
+        });
+        return new BreakEven(BreakEvenQuantity.EnergyPrice, now, Stretches(chain)) { Gap = Share.From(gap) };
     }
 
     private BreakEven Growth()
     {
         var now = (int)Math.Round(wanted.Growth.Value * GrowthParts);
-        var points = new SwitchingPoints(sizing, parts => WithGrowth(wanted, parts));
-        return new BreakEven(BreakEvenQuantity.Growth, (decimal)wanted.Growth.Percent,
-            Stretches(points, 0, now, Math.Max(2 * now, WidestGrowth),
-                parts => decimal.Round((decimal)Share.From((double)parts / GrowthParts).Percent, 2)));
+        var axis = new StepAxis(0, now, Math.Max(2 * now, LeastGrowthLooked), parts => WithGrowth(wanted, parts));
+        return Solved(BreakEvenQuantity.Growth, (decimal)wanted.Growth.Percent, axis,
+            (parts, _) => decimal.Round((decimal)Share.From((double)parts / GrowthParts).Percent, 2));
     }
 
     private BreakEven Hosts()
     {
         var now = wanted.Hosts.Sum(h => h.Count);
-        var points = new SwitchingPoints(sizing, hosts => WithHosts(wanted, hosts));
-        var most = (int)Math.Min(4L * now, int.MaxValue);
-        return new BreakEven(BreakEvenQuantity.Hosts, now, Stretches(points, Math.Max(1, now / 4), now, most, hosts => hosts));
+        var axis = new StepAxis(Math.Max(1, (now + 1) / 2), now, (int)Math.Min(2L * now, int.MaxValue), hosts => WithHosts(wanted, hosts));
+        return Solved(BreakEvenQuantity.Hosts, now, axis with { IsUneven = wanted.Hosts.Length > 1 }, (hosts, _) => hosts);
     }
 
     private BreakEven Oversubscription()
     {
         var stated = wanted.OversubscriptionOf(0);
         var now = (int)Math.Round(stated.Value * RatioParts);
-        var points = new SwitchingPoints(sizing, parts => WithRatio(wanted, parts));
-        var stretches = Stretches(points, Math.Max(1, now / 3), now, now * 3, parts => Exactly(points, parts));
-        return new BreakEven(BreakEvenQuantity.Oversubscription, (decimal)stated.Numerator / stated.Denominator, stretches);
+        var axis = new StepAxis(Math.Max(1, (now + 1) / 2), now, now * 2, parts => WithRatio(wanted, parts))
+        {
+            IsHarderUpward = false,
+            KeepsHosts = true,
+        };
+        return Solved(BreakEvenQuantity.Oversubscription, (decimal)stated.Numerator / stated.Denominator, axis, Exactly);
     }
 
     /// <summary>A ratio that was asked in thousandths, as the ratio that the winner there keeps, where the two are the same step.</summary>
-    private static decimal Exactly(SwitchingPoints points, int parts)
+    private static decimal Exactly(int parts, Winner? winner)
     {
         var asked = (decimal)parts / RatioParts;
-        if (points.At(parts).Option is not { Needs.Oversubscription: { IsEmpty: false } kept }) return asked;
+        if (winner?.Option is not { Needs.Oversubscription: { IsEmpty: false } kept }) return asked;
         var exact = (decimal)kept[0].Numerator / kept[0].Denominator;
         return exact <= asked && asked - exact < 1m / RatioParts ? exact : asked;
     }
 
-    private static ImmutableArray<BreakEvenStretch> Stretches(
-        SwitchingPoints points, int low, int now, int high, Func<int, decimal> value)
+    private BreakEven Solved(BreakEvenQuantity quantity, decimal now, StepAxis axis, Func<int, Winner?, decimal> value)
     {
-        var (below, last) = Known(points, now, low);
-        var (above, end) = Known(points, now, high);
-        // A change on the way down begins at the value above the one where another option wins.
-        int[] starts = [last, .. below.Select(b => b + 1).Order(), .. above];
-        var stretches = ImmutableArray.CreateBuilder<BreakEvenStretch>();
-        for (var i = 0; i < starts.Length; i++)
-        {
-            var final = i + 1 < starts.Length ? starts[i + 1] - 1 : end;
-            var (from, to) = (points.At(starts[i]), points.At(final));
-            stretches.Add(new BreakEvenStretch(value(starts[i]), value(final), from.Shape, from.Name, from.Cost, to.Cost)
+        var stretches = StepProof.Of(sizing, axis, answers => step?.Invoke(quantity, answers), out var prices);
+        decimal At(int step) => value(step, prices.GetValueOrDefault(step));
+        Money Cost(int step) => prices.TryGetValue(step, out var winner) ? winner.Cost : Money.Zero;
+        return new BreakEven(quantity, now,
+        [
+            .. stretches.Select(s =>
             {
-                Between = [.. points.Asked(starts[i], final).Select(v => (value(v), points.At(v).Cost))],
-            });
-        }
-        return stretches.ToImmutable();
+                var inside = prices.Where(p => p.Key >= s.From && p.Key <= s.To).Select(p => p.Key).ToList();
+                // A part that was proven as a whole may end at a value that was not asked; its price is that of the nearest one.
+                var (first, last) = inside.Count > 0 ? (inside[0], inside[^1]) : (Nearest(prices, s.From), Nearest(prices, s.To));
+                return new BreakEvenStretch(At(s.From), At(s.To), s.Winner.Shape, s.Winner.Name, Cost(first), Cost(last))
+                {
+                    IsProven = s.IsProven,
+                    Between = [.. inside.Where(v => v > s.From && v < s.To).Select(v => (At(v), Cost(v)))],
+                };
+            }),
+        ])
+        {
+            Gap = Share.From(prices.Values.Max(w => w.Gap)),
+            Asked = prices.Count,
+        };
     }
 
-    /// <summary>The changes to tell on a way, and the last value up to which the last of them is known to hold.</summary>
-    private static (IReadOnlyList<int> Changes, int End) Known(SwitchingPoints points, int from, int to)
-    {
-        var changes = points.Changes(from, to);
-        return changes.Count < SwitchingPoints.MostChanges
-            ? (changes, to)
-            : ([.. changes.SkipLast(1)], changes[^1] - Math.Sign(to - from));
-    }
+    private static int Nearest(ImmutableSortedDictionary<int, Winner> prices, int step) => prices.Keys.MinBy(k => Math.Abs((long)k - step));
 
     /// <summary>Pieces of the chain, told apart by what does not hang on the price; neighbours that differ only in how links are made are
     /// one option.</summary>

@@ -46,7 +46,7 @@ internal static class BrokenLimits
     }
 
     /// <summary>What one switch by itself breaks.</summary>
-    private static string OfOne(SwitchBuild build, WantedFabric wanted)
+    public static string OfOne(SwitchBuild build, WantedFabric wanted)
     {
         if (wanted.RackPower is { } power && build.Maximum > power.Value)
             return $"one {build.Name} draws {Shown(build.Maximum, "W")} and {power} are allowed in a rack";

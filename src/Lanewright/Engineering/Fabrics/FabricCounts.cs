@@ -135,6 +135,26 @@ public static class FabricCounts
         return new RailCounts(units * servers, units * servers * rails, servers * rails, rails, units, units * rails, radix - servers);
     }
 
+    /// <summary>The same for so many servers, with no more than they need; null when they do not fit.</summary>
+    /// <param name="servers">Servers.</param>
+    /// <param name="radix">Ports of each switch.</param>
+    /// <param name="rails">Accelerators of each server.</param>
+    /// <param name="tiers">1 for switches that never meet, 2 with spines.</param>
+    public static RailCounts? RailsFor(int servers, int radix, int rails, int tiers = 2)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(tiers, 2);
+        if (tiers == 1)
+            return servers > radix ? null : new RailCounts(servers, servers * rails, radix * rails, rails, 1, rails, 0);
+        var perUnit = Split(radix, Ratio.One).Down;
+        var units = (servers + perUnit - 1) / perUnit;
+        var leaves = checked(units * rails);
+        if (leaves > radix) return null;
+        var uplinks = radix - perUnit;
+        // As many links side by side to each spine as its ports allow all leaves, and spread evenly.
+        var parallel = Enumerable.Range(1, radix / leaves).Last(p => uplinks % p == 0);
+        return new RailCounts(servers, checked(servers * rails), perUnit * rails, rails, units, leaves, uplinks / parallel);
+    }
+
     /// <summary>Planes of two tiers side by side, one for each port of a host; null when one plane cannot take the hosts.</summary>
     /// <param name="hosts">Hosts.</param>
     /// <param name="hostPorts">Ports of each, and so planes.</param>

@@ -13,14 +13,14 @@ public sealed class FabricStudy
     private readonly Lazy<ImmutableArray<BreakEven>> breakEvens;
     private readonly Lazy<ImmutableArray<ImmutableArray<Wish>>> conflicts;
     private readonly Lazy<ImmutableArray<Relaxation>> relaxations;
-    private Action<BreakEvenQuantity>? told;
+    private Action<BreakEvenQuantity, int>? told;
 
     private FabricStudy(WantedFabric wanted, FinderContext context, Sizing sizing, SizingAnswer answer)
     {
         Wanted = wanted;
         Answer = answer;
         ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
-        breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context, q => told?.Invoke(q)));
+        breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context, (q, n) => told?.Invoke(q, n)));
         var isLastProven = true;
         ImmutableArray<FabricNeeds> Any(WantedFabric question)
         {
@@ -28,7 +28,13 @@ public sealed class FabricStudy
             if (found.IsEmpty && !isLastProven) IsProven = false;
             return found;
         }
-        conflicts = new(() => answer.Options.IsEmpty ? Fabrics.Conflicts.Of(wanted, Any, () => isLastProven) : []);
+        conflicts = new(() =>
+        {
+            if (!answer.Options.IsEmpty) return [];
+            var found = Fabrics.Conflicts.Of(wanted, Any, () => isLastProven);
+            AreConflictsProven = IsProven;
+            return found;
+        });
         // Where a search was broken off no conflict may be proven, and a design that keeps all but one wish still helps. Where nothing is
         // in the way, nothing can give way.
         relaxations = new(() => answer.Options.IsEmpty && !conflicts.Value.Any(c => c.IsEmpty) && (conflicts.Value.Any() || !IsProven)
@@ -52,6 +58,9 @@ public sealed class FabricStudy
     /// <summary>Where nothing fits: how far each wish has to give way.</summary>
     public ImmutableArray<Relaxation> Relaxations => relaxations.Value;
 
+    /// <summary>Whether these are all the conflicts there are: no search for one was broken off.</summary>
+    public bool AreConflictsProven { get; private set; } = true;
+
     /// <summary>Whether conflicts and relaxations, as far as they were worked out, are proven: no search for one was broken off.</summary>
     public bool IsProven { get; private set; } = true;
 
@@ -59,8 +68,8 @@ public sealed class FabricStudy
     /// when it is first asked for.</summary>
     public ImmutableArray<BreakEven> BreakEvens => breakEvens.Value;
 
-    /// <summary>The same, told of each quantity before it is worked out.</summary>
-    public ImmutableArray<BreakEven> WorkOut(Action<BreakEvenQuantity> step)
+    /// <summary>The same, told of each quantity and how many questions about it have been answered.</summary>
+    public ImmutableArray<BreakEven> WorkOut(Action<BreakEvenQuantity, int> step)
     {
         told = step;
         return breakEvens.Value;

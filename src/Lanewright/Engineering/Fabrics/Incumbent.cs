@@ -5,7 +5,13 @@ namespace Lanewright.Engineering.Fabrics;
 
 /// <summary>The best design found so far, and what is proven about those not looked at. Designs are offered with a lower bound, cheapest
 /// first; one is priced only while it can still win.</summary>
-internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, SizingEffort effort)
+/// <param name="demand">What is wanted.</param>
+/// <param name="pricer">Exact prices.</param>
+/// <param name="effort">How long to look.</param>
+/// <param name="ceiling">Hundredths from which on nothing is of interest.</param>
+/// <param name="barred">A family that is left out; null for none.</param>
+internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, SizingEffort effort,
+    double ceiling = double.PositiveInfinity, FabricFamily? barred = null)
 {
     /// <summary>How deep to search, in times what the ports alone cost; at last without a limit, since switches may be far apart in
     /// price.</summary>
@@ -35,7 +41,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
 
     /// <summary>Hundredths from which on designs are not looked at: the best so far, how deep the search goes just now, or what is more
     /// than the budget.</summary>
-    public double Limit => Math.Min(Math.Min(Cost, depth), budget);
+    public double Limit => Math.Min(Math.Min(Cost, depth), Math.Min(budget, ceiling));
 
     /// <summary>Whether a design with a lower bound could still win.</summary>
     public bool CouldWin(double bound)
@@ -54,7 +60,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// everything could win.</summary>
     public void Deepen(double floor, Action search)
     {
-        if (Best is not null || effort.StopsAtFirst)
+        if (Best is not null || effort.StopsAtFirst || double.IsFinite(ceiling))
         {
             search();
             return;
@@ -76,7 +82,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// <summary>Prices a design if it can still win, and keeps it if it wins.</summary>
     public void Offer(FabricDesign design, double bound)
     {
-        if (!CouldWin(bound)) return;
+        if (!CouldWin(bound) || barred?.Holds(design) == true) return;
         if (BrokenLimits.BeforePricing(design, demand) is { Length: > 0 } early)
         {
             Note(bound, early);
@@ -99,7 +105,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     private void Keep(PricedDesign found)
     {
         var cost = (double)found.Total.Hundredths;
-        if (cost >= Cost) return;
+        if (cost >= Math.Min(Cost, ceiling)) return;
         Cost = cost;
         Best = found;
     }
@@ -110,7 +116,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     {
         foreach (var (design, bound, inRack) in placed.OrderBy(p => p.Bound).ToList())
         {
-            if (!(bound < Math.Min(Cost, budget))) break;
+            if (!(bound < Math.Min(Cost, Math.Min(budget, ceiling)))) break;
             if (spread++ >= effort.MostSpread && pricing >= effort.MostPricing)
             {
                 Skip(bound);

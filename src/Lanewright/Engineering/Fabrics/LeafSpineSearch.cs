@@ -38,11 +38,12 @@ internal sealed class LeafSpineSearch
 
     private ShapeResult Run()
     {
+        context.NoteTooMuch(incumbent);
         if (Kinds.Any(k => context.ConfigsOf(k).All(c => double.IsInfinity(c.Least))))
-            return ShapeResult.None("no switch that is allowed has ports for the hosts and uplinks enough for the ratio");
+            return incumbent.Result("no switch that is allowed has ports for the hosts and uplinks enough for the ratio");
         var most = Kinds.Min(k => context.ConfigsOf(k).Max(c => c.UplinksBeside(1)));
         var uppers =
-            from build in context.Space.All
+            from build in context.Builds
             let capacity = context.Space.MostBits(build, context.Wanted)
             let leaves = Kinds.Sum(k => context.LeavesUnder(k, build))
             where !double.IsInfinity(leaves)

@@ -13,4 +13,18 @@ internal sealed record Loosening(
     decimal Step,
     Func<decimal?, WantedFabric> With,
     Func<FabricNeeds, decimal> Value,
-    Func<FabricNeeds, string> Words);
+    Func<FabricNeeds, string> Words)
+{
+    /// <summary>What is wanted, as a number in the unit.</summary>
+    public decimal Wanted { get; init; } = Stated;
+
+    /// <summary>What a design needs, as a number in the unit; null where that is the value itself.</summary>
+    public Func<FabricNeeds, decimal>? Shown { get; init; }
+
+    /// <summary>The unit of both; empty for plain counts and ratios.</summary>
+    public string Unit { get; init; } = "";
+
+    /// <summary>The limit in numbers.</summary>
+    /// <param name="best">The design that makes it possible; null for none.</param>
+    public WishFigures Figures(FabricNeeds? best) => new(Wanted, best is null ? null : (Shown ?? Value)(best), Unit);
+}

@@ -18,17 +18,27 @@ internal static class Loosenings
             n => n.RackUnits, n => Numerals.Whole(n.RackUnits)),
         WishList.Budget => new Loosening(wanted.Budget?.Hundredths ?? 0, 1,
             v => wanted with { Budget = v is { } hundredths ? Money.FromHundredths(hundredths) : null },
-            n => n.PriceOverYears.Hundredths, n => Numerals.Grouped(n.PriceOverYears.Units, 2)),
+            n => n.PriceOverYears.Hundredths, n => Numerals.Grouped(n.PriceOverYears.Units, 2))
+        {
+            Wanted = wanted.Budget?.Units ?? 0,
+            Shown = n => n.PriceOverYears.Units,
+        },
         WishList.RackPower => new Loosening((decimal)(wanted.RackPower?.Value ?? 0), Gram,
             v => wanted with { RackPower = v is { } watts ? Watts.From((double)watts) : null },
-            n => (decimal)n.RackPower.Value, n => n.RackPower.ToString()),
+            n => (decimal)n.RackPower.Value, n => n.RackPower.ToString()) { Unit = "W" },
         WishList.RackWeight => new Loosening((decimal)(wanted.RackWeight?.Kilograms ?? 0), Gram,
             v => wanted with { RackWeight = v is { } kilograms ? Mass.FromKilograms((double)kilograms) : null },
-            n => (decimal)n.RackWeight.Kilograms, n => n.RackWeight.ToString()),
+            n => (decimal)n.RackWeight.Kilograms, n => n.RackWeight.ToString()) { Unit = "kg" },
         WishList.Oversubscription => new Loosening(1, 1m / RatioParts, v => WithRatio(wanted, v),
-            n => Excess(wanted, n), n => string.Join(", ", n.OversubscriptionLeft)),
+            n => Excess(wanted, n), n => string.Join(", ", n.OversubscriptionLeft))
+        {
+            Wanted = Plain(wanted.OversubscriptionOf(0)),
+            Shown = n => n.OversubscriptionLeft.IsEmpty ? 1 : Plain(n.OversubscriptionLeft[0]),
+        },
         _ => null,
     };
+
+    private static decimal Plain(Ratio ratio) => (decimal)ratio.Numerator / ratio.Denominator;
 
     private static WantedFabric WithRatio(WantedFabric wanted, decimal? times)
     {

@@ -11,7 +11,17 @@ internal sealed class PortBook(FabricDemand demand, FabricDesign design)
         var taking = new PortTaking(BuildOf(role, kind).Layout);
         var demands = DemandsOf(role, kind);
         var ports = demands.Sum(d => taking.Take(d.Use, d.Ports).Length * d.Use.Mode.Ways);
-        return ports + demands.Sum(d => taking.Take(d.Use, int.MaxValue).Length * d.Use.Mode.Ways);
+        return ports + Further(taking, BuildOf(role, kind), demands.Select(d => d.Use)).Sum();
+    }
+
+    /// <summary>Ports that are left in the ways in use, then in any other cage that opens ports of the same rates.</summary>
+    private static IEnumerable<int> Further(PortTaking taking, SwitchBuild build, IEnumerable<PortUse> inUse)
+    {
+        var uses = inUse.Distinct().ToList();
+        var rates = uses.Select(u => u.Mode.Rate).Distinct().ToList();
+        var others = build.Cages.SelectMany(c => c.Modes.Distinct().Where(m => rates.Contains(m.Rate)).Select(m => new PortUse(c, m)));
+        foreach (var use in uses.Concat(others.OrderBy(u => u.Mode.Ways)))
+            yield return taking.Take(use, int.MaxValue).Length * use.Mode.Ways;
     }
 
     /// <summary>Hosts that can be added to those of the start, of the most numerous kind, before the tier above the leaves is
@@ -44,7 +54,7 @@ internal sealed class PortBook(FabricDemand demand, FabricDesign design)
             if (of == kind) own += taken;
         }
         var mine = DemandsOf(role, kind).First(d => d.Kind == kind).Use;
-        return own + (taking.Take(mine, int.MaxValue).Length * mine.Mode.Ways);
+        return own + Further(taking, BuildOf(role, kind), [mine]).Sum();
     }
 
     private SwitchBuild BuildOf(SwitchRole role, int kind) => role switch

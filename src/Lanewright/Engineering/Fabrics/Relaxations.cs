@@ -32,17 +32,24 @@ public sealed class Relaxations(
 
     private Relaxation Of(Wish wish)
     {
-        if (!conflicts.All(c => c.Any(w => w.Key == wish.Key))) return new Relaxation(wish, null, "");
-        if (Loosenings.Of(wanted, wish) is { } loosening) return Moved(wish, loosening);
+        var degrees = Loosenings.Of(wanted, wish);
+        if (!conflicts.All(c => c.Any(w => w.Key == wish.Key)))
+            return new Relaxation(wish, null, "") { Figures = degrees?.Figures(null) };
+        if (degrees is { } loosening) return Moved(wish, loosening);
         return wish.Key switch
         {
             WishList.Hosts => Fewer(wish),
-            WishList.Tiers => First(wish, Up(wanted.MostTiers ?? 0, 3), t => wanted with { MostTiers = t }, t => Numerals.Whole(t)),
-            WishList.Survive => First(wish, Down(wanted.Survive, 0), f => wanted with { Survive = f }, f => Numerals.Whole(f)),
-            WishList.Planes => First(wish, Down(wanted.Planes, 1), p => wanted with { Planes = p }, p => Numerals.Whole(p)),
-            WishList.Rails => First(wish, [1], r => wanted with { Rails = r }, _ => "none"),
+            WishList.Tiers => First(
+                wish, wanted.MostTiers ?? 0, Up(wanted.MostTiers ?? 0, 3), t => wanted with { MostTiers = t }, t => Numerals.Whole(t)),
+            WishList.Survive => First(
+                wish, wanted.Survive, Down(wanted.Survive, 0), f => wanted with { Survive = f }, f => Numerals.Whole(f)),
+            WishList.Planes => First(wish, wanted.Planes, Down(wanted.Planes, 1), p => wanted with { Planes = p }, p => Numerals.Whole(p)),
+            WishList.Rails => First(wish, wanted.Rails, [1], r => wanted with { Rails = r }, _ => "none"),
             WishList.Racks => solve(wanted with { HostRacks = [], SpineRacks = [] }) is [var best, ..]
                 ? new Relaxation(wish, RackWords(best), best.Name)
+                {
+                    Figures = new WishFigures(wanted.HostRacks.Length, best.HostRacks, ""),
+                }
                 : new Relaxation(wish, null, ""),
             WishList.FormFactors => Joined(wish, wanted with { FormFactors = [] }, n => n.FormFactors.Except(wanted.FormFactors)),
             WishList.UplinkRates => Joined(wish, wanted with { UplinkRates = [] },
@@ -62,7 +69,8 @@ public sealed class Relaxations(
     {
         // The cheapest design tells the least budget at once; of other limits any design tells one that is possible.
         var ask = wish.Key == WishList.Budget ? solve : quick;
-        if (Least(ask(loosening.With(null)), loosening) is not { } best) return new Relaxation(wish, null, "");
+        if (Least(ask(loosening.With(null)), loosening) is not { } best)
+            return new Relaxation(wish, null, "") { Figures = loosening.Figures(null) };
         var impossible = loosening.Stated;
         while (loosening.Value(best) - loosening.Step is var less && less > impossible
             && Least(ask(loosening.With(less)), loosening) is { } nearer)
@@ -72,7 +80,10 @@ public sealed class Relaxations(
             if (Least(ask(loosening.With(middle)), loosening) is { } halfway) best = halfway;
             else impossible = middle;
         }
-        return new Relaxation(wish, loosening.Words(best), NameOf(loosening.With(loosening.Value(best)), best));
+        return new Relaxation(wish, loosening.Words(best), NameOf(loosening.With(loosening.Value(best)), best))
+        {
+            Figures = loosening.Figures(best),
+        };
     }
 
     /// <summary>The cheapest design of a question that has one.</summary>
@@ -98,9 +109,15 @@ public sealed class Relaxations(
             }
             (possible, best) = (middle, designs[0]);
         }
-        return best is null
-            ? new Relaxation(wish, null, "")
-            : new Relaxation(wish, Numerals.Whole(possible), NameOf(wanted with { Hosts = HostShares.Of(wanted.Hosts, possible) }, best));
+        if (best is null) return new Relaxation(wish, null, "") { Figures = new WishFigures(stated, null, "") };
+        var hosts = HostShares.Of(wanted.Hosts, possible);
+        ImmutableArray<(string Kind, int Count)> byKind = wanted.Hosts.Length > 1 ? [.. hosts.Select(h => (h.Name, h.Count))] : [];
+        var words = Numerals.Whole(possible)
+            + (byKind.IsEmpty ? "" : $" ({string.Join(", ", byKind.Select(k => $"{Numerals.Whole(k.Count)} {k.Kind}"))})");
+        return new Relaxation(wish, words, NameOf(wanted with { Hosts = hosts }, best))
+        {
+            Figures = new WishFigures(stated, possible, "") { ByKind = byKind },
+        };
     }
 
     /// <summary>The most growth that is possible, to a tenth of a per cent.</summary>
@@ -117,10 +134,14 @@ public sealed class Relaxations(
             if (designs.IsEmpty) tooMuch = middle;
             else (possible, best) = (middle, designs[0]);
         }
+        var percent = (decimal)wanted.Growth.Percent;
         return best is null
-            ? new Relaxation(wish, null, "")
+            ? new Relaxation(wish, null, "") { Figures = new WishFigures(percent, null, "%") }
             : new Relaxation(wish, Share.From((double)possible / PerMille).ToString(),
-                NameOf(wanted with { Growth = Share.From((double)possible / PerMille) }, best));
+                NameOf(wanted with { Growth = Share.From((double)possible / PerMille) }, best))
+            {
+                Figures = new WishFigures(percent, (decimal)Share.From((double)possible / PerMille).Percent, "%"),
+            };
     }
 
     /// <summary>The hosts in a rack, beside those wanted, with which the racks named suffice: more where racks are too few, fewer where a
@@ -137,17 +158,25 @@ public sealed class Relaxations(
                 if (wanted.Hosts.Any(h => h.PerRack + change is < 1 or > WantedLanguage.MostPerRack)) continue;
                 var other = wanted with { Hosts = [.. wanted.Hosts.Select(h => h with { PerRack = h.PerRack + change })] };
                 if (FabricHall.RacksFor(other) > wanted.HostRacks.Length) continue;
-                if (quick(other) is [var best, ..]) return new Relaxation(wish, Words(other), NameOf(other, best));
+                if (quick(other) is not [var best, ..]) continue;
+                return new Relaxation(wish, Words(other), NameOf(other, best))
+                {
+                    Figures = new WishFigures(wanted.Hosts[0].PerRack, other.Hosts[0].PerRack, "")
+                    {
+                        ByKind = other.Hosts.Length > 1 ? [.. other.Hosts.Select(h => (h.Name, h.PerRack))] : [],
+                    },
+                };
             }
         }
         return new Relaxation(wish, null, "");
     }
 
-    private Relaxation First(Wish wish, IEnumerable<int> values, Func<int, WantedFabric> with, Func<int, string> words)
+    private Relaxation First(Wish wish, int stated, IEnumerable<int> values, Func<int, WantedFabric> with, Func<int, string> words)
     {
         foreach (var value in values)
-            if (quick(with(value)) is [var best, ..]) return new Relaxation(wish, words(value), NameOf(with(value), best));
-        return new Relaxation(wish, null, "");
+            if (quick(with(value)) is [var best, ..])
+                return new Relaxation(wish, words(value), NameOf(with(value), best)) { Figures = new WishFigures(stated, value, "") };
+        return new Relaxation(wish, null, "") { Figures = new WishFigures(stated, null, "") };
     }
 
     /// <summary>What has to be allowed beside: the fewest things, then the cheapest design.</summary>
@@ -156,7 +185,10 @@ public sealed class Relaxations(
         var best = solve(dropped).MinBy(n => (beside(n).Count(), n.PriceOverYears));
         return best is null
             ? new Relaxation(wish, null, "")
-            : new Relaxation(wish, "also " + string.Join(", ", beside(best)), best.Name);
+            : new Relaxation(wish, "also " + string.Join(", ", beside(best)), best.Name)
+            {
+                Figures = new WishFigures(null, null, "") { Beside = [.. beside(best)] },
+            };
     }
 
     private static IEnumerable<int> Up(int above, int most) => Enumerable.Range(above + 1, Math.Max(0, most - above));

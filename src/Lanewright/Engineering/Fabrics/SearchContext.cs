@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Model.Wanted;
 
 namespace Lanewright.Engineering.Fabrics;
@@ -21,8 +22,19 @@ internal sealed record SearchContext(
     private readonly Dictionary<(int Kind, SwitchBuild Upper), double> leavesUnder = [];
     private readonly Dictionary<int, List<(LeafConfig Config, double Least, int Place)>> leastByUplink = [];
     private readonly Dictionary<int, SharedRoom> leastRoom = [];
+    private ImmutableArray<SwitchBuild>? builds;
 
     public WantedFabric Wanted => Demand.Wanted;
+
+    /// <summary>Switches that keep by themselves what one rack may draw and bear.</summary>
+    public ImmutableArray<SwitchBuild> Builds => builds ??= [.. Space.All.Where(b => BrokenLimits.OfOne(b, Wanted).Length == 0)];
+
+    /// <summary>Remembers why switches do not do that are too much for a rack; it speaks only where nothing else does.</summary>
+    public void NoteTooMuch(Incumbent incumbent)
+    {
+        foreach (var build in Space.All.OrderBy(b => b.ModelPrice))
+            if (BrokenLimits.OfOne(build, Wanted) is { Length: > 0 } reason) incumbent.Note(double.MaxValue, reason);
+    }
 
     /// <summary>Every way to use a switch of fixed form as a leaf of a kind of host.</summary>
     public List<LeafConfig> ConfigsOf(int kind)
@@ -31,7 +43,8 @@ internal sealed record SearchContext(
         var rate = Demand.Hosts[kind].Demand.Rate;
         List<LeafConfig> all =
         [
-            .. from build in Space.Boxes
+            .. from build in Builds
+               where build.Cards.IsEmpty
                from host in Space.Uses(build, rate, Wanted)
                let ends = new LinkEnds(Demand.Hosts[kind].Port, host)
                where !double.IsNaN(Floor.Edge(ends, 1, 0))
@@ -148,7 +161,7 @@ internal sealed record SearchContext(
     {
         if (cores.TryGetValue(up, out var found)) return found;
         var all =
-            from build in Space.All
+            from build in Builds
             from use in Space.Uses(build, up.Mode.Rate, Wanted)
             let ends = new LinkEnds(up, use)
             where ends.IsPlanned
@@ -276,8 +289,9 @@ internal sealed record SearchContext(
         if (leafLevels.TryGetValue(key, out var found)) return found;
         var leaves = Demand.Hosts.Select(_ => row.Choice);
         var design = new FabricDesign { Shape = shape, Leaves = [.. leaves], OnlyKind = kind };
-        return leafLevels[key] = Pricer.Price(design, out var fault) is { } priced
-            ? (new PartPrice((double)priced.Total.Hundredths - 1, priced.End.MostWatts), "")
-            : (PartPrice.None, fault);
+        if (Pricer.Price(design, out var fault) is not { } priced) return leafLevels[key] = (PartPrice.None, fault);
+        // What leaves break with their hosts alone, they break in any design.
+        if (BrokenLimits.Of(priced, Wanted) is { Length: > 0 } broken) return leafLevels[key] = (PartPrice.None, broken);
+        return leafLevels[key] = (new PartPrice((double)priced.Total.Hundredths - 1, priced.End.MostWatts), "");
     }
 }

@@ -10,10 +10,13 @@ internal sealed class ShapeSearch(SearchContext context)
     private WantedFabric Wanted => context.Wanted;
 
     /// <summary>The best of a shape.</summary>
-    public ShapeResult Of(FabricShape shape)
+    /// <param name="shape">The shape.</param>
+    /// <param name="ceiling">Hundredths from which on nothing is of interest.</param>
+    /// <param name="barred">A family that is left out; null for none.</param>
+    public ShapeResult Of(FabricShape shape, double ceiling = double.PositiveInfinity, FabricFamily? barred = null)
     {
         if (NotAsked(shape) is { Length: > 0 } reason) return ShapeResult.None(reason);
-        var incumbent = new Incumbent(context.Demand, context.Pricer, context.Effort);
+        var incumbent = new Incumbent(context.Demand, context.Pricer, context.Effort, ceiling, barred);
         return shape switch
         {
             FabricShape.FixedBox => boxes.Run(shape, context.Space.Boxes, 1, 0, incumbent),

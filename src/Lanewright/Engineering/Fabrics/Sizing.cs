@@ -61,6 +61,53 @@ public sealed class Sizing
         };
     }
 
+    /// <summary>Parts of searches for the cheapest option or a rival that were looked into so far: the same on every machine.</summary>
+    internal long Looked { get; private set; }
+
+    /// <summary>The cheapest option of all shapes.</summary>
+    /// <param name="wanted">What is asked.</param>
+    /// <param name="first">The shape to begin with, as it has won nearby; the others need only be searched below its price.</param>
+    internal Winner Cheapest(WantedFabric wanted, FabricShape? first = null)
+    {
+        if (DemandOf(wanted, out _) is not { } demand) return Winner.Of(new SizingAnswer([], [], null));
+        var search = new ShapeSearch(SearchOf(demand, effort));
+        var (cost, bound) = (double.PositiveInfinity, double.PositiveInfinity);
+        PricedDesign? best = null;
+        foreach (var shape in Enum.GetValues<FabricShape>().OrderBy(s => s == first ? 0 : 1))
+        {
+            // A hair above what is known, so that of two that cost the same the shape decides and not the order.
+            var result = search.Of(shape, cost + 1);
+            Looked += result.Looked;
+            if (!double.IsNaN(result.Bound)) bound = Math.Min(bound, result.Bound);
+            if (result.Best is not { } found) continue;
+            var price = (double)found.Total.Hundredths;
+            if (price > cost || (price == cost && best is not null && found.Design.Shape > best.Design.Shape)) continue;
+            (best, cost) = (found, price);
+        }
+        Money? least = double.IsInfinity(bound) ? null : Money.FromHundredths((decimal)Math.Floor(bound));
+        return Winner.Of(new SizingAnswer(
+            best is null || least is null ? [] : [new OptionMaker(demand, best).Option(least.Value, lanes)], [], least));
+    }
+
+    /// <summary>Whether some option of another family may cost less than a limit; false only where that is proven.</summary>
+    /// <param name="wanted">What is asked.</param>
+    /// <param name="limit">The limit.</param>
+    /// <param name="family">The family that is left out.</param>
+    internal bool HasRival(WantedFabric wanted, Money limit, FabricFamily family)
+    {
+        if (DemandOf(wanted, out _) is not { } demand) return false;
+        var search = new ShapeSearch(SearchOf(demand, effort with { StopsAtFirst = true }));
+        var ceiling = (double)limit.Hundredths;
+        // A search that was broken off leaves a bound below the limit.
+        return Enum.GetValues<FabricShape>().OrderBy(s => s == family.Shape ? 0 : 1)
+            .Select(s => search.Of(s, ceiling, family))
+            .Any(r =>
+            {
+                Looked += r.Looked;
+                return r.Best is not null || r.Bound < ceiling;
+            });
+    }
+
     /// <summary>Some design that keeps everything asked for; none where there is none.</summary>
     /// <param name="wanted">What is asked.</param>
     /// <param name="isProven">Whether none is proven to be one: no search was broken off.</param>

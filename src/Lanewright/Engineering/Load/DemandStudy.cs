@@ -11,6 +11,7 @@ public sealed class DemandStudy
     private readonly Lazy<HoseWorstCase?> worstCase;
     private readonly Lazy<SymmetryClasses> classes;
     private readonly Lazy<FailureSweep?> sweep;
+    private readonly Lazy<FailureSweep?> hoseSweep;
     private readonly Lazy<Throughput?> throughput;
     private readonly Lazy<Share[]> worstOf;
 
@@ -21,7 +22,7 @@ public sealed class DemandStudy
         Traffic = together.Select(d => DemandTraffic.Of(fabric.Map, d)).OfType<TrafficMatrix>()
             .Aggregate((TrafficMatrix?)null, (sum, other) => sum is null ? other : sum + other);
         loads = new(() => Traffic is null ? null : LoadSolver.Of(Solved, Traffic, fabric.Rule));
-        worstCase = new(() => IsHose && fabric.Rule != SplitRule.Ideal
+        worstCase = new(() => IsHose
             ? WorstOf(fabric.Map.Terminals(demand.Senders, demand.Rate))
             : null);
         classes = new(() => IsHose
@@ -30,6 +31,10 @@ public sealed class DemandStudy
         sweep = new(() => Traffic is null ? null
             : fabric.Earlier.Of(nameof(Sweep), LoadQuestion.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures),
                 () => FailureSweep.Of(fabric.Map.Inside, Traffic, fabric.Rule, fabric.Failures, fabric.Cancel)));
+        hoseSweep = new(() => IsHose
+            ? HoseFailures.Of(fabric.InsideOrAll, fabric.Map.Terminals(demand.Senders, demand.Rate), fabric.Rule, fabric.Failures,
+                fabric.Cancel)
+            : null);
         worstOf = new(WorstOfLinks);
         throughput = new(() => Traffic is null ? null : Throughput.Of(fabric.Map.Graph, Traffic));
     }
@@ -50,7 +55,7 @@ public sealed class DemandStudy
     /// <summary>Loads of the links; null for a hose, without traffic, and where the ideal split is too large to solve.</summary>
     public LinkLoads? Loads => loads.Value;
 
-    /// <summary>The worst case of a hose; null for other demands, and under the ideal split.</summary>
+    /// <summary>The worst case of a hose; null for other demands, and where the ideal split is too large to solve.</summary>
     public HoseWorstCase? WorstCase => worstCase.Value;
 
     /// <summary>What each single failure does; null for a hose, without traffic, and where the ideal split is too large to solve.</summary>
@@ -96,8 +101,23 @@ public sealed class DemandStudy
         ? null
         : FailurePairs.Of(Fabric.Map.Inside, Traffic, Fabric.Rule, Fabric.Failures, most, seed);
 
+    /// <summary>What the worst traffic of a hose does after each single failure; null for other demands, under the ideal split, and where
+    /// it is too much work.</summary>
+    public FailureSweep? HoseSweep => hoseSweep.Value;
+
     /// <summary>How far the demand can grow under the best split; null without traffic.</summary>
-    public Throughput? Throughput => throughput.Value;
+    public Throughput? BestThroughput => throughput.Value;
+
+    /// <summary>How far the demand can grow under the split of the network; null without traffic, and where the ideal split is too large to
+    /// solve.</summary>
+    public Throughput? Throughput
+    {
+        get
+        {
+            if (Fabric.Rule == SplitRule.Ideal || Traffic is null) return BestThroughput;
+            return Loads is { MaxUtilisation.Value: > 0 } solved ? Load.Throughput.OfLoads(solved) : null;
+        }
+    }
 
     /// <summary>How full the fullest link is. Host links count where they are asked for more than they carry, and where there are no
     /// others: a host that fills its own link is no fault of the network.</summary>
@@ -122,8 +142,8 @@ public sealed class DemandStudy
         Enumerable.Range(0, Links.Length).Where(l => !Fabric.Map.IsAccess(Links[l])).Select(Utilisation).DefaultIfEmpty().Max();
 
     /// <summary>What each single failure does, those that cost most first: hosts lost, then traffic lost, then the fullest link between
-    /// switches. None without a sweep.</summary>
-    public ImmutableArray<FailureClass> Failures => Sweep is not { } known ? [] :
+    /// switches. None without a sweep; of a hose what its worst traffic does.</summary>
+    public ImmutableArray<FailureClass> Failures => (Sweep ?? HoseSweep) is not { } known ? [] :
     [
         .. known.Classes.OrderByDescending(c => c.HostsLost).ThenByDescending(c => Math.Round(c.LostGigabits, Places))
             .ThenByDescending(c => Math.Round(After(c).Value, Places)).ThenBy(c => c.Units[0]),
@@ -163,8 +183,9 @@ public sealed class DemandStudy
         return Fabric.Map.IsAccess(Links[link]) && Fabric.HasInside ? HoseAtHost(Links[link]) : worstOf.Value[link];
     }
 
-    private HoseWorstCase? WorstOf(ImmutableArray<Terminal> hosts) =>
-        Fabric.Earlier.Of(nameof(HoseWorstCase), LoadQuestion.Of(Fabric.InsideOrAll, hosts, Fabric.Rule),
+    private HoseWorstCase? WorstOf(ImmutableArray<Terminal> hosts) => Fabric.Rule == SplitRule.Ideal
+        ? IdealWorstCase.Of(Fabric.InsideOrAll, hosts, Fabric.Cancel)
+        : Fabric.Earlier.Of(nameof(HoseWorstCase), LoadQuestion.Of(Fabric.InsideOrAll, hosts, Fabric.Rule),
             () => HoseWorstCase.Of(Fabric.InsideOrAll, hosts, Fabric.Rule, Fabric.Cancel));
 
     /// <summary>The worst case of each link: that of the link which stands for its class.</summary>

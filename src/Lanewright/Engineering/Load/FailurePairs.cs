@@ -42,7 +42,7 @@ public sealed record FailurePairs(
         ArgumentOutOfRangeException.ThrowIfLessThan(mostEvaluations, 1);
         var all = (long)units.Length * (units.Length - 1) / 2;
         if (all == 0) return new FailurePairs(0, 0, true, default, [], default, default);
-        var classes = PairClasses.Of(graph, traffic, units)?.List();
+        var classes = PairClasses.Of(graph, traffic, units);
         var isExact = classes is not null && classes.Count <= mostEvaluations;
         var pairs = isExact && classes is not null ? classes : Sample(units.Length, mostEvaluations, seed);
         var trial = new OutageTrial(graph, traffic, rule);

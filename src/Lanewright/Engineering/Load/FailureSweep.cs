@@ -52,10 +52,15 @@ public sealed class FailureSweep
                 kind, classes[i], effect.MaxUtilisation, effect.BusiestLink, effect.MembersCut, effect.MembersDown, effect.UnroutedGigabits,
                 effect.LostGigabits));
         }
-        return new FailureSweep(
-            intact.MaxUtilisation,
-            intact.UnroutedGigabits,
-            [.. result.OrderByDescending(c => c.HostsLost).ThenByDescending(c => Math.Round(c.LostGigabits, Places))
-                .ThenByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0])]);
+        return new FailureSweep(intact.MaxUtilisation, intact.UnroutedGigabits, Ordered(result));
     }
+
+    /// <summary>A sweep whose classes are known.</summary>
+    internal static FailureSweep Of(Share intact, IEnumerable<FailureClass> classes) => new(intact, 0, Ordered(classes));
+
+    private static ImmutableArray<FailureClass> Ordered(IEnumerable<FailureClass> classes) =>
+    [
+        .. classes.OrderByDescending(c => c.HostsLost).ThenByDescending(c => Math.Round(c.LostGigabits, Places))
+            .ThenByDescending(c => c.MaxUtilisation).ThenBy(c => c.Units[0]),
+    ];
 }

@@ -23,8 +23,10 @@ public sealed class NetworkStudy
         Rule = rule;
         failures = new(() => PlanFailures.Of(map, design));
         bisection = new(() => Bisection.Of(map.Graph, AllHosts()));
-        worstCase = new(() => rule == SplitRule.Ideal ? null : earlier.Of(nameof(WorstCase), LoadQuestion.Of(InsideOrAll, AllHosts(), rule),
-            () => HoseWorstCase.OfFullest(InsideOrAll, AllHosts(), rule, cancel)));
+        worstCase = new(() => rule == SplitRule.Ideal
+            ? IdealWorstCase.Of(InsideOrAll, AllHosts(), cancel)
+            : earlier.Of(nameof(WorstCase), LoadQuestion.Of(InsideOrAll, AllHosts(), rule),
+                () => HoseWorstCase.OfFullest(InsideOrAll, AllHosts(), rule, cancel)));
         latency = new(() => PathLatency.Of(map, design));
         HasInside = map.Graph.Links.Any(l => !map.IsAccess(l));
     }
@@ -56,7 +58,8 @@ public sealed class NetworkStudy
     /// <summary>What one half of the hosts can send to the other.</summary>
     public Bisection Bisection => bisection.Value;
 
-    /// <summary>The worst that any traffic of all hosts can do to a link between switches; null under the ideal split.</summary>
+    /// <summary>The worst that any traffic of all hosts can do to a link between switches; null where the ideal split is too large to
+    /// solve.</summary>
     public HoseWorstCase? WorstCase => worstCase.Value;
 
     /// <summary>The worst of a case between switches: host links do not count where there are others, as they were made wide to keep out

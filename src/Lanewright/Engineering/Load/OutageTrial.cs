@@ -34,6 +34,7 @@ internal sealed class OutageTrial
             loads.UnroutedGigabits, loads.UnroutedGigabits + unsent);
     }
 
-    private static int MembersUp(FabricGraph graph) =>
+    /// <summary>Hosts that are up.</summary>
+    public static int MembersUp(FabricGraph graph) =>
         Enumerable.Range(0, graph.Nodes.Length).Where(n => graph.Nodes[n].IsTerminal && !graph.IsDown(n)).Sum(n => graph.Nodes[n].Members);
 }

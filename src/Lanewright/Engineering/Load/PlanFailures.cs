@@ -118,7 +118,8 @@ public sealed class PlanFailures
         }
     }
 
-    /// <summary>A device is down when all its feeds are: those its group names, or those that lead to its rack.</summary>
+    /// <summary>A device is down when all its feeds are: those its group names, or those that lead to its rack. A feed that no device hangs
+    /// on alone fails as well, and costs nothing.</summary>
     private void AddFeeds()
     {
         var ofRack = plan.Power.SelectMany(f => f.Racks.Distinct(), (feed, rack) => (feed.Name, rack)).ToLookup(f => f.rack, f => f.Name);
@@ -128,6 +129,7 @@ public sealed class PlanFailures
             if (map.NodeOf(device) < 0) continue;
             var named = plan.Devices.Group(device).Feeds;
             var feeds = named.IsEmpty ? [.. ofRack[plan.Devices.RackIndex(device)]] : named;
+            foreach (var feed in feeds) if (!alone.ContainsKey(feed)) alone[feed] = [];
             if (feeds.Length == 1) Note(alone, feeds[0], device);
         }
         foreach (var (feed, devices) in alone) Add(feed, FailureKind.Feed, OutageOfDevices(devices));

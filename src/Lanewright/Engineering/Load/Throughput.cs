@@ -30,6 +30,14 @@ public sealed record Throughput(Share AtLeast, Share AtMost, bool IsExact)
         return new Throughput(Share.From(routed), Share.From(SimpleBound(graph, wanted, distances)), false);
     }
 
+    /// <summary>The factor under the split that loads were computed with: until their fullest link is full.</summary>
+    /// <param name="loads">The loads; something flows.</param>
+    public static Throughput OfLoads(LinkLoads loads)
+    {
+        var factor = Share.From(loads.UnroutedGigabits > 0 ? 0 : 1 / loads.MaxUtilisation.Value);
+        return new Throughput(factor, factor, true);
+    }
+
     private static double Bound(FabricGraph graph, FlowDemand wanted, FlowDistances distances, double[] prices)
     {
         var capacity = new FlowSides(graph).All.Sum(side => prices[side] * graph.Links[side / 2].Gigabits);

@@ -13,7 +13,7 @@ internal sealed record FabricPicture(
     ImmutableArray<PictureNode> Nodes, ImmutableArray<PictureEdge> Edges, string Drawn, bool IsByClass)
 {
     /// <summary>Boxes side by side at most when each is one switch.</summary>
-    public const int MostSingle = 26;
+    public const int MostSingle = 40;
 
     /// <summary>Boxes side by side at most when each is a class.</summary>
     public const int MostClasses = 14;

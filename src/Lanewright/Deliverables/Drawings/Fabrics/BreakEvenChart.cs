@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Deliverables.Markup;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Model;
@@ -14,7 +15,8 @@ public static class BreakEvenChart
     private const double PlotBottom = PlotTop + 300;
     private const double BandTop = PlotBottom + 44;
     private const double BandHeight = 22;
-    private const double ListTop = BandTop + BandHeight + 30;
+    private const double ListTop = BandTop + BandHeight + 44;
+    private const double LetterWidth = 12;
     private const double ListStep = 17;
 
     /// <summary>Name of the file of a chart.</summary>
@@ -33,13 +35,14 @@ public static class BreakEvenChart
         var now = BreakEvenWords.Value(breakEven.Quantity, breakEven.Now);
         var block = TitleBlock.Of(plan, plan.Name, ("quantity", BreakEvenWords.Key(breakEven.Quantity), 2), ("now", now, 1.4),
             ("prices in", plan.Currency, 1.2));
-        Sheet.Write(markup, head, block, ListTop + (breakEven.Stretches.Length * ListStep), isFile, canvas =>
+        var told = BreakEvenTurns.Told(breakEven);
+        Sheet.Write(markup, head, block, ListTop + (told.Length * ListStep), isFile, canvas =>
         {
             var scale = new BreakEvenScale(breakEven, Left, Right, PlotTop, PlotBottom);
             Axes(canvas, scale, breakEven, plan.Currency);
-            Lines(canvas, scale, breakEven);
-            Band(canvas, scale, breakEven);
-            List(canvas, breakEven, plan.Currency);
+            Lines(canvas, scale, breakEven, told);
+            Band(canvas, scale, told);
+            List(canvas, breakEven.Quantity, told, plan.Currency);
         });
     }
 
@@ -49,7 +52,7 @@ public static class BreakEvenChart
             : " The price goes in steps; the dots are where it was asked, and lines join them.");
 
     /// <summary>Whether the price is a chain of straight lines, with all its corners known.</summary>
-    private static bool IsExact(BreakEven breakEven) => breakEven.IsWholeRangeProven;
+    private static bool IsExact(BreakEven breakEven) => breakEven.IsChain;
 
     private static string Changes(BreakEven breakEven) => breakEven.Stretches.Length == 1
         ? "The same option is the cheapest over the whole range."
@@ -57,13 +60,14 @@ public static class BreakEvenChart
             + $"{(breakEven.Stretches.Length == 2 ? "time" : "times")} over the range; everything else as asked.";
 
     private static string Description(BreakEven breakEven, Plan plan) =>
-        string.Join(" ", breakEven.Stretches.Select(s => Sentence(breakEven.Quantity, s, plan.Currency)));
+        string.Join(" ", BreakEvenTurns.Told(breakEven).Select(s => Sentence(breakEven.Quantity, s, plan.Currency)));
 
     private static string Sentence(BreakEvenQuantity quantity, BreakEvenStretch stretch, string currency) =>
         $"From {BreakEvenWords.Value(quantity, stretch.From)} to {BreakEvenWords.Value(quantity, stretch.To)}: "
         + (stretch.Shape is null
             ? "nothing fits."
-            : $"{stretch.Name}, {Numerals.Grouped(stretch.CostFrom.Units)} to {Numerals.Grouped(stretch.CostTo.Units)} {currency}.");
+            : $"{BreakEvenWords.Cheapest(stretch)}, {Numerals.Grouped(stretch.CostFrom.Units)} to "
+                + $"{Numerals.Grouped(stretch.CostTo.Units)} {currency}.");
 
     private static void Axes(Canvas canvas, BreakEvenScale scale, BreakEven breakEven, string currency)
     {
@@ -82,9 +86,9 @@ public static class BreakEvenChart
         }
     }
 
-    private static void Lines(Canvas canvas, BreakEvenScale scale, BreakEven breakEven)
+    private static void Lines(Canvas canvas, BreakEvenScale scale, BreakEven breakEven, ImmutableArray<BreakEvenStretch> told)
     {
-        foreach (var stretch in breakEven.Stretches.Where(s => s.Shape is not null))
+        foreach (var stretch in told.Where(s => s.Shape is not null))
         {
             (decimal Value, Money Cost)[] points =
                 [(stretch.From, stretch.CostFrom), .. stretch.Between, (stretch.To, stretch.CostTo)];
@@ -93,7 +97,7 @@ public static class BreakEvenChart
             if (!IsExact(breakEven))
                 foreach (var point in points) canvas.Circle(scale.X(point.Value), scale.Y(point.Cost.Units), 2.4, "full");
         }
-        foreach (var corner in breakEven.Stretches.Skip(1))
+        foreach (var corner in told.Skip(1))
             Upright(canvas, scale.X(corner.From), "fine broken");
         var now = scale.X(breakEven.Now);
         Upright(canvas, now, "act");
@@ -108,24 +112,36 @@ public static class BreakEvenChart
         canvas.Line(x, BandTop - 14, x, BandTop + BandHeight, style);
     }
 
-    /// <summary>Which option wins where: letters that the list below explains.</summary>
-    private static void Band(Canvas canvas, BreakEvenScale scale, BreakEven breakEven)
+    /// <summary>Which option wins where: letters that the list below explains. What is not proven is dashed; a letter that finds no room in
+    /// its stretch stands below with a leader.</summary>
+    private static void Band(Canvas canvas, BreakEvenScale scale, ImmutableArray<BreakEvenStretch> told)
     {
-        for (var i = 0; i < breakEven.Stretches.Length; i++)
+        var below = Left;
+        for (var i = 0; i < told.Length; i++)
         {
-            var (from, to) = (scale.X(breakEven.Stretches[i].From), scale.X(breakEven.Stretches[i].To));
+            var (from, to) = (scale.X(told[i].From), scale.X(told[i].To));
             canvas.Box(from, BandTop, Math.Max(0, to - from), BandHeight, i % 2 == 0 ? "block" : "box");
-            if (to - from > 12) canvas.Text((from + to) / 2, BandTop + 15, Letter(i), "mid bold");
+            if (!told[i].IsProven) canvas.Line(from, BandTop + BandHeight + 3, to, BandTop + BandHeight + 3, "fine broken");
+            var middle = (from + to) / 2;
+            if (to - from > LetterWidth)
+            {
+                canvas.Text(middle, BandTop + 15, Letter(i), "mid bold");
+                continue;
+            }
+            var at = Math.Max(middle, below);
+            below = at + LetterWidth;
+            canvas.Line(middle, BandTop + BandHeight, at, BandTop + BandHeight + 9, "fine");
+            canvas.Text(at, BandTop + BandHeight + 20, Letter(i), "mid bold small");
         }
     }
 
-    private static void List(Canvas canvas, BreakEven breakEven, string currency)
+    private static void List(Canvas canvas, BreakEvenQuantity quantity, ImmutableArray<BreakEvenStretch> told, string currency)
     {
-        for (var i = 0; i < breakEven.Stretches.Length; i++)
+        for (var i = 0; i < told.Length; i++)
         {
             var y = ListTop + (i * ListStep);
             canvas.Text(Sheet.Margin, y, Letter(i), "bold");
-            var words = Sentence(breakEven.Quantity, breakEven.Stretches[i], currency);
+            var words = Sentence(quantity, told[i], currency);
             canvas.Text(Sheet.Margin + 22, y, TextFit.Short(words, Right - Sheet.Margin - 22, 12));
         }
     }
