@@ -185,8 +185,8 @@ public sealed partial class TidyTests
         ("GroupPlacer.cs", 1_000_000), // a bound of work
         ("GroupPlacer.cs", 200), // bound of a search
         ("GroupPlacer.cs", 1e-9), // rounding of the last places
-        ("RowPlacer.cs", 7), // bound of a search
-        ("RowPlacer.cs", 1e-9), // rounding of the last places
+        ("QuadraticAssignment.cs", 100_000_000), // a bound of work
+        ("QuadraticAssignment.cs", 1e-6), // rounding of the last places
         ("PlacementCost.cs", 100), // hundredths in a unit of money
         ("FloorPressure.cs", 1000), // pascals in a kilopascal
         ("FabricStudy.cs", 6_000), // bounds on work
