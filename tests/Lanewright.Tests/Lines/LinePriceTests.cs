@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Lanewright.Deliverables;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
 using Lanewright.Model.Binding;
@@ -76,10 +77,10 @@ public sealed class LinePriceTests
             lines: { x: { from: a, to: b, type: OR-800G-131.3GBd-16QAM, channels: 4 } }
             """));
         var missing = Assert.Single(designed.Parts, p => p.IsMissingFromTotal);
-        var row = Deliverables.PartsView.Of(designed).Rows().Single(r => r[0].Text == missing.Item.Name);
+        var row = PartsView.Of(designed).Rows().Single(r => r[0].Text == missing.Item.Name);
         Assert.Equal(["", "", "not known"], [row[9].Text, row[10].Text, row[13].Text]);
         Assert.False(row[9].IsNumber || row[10].IsNumber);
-        Assert.Contains("1 line of the parts list", Deliverables.PlanSummary.Of(designed).Missing);
+        Assert.Contains("1 line of the parts list", PlanSummary.Of(designed).Missing);
     }
 
     // Essiambre et al., JLT 28 (2010) 662: much gain adds noise of 3 dB by itself.
