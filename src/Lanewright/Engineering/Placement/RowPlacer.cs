@@ -59,7 +59,12 @@ internal sealed class RowPlacer
         var best = Total(found);
         if (best >= held - Rounding) (best, found) = (held, now);
         var names = rows.Select(r => r[0].Row).ToImmutableArray();
-        return new RowOrder(hall, names, [.. Inverse(found).Select(r => names[r])], held, best, isExact ? best : Math.Min(best, Bound()));
+        var detours = cost.Detours(Enumerable.Range(0, plan.Devices.Count).Where(d => placeOf.ContainsKey(plan.Devices.RackIndex(d))));
+        return new RowOrder(hall, names, [.. Inverse(found).Select(r => names[r])], held + detours, best + detours,
+            isExact ? best : Math.Min(best, Bound()))
+        {
+            Detours = detours,
+        };
     }
 
     /// <summary>Every link once, at every pair of places its rows could stand at.</summary>
