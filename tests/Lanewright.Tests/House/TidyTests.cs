@@ -125,6 +125,7 @@ public sealed partial class TidyTests
         ("SpareParts.cs", 1e-9), // rounding of the last places
         ("HostBuild.cs", 1e-9), // rounding of the last places
         ("FabricHall.cs", 0.5), // the middle of a rack
+        ("GreyRung.cs", 40), // half a window in nanometres, to tell its wavelengths from others
         ("EnergyUse.cs", 8760), // hours of a year
         ("EnergyUse.cs", 1000), // watts in a kilowatt
         ("WishList.cs", 1_000_000), // a ratio no switch exceeds
@@ -187,8 +188,8 @@ public sealed partial class TidyTests
         ("GroupPlacer.cs", 1_000_000), // a bound of work
         ("GroupPlacer.cs", 200), // bound of a search
         ("GroupPlacer.cs", 1e-9), // rounding of the last places
-        ("RowPlacer.cs", 7), // bound of a search
-        ("RowPlacer.cs", 1e-9), // rounding of the last places
+        ("QuadraticAssignment.cs", 100_000_000), // a bound of work
+        ("QuadraticAssignment.cs", 1e-6), // rounding of the last places
         ("PlacementCost.cs", 100), // hundredths in a unit of money
         ("FloorPressure.cs", 1000), // pascals in a kilopascal
         ("FabricStudy.cs", 6_000), // bounds on work

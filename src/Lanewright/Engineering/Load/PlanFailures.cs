@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Pathways;
-using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Demands;
 using Lanewright.Model.Places;
@@ -20,20 +19,19 @@ public sealed class PlanFailures
     private readonly PathwayBook pathways;
     private readonly ImmutableArray<FailureUnit>.Builder units = ImmutableArray.CreateBuilder<FailureUnit>();
 
-    private PlanFailures(FabricMap map, LinkDesign design)
+    private PlanFailures(FabricMap map, LinkDesign design, PlanBooks books)
     {
         this.map = map;
         plan = map.Plan;
         this.design = design;
-        var plant = new Lazy<PlantBook>(() => PlantBook.Of(plan, design));
-        patches = new PatchedLinks(plan, plant);
-        pathways = PathwayBook.Of(plan, design, plant);
+        patches = new PatchedLinks(plan, books.Plant);
+        pathways = books.Pathways.Value;
     }
 
     /// <summary>The units of a network, kind by kind, each in the order of the plan.</summary>
-    public static ImmutableArray<FailureUnit> Of(FabricMap map, LinkDesign design)
+    public static ImmutableArray<FailureUnit> Of(FabricMap map, LinkDesign design, PlanBooks books)
     {
-        var failures = new PlanFailures(map, design);
+        var failures = new PlanFailures(map, design, books);
         failures.AddLinks();
         failures.AddModules();
         failures.AddSwitches();

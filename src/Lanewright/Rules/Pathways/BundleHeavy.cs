@@ -1,4 +1,3 @@
-using Lanewright.Engineering.Pathways;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 
@@ -12,7 +11,7 @@ internal sealed class BundleHeavy() : Rule("LW4118", nameof(BundleHeavy), Severi
     {
         if (judgement.Pathways.Value.Net is null) return;
         var limit = judgement.Plan.Standards.Facility("lift", "one-person");
-        var heavy = PullPlan.Of(judgement.Plan, judgement.Design, judgement.Pathways.Value, judgement.Plant).Bundles
+        var heavy = judgement.Pulls.Value.Bundles
             .Where(b => b.Kilograms > limit.Value && !b.Way.Stretches.IsEmpty).ToList();
         if (heavy.MaxBy(b => b.Kilograms) is not { } worst) return;
         judgement.Add(this, judgement.Pathways.Value.Fills[worst.Way.Stretches[0]].Pathway.Span,
