@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables;
+using Lanewright.Engineering;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
@@ -75,9 +76,10 @@ public static class Compilation
         var lines = new Lazy<LineBook>(() => LineBook.Of(plan));
         var design = LinkDesign.Of(plan, lines, earlier.Solutions, cancel);
         var parts = PartsTally.Of(plan, design, lines);
-        var load = LoadStudy.Of(plan, design, earlier.Loads, cancel);
+        var books = new PlanBooks(plan, design, lines);
+        var load = LoadStudy.Of(plan, design, books, earlier.Loads, cancel);
         step("judging");
-        var judgement = new Judgement(plan, design, parts, load, glance, findings) { Lines = lines };
+        var judgement = new Judgement(plan, design, parts, load, books, glance, findings);
         var waiting = judgement.IsWhole ? [] : RuleBook.All.Where(r => r.NeedsWholePlan).ToImmutableArray();
         foreach (var rule in RuleBook.All.Except(waiting))
         {
@@ -85,7 +87,7 @@ public static class Compilation
             rule.Judge(judgement);
         }
         var sorted = findings.ToSorted();
-        var designed = new DesignedPlan(plan, design, parts, load, sorted, SizingOf(plan.Wanted, context, step)) { Lines = lines };
+        var designed = new DesignedPlan(plan, design, parts, load, sorted, books, SizingOf(plan.Wanted, context, step));
         return new JudgedPlan { Designed = designed, Findings = sorted, RulesWaiting = waiting.Length };
     }
 

@@ -35,6 +35,10 @@ internal static class QuantityOptions
     public static BitRate? Rate(ParseResult parsed, Option<string?> option) =>
         Read(parsed, option, UnitText.Rates, "a rate such as 400G") is { } v ? BitRate.FromGigabits(Least(v, 0, option)) : null;
 
+    /// <summary>A share, zero or more, or null when not given.</summary>
+    public static Share? Share(ParseResult parsed, Option<string?> option) =>
+        Read(parsed, option, UnitText.Shares, "a share such as 25%") is { } v ? Quantities.Share.From(Least(v, 0, option)) : null;
+
     /// <summary>A number with one of the units, or null when not given.</summary>
     public static double? Read(ParseResult parsed, Option<string?> option, IReadOnlyList<UnitScale> units, string wanted)
     {

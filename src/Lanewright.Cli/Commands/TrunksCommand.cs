@@ -25,25 +25,18 @@ internal static class TrunksCommand
             plan, growth, json,
         };
         command.SetAction(parsed => Run(
-            CommonOptions.Compile(parsed.GetRequiredValue(plan)), parsed.GetValue(growth), parsed.GetValue(json)));
+            CommonOptions.Compile(parsed.GetRequiredValue(plan)), QuantityOptions.Share(parsed, growth), parsed.GetValue(json)));
         return command;
     }
 
-    private static int Run(JudgedPlan judged, string? growth, bool asJson)
+    private static int Run(JudgedPlan judged, Share? growth, bool asJson)
     {
-        Share? share = null;
-        if (growth is not null)
-        {
-            if (!UnitText.TryRead(growth, UnitText.Shares, out var read) || read < 0)
-                throw new UsageFault($"--growth '{growth}' is no share; write it as 25%");
-            share = Share.From(read);
-        }
         var designed = CommonOptions.Designed(judged);
         if (designed.Plan.Trunks.IsEmpty)
             throw new UsageFault(judged.HasErrors
                 ? "no trunk could be made of the plan; 'lanewright check' shows what stands in the way"
                 : "the plan has no trunks; describe panels and trunks between them, and patch links with 'through'");
-        var sizing = TrunkSizing.Of(designed.Plan, designed.Plant.Value, share);
+        var sizing = TrunkSizing.Of(designed.Plan, designed.Plant.Value, growth);
         if (asJson) Screen.Document(stream => TrunkSizesJson.Write(sizing, stream));
         else Print(sizing);
         return ExitCodes.NoErrors;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
@@ -6,6 +7,7 @@ using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Load;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
+using Lanewright.Engineering.Power;
 using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -18,27 +20,27 @@ namespace Lanewright.Rules;
 /// <param name="Parts">What it needs.</param>
 /// <param name="Load">What its networks carry.</param>
 /// <param name="Findings">Everything there is to say about it, in the order of the plan.</param>
+/// <param name="Books">What is worked out of it when first asked for.</param>
 /// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when first asked for.</param>
 public sealed record DesignedPlan(
     Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, ImmutableArray<Finding> Findings,
-    Lazy<FabricStudy?> Sizing)
+    PlanBooks Books, Lazy<FabricStudy?> Sizing)
 {
     /// <summary>Which ways cables go.</summary>
-    public Lazy<PathwayBook> Pathways => pathways ??= new(() => PathwayBook.Of(Plan, Design, Plant));
+    public Lazy<PathwayBook> Pathways => Books.Pathways;
 
     /// <summary>In what bundles and in what order cables are pulled.</summary>
-    public Lazy<PullPlan> Pulls => pulls ??= new(() => PullPlan.Of(Plan, Design, Pathways.Value, Plant));
+    public Lazy<PullPlan> Pulls => Books.Pulls;
 
     /// <summary>What trunks between panels carry.</summary>
-    public Lazy<PlantBook> Plant { get; } = new(() => PlantBook.Of(Plan, Design));
+    public Lazy<PlantBook> Plant => Books.Plant;
 
     /// <summary>How lines between sites are built.</summary>
-    public required Lazy<LineBook> Lines { get; init; }
+    public Lazy<LineBook> Lines => Books.Lines;
 
     /// <summary>What stands in the racks.</summary>
-    public Lazy<RackBook> Racks => racks ??= new(() => RackBook.Of(Plan, Design, Lines));
+    public Lazy<RackBook> Racks => Books.Racks;
 
-    private Lazy<RackBook>? racks;
-    private Lazy<PathwayBook>? pathways;
-    private Lazy<PullPlan>? pulls;
+    /// <summary>What the strips of feeds carry in them.</summary>
+    public ImmutableArray<StripLoad> Strips => Books.Strips.Value;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
@@ -7,6 +8,7 @@ using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Load;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
+using Lanewright.Engineering.Power;
 using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -20,10 +22,12 @@ namespace Lanewright.Rules;
 /// <param name="Design">How its links are made.</param>
 /// <param name="Parts">What it needs.</param>
 /// <param name="Load">What its networks carry.</param>
+/// <param name="Books">What is worked out of it when first asked for.</param>
 /// <param name="Glance">What a short look finds of the fabric that the plan wants; null where it wants none, or too large a one.</param>
 /// <param name="Findings">Where findings go.</param>
 public sealed record Judgement(
-    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, Lazy<SizingAnswer?> Glance, FindingSink Findings)
+    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, PlanBooks Books, Lazy<SizingAnswer?> Glance,
+    FindingSink Findings)
 {
     /// <summary>Other sets of links named with a finding.</summary>
     private const int MostRelated = 5;
@@ -33,19 +37,22 @@ public sealed record Judgement(
     public bool IsWhole { get; } = Findings.ErrorCount == 0;
 
     /// <summary>Which ways cables go.</summary>
-    public Lazy<PathwayBook> Pathways => pathways ??= new(() => PathwayBook.Of(Plan, Design, Plant));
+    public Lazy<PathwayBook> Pathways => Books.Pathways;
+
+    /// <summary>In what bundles and in what order cables are pulled.</summary>
+    public Lazy<PullPlan> Pulls => Books.Pulls;
 
     /// <summary>What trunks between panels carry.</summary>
-    public Lazy<PlantBook> Plant { get; } = new(() => PlantBook.Of(Plan, Design));
+    public Lazy<PlantBook> Plant => Books.Plant;
 
     /// <summary>How lines between sites are built.</summary>
-    public required Lazy<LineBook> Lines { get; init; }
+    public Lazy<LineBook> Lines => Books.Lines;
 
     /// <summary>What stands in the racks.</summary>
-    public Lazy<RackBook> Racks => racks ??= new(() => RackBook.Of(Plan, Design, Lines));
+    public Lazy<RackBook> Racks => Books.Racks;
 
-    private Lazy<RackBook>? racks;
-    private Lazy<PathwayBook>? pathways;
+    /// <summary>What the strips of feeds carry in them.</summary>
+    public ImmutableArray<StripLoad> Strips => Books.Strips.Value;
 
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>

@@ -125,7 +125,7 @@ public sealed partial class TidyTests
         ("SpareParts.cs", 1e-9), // rounding of the last places
         ("HostBuild.cs", 1e-9), // rounding of the last places
         ("FabricHall.cs", 0.5), // the middle of a rack
-        ("EnergyUse.cs", 8760), // hours of a year
+        ("GreyRung.cs", 40), // half a window in nanometres, to tell its wavelengths from others
         ("EnergyUse.cs", 1000), // watts in a kilowatt
         ("WishList.cs", 1_000_000), // a ratio no switch exceeds
         ("Loosenings.cs", 1_000_000), // steps of a ratio that count as one
@@ -176,6 +176,9 @@ public sealed partial class TidyTests
         ("StretchRoom.cs", 1e-9), // rounding of the last places
         ("PullPlan.cs", 6), // decimals at which ways are equally long
         ("SectionPacking.cs", 1e-6), // rounding of the last places
+        ("SectionBundle.cs", 600), // cables drawn one by one at most
+        ("TwoSideSearch.cs", 500), // bounds of work
+        ("TwoSideSearch.cs", 20_000),
         ("CableWeight.cs", 1000), // metres in a kilometre
         ("CableWeight.cs", 1e-6), // square millimetres in a square metre
         ("Macrobend.cs", 1550), // the wavelength that limits are tabled at
@@ -187,8 +190,12 @@ public sealed partial class TidyTests
         ("GroupPlacer.cs", 1_000_000), // a bound of work
         ("GroupPlacer.cs", 200), // bound of a search
         ("GroupPlacer.cs", 1e-9), // rounding of the last places
-        ("RowPlacer.cs", 7), // bound of a search
-        ("RowPlacer.cs", 1e-9), // rounding of the last places
+        ("PhaseSearch.cs", 5000), // a bound of work
+        ("PhaseSearch.cs", 1e-9), // rounding of the last places
+        ("AirStream.cs", 60), // minutes in an hour
+        ("AirStream.cs", 0.028316846592), // cubic metres in a cubic foot
+        ("QuadraticAssignment.cs", 100_000_000), // a bound of work
+        ("QuadraticAssignment.cs", 1e-6), // rounding of the last places
         ("PlacementCost.cs", 100), // hundredths in a unit of money
         ("FloorPressure.cs", 1000), // pascals in a kilopascal
         ("FabricStudy.cs", 6_000), // bounds on work
@@ -232,7 +239,6 @@ public sealed partial class TidyTests
         ("Divisions.cs", 600),
         ("Divisions.cs", 20_000_000),
         ("Bisection.cs", 1e-9), // rounding of the last places
-        ("Availability.cs", 8766), // hours in a year of 365.25 days
         ("AmplifierNoise.cs", 6.62607015e-34), // the quantum of action
         ("CodeMargin.cs", 1e-100), // fewer errors than anybody can wait for
         ("CodeMargin.cs", 0.49), // errors with which there is no signal left
@@ -268,7 +274,6 @@ public sealed partial class TidyTests
         ("LineSweep.cs", 16),
         ("Earth.cs", 180), // degrees in half a turn
         ("RouteGraph.cs", 20_000), // a bound on work
-        ("RouteAvailability.cs", 8760), // hours in a year
         ("RouteAvailability.cs", 60), // minutes in an hour
         ("RouteAvailability.cs", 1000), // kilometres that cuts are counted on
     ];

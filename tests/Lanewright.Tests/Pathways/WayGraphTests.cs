@@ -51,6 +51,24 @@ public sealed class WayGraphTests
         Assert.Null(TrayGrid.Way(TrayGrid.Net([a with { Side = "A" }, b with { Side = "B" }], racks), 0, 1));
     }
 
+    // Source: two grids of trays with cells left out, steps of the shortest way by breadth-first search (derived): 8, and none at all.
+    [Theory]
+    [InlineData("....., .###., ....., .#.#., .....", 4, 4, 8.0)]
+    [InlineData("..#.., ..#.., ..#..", 0, 4, null)]
+    public void WaysRoundGaps_AreAsLongAsTheSteps(string grid, int row, int column, double? steps)
+    {
+        var cells = grid.Split(", ");
+        bool Open(int r, int c) => r < cells.Length && c < cells[r].Length && cells[r][c] == '.';
+        var trays = from r in Enumerable.Range(0, cells.Length)
+                    from c in Enumerable.Range(0, cells[r].Length)
+                    where Open(r, c)
+                    from next in new[] { (R: r, C: c + 1), (R: r + 1, C: c) }
+                    where Open(next.R, next.C)
+                    select TrayGrid.Tray($"{r}-{c}-{next.R}", c, r, next.C, next.R);
+        var net = TrayGrid.Net(trays, [TrayGrid.Rack(0, 0, 0), TrayGrid.Rack(1, column, row)]);
+        Assert.Equal(steps, TrayGrid.Way(net, 0, 1)?.Metres);
+    }
+
     // Source: shortest path lengths of the general-purpose graph library networkx, on random grids of trays with gaps.
     [Fact]
     public void Ways_AreTheLibrarysShortest()

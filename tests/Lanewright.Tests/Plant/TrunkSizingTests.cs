@@ -29,6 +29,20 @@ public sealed class TrunkSizingTests
             Assert.Equal(expected[^1].Price, found.Bound);
         });
 
+    // Source: packing by brute force (derived): 200 fibres of trunks of 12, 24 and 144 at 3, 5 and 22 cost 35 at the least, and six groups
+    // of eight need two trunks of 24.
+    [Theory]
+    [InlineData(200, "12:3 24:5 144:22", 35, 4)]
+    [InlineData(48, "24:5", 10, 2)]
+    public void CheapestMix_IsThatOfThePackingCase(int fibres, string kinds, int price, int trunks)
+    {
+        var each = kinds.Split(' ').Select(k => k.Split(':').Select(int.Parse).ToArray()).ToArray();
+        var found = TrunkFrontier.Of([.. each.Select((k, i) => Kind(i, k[0], k[1]))], fibres);
+        Assert.True(found.IsExact);
+        Assert.Equal(price, found.Mixes[^1].Price.Hundredths);
+        Assert.Equal(trunks, found.Mixes[^1].Trunks);
+    }
+
     /// <summary>A need too large for the table: the fewest are still exact, and what is found stands between the bound and it.</summary>
     [Fact]
     public void LargeNeed_HasItsBound()

@@ -86,7 +86,8 @@ public sealed class PartsTally
         foreach (var trunk in plan.Trunks)
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;
-            if (ways.Of(trunk) is { } length) Add(trunk.Cable, length, trunk.Count, existing);
+            for (var number = 0; number < trunk.Count; number++)
+                if (ways.Of(trunk, number) is { } length) Add(trunk.Cable, length, 1, trunk.IsExisting ? 1 : 0);
             var cassettes = (long)trunk.CassettesEach;
             if (trunk.Cassette is { } cassette) Add(cassette, null, cassettes * trunk.Count, cassettes * existing);
         }
@@ -125,7 +126,7 @@ public sealed class PartsTally
     {
         var item = count.Item;
         var inUse = count.Needed - count.Existing;
-        var level = SpareBook.Of(plan.Policy, item, count.Needed)?.Kept ?? 0;
+        var level = SpareBook.Of(plan, item, count.Needed)?.Count ?? 0;
         var spares = Math.Max(SpareParts.For(item, length, inUse, plan.Policy.Spares), level);
         var price = item is CableItem cable && length is { } metres ? cable.PriceOf(metres) : item.Price;
         return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse + spares, inStock), spares, price, PowerOf(item));

@@ -9,14 +9,16 @@ namespace Lanewright.Engineering.Load;
 public sealed class LoadStudy
 {
     private readonly LinkDesign design;
+    private readonly PlanBooks books;
     private readonly EarlierLoads earlier;
     private readonly CancellationToken cancel;
 
     private LoadStudy(
-        Plan plan, LinkDesign design, ImmutableArray<PlanNetwork> networks, ImmutableArray<Demand> demands, SplitRule rule,
-        EarlierLoads earlier, CancellationToken cancel)
+        Plan plan, LinkDesign design, PlanBooks books, ImmutableArray<PlanNetwork> networks, ImmutableArray<Demand> demands,
+        SplitRule rule, EarlierLoads earlier, CancellationToken cancel)
     {
         this.design = design;
+        this.books = books;
         this.earlier = earlier;
         this.cancel = cancel;
         Networks = networks;
@@ -26,7 +28,8 @@ public sealed class LoadStudy
         {
             var own = demands.Where(d => d.Network == network.Name).ToImmutableArray();
             if (own.IsEmpty) continue;
-            NetworkStudy Fabric(Func<int, int> roleOf) => new(FabricMap.Of(network, roleOf), design, plan.Policy, rule, earlier, cancel);
+            NetworkStudy Fabric(Func<int, int> roleOf) =>
+                new(FabricMap.Of(network, roleOf), design, books, plan.Policy, rule, earlier, cancel);
             var whole = Fabric(_ => 0);
             fabrics.Add(whole);
             foreach (var demand in own)
@@ -53,25 +56,23 @@ public sealed class LoadStudy
     /// <summary>The study with the fullest link; null without a demand.</summary>
     public DemandStudy? Worst => Demands.MaxBy(d => (d.MaxUtilisation, -d.Demand.Index));
 
-    /// <summary>The study of a plan's own demands.</summary>
+    /// <summary>The study of a plan's own demands, with what was reckoned for earlier states of the plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="design">How its links are made.</param>
+    /// <param name="books">What else is worked out of it.</param>
+    /// <param name="earlier">What was reckoned before.</param>
     /// <param name="cancel">Breaks off what takes long to reckon, also later.</param>
-    public static LoadStudy Of(Plan plan, LinkDesign design, CancellationToken cancel = default) =>
-        Of(plan, design, new EarlierLoads(), cancel);
-
-    /// <summary>The same with what was reckoned for earlier states of the plan.</summary>
-    internal static LoadStudy Of(Plan plan, LinkDesign design, EarlierLoads earlier, CancellationToken cancel) =>
-        new(plan, design, PlanNetwork.All(plan), plan.Demands, RuleOf(plan.Policy.Split), earlier, cancel);
+    internal static LoadStudy Of(Plan plan, LinkDesign design, PlanBooks books, EarlierLoads earlier, CancellationToken cancel) =>
+        new(plan, design, books, PlanNetwork.All(plan), plan.Demands, RuleOf(plan.Policy.Split), earlier, cancel);
 
     /// <summary>The same demands under another split. A plan that states no demand is asked two things of its main network: every host to
     /// every other at line rate, and the worst that any traffic can do.</summary>
     public LoadStudy Asked(Plan plan, SplitRule? rule)
     {
         var own = RuleOf(plan.Policy.Split);
-        if (plan.Demands.IsEmpty) return new(plan, design, Networks, OwnQuestions(Networks[0]), rule ?? own, earlier, cancel);
+        if (plan.Demands.IsEmpty) return new(plan, design, books, Networks, OwnQuestions(Networks[0]), rule ?? own, earlier, cancel);
         // What judging the plan has worked out already is not worked out again.
-        return (rule ?? own) == own ? this : new(plan, design, Networks, plan.Demands, rule ?? own, earlier, cancel);
+        return (rule ?? own) == own ? this : new(plan, design, books, Networks, plan.Demands, rule ?? own, earlier, cancel);
     }
 
     /// <summary>The network of a demand, with bundles as large as can be.</summary>

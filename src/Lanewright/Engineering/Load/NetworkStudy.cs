@@ -14,14 +14,15 @@ public sealed class NetworkStudy
     private readonly Lazy<PathLatency?> latency;
 
     internal NetworkStudy(
-        FabricMap map, LinkDesign design, Policy policy, SplitRule rule, EarlierLoads earlier, CancellationToken cancel)
+        FabricMap map, LinkDesign design, PlanBooks books, Policy policy, SplitRule rule, EarlierLoads earlier,
+        CancellationToken cancel)
     {
         Cancel = cancel;
         Earlier = earlier;
         Map = map;
         Policy = policy;
         Rule = rule;
-        failures = new(() => PlanFailures.Of(map, design));
+        failures = new(() => PlanFailures.Of(map, design, books));
         bisection = new(() => Bisection.Of(map.Graph, AllHosts()));
         worstCase = new(() => rule == SplitRule.Ideal
             ? IdealWorstCase.Of(InsideOrAll, AllHosts(), cancel)

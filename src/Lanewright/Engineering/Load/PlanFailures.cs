@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Pathways;
-using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Demands;
 using Lanewright.Model.Places;
@@ -20,20 +19,19 @@ public sealed class PlanFailures
     private readonly PathwayBook pathways;
     private readonly ImmutableArray<FailureUnit>.Builder units = ImmutableArray.CreateBuilder<FailureUnit>();
 
-    private PlanFailures(FabricMap map, LinkDesign design)
+    private PlanFailures(FabricMap map, LinkDesign design, PlanBooks books)
     {
         this.map = map;
         plan = map.Plan;
         this.design = design;
-        var plant = new Lazy<PlantBook>(() => PlantBook.Of(plan, design));
-        patches = new PatchedLinks(plan, plant);
-        pathways = PathwayBook.Of(plan, design, plant);
+        patches = new PatchedLinks(plan, books.Plant);
+        pathways = books.Pathways.Value;
     }
 
     /// <summary>The units of a network, kind by kind, each in the order of the plan.</summary>
-    public static ImmutableArray<FailureUnit> Of(FabricMap map, LinkDesign design)
+    public static ImmutableArray<FailureUnit> Of(FabricMap map, LinkDesign design, PlanBooks books)
     {
-        var failures = new PlanFailures(map, design);
+        var failures = new PlanFailures(map, design, books);
         failures.AddLinks();
         failures.AddModules();
         failures.AddSwitches();
@@ -47,8 +45,8 @@ public sealed class PlanFailures
         return failures.units.ToImmutable();
     }
 
-    /// <summary>What a plan calls a failing part.</summary>
-    public static FailureKind KindOf(FailingPart part) => part switch
+    /// <summary>What a plan calls a failing part; null for what is only kept in reserve.</summary>
+    public static FailureKind? KindOf(FailingPart part) => part switch
     {
         FailingPart.Link => FailureKind.Link,
         FailingPart.Module => FailureKind.Module,
@@ -59,7 +57,8 @@ public sealed class PlanFailures
         FailingPart.Trunk => FailureKind.Trunk,
         FailingPart.Panel => FailureKind.Panel,
         FailingPart.Route => FailureKind.Route,
-        _ => FailureKind.Tray,
+        FailingPart.Tray => FailureKind.Tray,
+        _ => null,
     };
 
     private void AddLinks()
@@ -127,9 +126,12 @@ public sealed class PlanFailures
         for (var device = 0; device < plan.Devices.Count; device++)
         {
             if (map.NodeOf(device) < 0) continue;
-            var named = plan.Devices.Group(device).Feeds;
-            var feeds = named.IsEmpty ? [.. ofRack[plan.Devices.RackIndex(device)]] : named;
-            foreach (var feed in feeds) if (!alone.ContainsKey(feed)) alone[feed] = [];
+            string[] reaching = [.. ofRack[plan.Devices.RackIndex(device)]];
+            // A feed that is described and does not lead to the rack supplies nothing there.
+            var named = plan.Devices.Group(device).Feeds.Where(f => reaching.Contains(f) || plan.Power.All(p => p.Name != f)).ToArray();
+            var feeds = named.Length == 0 ? reaching : named;
+            foreach (var feed in feeds)
+                if (!alone.ContainsKey(feed)) alone[feed] = [];
             if (feeds.Length == 1) Note(alone, feeds[0], device);
         }
         foreach (var (feed, devices) in alone) Add(feed, FailureKind.Feed, OutageOfDevices(devices));

@@ -4,13 +4,10 @@ using Lanewright.Model.Places;
 
 namespace Lanewright.Engineering.Placement;
 
-/// <summary>Finds an order of rows alike: up to seven by looking at every order, more by exchanges with a bound beside them. Trays stay
-/// where they are, and everything in a row moves with it.</summary>
+/// <summary>Finds an order of rows alike, with a bound beside it where the search was too long for a proof. Trays stay where they
+/// are, and everything in a row moves with it.</summary>
 internal sealed class RowPlacer
 {
-    /// <summary>Rows whose orders are all looked at: seven have 5040.</summary>
-    private const int MostExact = 7;
-
     /// <summary>Rows that are looked at together: a table of the fourth power of their number is kept.</summary>
     private const int MostRows = 24;
 
@@ -53,13 +50,15 @@ internal sealed class RowPlacer
     private RowOrder Find(int hall)
     {
         int[] now = [.. Enumerable.Range(0, rows.Length)];
-        var held = Total(now);
-        var isExact = rows.Length <= MostExact;
-        var found = isExact ? Orders(rows.Length).MinBy(Total) ?? now : Exchange(now);
-        var best = Total(found);
-        if (best >= held - Rounding) (best, found) = (held, now);
+        var (places, best, noLessThan) = QuadraticAssignment.Solve(alone, between, now);
         var names = rows.Select(r => r[0].Row).ToImmutableArray();
-        return new RowOrder(hall, names, [.. Inverse(found).Select(r => names[r])], held, best, isExact ? best : Math.Min(best, Bound()));
+        var held = QuadraticAssignment.Cost(alone, between, now);
+        var detours = cost.Detours(Enumerable.Range(0, plan.Devices.Count).Where(d => placeOf.ContainsKey(plan.Devices.RackIndex(d))));
+        return new RowOrder(
+            hall, names, [.. Inverse(places).Select(r => names[r])], held + detours, best + detours, noLessThan)
+        {
+            Detours = detours,
+        };
     }
 
     /// <summary>Every link once, at every pair of places its rows could stand at.</summary>
@@ -99,64 +98,10 @@ internal sealed class RowPlacer
 
     private PlacedAt At(int device, int place, int number) => new(rows[place][number], plan.Devices.Unit(device));
 
-    /// <summary>Cost of an order: the place of each row.</summary>
-    private double Total(int[] places)
-    {
-        var sum = 0.0;
-        for (var r = 0; r < places.Length; r++)
-        {
-            sum += alone[r, places[r]];
-            for (var s = 0; s < places.Length; s++)
-                if (s != r) sum += between[r, places[r], s, places[s]];
-        }
-        return sum;
-    }
-
-    /// <summary>Each pair of rows in the best two places, as if the others did not matter.</summary>
-    private double Bound()
-    {
-        var places = Enumerable.Range(0, rows.Length).ToList();
-        return places.Sum(r => places.Min(p => alone[r, p]))
-            + places.Sum(r => places.Where(s => s != r).Sum(s =>
-                places.Min(p => places.Where(q => q != p).Min(q => between[r, p, s, q]))));
-    }
-
-    private int[] Exchange(int[] start)
-    {
-        var found = start;
-        while (true)
-        {
-            var next = Exchanges(found).MinBy(Total) ?? found;
-            if (Total(next) >= Total(found) - Rounding) return found;
-            found = next;
-        }
-    }
-
-    private static IEnumerable<int[]> Exchanges(int[] order)
-    {
-        for (var i = 0; i < order.Length; i++)
-        {
-            for (var j = i + 1; j < order.Length; j++)
-            {
-                int[] next = [.. order];
-                (next[i], next[j]) = (next[j], next[i]);
-                yield return next;
-            }
-        }
-    }
-
-    private static IEnumerable<int[]> Orders(int count)
-    {
-        if (count == 0) return [[]];
-        return Orders(count - 1).SelectMany(o => Enumerable.Range(0, count).Select(at => (int[])[.. o[..at], count - 1, .. o[at..]]));
-    }
-
     private static int[] Inverse(int[] places)
     {
         var rows = new int[places.Length];
         for (var r = 0; r < places.Length; r++) rows[places[r]] = r;
         return rows;
     }
-
-    private const double Rounding = 1e-9;
 }

@@ -1,4 +1,3 @@
-using Lanewright.Engineering.Pathways;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 
@@ -12,14 +11,15 @@ internal sealed class BundleHeavy() : Rule("LW4118", nameof(BundleHeavy), Severi
     {
         if (judgement.Pathways.Value.Net is null) return;
         var limit = judgement.Plan.Standards.Facility("lift", "one-person");
-        var heavy = PullPlan.Of(judgement.Plan, judgement.Design, judgement.Pathways.Value, judgement.Plant).Bundles
+        var heavy = judgement.Pulls.Value.Bundles
             .Where(b => b.Kilograms > limit.Value && !b.Way.Stretches.IsEmpty).ToList();
         if (heavy.MaxBy(b => b.Kilograms) is not { } worst) return;
         judgement.Add(this, judgement.Pathways.Value.Fills[worst.Way.Stretches[0]].Pathway.Span,
             $"bundle {worst.Name} from {judgement.Plan.Building.Racks[worst.From].Name} to "
             + $"{judgement.Plan.Building.Racks[worst.To].Name} weighs "
             + $"{Numerals.Shown(worst.Kilograms, "kg")}, and {Numerals.Shown(limit.Value, "kg")} is the most for one person in the best "
-            + "posture; pull it with two or with a winch, from a platform and never from the tray",
+            + $"posture; pull it with {Numerals.Whole(worst.Persons(judgement.Plan.Standards) ?? 2)} or with a winch, from a platform and "
+            + "never from the tray",
             worst.Name, heavy.Count, Kind.Severity, new Evidence("weight", worst.Kilograms, limit.Value, "kg", limit.Source));
     }
 }
