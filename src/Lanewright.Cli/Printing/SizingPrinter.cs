@@ -50,6 +50,7 @@ internal static class SizingPrinter
             Row("ports of a host", FabricWords.Meeting),
             Row("fibres for faster lanes", o => Serving(o.NextLaneRate.FibresServing, o.NextLaneRate.Fibres)),
         ]);
+        foreach (var open in FabricWords.NotSettled(options)) Screen.Line(open);
         Screen.Line(FabricWords.BoundHolds);
         Screen.Line(FabricWords.EnergyCounted);
         if (options.Any(o => !o.Needs.PortsMeet)) Screen.Line(FabricWords.NoMeeting);

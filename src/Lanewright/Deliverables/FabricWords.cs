@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
@@ -35,6 +36,15 @@ public static class FabricWords
     /// <summary>How a tier reaches the next.</summary>
     public static string Uplinks(TierUplinks tier) =>
         $"{Numerals.Whole(tier.Uplinks)} x {tier.Rate} each to {Numerals.Whole(tier.Uppers)} above, {Ratio(tier.Achieved)}{Split(tier)}";
+
+    /// <summary>Which options may after all cost less than the first; none where the first is proven to be the cheapest.</summary>
+    public static IEnumerable<string> NotSettled(ImmutableArray<FabricOption> options)
+    {
+        foreach (var option in options.Where(o => o != options[0] && o.LowerBound < options[0].PriceOverYears))
+            yield return $"{FabricShapes.Word(option.Shape)} may be cheaper than {FabricShapes.Word(options[0].Shape)} after all: the best "
+                + $"of it costs {Numerals.Grouped(option.LowerBound.Units, 2)} or more, and what was found "
+                + $"{Numerals.Grouped(option.PriceOverYears.Units, 2)}";
+    }
 
     /// <summary>What holds for every option that is called the best: of which designs it is.</summary>
     public const string BoundHolds =

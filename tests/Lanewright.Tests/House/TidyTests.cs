@@ -224,6 +224,7 @@ public sealed partial class TidyTests
         ("FlowProgram.cs", 4_000_000), // a bound on work
         ("FlowProgram.cs", 1e-9), // rounding of the last places
         ("HoseFailures.cs", 6_000_000), // bound on work
+        ("IdealWorstCase.cs", 1e-9), // rounding of the last places
         ("PairClasses.cs", 16_000_000), // bounds on work
         ("PairClasses.cs", 1_000_000_000),
         ("LinkWorstCase.cs", 1e-9), // rounding of the last places

@@ -42,7 +42,7 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
                 Numerals.Grouped(option.RackUnits));
         }
         table.Close();
-        foreach (var note in new[] { FabricWords.BoundHolds, FabricWords.EnergyCounted })
+        foreach (var note in FabricWords.NotSettled(study.Answer.Options).Append(FabricWords.BoundHolds).Append(FabricWords.EnergyCounted))
             markup.Element("p", char.ToUpperInvariant(note[0]) + note[1..] + ".");
         foreach (var lost in study.Answer.Lost) markup.Element("p", $"{FabricShapes.Title(lost.Shape)} lost: {lost.Reason}.");
     }

@@ -86,9 +86,11 @@ public sealed class BreakEvens
     private BreakEven ModulePrice()
     {
         var gap = 0.0;
+        var answers = 0;
         FabricShape? near = null;
         var chain = LowerEnvelope.Of(LeastModulePrice, 4, times =>
         {
+            step?.Invoke(BreakEvenQuantity.ModulePrice, ++answers);
             var winner = new Sizing(WithModulePrice(context, times)).Cheapest(wanted, near);
             (gap, near) = (Math.Max(gap, winner.Gap), winner.Shape);
             var cost = winner.Option?.CostOverYears;
@@ -103,9 +105,11 @@ public sealed class BreakEvens
     {
         var now = wanted.EnergyPrice.PerKilowattHour;
         var gap = 0.0;
+        var answers = 0;
         FabricShape? near = null;
         var chain = LowerEnvelope.Of(0, now > 0 ? now * 4 : 1, price =>
         {
+            step?.Invoke(BreakEvenQuantity.EnergyPrice, ++answers);
             var winner = sizing.Cheapest(WithEnergyPrice(wanted, price), near);
             (gap, near) = (Math.Max(gap, winner.Gap), winner.Shape);
             var cost = winner.Option?.CostOverYears;

@@ -5,8 +5,8 @@ namespace Lanewright.Engineering.Load;
 
 /// <summary>The worst that any traffic can do under the ideal split, from both sides. How full the fullest link is then grows convexly with
 /// the traffic, so that its most is at a corner of what hosts may send and no one program finds it. From below: matrices that are worst
-/// under the fixed splits, made worse by turns (the prices of links that prove the best split of a matrix, then the matrix that pays most at
-/// those prices), and all that the hosts of one switch send. From above: no traffic fills a link more under the ideal split than under a
+/// under the fixed splits, made worse by turns (the prices of links that prove the best split of a matrix, then the matrix that pays most
+/// at those prices), and all that the hosts of one switch send. From above: no traffic fills a link more under the ideal split than under a
 /// fixed one.</summary>
 public static class IdealWorstCase
 {
@@ -32,7 +32,8 @@ public static class IdealWorstCase
         var atMost = cases.Min(c => c.Links.Max(l => l.AtMost.Value));
         var ends = HoseEnds.Of(graph, terminals);
         var found = OneSwitch(graph, ends).ToList();
-        foreach (var matrix in cases.SelectMany(c => c.Links.Take(MostTried)).Select(l => l.Matrix))
+        var farthest = Dearest(graph, ends, new FlowDistances(graph), Alike(graph));
+        foreach (var matrix in cases.SelectMany(c => c.Links.Take(MostTried)).Select(l => l.Matrix).Prepend(farthest))
         {
             cancel.ThrowIfCancellationRequested();
             if (found.Any(f => f.Utilisation.Value >= atMost * (1 - Rounding))) break;
@@ -50,7 +51,8 @@ public static class IdealWorstCase
         {
             var traffic = TrafficMatrix.Of(matrix);
             var wanted = FlowDemand.Of(graph, new FabricTraffic(graph, traffic));
-            if (wanted.Sources.Length == 0 || FlowProgram.Solve(graph, traffic, wanted, avoidsDetours: false) is not { } solved) yield break;
+            if (wanted.Sources.Length == 0) yield break;
+            if (FlowProgram.Solve(graph, traffic, wanted, avoidsDetours: false) is not { } solved) yield break;
             var side = sides.All.MaxBy(s => solved.SideGigabits[s] / graph.Links[s / 2].Gigabits);
             var full = solved.SideGigabits[side] / graph.Links[side / 2].Gigabits;
             if (full <= before * (1 + Rounding)) yield break;
@@ -58,6 +60,18 @@ public static class IdealWorstCase
             yield return new LinkWorstCase(side / 2, side % 2 == 0, 1, Share.From(full), Share.From(full), matrix);
             matrix = Dearest(graph, ends, distances, solved.SidePrices);
         }
+    }
+
+    /// <summary>Links between switches priced alike.</summary>
+    private static double[] Alike(FabricGraph graph)
+    {
+        var prices = new double[graph.Links.Length * 2];
+        for (var side = 0; side < prices.Length; side++)
+        {
+            var link = graph.Links[side / 2];
+            prices[side] = graph.Nodes[link.A].IsTerminal || graph.Nodes[link.B].IsTerminal ? 0 : 1;
+        }
+        return prices;
     }
 
     /// <summary>The traffic that pays most when each flow takes its cheapest way.</summary>
@@ -100,7 +114,9 @@ public static class IdealWorstCase
                 && sides.Leaving(n).All(s => Far(s) == node)).Distinct().ToList();
             var up = leaving.Where(s => !graph.Nodes[Far(s)].IsTerminal).ToList();
             if (inside.Count == 0 || up.Count == 0) continue;
-            var matrix = Out(inside, [.. ends.Nodes.Except(inside)], ends);
+            // Who hangs on the switch as well is reached without a link up.
+            var others = ends.Nodes.Except(inside).Where(n => leaving.All(s => Far(s) != n)).ToList();
+            var matrix = Out(inside, others, ends);
             var full = Share.From(matrix.Sum(f => f.Rate.Gigabits) / up.Sum(s => graph.Links[s / 2].Gigabits));
             yield return new LinkWorstCase(up[0] / 2, up[0] % 2 == 0, 1, full, full, matrix);
         }

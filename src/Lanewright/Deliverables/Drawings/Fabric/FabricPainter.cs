@@ -45,6 +45,10 @@ internal sealed class FabricPainter(
         canvas.Begin("boxes");
         for (var node = 0; node < picture.Nodes.Length; node++) Box(node);
         canvas.End();
+        // Figures keep off the boxes as off one another.
+        for (var node = 0; node < picture.Nodes.Length; node++)
+            taken.Add((layout.Centre(node) - (layout.Width(node) / 2), layout.TopOf(node), layout.Width(node),
+                layout.Height(picture.Nodes[node].Tier)));
         foreach (var tier in layout.Tiers) Figures(tier);
     }
 
@@ -166,8 +170,8 @@ internal sealed class FabricPainter(
         var width = Math.Max(TextFit.Width(percent, 11, bold: true), TextFit.Width(words, 10)) + 4;
         var height = words.Length > 0 ? 28 : 14;
         (double X, double Y) At(double part) => (x1 + ((x2 - x1) * part), y1 + ((y2 - y1) * part) + 4);
-        bool IsFree((double X, double Y) at) => taken.All(t =>
-            at.X + (width / 2) < t.Left || at.X - (width / 2) > t.Left + t.Width || at.Y - 11 > t.Top + t.Height || at.Y - 11 + height < t.Top);
+        bool IsFree((double X, double Y) at) => taken.All(t => at.X + (width / 2) < t.Left || at.X - (width / 2) > t.Left + t.Width
+            || at.Y - 11 > t.Top + t.Height || at.Y - 11 + height < t.Top);
         var free = Aside.Select(a => At(along + a)).Where(IsFree).Take(1).ToList();
         var (x, y) = free.Count > 0 ? free[0] : At(along);
         taken.Add((x - (width / 2), y - 11, width, height));
