@@ -3,7 +3,6 @@ using Lanewright.Engineering.Lines.Routes;
 using Lanewright.Model;
 using Lanewright.Model.Lines;
 using Lanewright.Model.Places;
-using Lanewright.Quantities;
 using Lanewright.Text;
 
 namespace Lanewright.Engineering.Lines;

@@ -61,9 +61,9 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         canvas.Text(Math.Min(edge, At(Room)) + 10, Top + 20, site, "bold");
         var here = cords.Where(c => c.From.Site == site && c.From.Port is not null).ToList();
         var count = Design.Channels.Length;
-        canvas.Box(At(Modules) - 42, Going - 26, 84, Coming - Going + 52, "box");
+        canvas.Box(At(Modules) - 48, Going - 26, 96, Coming - Going + 52, "box");
         canvas.Text(At(Modules), Going + 4, $"{Numerals.Whole(count)} x", "small mid");
-        canvas.Lines(At(Modules), Coming - 4, Halves(Design.TypeName, 80), 13, "small mid");
+        canvas.Lines(At(Modules), Coming - 4, Halves(Design.TypeName, 92), 13, "small mid");
         var ports = here.GroupBy(c => names.Device(c.From)).Select(g => $"{g.Key}: {Runs(g.Select(c => names.Port(c.From)))}").ToList();
         Words(canvas, At(Modules), ports.Count > 0 ? string.Join("; ", ports) : "ports not named", 112);
         if (Design.Multiplexes)
