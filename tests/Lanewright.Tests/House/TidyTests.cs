@@ -176,6 +176,9 @@ public sealed partial class TidyTests
         ("StretchRoom.cs", 1e-9), // rounding of the last places
         ("PullPlan.cs", 6), // decimals at which ways are equally long
         ("SectionPacking.cs", 1e-6), // rounding of the last places
+        ("SectionBundle.cs", 600), // cables drawn one by one at most
+        ("TwoSideSearch.cs", 500), // bounds of work
+        ("TwoSideSearch.cs", 20_000),
         ("CableWeight.cs", 1000), // metres in a kilometre
         ("CableWeight.cs", 1e-6), // square millimetres in a square metre
         ("Macrobend.cs", 1550), // the wavelength that limits are tabled at

@@ -86,7 +86,8 @@ public sealed class PartsTally
         foreach (var trunk in plan.Trunks)
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;
-            if (ways.Of(trunk) is { } length) Add(trunk.Cable, length, trunk.Count, existing);
+            for (var number = 0; number < trunk.Count; number++)
+                if (ways.Of(trunk, number) is { } length) Add(trunk.Cable, length, 1, trunk.IsExisting ? 1 : 0);
             var cassettes = (long)trunk.CassettesEach;
             if (trunk.Cassette is { } cassette) Add(cassette, null, cassettes * trunk.Count, cassettes * existing);
         }
