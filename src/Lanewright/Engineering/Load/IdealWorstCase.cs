@@ -105,6 +105,8 @@ public static class IdealWorstCase
     private static IEnumerable<LinkWorstCase> OneSwitch(FabricGraph graph, HoseEnds ends)
     {
         var sides = new FlowSides(graph);
+        var distances = new FlowDistances(graph);
+        var reached = ends.Nodes.ToDictionary(n => n, n => distances.To(n, null));
         for (var node = 0; node < graph.Nodes.Length; node++)
         {
             if (graph.Nodes[node].IsTerminal || graph.IsDown(node)) continue;
@@ -114,8 +116,10 @@ public static class IdealWorstCase
                 && sides.Leaving(n).All(s => Far(s) == node)).Distinct().ToList();
             var up = leaving.Where(s => !graph.Nodes[Far(s)].IsTerminal).ToList();
             if (inside.Count == 0 || up.Count == 0) continue;
-            // Who hangs on the switch as well is reached without a link up.
-            var others = ends.Nodes.Except(inside).Where(n => leaving.All(s => Far(s) != n)).ToList();
+            // Who hangs on the switch as well is reached without a link up, and who has no way to it not at all.
+            var others = ends.Nodes.Except(inside)
+                .Where(n => leaving.All(s => Far(s) != n) && double.IsFinite(reached[n][node]))
+                .ToList();
             var matrix = Out(inside, others, ends);
             var full = Share.From(matrix.Sum(f => f.Rate.Gigabits) / up.Sum(s => graph.Links[s / 2].Gigabits));
             yield return new LinkWorstCase(up[0] / 2, up[0] % 2 == 0, 1, full, full, matrix);
