@@ -87,7 +87,9 @@ public sealed class PartsTally
         foreach (var trunk in plan.Trunks)
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;
-            if (ways.Of(trunk) is { } length) Add(trunk.Cable, length, trunk.Count, existing, TrunkFronts.CableType(trunk));
+            for (var number = 0; number < trunk.Count; number++)
+                if (ways.Of(trunk, number) is { } length)
+                    Add(trunk.Cable, length, 1, trunk.IsExisting ? 1 : 0, TrunkFronts.CableType(trunk));
             foreach (var isFar in new[] { false, true })
             {
                 if (trunk.CassetteAt(isFar) is { } cassette)
