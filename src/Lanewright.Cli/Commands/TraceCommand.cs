@@ -18,7 +18,8 @@ internal static class TraceCommand
         var plan = CommonOptions.Plan();
         var what = new Argument<string>("CABLE|PORT")
         {
-            Description = "a cable (C000001), a cord (C000001a), a trunk, a link (L000001), a label, or a port such as leaf-1:3, at a panel odf-a:04",
+            Description = "a cable (C000001), a cord (C000001a), a trunk, a link (L000001), a label, or a port such as leaf-1:3, "
+                + "at a panel odf-a:04",
         };
         var json = CommonOptions.Json();
         var command = new Command("trace", "follow one cable from port to port: cords, panels, trunks, and what each costs in dB")
@@ -54,7 +55,8 @@ internal static class TraceCommand
 
     private static UsageFault Unknown(DesignedPlan designed, string name) => new(NamedLinks.PortOfCage(designed, name) is { } port
         ? $"'{name}' is split into several ports; write one of them, such as {port}"
-        : $"the plan has no cable, cord, trunk, link, label or port in use '{name}'; write a cable such as C000001, or a port such as leaf-1:3");
+        : $"the plan has no cable, cord, trunk, link, label or port in use '{name}'; write a cable such as C000001, "
+            + "or a port such as leaf-1:3");
 
     private static void Print(TracedCable traced)
     {

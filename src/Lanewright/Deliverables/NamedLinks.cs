@@ -64,7 +64,8 @@ public static class NamedLinks
             var patches = plant.PatchesOf(link);
             if (patches.IsEmpty || designed.Design.SolutionOf(link) is not { } solution) continue;
             for (var i = 0; i < patches.Length; i++)
-                if (patches[i].IsThere && IsTrunk(designed, labels, patches[i].Trunk, patches[i].Number, name)) return new NamedLink(link, IsWholeCable: false);
+                if (patches[i].IsThere && IsTrunk(designed, labels, patches[i].Trunk, patches[i].Number, name))
+                    return new NamedLink(link, IsWholeCable: false);
             var cable = Identifiers.Cable(designed.Design.CableOf(link));
             for (var joint = 0; joint <= patches.Length; joint++)
             {

@@ -2,7 +2,6 @@ using System.Text.Json;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Links;
-using Lanewright.Engineering.Plant;
 using Lanewright.Rules;
 
 namespace Lanewright.Tests.Plant;
@@ -84,9 +83,9 @@ public sealed class DarkLinkTests
     [Fact]
     public void Findings_SpeakOfTheTrunksOnce()
     {
-        Assert.Equal(["b", "d"], Judged.Findings.Where(f => f.Code == "LW4202").Select(f => f.Subject).Order());
-        Assert.Equal(["c"], Judged.Findings.Where(f => f.Code == "LW4203").Select(f => f.Subject));
-        Assert.DoesNotContain(Judged.Findings, f => f.Code is "LW2701" or "LW2702");
+        Assert.Equal(["b", "d"], Judged.Findings.Where(f => f.Kind.Code == "LW4202").Select(f => f.Subject).Order());
+        Assert.Equal(["c"], Judged.Findings.Where(f => f.Kind.Code == "LW4203").Select(f => f.Subject));
+        Assert.DoesNotContain(Judged.Findings, f => f.Kind.Code is "LW2701" or "LW2702");
     }
 
     [Fact]

@@ -1,5 +1,4 @@
 using Lanewright.Deliverables;
-using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -110,7 +109,7 @@ public sealed class PlantPartsTests
         Assert.Equal(1.9, budget.Allowed, Exact);
         Assert.Equal(1.47, budget.Trunk, Exact);
         Assert.Equal(1.9 - cords, budget.TrunkMost, Exact);
-        var finding = Judged.Findings.First(f => f.Code == "LW4208");
+        var finding = Judged.Findings.First(f => f.Kind.Code == "LW4208");
         Assert.Contains(Numerals.Shown(budget.TrunkMost, "dB"), finding.Message, StringComparison.Ordinal);
     }
 
@@ -118,10 +117,10 @@ public sealed class PlantPartsTests
     [Fact]
     public void Growth_ThatTheTrunksLackIsTold()
     {
-        var short200 = Judged.Findings.Single(f => f.Code == "LW4215" && f.Subject == "drA");
+        var short200 = Judged.Findings.Single(f => f.Kind.Code == "LW4215" && f.Subject == "drA");
         Assert.Equal(Findings.Severity.Warning, short200.Severity);
         Assert.Contains("4 of the 12 ports", short200.Message, StringComparison.Ordinal);
-        Assert.Equal(Findings.Severity.Advice, Judged.Findings.Single(f => f.Code == "LW4215" && f.Subject == "dr").Severity);
+        Assert.Equal(Findings.Severity.Advice, Judged.Findings.Single(f => f.Kind.Code == "LW4215" && f.Subject == "dr").Severity);
     }
 
     /// <summary>dr and its growth want 12 places and drA 12: each has a panel of its own. With both in one, that panel is named and the

@@ -46,7 +46,8 @@ public static class LabelList
                 {
                     var (here, there) = (Place(trunk, number, isFar), Place(trunk, number, !isFar));
                     var name = trunk.NameOf(number + 1);
-                    var fibres = $"{name} {(isFar ? "to" : "from")}, {trunk.Fibres} x {trunk.Cable.Fibre} type {TrunkFronts.CableType(trunk)}";
+                    var fibres = $"{name} {(isFar ? "to" : "from")}, {trunk.Fibres} x {trunk.Cable.Fibre} "
+                        + $"type {TrunkFronts.CableType(trunk)}";
                     yield return new PrintedLabel("trunk", here, there, fibres);
                     if (trunk.CassetteAt(isFar) is null) continue;
                     var ports = $"{here}/1-{Numerals.Whole(trunk.Fibres / 2)}";

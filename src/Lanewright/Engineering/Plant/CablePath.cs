@@ -32,7 +32,8 @@ public sealed class CablePath
     /// <summary>How the link is made.</summary>
     public Solution Solution => solution;
 
-    /// <summary>Loss of one of the trunks on the way with the pairs at its panels: what a tester reads of it when all is as reckoned.</summary>
+    /// <summary>Loss of one of the trunks on the way with the pairs at its panels: what a tester reads of it when all is as
+    /// reckoned.</summary>
     /// <param name="trunk">Which, from 0.</param>
     public Decibels LossOf(int trunk) => Sum(e => e.Leg == trunk);
 

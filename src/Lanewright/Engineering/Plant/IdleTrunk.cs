@@ -32,7 +32,8 @@ public sealed record IdleTrunk(TrunkGroup Trunk, int Number, Length? Length, Way
             var ports = cassette is null ? "array" : $"ports 1 to {Numerals.Whole(trunk.Fibres / 2)}";
             var front = new PathElement("connection", place, ports, null);
             if (!isFar) elements.Add(front);
-            if (cassette is not null) elements.Add(new PathElement("cassette", cassette.Name, TrunkFronts.CassetteType(trunk, isFar), null));
+            if (cassette is not null)
+                elements.Add(new PathElement("cassette", cassette.Name, TrunkFronts.CassetteType(trunk, isFar), null));
             if (isFar) elements.Add(front);
         }
     }

@@ -25,8 +25,8 @@ internal sealed class TestPassesLinkFails() : Rule("LW4208", nameof(TestPassesLi
             var editions = string.Join(" and ", tests.Select(t => t?.Edition).Distinct());
             judgement.Add(this, choice,
                 $"'{way.Name}' {(tests.Count > 1 ? "pass" : "passes")} the cabling test of edition {editions} with up to "
-                + $"{Numerals.Shown(sum, "dB")}, and {solution.TypeName} allows {Numerals.Shown(most, "dB")} from module to module, of which the "
-                + $"cords take {Numerals.Shown(most - left, "dB")}; have the trunks tested against {Numerals.Shown(left, "dB")}"
+                + $"{Numerals.Shown(sum, "dB")}, and {solution.TypeName} allows {Numerals.Shown(most, "dB")} from module to module, "
+                + $"of which cords and reserves take {Numerals.Shown(most - left, "dB")}; have the trunks tested against {Numerals.Shown(left, "dB")}"
                 + (tests.Count > 1 ? " together" : ""));
         }
     }
