@@ -51,7 +51,8 @@ internal static class TrunksCommand
         }
         foreach (var panel in sizing.Short)
             Screen.Line($"{panel.Name} has {Numerals.Whole(panel.Places)} places and the fewest trunks of "
-                + $"{string.Join(", ", panel.Groups)} have {Numerals.Whole(panel.Ends)} ends there: take a larger panel, or one more; these groups are left as they are");
+                + $"{string.Join(", ", panel.Groups)} have {Numerals.Whole(panel.Ends)} ends there: take a larger panel, or "
+                + "one more; these groups are left as they are");
         if (sizing.Groups.Any(g => g.Frontier.Mixes.Any(m => m.Counts.Length > 1)))
             Screen.Line("a mix of two kinds is written as two groups of trunks, and the links as a set through each");
         if (sizing.Price is not { } price) Screen.Line("the cheapest of what fits are shown; not every group has a place");

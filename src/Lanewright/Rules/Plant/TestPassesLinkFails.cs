@@ -26,7 +26,8 @@ internal sealed class TestPassesLinkFails() : Rule("LW4208", nameof(TestPassesLi
             judgement.Add(this, choice,
                 $"'{way.Name}' {(tests.Count > 1 ? "pass" : "passes")} the cabling test of edition {editions} with up to "
                 + $"{Numerals.Shown(sum, "dB")}, and {solution.TypeName} allows {Numerals.Shown(most, "dB")} from module to module, "
-                + $"of which cords and reserves take {Numerals.Shown(most - left, "dB")}; have the trunks tested against {Numerals.Shown(left, "dB")}"
+                + $"of which cords and reserves take {Numerals.Shown(most - left, "dB")}; "
+                + $"have the trunks tested against {Numerals.Shown(left, "dB")}"
                 + (tests.Count > 1 ? " together" : ""));
         }
     }
