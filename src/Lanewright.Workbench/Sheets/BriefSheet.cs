@@ -42,8 +42,8 @@ internal static class BriefSheet
         markup.Open("section", ("class", "figures"), ("aria-label", "headline numbers"));
         Figure(Numerals.Grouped(summary.Price.Units), $"{currency} to buy", site.To("why", "price"));
         Figure(Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "kW at most", site.To("why", "power"));
-        Figure(Numerals.Grouped(summary.Devices), "devices", site.To("racks"));
-        Figure(Numerals.Grouped(summary.Cables), "cables to lay", site.To("documents"));
+        Figure(Numerals.Grouped(summary.Devices), "devices", site.To("why", "devices"));
+        Figure(Numerals.Grouped(summary.Cables), "cables to lay", site.To("why", "cables"));
         Figure(Numerals.Grouped(summary.Links), "links", site.To("links"));
         Figure(Numerals.Grouped(summary.Passing), "links pass", site.To("why", "verdicts"));
         Figure(Numerals.Grouped(summary.Unproven), "links cannot be proved", site.Asking("links", "unproven"));

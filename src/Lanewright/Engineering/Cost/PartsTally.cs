@@ -17,23 +17,45 @@ public sealed class PartsTally
     // Names are unique in a catalogue and far cheaper to compare than whole items.
     private readonly Dictionary<(string Name, Length? Length), Count> counts = [];
 
-    private PartsTally(Plan plan)
+    private readonly string only;
+    private readonly List<PartOrigin> origins = [];
+
+    private PartsTally(Plan plan, string only = "")
     {
         this.plan = plan;
+        this.only = only;
     }
 
     /// <summary>The parts list: devices, cards, modules, cables, small parts; each in natural order of names, then by length.</summary>
     public static ImmutableArray<PartLine> Of(Plan plan, LinkDesign design, Lazy<LineBook> lines)
     {
         var tally = new PartsTally(plan);
-        tally.CountDevices();
-        tally.CountModules(design);
-        tally.CountCables(design);
-        tally.CountFarCords(design);
-        tally.CountTrunks(design.Trunks);
-        if (!plan.Lines.IsEmpty) tally.CountLines(lines.Value);
-        if (!plan.LinePorts.IsEmpty) tally.CountLineCords(lines.Value);
+        tally.CountAll(design, lines);
         return tally.Lines();
+    }
+
+    /// <summary>What one part of the list is needed for: the sum over a length is what its line says.</summary>
+    public static ImmutableArray<PartOrigin> OriginsOf(Plan plan, LinkDesign design, Lazy<LineBook> lines, string name)
+    {
+        var tally = new PartsTally(plan, name);
+        tally.CountAll(design, lines);
+        return
+        [
+            .. tally.origins.GroupBy(o => (o.Length, o.Kind, o.Name))
+                .Select(g => g.First() with { Needed = g.Sum(o => o.Needed), Existing = g.Sum(o => o.Existing) })
+                .OrderBy(o => o.Length ?? default).ThenBy(o => o.Kind).ThenBy(o => o.Name, NaturalOrder.Instance),
+        ];
+    }
+
+    private void CountAll(LinkDesign design, Lazy<LineBook> lines)
+    {
+        CountDevices();
+        CountModules(design);
+        CountCables(design);
+        CountFarCords(design);
+        CountTrunks(design.Trunks);
+        if (!plan.Lines.IsEmpty) CountLines(lines.Value);
+        if (!plan.LinePorts.IsEmpty) CountLineCords(lines.Value);
     }
 
     private void CountDevices()
@@ -41,15 +63,16 @@ public sealed class PartsTally
         foreach (var group in plan.Devices.Groups)
         {
             var existing = group.IsExisting ? group.Count : 0;
-            Add(group.Model, null, group.Count, existing);
-            foreach (var card in group.Cards) Add(card, null, group.Count, existing);
+            var (kind, name) = (PartOriginKind.Group, group.Name);
+            Add(group.Model, null, group.Count, existing, kind, name);
+            foreach (var card in group.Cards) Add(card, null, group.Count, existing, kind, name);
         }
     }
 
     /// <summary>One module a cage, however many links share it.</summary>
     private void CountModules(LinkDesign design)
     {
-        foreach (var (module, count) in design.ModulesInCages()) Add(module, null, count, 0);
+        foreach (var (module, count) in design.ModulesInCages()) Add(module, null, count, 0, PartOriginKind.Cages, "");
     }
 
     private void CountCables(LinkDesign design)
@@ -57,16 +80,20 @@ public sealed class PartsTally
         foreach (var (solution, statement, cables, links) in design.CablesBySolution())
         {
             var existing = plan.Statements[statement].IsExisting ? cables : 0;
+            var (kind, name) = (PartOriginKind.Links, plan.Statements[statement].Name);
             foreach (var cord in solution.Patching)
             {
                 var each = cord.Links > 1 ? cables : links;
-                Add(cord.Cord, cord.Length, each, plan.Statements[statement].IsExisting ? each : 0);
+                Add(cord.Cord, cord.Length, each, plan.Statements[statement].IsExisting ? each : 0, kind, name);
             }
             if (solution is { Patching.IsEmpty: true, Cable: not CordModel { IsPlaceholder: true } })
-                Add(solution.Cable, solution.Length, cables, existing);
-            foreach (var adapter in solution.Adapters) Add(adapter, null, links, 0);
+                Add(solution.Cable, solution.Length, cables, existing, kind, name);
+            foreach (var adapter in solution.Adapters) Add(adapter, null, links, 0, kind, name);
             if (solution.Attenuator is { } attenuator)
-                Add(attenuator, null, links * solution.Parts.Where(p => ReferenceEquals(p.Item, attenuator)).Sum(p => p.Quantity), 0);
+            {
+                var each = solution.Parts.Where(p => ReferenceEquals(p.Item, attenuator)).Sum(p => p.Quantity);
+                Add(attenuator, null, links * each, 0, kind, name);
+            }
         }
     }
 
@@ -77,7 +104,8 @@ public sealed class PartsTally
         {
             if (plan.Links.ToPort(link).Part != 0) continue;
             if (design.SolutionOf(link) is not { FarCord: { } far, Patching.IsEmpty: true } solution) continue;
-            Add(far, solution.FarLength ?? solution.Length, 1, plan.Statements[plan.Links.Statement(link)].IsExisting ? 1 : 0);
+            var statement = plan.Statements[plan.Links.Statement(link)];
+            Add(far, solution.FarLength ?? solution.Length, 1, statement.IsExisting ? 1 : 0, PartOriginKind.Links, statement.Name);
         }
     }
 
@@ -86,30 +114,36 @@ public sealed class PartsTally
         foreach (var trunk in plan.Trunks)
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;
-            if (ways.Of(trunk) is { } length) Add(trunk.Cable, length, trunk.Count, existing);
+            var (kind, name) = (PartOriginKind.Trunk, trunk.Name);
+            if (ways.Of(trunk) is { } length) Add(trunk.Cable, length, trunk.Count, existing, kind, name);
             var cassettes = (long)trunk.CassettesEach;
-            if (trunk.Cassette is { } cassette) Add(cassette, null, cassettes * trunk.Count, cassettes * existing);
+            if (trunk.Cassette is { } cassette) Add(cassette, null, cassettes * trunk.Count, cassettes * existing, kind, name);
         }
     }
 
     private void CountLines(LineBook lines)
     {
-        foreach (var route in lines.Lines.SelectMany(l => l.Routes))
+        foreach (var (line, route) in lines.Lines.SelectMany(l => l.Routes.Select(r => (l.Statement.Name, r))))
         {
             var channels = route.Answer.Question.Channels.Channels.Length;
             foreach (var (part, count) in LineParts.Of(plan.Catalogue, route.Answer.Design, channels, route.Terminals))
-                Add(part, null, count, 0);
+                Add(part, null, count, 0, PartOriginKind.Line, line);
         }
     }
 
     private void CountLineCords(LineBook lines)
     {
         foreach (var cord in lines.Cords)
-            if (cord is { Cord: { } item, Ordered: { } length }) Add(item, length, 1, 0);
+            if (cord is { Cord: { } item, Ordered: { } length }) Add(item, length, 1, 0, PartOriginKind.Line, plan.Lines[cord.Line].Name);
     }
 
-    private void Add(ICatalogueItem item, Length? length, long needed, long existing)
+    private void Add(ICatalogueItem item, Length? length, long needed, long existing, PartOriginKind kind, string name)
     {
+        if (only.Length > 0)
+        {
+            if (item.Name == only) origins.Add(new PartOrigin(kind, name, length, needed, existing));
+            return;
+        }
         var before = counts.GetValueOrDefault((item.Name, length)) ?? new Count(item, 0, 0);
         counts[(item.Name, length)] = new Count(item, before.Needed + needed, before.Existing + existing);
     }
