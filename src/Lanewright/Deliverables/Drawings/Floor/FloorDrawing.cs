@@ -13,7 +13,7 @@ namespace Lanewright.Deliverables.Drawings.Floor;
 internal sealed class FloorDrawing
 {
     private const double Room = Sheet.Width - (2 * Sheet.Margin);
-    private const double MostHeight = 560;
+    private const double MostHeight = 520;
     private const double Clear = 0.9;
     private const double LeastBand = 4;
     private const double FrontInset = 0.08;
