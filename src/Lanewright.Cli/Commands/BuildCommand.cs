@@ -52,7 +52,7 @@ internal static class BuildCommand
                 $"{designed.Plan.Title}: {Numerals.Grouped(summary.Devices)} devices, {Numerals.Grouped(summary.Links)} links "
                 + $"in {summary.Classes} classes, {Numerals.Grouped(summary.Cables)} cables");
             Screen.Line(
-                $"to buy {Numerals.Grouped(summary.Price.Units)} {designed.Plan.Currency}, "
+                $"to buy {Numerals.Grouped(summary.Price.Units)} {designed.Plan.Currency}{summary.Missing}, "
                 + $"at most {Numerals.Grouped((decimal)summary.Power.Value)} W; "
                 + $"links: {summary.Passing} pass, {summary.Unproven} unproven, {summary.Failing} fail");
         }

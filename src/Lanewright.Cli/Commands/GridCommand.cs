@@ -61,8 +61,8 @@ internal sealed class GridCommand
     /// <summary>A spacing that has to be above nothing, 100 GHz where none is given.</summary>
     public static Frequency SpacingOf(ParseResult parsed, Option<string?> option)
     {
-        const double usual = 100;
-        var value = QuantityOptions.Read(parsed, option, UnitText.Frequencies, "a spacing such as 100GHz") ?? usual;
+        if (QuantityOptions.Read(parsed, option, UnitText.Frequencies, "a spacing such as 100GHz") is not { } value)
+            return FrequencyGrid.UsualSpacing;
         var step = StandardsLibrary.Shipped.Grid.FlexibleStep.Value;
         if (value < step.Gigahertz || value > 4800) throw new UsageFault($"{option.Name} lies between {step} and 4800 GHz");
         return Math.Abs(Math.IEEERemainder(value, step.Gigahertz)) < 1e-6

@@ -24,7 +24,10 @@ internal sealed class LineCommand
     private readonly Option<string?> type = new("--type") { Description = "interface type of each wavelength, such as 400ZR" };
     private readonly Option<string?> rate = new("--rate") { Description = "instead of a type: the rate of each channel, such as 400G" };
     private readonly Option<int> channels = new("--channels") { Description = "how many; 1", DefaultValueFactory = _ => 1 };
-    private readonly Option<string?> spacing = new("--spacing") { Description = "from channel to channel, such as 75GHz; 100GHz" };
+    private readonly Option<string?> spacing = new("--spacing")
+    {
+        Description = "from channel to channel, such as 75GHz; 100GHz, or what the type needs",
+    };
     private readonly Option<string?> first = new("--first") { Description = "lowest channel, such as 193.1THz; the middle of the band" };
     private readonly Option<string?> fibre = new("--fibre") { Description = "kind of fibre: G.652.D, G.654.E or G.655; G.652.D" };
     private readonly Option<string?> loss = new("--loss") { Description = "loss of the fibre, such as 0.22dB/km" };
@@ -53,6 +56,10 @@ internal sealed class LineCommand
     private readonly Option<string?> transmitter = new("--tx") { Description = "lowest level of the transmitters, such as -10dBm" };
     private readonly Option<string?> transmitterOsnr = new("--tx-osnr") { Description = "signal over noise of the transmitters" };
     private readonly Option<string?> pdl = new("--pdl") { Description = "polarisation-dependent loss of the whole line" };
+    private readonly Option<string?> filter = new("--filter-penalty")
+    {
+        Description = "what multiplexers take of the signal over noise where a spectrum is wider than its channel, by their maker",
+    };
     private readonly Option<string?> least = new("--least-margin") { Description = "margin of signal over noise to be kept" };
     private readonly Option<int> pairs = new("--pairs") { Description = "pairs of fibres; 1", DefaultValueFactory = _ => 1 };
     private readonly Option<string?> sweep = new("--sweep") { Description = "also the margin over length, channels or launch" };
@@ -66,7 +73,7 @@ internal sealed class LineCommand
         {
             o.plan, o.name, o.length, o.type, o.rate, o.channels, o.spacing, o.first, o.fibre, o.loss, o.measured, o.dispersion,
             o.connectors, o.connectorLoss, o.splices, o.spliceLoss, o.ageing, o.years, o.booster, o.preamplifier, o.inLine, o.multiplexer,
-            o.launch, o.transmitter, o.transmitterOsnr, o.pdl, o.least, o.pairs, o.sweep, o.json,
+            o.launch, o.transmitter, o.transmitterOsnr, o.pdl, o.filter, o.least, o.pairs, o.sweep, o.json,
         };
         command.SetAction(o.Run);
         return command;
@@ -77,8 +84,9 @@ internal sealed class LineCommand
         if (parsed.GetValue(plan) is { } path) return Plan(parsed, path);
         var answer = LineLadder.Of(QuestionOf(parsed, StandardsLibrary.Shipped));
         var swept = SweepOf(answer, parsed.GetValue(sweep));
-        if (parsed.GetValue(json)) Screen.Document(stream => LineJson.Write(answer, CatalogueBinder.Shipped, swept, stream));
-        else LinePrinter.Print(answer, CatalogueBinder.Shipped, swept);
+        if (parsed.GetValue(json)) Screen.Document(stream => LineJson.Write(
+            answer, CatalogueBinder.Shipped, PlanLanguage.ShippedCurrency, swept, stream));
+        else LinePrinter.Print(answer, CatalogueBinder.Shipped, PlanLanguage.ShippedCurrency, swept);
         return answer.Design.Verdict == Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
@@ -99,8 +107,8 @@ internal sealed class LineCommand
             throw new UsageFault($"the plan has no line '{wanted}' that could be read"
                 + Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))
                 + (judged.HasErrors ? "; 'lanewright check' shows what stands in the way" : ""));
-        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed.Plan.Catalogue, stream));
-        else foreach (var line in lines) LinePrinter.Print(line, designed.Plan.Catalogue);
+        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed.Plan, stream));
+        else foreach (var line in lines) LinePrinter.Print(line, designed.Plan);
         var isDenied = lines.Any(l => l.Verdict == Verdict.Fail || l.Routes.Length < l.Statement.Routes);
         return isDenied ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
@@ -124,10 +132,13 @@ internal sealed class LineCommand
         var wanted = QuantityOptions.Rate(parsed, rate);
         if (named is null == wanted is null) throw new UsageFault("give either --type or --rate");
         if (parsed.GetValue(pairs) < 1) throw new UsageFault("--pairs is 1 or more");
-        var width = parsed.GetValue(spacing) is null && named?.SpacingMin is { } wide ? wide.Value : GridCommand.SpacingOf(parsed, spacing);
+        var width = parsed.GetValue(spacing) is null
+            ? standards.UsualSpacing(named, wanted ?? default)
+            : GridCommand.SpacingOf(parsed, spacing);
         return new LineQuestion
         {
             Standards = standards,
+            Catalogue = CatalogueBinder.Shipped,
             Type = named,
             Rate = named?.Rate ?? wanted ?? default,
             Channels = GridCommand.PlanOf(standards.Grid, width, GridCommand.FrequencyOf(parsed, first), parsed.GetValue(channels)),
@@ -138,6 +149,7 @@ internal sealed class LineCommand
             Transmitter = Level(parsed, transmitter),
             TransmitterOsnr = QuantityOptions.Ratio(parsed, transmitterOsnr),
             Pdl = QuantityOptions.Loss(parsed, pdl),
+            FilterPenalty = QuantityOptions.Loss(parsed, filter),
             LeastMargin = QuantityOptions.Loss(parsed, least) ?? default,
         };
     }
@@ -222,8 +234,12 @@ internal sealed class LineCommand
         if (parsed.GetValue(option) is not { } text) return usual;
         if (text == "no") return null;
         if (standards.Amplifier(text) is { } model) return model;
-        if (UnitText.TryRead(text, UnitText.Ratios, out var figure) && figure is >= 0 and <= 30)
-            return standards.Amplifier("EDFA")?.With(Decibels.From(figure));
+        var floor = standards.LineValue("amplifier", "figure-floor").Value;
+        if (UnitText.TryRead(text, UnitText.Ratios, out var figure))
+            return figure >= floor && figure <= 30
+                ? standards.Amplifier("EDFA")?.With(Decibels.From(figure))
+                : throw new UsageFault($"{option.Name} '{text}': no amplifier of much gain is quieter than "
+                    + $"{Numerals.Unit(floor, "dB")}, and none is noisier than 30 dB");
         throw new UsageFault($"{option.Name} '{text}' is neither a noise figure such as 5.5dB nor one of "
             + $"{string.Join(", ", standards.Amplifiers.Select(a => a.Name))} nor 'no'");
     }

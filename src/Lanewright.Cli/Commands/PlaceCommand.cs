@@ -72,6 +72,8 @@ internal static class PlaceCommand
             Screen.Print(["rack", $"cables of the first device, {unit}"], placement.RackCosts.Take(MostRacks).Select(
                 r => (IReadOnlyList<string>)[r.Rack.Name, PlacementWords.Amount(r.Cost)]));
         }
+        foreach (var group in answer.Placeless)
+            Screen.Line($"{plan.Devices.Groups[group.Group].Name}: {PlacementWords.Of(group)}");
         foreach (var order in answer.Rows)
             Screen.Line($"rows of {plan.Building.Halls[order.Hall].FullName}: {PlacementWords.Of(order, unit)}");
         Screen.Line("what a link costs by its length:");

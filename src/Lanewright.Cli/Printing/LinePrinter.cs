@@ -1,6 +1,7 @@
 using Lanewright.Deliverables;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
+using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Text;
@@ -13,16 +14,17 @@ internal static class LinePrinter
     private const int MostChanges = 4;
 
     /// <summary>Prints an answer.</summary>
-    public static void Print(LineAnswer answer, Catalogue catalogue, LineSweep? sweep)
+    public static void Print(LineAnswer answer, Catalogue catalogue, string currency, LineSweep? sweep)
     {
         var design = answer.Design;
-        Screen.Print(["scheme", "verdict", "why"], answer.Tried.Select(t => (IReadOnlyList<string>)
-            [LineWords.Name(t.Scheme), Checks.Word(t.Verdict), t.Reason]));
+        Screen.Print(["scheme", "verdict", $"parts, {currency}", "why"], answer.Tried.Select(t => (IReadOnlyList<string>)
+            [LineWords.Name(t.Scheme), Checks.Word(t.Verdict), LinePriceWords.Short(t.Price), t.Reason]));
         if (!design.Stages.IsEmpty) Stages(design);
         if (design.Channels.Any(c => c.Gsnr is not null)) Channels(design);
-        if (design.Spans.Length > 1 && design.Channels.Any(c => c.Margin is not null))
-            Screen.Line("expected margins are told for one span only: over several the plain model stands");
+        foreach (var spans in LineSpanWords.Of(design.Spans)) Screen.Line(spans);
+        if (LineSpanWords.WithoutExpected(design) is { Length: > 0 } without) Screen.Line(without);
         ChecksPrinter.Print(design.Checks);
+        if (answer.Price is { } price) Parts(price, currency);
         Screen.Line(Summary(answer));
         if (LineHeadroom.Of(answer) is { } room) Screen.Line(Headroom(answer, room));
         var changes = LineChange.Of(answer, catalogue);
@@ -38,7 +40,7 @@ internal static class LinePrinter
     }
 
     /// <summary>Prints a line of a plan with its routes and what cuts leave of it.</summary>
-    public static void Print(LineResult line, Catalogue catalogue)
+    public static void Print(LineResult line, Plan plan)
     {
         Screen.Line("");
         Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
@@ -52,7 +54,7 @@ internal static class LinePrinter
         {
             Screen.Line($"route {Numerals.Whole(route + 1)}: {string.Join(" - ", line.Routes[route].Sites.Select(s => s.Name))} over "
                 + $"{line.Routes[route].Name}, {Numerals.Shown(line.Routes[route].Length.Kilometres, "km")}");
-            Print(line.Routes[route].Answer, catalogue, null);
+            Print(line.Routes[route].Answer, plan.Catalogue, plan.Currency, null);
         }
         if (line.Difference is { } difference)
             Screen.Line($"the routes differ by {Numerals.Shown(difference.Nanoseconds / 1000, "us")}");
@@ -68,7 +70,13 @@ internal static class LinePrinter
     private static string Summary(LineAnswer answer)
     {
         var design = answer.Design;
-        var delay = design.Latency is { } latency ? $", {Numerals.Shown(latency.Value.Nanoseconds / 1000, "us")} one way" : "";
+        var delay = design.Latency is { } latency
+            ? $", {Numerals.Shown(latency.Value.Nanoseconds / 1000, "us")} one way in the fibre, what modules take on top"
+            : "";
+        var apart = design.Channels.Length > 1 && design.Scheme is not (LineScheme.Grey or LineScheme.CoarseDirect)
+            ? $", {Numerals.Whole(design.Channels.Length)} channels "
+                + $"{Numerals.Shown(answer.Question.Channels.Spacing.Gigahertz, "GHz")} apart"
+            : "";
         var tilt = design.LaunchTilt.Value > 0 ? $" tilted by {Numerals.Unit(Math.Round(design.LaunchTilt.Value, 1), "dB")}" : "";
         var launch = design.Launch is { } level ? $", launch {Numerals.Shown(level.Dbm, "dBm")} a channel{tilt}" : "";
         var margin = design.Worst?.Margin is { } least ? $", smallest margin of signal over noise {Numerals.Shown(least.Value, "dB")}" : "";
@@ -76,7 +84,7 @@ internal static class LinePrinter
             margin += $", tightest {check.Name} with {Numerals.Shown(tight, "dB")}";
         var type = design.TypeName.Length > 0 ? " with " + design.TypeName : "";
         return $"{LineWords.Name(design.Scheme)}{type}: {Checks.Word(design.Verdict)}{Because(design)} "
-            + $"[{Marks.Name(design.Mark)}]{margin}{launch}{delay}";
+            + $"[{Marks.Name(design.Mark)}]{apart}{margin}{launch}{delay}";
     }
 
     /// <summary>The comparisons that decide against it, by name.</summary>
@@ -91,16 +99,33 @@ internal static class LinePrinter
     private static string Headroom(LineAnswer answer, LineHeadroom room)
     {
         var used = answer.Question.Channels.Channels.Length;
-        var higher = room.HigherRates.Where(h => h.Verdict == Verdict.Pass).Select(h => h.TypeName).ToList();
-        var next = higher.Count > 0 ? $"; as many channels of {string.Join(", ", higher)} would work" : "";
-        return $"room for {Numerals.Whole(room.MostChannels - used)} more channels{next}";
+        var spacing = Numerals.Shown(answer.Question.Channels.Spacing.Gigahertz, "GHz");
+        var more = Numerals.Whole(room.MostChannels - used);
+        return $"room for {more} more channels {spacing} apart{(used == 1 ? ", with multiplexers" : "")}{Higher(room)}";
+    }
+
+    private static string Higher(LineHeadroom room)
+    {
+        var working = room.HigherRates.Where(h => h.Verdict == Verdict.Pass).GroupBy(h => h.Spacing).Select(g =>
+            $"{string.Join(", ", g.Select(h => h.TypeName))} {Numerals.Shown(g.Key.Gigahertz, "GHz")} apart").ToList();
+        return working.Count > 0 ? $"; as many channels of {string.Join(" or of ", working)} would work in the same scheme" : "";
+    }
+
+    private static void Parts(LinePrice price, string currency)
+    {
+        Screen.Print(["part", "count", "each", currency, "price is"], price.Parts.Select(p => (IReadOnlyList<string>)
+        [
+            p.Item.Name, Numerals.Grouped(p.Count), p.Each is { } each ? Numerals.Grouped(each.Units) : "",
+            p.Together is { } together ? Numerals.Grouped(together.Units) : "", LinePriceWords.MarkOf(p),
+        ]));
+        Screen.Line(LinePriceWords.Whole(price, currency));
     }
 
     private static void Stages(LineDesign design) => Screen.Print(["behind", "km", "power", "over noise"],
         design.Stages.Select(s => (IReadOnlyList<string>)
         [
-            s.What, Numerals.Plain(Math.Round(s.At.Kilometres, 3)), Numerals.Shown(s.Level.Dbm, "dBm"),
-            s.OverNoise is { } over ? Numerals.Shown(over.Value, "dB") : "",
+            s.What, Numerals.Plain(Math.Round(s.At.Kilometres, 3)), $"{Numerals.Fixed(s.Level.Dbm, 2)} dBm",
+            s.OverNoise is { } over ? $"{Numerals.Fixed(over.Value, 2)} dB" : "",
         ]));
 
     private static void Channels(LineDesign design) => Screen.Print(
@@ -122,5 +147,5 @@ internal static class LinePrinter
         sweep.Points.Select(p => (IReadOnlyList<string>)
             [Numerals.Plain(p.Value), Of(p.MarginDb, "dB"), Checks.Word(p.Verdict), p.Failing]));
 
-    private static string Of(double? value, string unit) => value is { } v ? Numerals.Unit(Math.Round(v, 2), unit) : "";
+    private static string Of(double? value, string unit) => value is { } v ? $"{Numerals.Fixed(v, 2)} {unit}" : "";
 }

@@ -40,7 +40,7 @@ internal static class BriefSheet
     {
         var (markup, site) = (paper.Markup, paper.Site);
         markup.Open("section", ("class", "figures"), ("aria-label", "headline numbers"));
-        Figure(Numerals.Grouped(summary.Price.Units), $"{currency} to buy", site.To("why", "price"));
+        Figure(Numerals.Grouped(summary.Price.Units), $"{currency} to buy{summary.Missing}", site.To("why", "price"));
         Figure(Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "kW at most", site.To("why", "power"));
         Figure(Numerals.Grouped(summary.Devices), "devices", site.To("why", "devices"));
         Figure(Numerals.Grouped(summary.Cables), "cables to lay", site.To("why", "cables"));

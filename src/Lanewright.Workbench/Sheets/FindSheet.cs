@@ -58,7 +58,7 @@ internal static class FindSheet
         paper.Markup.Open("p");
         paper.Way("in the table of links", paper.Site.Asking("links", words));
         paper.Markup.Close();
-        var table = PaperTable.OpenNarrow(paper.Markup, "the first of them", "link", "from", "to", "#rate", "made with", "verdict");
+        var table = PaperTable.Open(paper.Markup, "the first of them", "link", "from", "to", "#rate", "made with", "verdict");
         foreach (var link in links.Take(MostLinks))
         {
             var row = book.Row(link);

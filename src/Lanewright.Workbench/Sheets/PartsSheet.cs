@@ -3,7 +3,6 @@ using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Deliverables.Tables;
 using Lanewright.Quantities;
 using Lanewright.Rules;
-using Lanewright.Text;
 
 namespace Lanewright.Workbench.Sheets;
 
@@ -61,7 +60,7 @@ internal static class PartsSheet
         if (designed.Parts.FirstOrDefault(p => p.Item.Name == paper.Thing) is not { } part)
             return paper.Unknown("Parts", $"The parts list has no '{paper.Thing}'.");
         var (name, places) = (part.Item.Name, PartPlaces.Of(designed, part.Item.Name));
-        paper.Heading(name, $"{part.Item.Title}. Price {Marks.Name(part.Item.PriceMark)}.");
+        paper.Heading(name, $"{part.Item.Title}. Price {PartsView.PriceMarkOf(part)}.");
         List(paper, designed, r => r[0].Text == name);
         WhyPart.Write(paper, designed, name);
         if (places.Racks.Count > 0)

@@ -18,8 +18,8 @@ internal static class PlantSheet
     {
         if (paper.Judged.Designed is not { } designed) return paper.Nothing("Plant", "The plan cannot be read yet.");
         if (designed.Plan.Trunks.IsEmpty)
-            return paper.Nothing("Plant", "The plan has no trunks: every cable runs from device to device. Sections 'panels' and 'trunks' "
-                + "describe cabling that stays, and 'through' patches links through it.");
+            return paper.Nothing("Plant", "The plan has no trunks: every cable runs from device to device. Devices whose model is a "
+                + "panel, and the section 'trunks', describe cabling that stays, and 'through' patches links through it.");
         var trunks = designed.Plan.Trunks;
         if (paper.Thing.Length > 0 && trunks.All(t => t.Name != paper.Thing))
             return paper.Unknown("Plant", $"There is no trunk '{paper.Thing}'.");

@@ -1,7 +1,6 @@
 using Lanewright.Deliverables;
 using Lanewright.Quantities;
 using Lanewright.Rules;
-using Lanewright.Text;
 
 namespace Lanewright.Workbench.Sheets;
 
@@ -14,7 +13,7 @@ internal static class WhyPrice
     public static bool Write(SheetPaper paper, DesignedPlan designed)
     {
         var total = PlanSummary.Of(designed).Price;
-        paper.Heading($"{designed.Plan.Currency} {Numerals.Grouped(total.Units, 2)} to buy",
+        paper.Heading($"{designed.Plan.Currency} {Numerals.Grouped(total.Units, 2)} to buy{PlanSummary.Of(designed).Missing}",
             "The sum of all lines of the parts list. To buy is what is needed, less what stands there already and what lies in stock, and "
                 + "the spares on top.");
         var table = PaperTable.Open(paper.Markup, $"lines in {designed.Plan.Currency}, the dearest first", "part", "kind", "length",
@@ -23,7 +22,8 @@ internal static class WhyPrice
             table.Row(new Entry(part.Item.Name, paper.Site.To("parts", part.Item.Name)), PartsView.KindOf(part.Item),
                 part.Length?.ToString() ?? "", Numerals.Grouped(part.Needed), Less(part.Existing), Less(part.FromStock),
                 part.Spares > 0 ? "+" + Numerals.Grouped(part.Spares) : "", Numerals.Grouped(part.ToBuy),
-                Numerals.Grouped(part.UnitPrice.Units, 2), Numerals.Grouped(part.Total.Units, 2), Marks.Name(part.Item.PriceMark));
+                part.IsPriced ? Numerals.Grouped(part.UnitPrice.Units, 2) : "",
+                part.IsMissingFromTotal ? "" : Numerals.Grouped(part.Total.Units, 2), PartsView.PriceMarkOf(part));
         table.Row("sum", ["together", "", "", "", "", "", "", "", "", Numerals.Grouped(total.Units, 2), ""]);
         table.Close();
         if (designed.Parts.Length > MostRows)

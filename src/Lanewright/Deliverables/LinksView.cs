@@ -63,7 +63,7 @@ public static class LinksView
                     Checks.Word(route.Verdict), Marks.Name(design.Mark), Math.Round(route.Answer.Question.SpanLoss.Value, 3), Cell.Empty,
                     Number(design.Worst?.Margin?.Value ?? osnr?.Margin),
                     design.Latency is { } latency ? Math.Round(latency.Value.Nanoseconds, 1) : Cell.Empty,
-                    LineParts.Price(designed.Plan.Catalogue, design, channels) is { } price
+                    route.Answer.Price?.Total is { } price
                         ? Math.Round(price.Units / Math.Max(1, channels), 2) : Cell.Empty,
                     Cell.Empty,
                 ];

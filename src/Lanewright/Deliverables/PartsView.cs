@@ -1,4 +1,5 @@
 using Lanewright.Deliverables.Tables;
+using Lanewright.Engineering.Cost;
 using Lanewright.Model.Catalogues;
 using Lanewright.Rules;
 using Lanewright.Text;
@@ -35,6 +36,9 @@ public static class PartsView
         _ => "sundry",
     };
 
+    /// <summary>How well the price of a line of the list is known.</summary>
+    public static string PriceMarkOf(PartLine part) => part.IsPriced ? Marks.Name(part.Item.PriceMark) : LinePriceWords.Unknown;
+
     private static IEnumerable<Cell[]> Rows(DesignedPlan designed)
     {
         foreach (var part in designed.Parts)
@@ -43,7 +47,8 @@ public static class PartsView
             [
                 part.Item.Name, part.Item.Title, KindOf(part.Item), part.Length is { } length ? length.Metres : Cell.Empty,
                 part.Needed, part.Existing, part.FromStock, part.Spares, part.ToBuy,
-                part.UnitPrice.Units, part.Total.Units, part.UnitPower.Value, part.Power.Value, Marks.Name(part.Item.PriceMark),
+                part.IsPriced ? part.UnitPrice.Units : Cell.Empty, part.IsMissingFromTotal ? Cell.Empty : part.Total.Units,
+                part.UnitPower.Value, part.Power.Value, PriceMarkOf(part),
             ];
         }
     }

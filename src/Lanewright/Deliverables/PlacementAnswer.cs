@@ -16,6 +16,9 @@ public sealed record PlacementAnswer(
     ImmutableArray<GroupPlacement> Groups, ImmutableArray<RowOrder> Rows,
     ImmutableArray<(LinkClass Link, ImmutableArray<MediaStep> Steps)> Steps)
 {
+    /// <summary>Groups that no place was found for.</summary>
+    public ImmutableArray<PlacelessGroup> Placeless { get; private init; } = [];
+
     /// <summary>Lengths that are looked at in any case.</summary>
     private static readonly Length Usual = Length.FromMetres(60);
 
@@ -27,6 +30,10 @@ public sealed record PlacementAnswer(
     {
         var study = new PlacementStudy(designed.Plan, designed.Design, designed.Racks.Value);
         var asked = groups ?? study.HighestGroups(designed.Load.Networks);
-        return new PlacementAnswer([.. asked.Select(g => study.Of(g, allows)).OfType<GroupPlacement>()], study.Rows(), study.Steps(Usual));
+        var found = asked.Select(g => study.Of(g, allows)).ToList();
+        return new PlacementAnswer([.. found.Select(f => f.Placement).OfType<GroupPlacement>()], study.Rows(), study.Steps(Usual))
+        {
+            Placeless = [.. found.Select(f => f.Placeless).OfType<PlacelessGroup>()],
+        };
     }
 }

@@ -14,8 +14,9 @@ public static class PlacementWords
     /// <summary>A group in one line.</summary>
     public static string Of(GroupPlacement placement, string unit) => placement.Best < placement.Now
         ? $"cables cost {Amount(placement.Now)} {unit}, and {Amount(placement.Best)} {unit} in the places below; "
-            + Proof(placement.IsExact, placement.NoLessThan, unit)
-        : $"cables cost {Amount(placement.Now)} {unit}; {Proof(placement.IsExact, placement.NoLessThan, unit)}";
+            + Proof(placement.IsExact, placement.NoLessThan, unit) + Longer(placement.Detours, unit)
+        : $"cables cost {Amount(placement.Now)} {unit}; {Proof(placement.IsExact, placement.NoLessThan, unit)}"
+            + Longer(placement.Detours, unit);
 
     /// <summary>An order of rows in one line.</summary>
     public static string Of(RowOrder order, string unit) => !order.IsLookedAt
@@ -23,15 +24,25 @@ public static class PlacementWords
         : order.Best < order.Now
         ? $"cables cost {Amount(order.Now)} {unit} in the order {string.Join(" ", order.Rows)}, "
             + $"and {Amount(order.Best)} {unit} in the order "
-            + $"{string.Join(" ", order.Order)}; {Proof(order.IsExact, order.NoLessThan, unit)}"
+            + $"{string.Join(" ", order.Order)}; {Proof(order.IsExact, order.NoLessThan, unit)}{Longer(order.Detours, unit)}"
         : $"cables cost {Amount(order.Now)} {unit} in the order {string.Join(" ", order.Rows)}; "
-            + Proof(order.IsExact, order.NoLessThan, unit);
+            + Proof(order.IsExact, order.NoLessThan, unit) + Longer(order.Detours, unit);
+
+    /// <summary>What is said of a group that no place was found for.</summary>
+    public static string Of(PlacelessGroup group) => group.Places < 0
+        ? "its devices have no places in the plan, so that none is better"
+        : $"{Numerals.Grouped(group.Devices)} devices, and {Numerals.Grouped(group.Places)} free "
+            + (group.Places == 1 ? "place" : "places") + " for one in the racks of its kind that were named; name more rows, or make room";
 
     /// <summary>A place.</summary>
     public static string Place(PlacedAt place) => $"{place.Rack.Name} unit {Numerals.Whole(place.Unit)}";
 
     /// <summary>An amount of money.</summary>
     public static string Amount(double units) => double.IsInfinity(units) ? "not possible" : Numerals.Grouped((decimal)units, 2);
+
+    private static string Longer(double detours, string unit) => detours <= 0 ? ""
+        : $"; {Amount(detours)} {unit} of it are for cables that are kept apart or found no room on the shortest way, and are taken to "
+            + "stay";
 
     private static string Proof(bool isExact, double bound, string unit) =>
         isExact ? "none is cheaper" : $"no placement costs less than {Amount(bound)} {unit}";

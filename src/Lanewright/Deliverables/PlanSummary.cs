@@ -10,6 +10,7 @@ namespace Lanewright.Deliverables;
 /// <param name="Classes">Classes of links.</param>
 /// <param name="Cables">Cables to lay.</param>
 /// <param name="Price">What buying costs.</param>
+/// <param name="Unpriced">Kinds of parts to be bought that nobody states a price of: they are not in the price.</param>
 /// <param name="Power">Most power of everything.</param>
 /// <param name="Passing">Links that pass.</param>
 /// <param name="Unproven">Links that cannot be proved.</param>
@@ -17,9 +18,14 @@ namespace Lanewright.Deliverables;
 /// <param name="ExpectedExceedances">Links expected to exceed their loss limit by the statistics of their connectors;
 /// null when no grade is stated.</param>
 public sealed record PlanSummary(
-    long Devices, long Links, int Classes, long Cables, Money Price, Watts Power,
+    long Devices, long Links, int Classes, long Cables, Money Price, int Unpriced, Watts Power,
     long Passing, long Unproven, long Failing, double? ExpectedExceedances)
 {
+    /// <summary>What is missing from the price, in words behind it; empty when nothing is.</summary>
+    public string Missing => Unpriced == 0 ? ""
+        : Unpriced == 1 ? ", without 1 line of the parts list that has no price"
+        : $", without {Numerals.Whole(Unpriced)} lines of the parts list that have no price";
+
     /// <summary>The summary of a plan.</summary>
     public static PlanSummary Of(DesignedPlan designed)
     {
@@ -56,7 +62,8 @@ public sealed record PlanSummary(
             watts += part.Power.Value;
         }
         return new PlanSummary(
-            plan.Devices.Count, plan.Links.Count + links, design.Choices.Length, design.Cables.Length + cords, price, Watts.From(watts),
+            plan.Devices.Count, plan.Links.Count + links, design.Choices.Length, design.Cables.Length + cords, price,
+            designed.Parts.Count(p => p.IsMissingFromTotal), Watts.From(watts),
             byVerdict[0], byVerdict[1], byVerdict[2], expected);
     }
 }

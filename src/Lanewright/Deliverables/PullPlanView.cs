@@ -1,8 +1,6 @@
 using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
-using Lanewright.Engineering.Space;
-using Lanewright.Quantities;
 using Lanewright.Rules;
 using Lanewright.Text;
 
@@ -46,11 +44,6 @@ public static class PullPlanView
             : cable;
     }
 
-    /// <summary>Persons needed to lift a bundle: one up to what one may lift in the best of postures; null where nobody can weigh
-    /// it.</summary>
-    public static int? Persons(DesignedPlan designed, PullBundle bundle) => bundle.Kilograms <= 0 ? null
-        : (int)Math.Max(1, Math.Ceiling(LiftingIndex.Of(Mass.FromKilograms(bundle.Kilograms), designed.Plan.Standards).Value));
-
     private static Cell[] Row(DesignedPlan designed, PullBundle bundle)
     {
         var racks = designed.Plan.Building.Racks;
@@ -61,7 +54,7 @@ public static class PullPlanView
             bundle.Item.Diameter.Metres > 0 ? Math.Round(bundle.Diameter.Millimetres, 1) : Cell.Empty,
             bundle.Kilograms > 0 ? Math.Round(bundle.Kilograms, 2) : Cell.Empty,
             bundle.Kilograms > 0 ? Marks.Name(bundle.WeightMark) : "unproven",
-            Persons(designed, bundle) is { } persons ? persons : Cell.Empty,
+            bundle.Persons(designed.Plan.Standards) is { } persons ? persons : Cell.Empty,
             bundle.Fibres > 0 ? bundle.Fibres : Cell.Empty, bundle.Fibres > 0 ? bundle.SpareFibres : Cell.Empty,
             Name(designed, bundle.Cables[0]), Name(designed, bundle.Cables[^1]), Words(bundle.Reason),
         ];

@@ -110,6 +110,8 @@ public static class RuleBook
         new Pathways.OpeningFillUnproven(),
         new Pathways.BundleHeavy(),
         new Pathways.PathwayFillUnproven(),
+        new Pathways.DuctBendsMany(),
+        new Pathways.ExitFarFromPathway(),
         new Space.RackOverweight(),
         new Space.FloorOverloaded(),
         new Space.DeviceTooDeep(),

@@ -13,6 +13,9 @@ public sealed record AmplifierModel
     /// <summary>Noise figure; null where a mask holds.</summary>
     public Known<Decibels>? Figure { get; init; }
 
+    /// <summary>Whether a noise figure is stated for it that is below that of its kind.</summary>
+    public bool IsQuieter { get; private init; }
+
     /// <summary>Coefficients of the mask, cubic first: signal over noise in dB of the input level in dBm; null where a figure
     /// holds.</summary>
     public Known<(double Cubic, double Square, double Linear, double Constant)>? Mask { get; init; }
@@ -70,5 +73,8 @@ public sealed record AmplifierModel
     }
 
     /// <summary>The same amplifier with a noise figure that is stated.</summary>
-    public AmplifierModel With(Decibels figure) => this with { Figure = new Known<Decibels>(figure, Citation.OfPlan), Mask = null };
+    public AmplifierModel With(Decibels figure) => this with
+    {
+        Figure = new Known<Decibels>(figure, Citation.OfPlan), Mask = null, IsQuieter = Figure is { } usual && figure < usual.Value,
+    };
 }

@@ -29,6 +29,9 @@ public sealed class FrequencyGrid(FactTable table)
     /// <summary>The width that noise is told in.</summary>
     public Known<Frequency> ReferenceWidth { get; } = Gigahertz(table, "reference", "width");
 
+    /// <summary>The spacing that is taken where nobody says and nothing needs more.</summary>
+    public static Frequency UsualSpacing { get; } = Frequency.FromGigahertz(100);
+
     /// <summary>How many coarse channels there are.</summary>
     public int CoarseChannels { get; } = (int)Required(table, "CWDM", "channels").Value;
 

@@ -207,6 +207,20 @@ public sealed class StandardsLibrary
     public Known<double> LineValue(string subject, string field) =>
         lineEquipment[subject]?.Real(field) ?? throw new InvalidOperationException($"no row of line equipment {subject} {field}");
 
+    /// <summary>How far apart channels are put where nobody says: as a type has to be, and otherwise by the usual grid or the next wider
+    /// slot that holds a spectrum of the rate.</summary>
+    /// <param name="type">The type; null when any of the rate will do.</param>
+    /// <param name="rate">The rate.</param>
+    public Frequency UsualSpacing(WavelengthType? type, BitRate rate)
+    {
+        if (type?.SpacingMin is { } least) return least.Value;
+        var slots = type is not null
+            ? [type.SlotOn(Grid)]
+            : WavelengthTypes.Where(t => t.IsCoherent && t.Rate == rate).Select(t => t.SlotOn(Grid));
+        var narrowest = slots.OfType<Frequency>().DefaultIfEmpty(FrequencyGrid.UsualSpacing).MinBy(s => s.Hertz);
+        return narrowest > FrequencyGrid.UsualSpacing ? narrowest : FrequencyGrid.UsualSpacing;
+    }
+
     /// <summary>A kind of fibre between sites by name, or null.</summary>
     public LineFibre? LineFibre(string name) => LineFibres.FirstOrDefault(f => f.Name == name);
 

@@ -104,6 +104,21 @@ public sealed class WavelengthType(FactSheet sheet)
     /// <summary>Smallest spacing it is made for.</summary>
     public Known<Frequency>? SpacingMin { get; } = sheet.Real("spacing-min")?.As(Frequency.FromGigahertz);
 
+    /// <summary>Smallest spacing that its definition plans channels at, with what filters so far apart do to it.</summary>
+    public Known<Frequency>? SpacingPlanned => SpacingMin ?? Sheet.Real("spacing-planned")?.As(Frequency.FromGigahertz);
+
+    /// <summary>What its spectrum takes of the band, wherever its laser may be; null when symbol rate or roll-off is not known.</summary>
+    public Known<Frequency>? Occupied => Baud is { } baud && RollOff is { } roll
+        ? roll.As(r => Frequency.FromGigahertz((baud.Value.Gigabaud * (1 + r)) + (2 * (LaserError?.Value.Gigahertz ?? 0))))
+        : null;
+
+    /// <summary>How far apart channels of it have to be: as its definition plans them, otherwise the next width of a slot that holds its
+    /// spectrum; null when that is not known.</summary>
+    /// <param name="grid">Where widths of slots are counted.</param>
+    public Frequency? SlotOn(FrequencyGrid grid) => SpacingPlanned is { } planned ? planned.Value
+        : Occupied is { } width ? grid.SlotWidth((int)Math.Ceiling((width.Value.Hertz / grid.SlotStep.Value.Hertz) - 1e-9))
+        : null;
+
     /// <summary>How far the laser may be off its channel.</summary>
     public Known<Frequency>? LaserError { get; } = sheet.Real("laser-error")?.As(Frequency.FromGigahertz);
 

@@ -125,6 +125,7 @@ public sealed partial class TidyTests
         ("SpareParts.cs", 1e-9), // rounding of the last places
         ("HostBuild.cs", 1e-9), // rounding of the last places
         ("FabricHall.cs", 0.5), // the middle of a rack
+        ("GreyRung.cs", 40), // half a window in nanometres, to tell its wavelengths from others
         ("EnergyUse.cs", 8760), // hours of a year
         ("EnergyUse.cs", 1000), // watts in a kilowatt
         ("WishList.cs", 1_000_000), // a ratio no switch exceeds
@@ -173,6 +174,9 @@ public sealed partial class TidyTests
         ("StretchRoom.cs", 1e-9), // rounding of the last places
         ("PullPlan.cs", 6), // decimals at which ways are equally long
         ("SectionPacking.cs", 1e-6), // rounding of the last places
+        ("SectionBundle.cs", 600), // cables drawn one by one at most
+        ("TwoSideSearch.cs", 500), // bounds of work
+        ("TwoSideSearch.cs", 20_000),
         ("CableWeight.cs", 1000), // metres in a kilometre
         ("CableWeight.cs", 1e-6), // square millimetres in a square metre
         ("Macrobend.cs", 1550), // the wavelength that limits are tabled at

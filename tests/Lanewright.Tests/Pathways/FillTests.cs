@@ -106,7 +106,7 @@ public sealed class FillTests
         if (known is not null) Assert.Equal(known, fill.WeightKnown);
         else Assert.NotEqual("unproven", fill.WeightKnown);
         var bundle = designed.Pulls.Value.Bundles.Single();
-        Assert.Equal(known is null, Lanewright.Deliverables.PullPlanView.Persons(designed, bundle) is not null);
+        Assert.Equal(known is null, bundle.Persons(designed.Plan.Standards) is not null);
         var findings = judged.Findings.Where(f => f.Kind.Code == "LW4119").ToList();
         if (said is null) Assert.Empty(findings);
         else Assert.Contains(said, Assert.Single(findings).Message, StringComparison.Ordinal);

@@ -10,16 +10,17 @@ namespace Lanewright.Deliverables.Json;
 public static class LineJson
 {
     /// <summary>Writes one answer as a document.</summary>
-    public static void Write(LineAnswer answer, Catalogue catalogue, LineSweep? sweep, Stream stream) => JsonText.Write(stream, writer =>
+    public static void Write(LineAnswer answer, Catalogue catalogue, string currency, LineSweep? sweep, Stream stream) => JsonText.Write(
+        stream, writer =>
     {
         writer.WriteStartObject();
-        WriteKeys(writer, answer, catalogue, answer.Design.Verdict);
+        WriteKeys(writer, answer, catalogue, currency, answer.Design.Verdict);
         if (sweep is not null) Sweep(writer, sweep);
         writer.WriteEndObject();
     });
 
     /// <summary>Writes the keys of an answer into an object that is open, with the verdict on all that it stands for.</summary>
-    public static void WriteKeys(Utf8JsonWriter writer, LineAnswer answer, Catalogue catalogue, Verdict verdict)
+    public static void WriteKeys(Utf8JsonWriter writer, LineAnswer answer, Catalogue catalogue, string currency, Verdict verdict)
     {
         var design = answer.Design;
         writer.WriteString("verdict", Checks.Word(verdict));
@@ -28,6 +29,7 @@ public static class LineJson
         writer.WriteString("type", design.TypeName);
         writer.Number("lengthKm", answer.Question.Length.Kilometres);
         writer.Number("spanLossDb", answer.Question.SpanLoss.Value);
+        writer.Number("spacingGhz", answer.Question.Channels.Spacing.Gigahertz);
         writer.Number("launchDbm", design.Launch?.Dbm);
         writer.Number("launchTiltDb", design.LaunchTilt.Value);
         writer.Number("totalLaunchDbm", design.Total?.Dbm);
@@ -38,6 +40,7 @@ public static class LineJson
         var limit = answer.Question.Standards.Wavelength(design.TypeName)?.ErrorLimit?.Value;
         foreach (var channel in design.Channels) Channel(writer, channel, limit);
         writer.WriteEndArray();
+        writer.WriteString("expectedMarginNote", LineSpanWords.WithoutExpected(design));
         ChecksJson.Write(writer, "checks", design.Checks);
         writer.Number("latencyUs", design.Latency?.Value.Nanoseconds / 1000);
         writer.WriteStartArray("tried");
@@ -47,9 +50,11 @@ public static class LineJson
             writer.WriteString("scheme", LineWords.Name(tried.Scheme));
             writer.WriteString("verdict", Checks.Word(tried.Verdict));
             writer.WriteString("reason", tried.Reason);
+            LinePriceJson.Total(writer, tried.Price);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
+        LinePriceJson.Write(writer, answer.Price, currency);
         Built(writer, design);
         writer.WriteString("hazardHint", LineCautions.Hint(design, answer.Question.Standards));
         writer.WriteString("caution", LineCautions.Short);
@@ -114,13 +119,16 @@ public static class LineJson
         {
             writer.WriteStartObject();
             writer.WriteNumber("mostChannels", headroom.MostChannels);
+            writer.Number("spacingGhz", answer.Question.Channels.Spacing.Gigahertz);
             writer.WriteStartArray("higherRates");
-            foreach (var (type, channels, verdict) in headroom.HigherRates)
+            foreach (var higher in headroom.HigherRates)
             {
                 writer.WriteStartObject();
-                writer.WriteString("type", type);
-                writer.WriteNumber("channels", channels);
-                writer.WriteString("verdict", Checks.Word(verdict));
+                writer.WriteString("type", higher.TypeName);
+                writer.WriteNumber("channels", higher.Channels);
+                writer.Number("spacingGhz", higher.Spacing.Gigahertz);
+                writer.WriteString("scheme", LineWords.Name(answer.Design.Scheme));
+                writer.WriteString("verdict", Checks.Word(higher.Verdict));
                 writer.WriteEndObject();
             }
             writer.WriteEndArray();

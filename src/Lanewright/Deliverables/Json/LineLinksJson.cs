@@ -52,8 +52,7 @@ internal static class LineLinksJson
         writer.WriteString("verdict", Checks.Word(route.Verdict));
         writer.WriteString("mark", Marks.Name(design.Mark));
         writer.Number("lengthM", route.Length.Metres);
-        var price = LineParts.Price(designed.Plan.Catalogue, design, line.Statement.Channels);
-        writer.Number("price", (double?)price?.Units / line.Statement.Channels);
+        writer.Number("price", (double?)route.Answer.Price?.Total?.Units / line.Statement.Channels);
         writer.Number("watts", from?.Power.Value + to?.Power.Value);
         writer.Number("latencyNs", design.Latency?.Value.Nanoseconds);
         writer.WriteString("fromModule", from?.Name ?? "");

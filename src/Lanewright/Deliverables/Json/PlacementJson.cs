@@ -15,6 +15,15 @@ public static class PlacementJson
         writer.WriteStartArray("groups");
         foreach (var placement in answer.Groups) Write(writer, designed, placement);
         writer.WriteEndArray();
+        writer.WriteStartArray("withoutPlace");
+        foreach (var group in answer.Placeless)
+        {
+            writer.WriteStartObject();
+            writer.WriteString("group", designed.Plan.Devices.Groups[group.Group].Name);
+            writer.WriteString("why", PlacementWords.Of(group));
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
         writer.WriteStartArray("rows");
         foreach (var order in answer.Rows) Write(writer, designed, order);
         writer.WriteEndArray();
@@ -37,6 +46,7 @@ public static class PlacementJson
         writer.WriteStartObject();
         writer.WriteString("group", designed.Plan.Devices.Groups[placement.Group].Name);
         Costs(writer, placement.Now, placement.Best, placement.NoLessThan, placement.IsExact);
+        Amount(writer, "costOfDetours", placement.Detours);
         writer.WriteStartArray("devices");
         foreach (var move in placement.Moves)
         {
@@ -67,6 +77,7 @@ public static class PlacementJson
         writer.WriteString("hall", designed.Plan.Building.Halls[order.Hall].FullName);
         writer.WriteBoolean("lookedAt", order.IsLookedAt);
         if (order.IsLookedAt) Costs(writer, order.Now, order.Best, order.NoLessThan, order.IsExact);
+        Amount(writer, "costOfDetours", order.Detours);
         writer.WriteStartArray("order");
         foreach (var row in order.Order) writer.WriteStringValue(row);
         writer.WriteEndArray();

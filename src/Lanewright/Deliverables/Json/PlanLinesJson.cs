@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
-using Lanewright.Model.Catalogues;
+using Lanewright.Model;
 
 namespace Lanewright.Deliverables.Json;
 
@@ -9,20 +9,20 @@ namespace Lanewright.Deliverables.Json;
 public static class PlanLinesJson
 {
     /// <summary>Writes them.</summary>
-    public static void Write(IReadOnlyList<LineResult> lines, Catalogue catalogue, Stream stream) => JsonText.Write(stream, writer =>
+    public static void Write(IReadOnlyList<LineResult> lines, Plan plan, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
         // The line that comes out worst stands for all, with the keys that a line by itself has.
         var governing = lines.SelectMany(l => l.Routes).OrderByDescending(r => r.Verdict)
             .ThenBy(r => r.Answer.Design.Worst?.Margin ?? default).FirstOrDefault();
-        if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, catalogue, lines.Max(l => l.Verdict));
+        if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, plan.Catalogue, plan.Currency, lines.Max(l => l.Verdict));
         writer.WriteStartArray("lines");
-        foreach (var line in lines) Line(writer, line, catalogue);
+        foreach (var line in lines) Line(writer, line, plan);
         writer.WriteEndArray();
         writer.WriteEndObject();
     });
 
-    private static void Line(Utf8JsonWriter writer, LineResult line, Catalogue catalogue)
+    private static void Line(Utf8JsonWriter writer, LineResult line, Plan plan)
     {
         writer.WriteStartObject();
         writer.WriteString("name", line.Statement.Name);
@@ -55,7 +55,7 @@ public static class PlanLinesJson
             writer.WriteString("fromModule", route.Terminals.From?.Name ?? "");
             writer.WriteString("toModule", route.Terminals.To?.Name ?? "");
             ChecksJson.Write(writer, "portChecks", route.Terminals.Checks);
-            LineJson.WriteKeys(writer, route.Answer, catalogue, route.Verdict);
+            LineJson.WriteKeys(writer, route.Answer, plan.Catalogue, plan.Currency, route.Verdict);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

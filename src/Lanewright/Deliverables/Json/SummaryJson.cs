@@ -23,6 +23,7 @@ public static class SummaryJson
             writer.WriteNumber("classes", summary.Classes);
             writer.WriteNumber("cables", summary.Cables);
             writer.Number("price", (double)summary.Price.Units);
+            writer.WriteNumber("unpricedParts", summary.Unpriced);
             writer.Number("watts", summary.Power.Value);
             writer.WriteNumber("linksPassing", summary.Passing);
             writer.WriteNumber("linksUnproven", summary.Unproven);

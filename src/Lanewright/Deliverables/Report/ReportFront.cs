@@ -57,7 +57,7 @@ internal sealed class ReportFront(MarkupWriter markup, JudgedPlan judged)
         Figure(Numerals.Grouped(summary.Failing), "links fail", summary.Failing > 0);
         Figure(Numerals.Grouped(summary.Classes), "classes of links");
         Figure(Numerals.Grouped(summary.Cables), "cables to lay");
-        Figure(Numerals.Grouped(summary.Price.Units), $"{plan.Currency} to buy");
+        Figure(Numerals.Grouped(summary.Price.Units), $"{plan.Currency} to buy{summary.Missing}");
         Figure(Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "kW at most");
         if (summary.ExpectedExceedances is { } expected)
             Figure(Numerals.Plain(Math.Round(expected, 2)), "links expected over their loss limit", expected >= 0.5);

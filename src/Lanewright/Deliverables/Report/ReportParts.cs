@@ -1,7 +1,6 @@
 using Lanewright.Deliverables.Markup;
 using Lanewright.Quantities;
 using Lanewright.Rules;
-using Lanewright.Text;
 
 namespace Lanewright.Deliverables.Report;
 
@@ -28,8 +27,10 @@ internal static class ReportParts
             table.Row(
                 part.Item.Name, part.Item.Title, PartsView.KindOf(part.Item), part.Length?.ToString() ?? "",
                     Numerals.Grouped(part.Needed), Some(part.Existing),
-                Some(part.FromStock), Some(part.Spares), Numerals.Grouped(part.ToBuy), Numerals.Grouped(part.UnitPrice.Units, 2),
-                Numerals.Grouped(part.Total.Units, 2), part.Power.Value > 0 ? Watt(part.Power.Value) : "", Marks.Name(part.Item.PriceMark));
+                Some(part.FromStock), Some(part.Spares), Numerals.Grouped(part.ToBuy),
+                part.IsPriced ? Numerals.Grouped(part.UnitPrice.Units, 2) : "",
+                part.IsMissingFromTotal ? "" : Numerals.Grouped(part.Total.Units, 2),
+                part.Power.Value > 0 ? Watt(part.Power.Value) : "", PartsView.PriceMarkOf(part));
         }
         table.Sum("total", "", "", "", "", "", "", "", "", "", Numerals.Grouped(price.Units, 2), Watt(watts), "");
         table.Close();

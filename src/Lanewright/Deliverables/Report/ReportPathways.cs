@@ -81,7 +81,7 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
             table.Row(bundle.Name, designed.Plan.Building.Racks[bundle.From].Name, designed.Plan.Building.Racks[bundle.To].Name,
                 string.Join(", ", bundle.Pathways), bundle.Item.Name, Numerals.Grouped(bundle.Cables.Length),
                 Numerals.Plain(Math.Round(bundle.Length.Metres, 2)), Numerals.Fixed(bundle.Kilograms, 1),
-                PullPlanView.Persons(designed, bundle) is { } persons ? Numerals.Whole(persons) : "unproven",
+                bundle.Persons(designed.Plan.Standards) is { } persons ? Numerals.Whole(persons) : "unproven",
                 bundle.Fibres > 0 ? $"{Numerals.Whole(bundle.SpareFibres)} of {Numerals.Whole(bundle.Fibres)}" : "",
                 PullPlanView.Words(bundle.Reason));
         }
@@ -104,6 +104,8 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
             markup.Element("p", $"{designed.Plan.Devices.Groups[placement.Group].Name}: {PlacementWords.Of(placement, unit)}"
                 + (placement.Best < placement.Now ? ": " + string.Join(", ", placement.Moves.Where(m => m.ChangesRack)
                     .Select(m => $"{designed.Plan.Devices.Name(m.Device)} to {m.To.Rack.Name}")) : "") + ".");
+        foreach (var group in answer.Placeless)
+            markup.Element("p", $"{designed.Plan.Devices.Groups[group.Group].Name}: {PlacementWords.Of(group)}.");
         foreach (var order in answer.Rows)
             markup.Element("p", $"Rows of {designed.Plan.Building.Halls[order.Hall].FullName}: {PlacementWords.Of(order, unit)}.");
         markup.Element("p", PlacementWords.Caution, ("class", "soft"));

@@ -35,6 +35,7 @@ public static class SummaryView
         yield return ["classes of links", summary.Classes, ""];
         yield return ["cables to lay", summary.Cables, ""];
         yield return ["price of what is to be bought", summary.Price.Units, plan.Currency];
+        if (summary.Unpriced > 0) yield return ["lines of the parts list without a price, not in it", summary.Unpriced, ""];
         yield return ["most power of everything", summary.Power.Value, "W"];
         foreach (var severity in new[] { Severity.Error, Severity.Warning, Severity.Advice })
             yield return ["findings: " + FindingsView.Word(severity), designed.Findings.Count(f => f.Severity == severity), ""];

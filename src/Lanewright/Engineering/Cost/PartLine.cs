@@ -18,7 +18,13 @@ public sealed record PartLine(
     /// <summary>How many are to be bought.</summary>
     public long ToBuy => Needed - Existing - FromStock + Spares;
 
-    /// <summary>What buying them costs.</summary>
+    /// <summary>Whether anybody states a price.</summary>
+    public bool IsPriced => UnitPrice != Money.Zero;
+
+    /// <summary>Whether something is to be bought that nobody states a price of: every total is short of it.</summary>
+    public bool IsMissingFromTotal => ToBuy > 0 && !IsPriced;
+
+    /// <summary>What buying them costs; nothing where nobody states a price.</summary>
     public Money Total => UnitPrice * ToBuy;
 
     /// <summary>Power of all in use.</summary>

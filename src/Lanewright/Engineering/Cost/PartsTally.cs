@@ -115,7 +115,8 @@ public sealed class PartsTally
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;
             var (kind, name) = (PartOriginKind.Trunk, trunk.Name);
-            if (ways.Of(trunk) is { } length) Add(trunk.Cable, length, trunk.Count, existing, kind, name);
+            for (var number = 0; number < trunk.Count; number++)
+                if (ways.Of(trunk, number) is { } length) Add(trunk.Cable, length, 1, trunk.IsExisting ? 1 : 0, kind, name);
             var cassettes = (long)trunk.CassettesEach;
             if (trunk.Cassette is { } cassette) Add(cassette, null, cassettes * trunk.Count, cassettes * existing, kind, name);
         }

@@ -14,7 +14,7 @@ internal sealed class CoherentChecks(
 {
     /// <summary>The comparisons in their order.</summary>
     public IEnumerable<Check> All() =>
-        [Osnr(), Shannon(), .. Reserve(), .. Power(), .. Band(), .. state.Amplifiers.SelectMany(Amplifier), .. Advice()];
+        [Osnr(), Shannon(), .. Reserve(), .. Power(), .. Band(), .. Filtering(), .. state.Amplifiers.SelectMany(Amplifier), .. Advice()];
 
     /// <summary>The last places of a sum are no noise.</summary>
     private const double Rounding = 1e-9;
@@ -114,6 +114,44 @@ internal sealed class CoherentChecks(
             { Note = "channels lie side by side only where the spacing is not below the symbol rate" };
     }
 
+    /// <summary>Channels that lie as their type plans them, or whose spectrum fits between their neighbours, lose nothing to filters but
+    /// what the table of the type says. What a filter takes from a wider one depends on its shape, and no standard prints one.</summary>
+    private IEnumerable<Check> Filtering()
+    {
+        if (channels.Length == 1 && !question.Multiplexes) yield break;
+        var slot = question.Channels.Spacing.Gigahertz;
+        if (question.FilterPenalty is { } stated)
+            yield return Check.Of(
+                LineCheckNames.Filtering, true, Citation.OfPlan, $"{stated} of penalty are stated and taken from the margin");
+        else if (type.SpacingPlanned is { } planned)
+        {
+            // Below the least spacing another check fails already.
+            if (slot < planned.Value.Gigahertz && type.SpacingMin is null) yield return Wider(slot);
+            else if (slot >= planned.Value.Gigahertz)
+                yield return Check.AtLeast(LineCheckNames.Filtering, slot, planned.As(p => p.Gigahertz), "GHz") with
+                {
+                    Note = "channels as the type plans them"
+                        + (type.FilterPenalties.At(slot) is { Value: > 0 } penalty ? $", {penalty} of penalty for multiplexers" : ""),
+                };
+        }
+        else if (type.Occupied is { } width && slot >= width.Value.Gigahertz)
+            yield return Check.AtLeast(LineCheckNames.Filtering, slot, width.As(w => w.Gigahertz), "GHz") with
+            {
+                Note = "the spectrum fits into its channel",
+            };
+        else yield return Wider(slot);
+    }
+
+    private Check Wider(double slot) => Check.Unknown(
+        LineCheckNames.Filtering,
+        type.Occupied is { } width
+        ? $"a spectrum {Shown(width.Value)} wide, what the laser may be off with it, in channels of {Numerals.Shown(slot, "GHz")}: what "
+            + "multiplexers cut from it and neighbours add is printed nowhere; space them wider, or state it with filter-penalty"
+        : $"how wide the spectrum of {type.Name} is is not known; state what multiplexers take from it with filter-penalty",
+        type.Definition);
+
+    private static string Shown(Frequency width) => Numerals.Shown(width.Gigahertz, "GHz");
+
     private IEnumerable<Check> Amplifier(LineAmplifier amplifier)
     {
         var mark = NoiseMark;
@@ -136,7 +174,9 @@ internal sealed class CoherentChecks(
 
     private IEnumerable<Check> Advice()
     {
-        if (channels.Length > 1 && type.Baud is { } baud && type.RollOff is { } roll)
+        // Where a type plans channels so close, its definition has seen to neighbours and filters.
+        var isPlanned = type.SpacingPlanned is { } planned && question.Channels.Spacing >= planned.Value;
+        if (channels.Length > 1 && !isPlanned && type.Baud is { } baud && type.RollOff is { } roll)
         {
             var clear = ChannelBounds.Clearance(question.Channels.Spacing, baud.Value, roll.Value, type.LaserError?.Value ?? default);
             yield return Check.AtLeast(LineCheckNames.Clearance, clear, new Known<double>(0, roll.Source), "GHz") with

@@ -43,7 +43,7 @@ internal static class GreyRung
             TypeName = best.Type.Name,
             Checks = [pairs, .. best.Link.Checks],
             Channels = [.. question.Channels.Channels.Select(_ => GreyChannel(best.Type, best.Link))],
-            Latency = best.Link.Latency,
+            Latency = CoherentLine.LatencyOf(question),
             Spans = question.Spans,
         };
     }
@@ -69,7 +69,6 @@ internal static class GreyRung
     private static Channel ChannelOf(LineQuestion question, Fibre fibre, InterfaceType type)
     {
         var spans = question.Spans;
-        var isStated = spans.All(s => ReferenceEquals(s.Attenuation.Source, Citation.OfPlan));
         var glass = spans.Sum(s => (s.Attenuation.Value * s.Length).Value);
         var kept = spans.Aggregate(default(Decibels), (sum, s) => sum + s.Ageing + s.Repair);
         var channel = new Channel
@@ -85,16 +84,22 @@ internal static class GreyRung
         if (spans.Any(s => s.MeasuredLoss is not null))
         {
             var farther = Decibels.From(spans.Sum(s => Farther(fibre, type) * s.Length.Kilometres));
-            return channel with { MeasuredLoss = question.SpanLoss - kept, AgeingMargin = kept + farther };
+            return channel with { MeasuredLoss = question.SpanLoss - kept, OtherWavelengths = farther };
         }
-        if (!isStated) return channel;
+        // One question, one fibre: near 1550 nm what other schemes reckon with holds for grey optics too, usual as it may be. What is not
+        // stated is not carried to other wavelengths, where the limit of the fibre stands.
+        var isStated = spans.All(s => ReferenceEquals(s.Attenuation.Source, Citation.OfPlan));
+        if (!isStated && !type.Lanes.All(l => Math.Abs(l.Centre.Nanometres - GlassSpan.Usual.Nanometres) < Window)) return channel;
+        var source = spans.Select(s => s.Attenuation.Source).MaxBy(s => s.Mark) ?? Citation.OfPlan;
         return channel with
         {
-            Attenuation = new Known<Attenuation>(
-                Attenuation.FromDecibelsPerKilometre(glass / question.Length.Kilometres), Citation.OfPlan),
+            Attenuation = new Known<Attenuation>(Attenuation.FromDecibelsPerKilometre(glass / question.Length.Kilometres), source),
             AttenuationAt = GlassSpan.Usual,
         };
     }
+
+    /// <summary>Nanometres from where losses are told within which they hold.</summary>
+    private const double Window = 40;
 
     /// <summary>Loss of each, so that all of them together lose what they do.</summary>
     private static Known<Decibels> Mean(IEnumerable<(Known<Decibels> Loss, int Count)> each)

@@ -130,14 +130,16 @@ public sealed class LineBook
         if (PlanLines.Question(plan, line, way) is not { } question) return null;
         var scheme = Enum.GetValues<LineScheme>().Where(s => LineWords.Name(s) == line.Scheme).Cast<LineScheme?>().FirstOrDefault();
         var named = scheme is { } one ? LineLadder.Try(question, one) : null;
-        var answer = named is null
-            ? LineLadder.Of(question)
-            : new LineAnswer(
-                question, named, [new TriedScheme(named.Scheme, named.Verdict, LineWords.Reason(named, question.LeastMargin))]);
-        var sites = SitesOf(line, way);
-        return new LineRoute(way, sites, answer,
-            availability.Of(way, sites),
-            modules.Of(line, route, answer.Design.TypeName));
+        var answer = named is null ? LineLadder.Of(question) : Named(question, named);
+        var (sites, terminals) = (SitesOf(line, way), modules.Of(line, route, answer.Design.TypeName));
+        return new LineRoute(way, sites, answer.With(terminals), availability.Of(way, sites), terminals);
+    }
+
+    private LineAnswer Named(LineQuestion question, LineDesign design)
+    {
+        var price = LinePrice.Of(plan.Catalogue, design);
+        return new LineAnswer(question, design,
+            [new TriedScheme(design.Scheme, design.Verdict, LineWords.Reason(design, question.LeastMargin), price)], price);
     }
 
     private static ImmutableArray<Site> SitesOf(LineStatement line, ImmutableArray<FibreSpan> way)

@@ -54,6 +54,9 @@ public static class LineCheckNames
     /// <summary>Spacing against what the type is made for.</summary>
     public const string Spacing = "spacing";
 
+    /// <summary>Spectrum against the channels that multiplexers cut: what no table states of filters cannot be proved.</summary>
+    public const string Filtering = "filtering";
+
     /// <summary>Spectrum against spacing; advice.</summary>
     public const string Clearance = "clearance";
 

@@ -1,15 +1,14 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Links;
-using Lanewright.Quantities;
 using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Lines;
 
 /// <summary>What a coherent line could carry besides: more channels, or the next rates in the place of these.</summary>
 /// <param name="MostChannels">Channels of the same spacing with which the line still works as it is built; those it has where none more
-/// do.</param>
+/// do. Multiplexers stand for all of them, also where the line has one channel and none.</param>
 /// <param name="HigherRates">Types of higher rates that work over it, one for each channel where spacing allows, widest plan first.</param>
-public sealed record LineHeadroom(int MostChannels, ImmutableArray<(string TypeName, int Channels, Verdict Verdict)> HigherRates)
+public sealed record LineHeadroom(int MostChannels, ImmutableArray<HigherRate> HigherRates)
 {
     /// <summary>The headroom of a design; null for one that does not pass or is not coherent.</summary>
     public static LineHeadroom? Of(LineAnswer answer)
@@ -17,6 +16,8 @@ public sealed record LineHeadroom(int MostChannels, ImmutableArray<(string TypeN
         var design = answer.Design;
         var question = answer.Question with { Spans = design.Spans };
         if (design.Verdict != Verdict.Pass || question.Standards.Wavelength(design.TypeName) is not { IsCoherent: true } type) return null;
+        // One channel without multiplexers has no room beside it; more are asked for with them.
+        question = question with { Equipment = question.Equipment with { AlwaysMultiplexes = true } };
         return new LineHeadroom(MostOf(question, type, design.Scheme), Higher(question, type, design.Scheme));
     }
 
@@ -37,24 +38,21 @@ public sealed record LineHeadroom(int MostChannels, ImmutableArray<(string TypeN
         return low;
     }
 
-    private static ImmutableArray<(string, int, Verdict)> Higher(LineQuestion question, WavelengthType type, LineScheme scheme)
+    private static ImmutableArray<HigherRate> Higher(LineQuestion question, WavelengthType type, LineScheme scheme)
     {
         var grid = question.Standards.Grid;
-        var found = ImmutableArray.CreateBuilder<(string, int, Verdict)>();
+        var found = ImmutableArray.CreateBuilder<HigherRate>();
         foreach (var next in question.Standards.WavelengthTypes.Where(t => t.IsCoherent && t.Rate > type.Rate))
         {
-            if (next.Baud is not { } baud) continue;
-            var needed = Frequency.FromGigahertz(baud.Value.Gigabaud * (1 + (next.RollOff?.Value ?? 0)));
-            // The slot is the next multiple of the step that fixed grids count in, and never closer than today's.
-            var step = grid.FinestStep.Value.Gigahertz;
-            var slot = Math.Max(Math.Ceiling(needed.Gigahertz / step) * step, next.SpacingMin?.Value.Gigahertz ?? 0);
-            var spacing = Frequency.FromGigahertz(Math.Max(slot, question.Channels.Spacing.Gigahertz));
+            if (next.SlotOn(grid) is not { } slot) continue;
+            // Never closer than today's.
+            var spacing = slot > question.Channels.Spacing ? slot : question.Channels.Spacing;
             if (ChannelPlan.Middle(grid, spacing, question.Channels.Channels.Length) is not { } plan) continue;
             var asked = question with
             {
                 Channels = plan, Rate = next.Rate, Type = next, Launch = null, Transmitter = null, TransmitterOsnr = null,
             };
-            found.Add((next.Name, plan.Channels.Length, CoherentLine.Of(asked, next, scheme).Verdict));
+            found.Add(new HigherRate(next.Name, plan.Channels.Length, spacing, CoherentLine.Of(asked, next, scheme).Verdict));
         }
         return found.ToImmutable();
     }

@@ -17,37 +17,51 @@ public static class LineLadder
         LineScheme.Preamplifier, LineScheme.BoosterAndPreamplifier, LineScheme.InLine,
     ];
 
-    /// <summary>The answer. Where a type is asked for, schemes with others are tried and told, and the design keeps the type.</summary>
+    /// <summary>The answer: the first scheme that works, unless one further up costs less. Where a type is asked for, schemes with others
+    /// are tried and told, and the design keeps the type.</summary>
     public static LineAnswer Of(LineQuestion question)
     {
-        var tried = ImmutableArray.CreateBuilder<TriedScheme>();
+        var prices = new LadderPrices(question);
+        var tried = new List<TriedScheme>();
         var kept = new List<LineDesign>();
-        LineDesign? thin = null;
+        (LineDesign Design, LinePrice? Price, int Tried)? thin = null, best = null;
         foreach (var scheme in Schemes)
         {
-            var design = Try(question, scheme);
-            if (design is null) continue;
+            // A price that is not known stands against none, so that the order of the ladder decides.
+            if (best is { } found && !(found.Price?.Total is { } most && prices.MayBeBelow(most, scheme))) continue;
+            if (Try(question, scheme) is not { } design) continue;
             var isWanted = question.Type is not { } type || type.Name == design.TypeName;
             var reason = LineWords.Reason(design, question.LeastMargin);
             if (!isWanted && design.Verdict == Verdict.Pass) reason += $"; {question.Type?.Name} is asked for";
-            tried.Add(new TriedScheme(scheme, design.Verdict, reason));
+            var price = prices.Of(design);
+            tried.Add(new TriedScheme(scheme, design.Verdict, reason, price));
             if (!isWanted) continue;
             kept.Add(design);
             if (design.Verdict != Verdict.Pass) continue;
             // One that passes by less than what penalties may still take is kept for the case that nothing better does.
-            if (IsThin(design) && thin is null && scheme != LineScheme.InLine)
-            {
-                thin = design;
-                tried[^1] = tried[^1] with { Reason = reason + Thin };
-                continue;
-            }
-            if (thin is null || !IsThin(design)) return new LineAnswer(question, design, tried.ToImmutable());
+            var isThin = IsThin(design);
+            if (isThin) thin ??= (design, price, tried.Count - 1);
+            else if (best is null || price?.Total < best?.Price?.Total) best = (design, price, tried.Count - 1);
+            if (isThin && best is null && scheme != LineScheme.InLine) tried[^1] = tried[^1] with { Reason = reason + Thin };
         }
-        if (thin is not null) return new LineAnswer(question, thin, tried.ToImmutable());
-        return new LineAnswer(question, Nearest(kept) ?? Try(question, LineScheme.Grey) ?? kept[0], tried.ToImmutable());
+        if ((best ?? thin) is { } taken)
+            return new LineAnswer(question, taken.Design, Compared(tried, taken.Tried, question), taken.Price);
+        var nearest = Nearest(kept) ?? Try(question, LineScheme.Grey) ?? kept[0];
+        return new LineAnswer(question, nearest, [.. tried], prices.Of(nearest));
     }
 
     private const string Thin = ", less than penalties may take that are known for their largest values only";
+
+    /// <summary>The schemes with what each that would work as well costs more than the one that is taken.</summary>
+    private static ImmutableArray<TriedScheme> Compared(List<TriedScheme> tried, int taken, LineQuestion question)
+    {
+        if (tried[taken].Price?.Total is not { } least) return [.. tried];
+        return [.. tried.Select((t, i) => i != taken && t.Verdict == Verdict.Pass && t.Price?.Total is { } price && price > least
+            && (question.Type is null || !t.Reason.EndsWith("is asked for", StringComparison.Ordinal))
+                ? t with { Reason = $"{t.Reason}; its parts cost {Numerals.Grouped((price - least).Units)} more than those of "
+                    + LineWords.Name(tried[taken].Scheme) }
+                : t)];
+    }
 
     /// <summary>Whether a design's margin is smaller than what penalties may take that are known at one point only.</summary>
     private static bool IsThin(LineDesign design) =>
@@ -58,23 +72,32 @@ public static class LineLadder
     {
         LineScheme.Grey => GreyRung.Of(question),
         LineScheme.CoarseDirect or LineScheme.DenseDirect => DirectRung.Of(question, scheme),
-        LineScheme.InLine => OverTypes(question, InLine),
-        _ => OverTypes(question, (asked, type) => CoherentLine.Of(asked, type, scheme)),
+        LineScheme.InLine => OverTypes(question, scheme, InLine),
+        _ => OverTypes(question, scheme, (asked, type) => CoherentLine.Of(asked, type, scheme)),
     };
 
-    private static LineDesign? OverTypes(LineQuestion question, Func<LineQuestion, WavelengthType, LineDesign?> design)
+    /// <summary>The cheapest type that works; where no price is known, the first; where none works, the nearest.</summary>
+    private static LineDesign? OverTypes(LineQuestion question, LineScheme scheme, Func<LineQuestion, WavelengthType, LineDesign?> design)
     {
+        var prices = new LadderPrices(question);
         var types = question.Type is { } asked
             ? asked.IsCoherent ? [asked] : (IEnumerable<WavelengthType>)[]
-            : question.Standards.WavelengthTypes.Where(t => t.IsCoherent && t.Rate == question.Rate);
+            : prices.Sorted(question.Standards.WavelengthTypes.Where(t => t.IsCoherent && t.Rate == question.Rate));
         LineDesign? nearest = null;
+        (LineDesign Design, Money? Price)? best = null;
         foreach (var type in types)
         {
+            if (best is { } found && !(found.Price is { } most && prices.MayBeBelow(most, scheme, type))) continue;
             if (design(question, type) is not { } made) continue;
-            if (made.Verdict == Verdict.Pass) return made;
-            if (nearest is null || IsNearer(made, nearest)) nearest = made;
+            if (made.Verdict != Verdict.Pass)
+            {
+                if (nearest is null || IsNearer(made, nearest)) nearest = made;
+                continue;
+            }
+            var price = prices.Of(made)?.Total;
+            if (best is null || price < best?.Price) best = (made, price);
         }
-        return nearest;
+        return best?.Design ?? nearest;
     }
 
     /// <summary>As few amplifiers as work; where none do, as many as leave most. Each further one goes where most is lost.</summary>
@@ -83,22 +106,29 @@ public static class LineLadder
         var pieces = Enumerable.Repeat(1, question.Spans.Length).ToArray();
         var highest = question.Equipment.InLine?.GainMax?.Value;
         LineDesign? nearest = null;
+        var (clearest, falls) = (default(Decibels?), 0);
         while (true)
         {
             if (pieces.Sum() > 1 && !(highest is { } most && LongestPiece(question, pieces) is { } longest && longest.Loss > most))
             {
                 var made = CoherentLine.Of(question with { Spans = Divided(question, pieces) }, type, LineScheme.InLine);
                 if (made.Verdict == Verdict.Pass) return made;
-                var isWorse = nearest is not null && !IsNearer(made, nearest);
-                if (nearest is null || !isWorse) nearest = made;
-                // Once more amplifiers only add noise, more still will not help.
-                else if (made.Worst?.Margin < nearest.Worst?.Margin) return nearest;
+                if (nearest is null || IsNearer(made, nearest)) nearest = made;
+                // Penalties rise in steps, and what a step took the next amplifiers may win back; but once they only add noise, more
+                // still will not help.
+                var clear = made.Worst?.GsnrInReference;
+                falls = clear < clearest ? falls + 1 : 0;
+                clearest = clear;
+                if (falls >= FallsThatTell) return nearest;
             }
             if (LongestPiece(question, pieces) is not { } next || pieces.Sum() >= MostSpans) break;
             pieces[next.Span]++;
         }
         return nearest ?? (question.Spans.Length > 1 ? CoherentLine.Of(question, type, LineScheme.InLine) : null);
     }
+
+    /// <summary>Settings in tenths make margins waver a little from one amplifier to the next.</summary>
+    private const int FallsThatTell = 3;
 
     /// <summary>The span that may be divided whose pieces lose most; null where none may.</summary>
     private static (int Span, Decibels Loss)? LongestPiece(LineQuestion question, int[] pieces)

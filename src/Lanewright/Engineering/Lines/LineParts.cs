@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
+using Lanewright.Standards;
 using Lanewright.Text;
 
 namespace Lanewright.Engineering.Lines;
@@ -26,23 +27,11 @@ public static class LineParts
         if (design.Scheme == LineScheme.Grey) return parts.ToImmutable();
         if (design.Multiplexes) parts.Add((Multiplexer(catalogue, design.Scheme, channels), 2));
         // Both directions of a pair are amplified, each by an amplifier of its own.
-        foreach (var alike in design.Amplifiers.GroupBy(a => a.Model.Name, StringComparer.Ordinal))
-            parts.Add((Find(catalogue, LineRole.Amplifier, alike.Key, $"{alike.Key} amplifier"), 2 * alike.Count()));
+        foreach (var alike in design.Amplifiers.Select(a => Amplifier(catalogue, a.Model)).GroupBy(a => a.Name, StringComparer.Ordinal))
+            parts.Add((alike.First(), 2 * alike.Count()));
         foreach (var pad in Pads(design, channels).GroupBy(p => Pad(catalogue, p.Loss).Name, StringComparer.Ordinal))
             parts.Add((Pad(catalogue, pad.First().Loss), 2 * pad.Sum(p => p.Count)));
         return parts.ToImmutable();
-    }
-
-    /// <summary>What they cost; null where one of them has no price to count on.</summary>
-    public static Money? Price(Catalogue catalogue, LineDesign design, int channels)
-    {
-        var sum = Money.Zero;
-        foreach (var (part, count) in Of(catalogue, design, channels))
-        {
-            if (catalogue.Find<ICatalogueItem>(part.Name) is null) return null;
-            sum += part.Price * count;
-        }
-        return sum;
     }
 
     /// <summary>Modules that run a type, cheapest first.</summary>
@@ -67,6 +56,11 @@ public static class LineParts
                 && Numerals.TryWhole(s.Serves.AsSpan(kind.Length), out var most) && most >= channels)
             .OrderBy(s => s.Price).FirstOrDefault() ?? Missing($"multiplexer for {kind}{Numerals.Whole(channels)} channels");
     }
+
+    /// <summary>The amplifier of the catalogue; one that is quieter than its kind nobody sells by that name.</summary>
+    private static SundryModel Amplifier(Catalogue catalogue, AmplifierModel model) => model is { IsQuieter: true, Figure: { } figure }
+        ? Missing($"{model.Name} amplifier of {Numerals.Unit(Math.Round(figure.Value.Value, 2), "dB")} noise figure")
+        : Find(catalogue, LineRole.Amplifier, model.Name, $"{model.Name} amplifier");
 
     private static SundryModel Find(Catalogue catalogue, LineRole role, string serves, string otherwise) => catalogue.Sundries
         .Where(s => s.LineRole == role && s.Serves == serves).OrderBy(s => s.Price).FirstOrDefault() ?? Missing(otherwise);

@@ -25,7 +25,8 @@ internal sealed class LinePenalties
         OfAll = (MeanDelay is { } pmd ? type.PmdPenalties.At(pmd) : default)
             + (Pdl is { } pdl ? type.PdlPenalties.At(pdl.Value) : default)
             + (question.Channels.Channels.Length > 1 ? type.CrosstalkPenalty?.Value ?? default : default)
-            + (question.Multiplexes ? type.FilterPenalties.At(question.Channels.Spacing.Gigahertz) : default);
+            + (question.FilterPenalty
+                ?? (question.Multiplexes ? type.FilterPenalties.At(question.Channels.Spacing.Gigahertz) : default));
     }
 
     /// <summary>Largest dispersion of each channel from end to end; null where it is not known.</summary>
@@ -80,14 +81,23 @@ internal sealed class LinePenalties
                 + string.Join(", ", question.Spans.Select(s => s.Fibre.Name).Distinct()),
         };
         foreach (var check in Delays()) yield return check;
-        yield return Check.AtMost(LineCheckNames.Pdl, Pdl?.Value, type.PdlMax, "dB", Pdl?.Source.Mark ?? Mark.Weak);
+        yield return Check.AtMost(LineCheckNames.Pdl, Pdl?.Value, type.PdlMax, "dB", Pdl?.Source.Mark ?? Mark.Weak) with
+        {
+            Note = question.Pdl is not null ? "" : Roots(
+                question.Multiplexes ? $"2 multiplexers of {Numerals.Shown(question.Equipment.MultiplexerPdl.Value, "dB")}" : "",
+                Alike(a => a.Pdl?.Value, "dB")),
+        };
     }
 
     /// <summary>Those of differential delay alone.</summary>
     public IEnumerable<Check> Delays()
     {
         var delayMark = Weakest(question.Spans.Select(s => s.Fibre.PmdMax?.Source.Mark ?? Mark.Weak));
-        yield return Check.AtMost(LineCheckNames.Pmd, MeanDelay, type.PmdMax, "ps", delayMark);
+        yield return Check.AtMost(LineCheckNames.Pmd, MeanDelay, type.PmdMax, "ps", delayMark) with
+        {
+            Note = Roots($"fibre {Numerals.Shown(Math.Sqrt(question.Spans.Sum(s => Squares.Of(s.Pmd ?? 0))), "ps")}",
+                Alike(a => a.Pmd?.Value, "ps")),
+        };
         if (type.DgdMax is { } most)
         {
             var chance = question.Standards.LineValue("dgd", "probability").Value;
@@ -98,6 +108,15 @@ internal sealed class LinePenalties
             };
         }
     }
+
+    /// <summary>Parts that add by their squares; nothing where there is one alone.</summary>
+    private static string Roots(params string[] parts) => parts.Where(p => p.Length > 0).ToList() is { Count: > 1 } several
+        ? string.Join(" and ", several) + ", by the root of the sum of their squares"
+        : "";
+
+    /// <summary>The amplifiers in words, with what each adds.</summary>
+    private string Alike(Func<AmplifierModel, double?> each, string unit) => string.Join(" and ", amplifiers.GroupBy(a => each(a) ?? 0)
+        .Select(g => $"{Numerals.Whole(g.Count())} {(g.Count() == 1 ? "amplifier" : "amplifiers")} of {Numerals.Shown(g.Key, unit)}"));
 
     private Dispersion? DispersionOf(Frequency channel)
     {

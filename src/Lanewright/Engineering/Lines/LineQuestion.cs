@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Standards;
 
@@ -9,6 +10,9 @@ public sealed record LineQuestion
 {
     /// <summary>The tables.</summary>
     public required StandardsLibrary Standards { get; init; }
+
+    /// <summary>What can be bought; null where nobody asks for prices.</summary>
+    public Catalogue? Catalogue { get; init; }
 
     /// <summary>The type that is asked for; null when any type of the rate will do.</summary>
     public WavelengthType? Type { get; init; }
@@ -39,6 +43,10 @@ public sealed record LineQuestion
 
     /// <summary>Polarisation-dependent loss of the whole line; null when it is to be reckoned.</summary>
     public Decibels? Pdl { get; init; }
+
+    /// <summary>What multiplexers take of the signal over noise where a spectrum is wider than its channel, by their maker; null when
+    /// nobody says.</summary>
+    public Decibels? FilterPenalty { get; init; }
 
     /// <summary>Margin in signal over noise to be kept.</summary>
     public Decibels LeastMargin { get; init; }

@@ -23,6 +23,7 @@ internal static class PlanLines
         return new LineQuestion
         {
             Standards = standards,
+            Catalogue = plan.Catalogue,
             Type = line.Type,
             Rate = line.Rate,
             Channels = channels,
@@ -40,6 +41,7 @@ internal static class PlanLines
             Transmitter = line.Transmitter,
             TransmitterOsnr = line.TransmitterOsnr,
             Pdl = line.Pdl,
+            FilterPenalty = line.FilterPenalty,
             LeastMargin = line.LeastMargin,
         };
     }

@@ -44,4 +44,7 @@ public sealed record Channel
 
     /// <summary>Loss kept back for ageing and repair.</summary>
     public Decibels AgeingMargin { get; init; }
+
+    /// <summary>Loss that glass measured at another wavelength has more at those of the type.</summary>
+    public Decibels OtherWavelengths { get; init; }
 }

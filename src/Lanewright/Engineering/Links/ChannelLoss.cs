@@ -77,7 +77,8 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
         }
         if (channel.Attenuator > default(Decibels)) parts.Add(new LossPart("attenuator", channel.Attenuator));
         if (channel.AgeingMargin > default(Decibels)) parts.Add(new LossPart("ageing", channel.AgeingMargin));
-        var most = passive + channel.Attenuator + channel.AgeingMargin;
+        if (channel.OtherWavelengths > default(Decibels)) parts.Add(new LossPart("other wavelengths", channel.OtherWavelengths));
+        var most = passive + channel.Attenuator + channel.AgeingMargin + channel.OtherWavelengths;
         var least = channel.MeasuredLoss ?? ((LowAttenuation(channel, type) * computed) + (stretch?.Loss ?? default));
         return new ChannelLoss(most, least + channel.Attenuator, at, parts.ToImmutable(), mark);
     }

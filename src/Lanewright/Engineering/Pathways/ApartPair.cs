@@ -15,7 +15,8 @@ public sealed record ApartPair(int One, int Other, int Rack, ImmutableArray<int>
     /// none.</summary>
     public HallRoute? Route { get; private init; }
 
-    /// <summary>Whether both ways were looked for together, so that what they have in common is in all ways there are.</summary>
+    /// <summary>Whether it is certain that no two ways apart are there: both were looked for together, and of links of one side what they
+    /// have in common is in every way.</summary>
     public bool IsProven { get; private init; }
 
     /// <summary>Whether they have something in common.</summary>

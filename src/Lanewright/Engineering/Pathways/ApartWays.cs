@@ -15,6 +15,7 @@ public sealed class ApartWays
     private readonly Dictionary<(int, int, int, int, int), (CableWay? One, CableWay? Other, bool IsProven)> known = [];
     private readonly HashSet<(int, int)> told = [];
     private readonly WaySearch around;
+    private readonly TwoSideSearch twoSides;
 
     private ApartWays(Plan plan, ShortestWays shortest)
     {
@@ -22,6 +23,7 @@ public sealed class ApartWays
         this.shortest = shortest;
         search = new DisjointSearch(shortest.Net);
         around = new WaySearch(shortest.Net);
+        twoSides = new TwoSideSearch(shortest.Net);
         foreach (var statement in plan.Statements)
             if (statement.ApartFrom is { } other) Pair(statement, plan.Statements[other]);
     }
@@ -104,7 +106,8 @@ public sealed class ApartWays
 
     private int SideOf(int link) => Math.Max(0, shortest.Net.SideOf(plan.Statements[plan.Links.Statement(link)].Side));
 
-    /// <summary>Two ways looked for together; for links of two sides one after the other, in both orders.</summary>
+    /// <summary>Two ways looked for together; for links of two sides first one after the other in both orders, which mostly will
+    /// do.</summary>
     private (CableWay? One, CableWay? Other, bool IsProven) Together(int rack, (int Far, int Side) one, (int Far, int Side) other)
     {
         if (known.TryGetValue((rack, one.Far, other.Far, one.Side, other.Side), out var found)) return found;
@@ -115,11 +118,20 @@ public sealed class ApartWays
         }
         else
         {
-            var first = OneByOne(rack, one, other);
-            var second = OneByOne(rack, other, one);
-            found = Common(first) <= Common(second) ? (first.First, first.Then, false) : (second.Then, second.First, false);
+            found = OfTwoSides(rack, one, other);
         }
         return known[(rack, one.Far, other.Far, one.Side, other.Side)] = found;
+    }
+
+    private (CableWay? One, CableWay? Other, bool IsProven) OfTwoSides(int rack, (int Far, int Side) one, (int Far, int Side) other)
+    {
+        var (first, turned) = (OneByOne(rack, one, other), OneByOne(rack, other, one));
+        var least = Math.Min(Common(first), Common(turned));
+        var (best, then) = Common(first) <= least ? first : (turned.Then, turned.First);
+        if (least is 0 or double.PositiveInfinity) return (best, then, false);
+        var (ways, isProven) = twoSides.Find(
+            WayQuestion.Between(rack, one.Far, one.Side), WayQuestion.Between(rack, other.Far, other.Side));
+        return ways is { } apart ? (apart.One, apart.Other, false) : (best, then, isProven);
     }
 
     private (CableWay? First, CableWay? Then) OneByOne(int rack, (int Far, int Side) first, (int Far, int Side) then)
@@ -128,16 +140,16 @@ public sealed class ApartWays
         return (way, way is null ? null : Around(way, rack, then.Far, then.Side));
     }
 
-    private static double Common((CableWay? First, CableWay? Then) ways) => ways is { First: { } one, Then: { } other }
-        ? one.Stretches.Intersect(other.Stretches).Count()
+    private double Common((CableWay? First, CableWay? Then) ways) => ways is { First: { } one, Then: { } other }
+        ? one.Closing(shortest.Net).Intersect(other.Closing(shortest.Net)).Count()
         : double.PositiveInfinity;
 
-    /// <summary>The shortest way that avoids the stretches of another; where there is none, the shortest.</summary>
+    /// <summary>The shortest way that avoids the stretches and the route of another; where there is none, the shortest.</summary>
     private CableWay? Around(CableWay other, int rack, int far, int side)
     {
         var question = WayQuestion.Between(rack, far, side);
-        var closed = new bool[shortest.Net.Stretches.Length];
-        foreach (var stretch in other.Stretches) closed[stretch] = true;
+        var closed = new bool[shortest.Net.Closable];
+        foreach (var taken in other.Closing(shortest.Net)) closed[taken] = true;
         around.From(question.From, shortest.Net.Building.Racks[question.To].Hall.Index, side, closed);
         return around.To(question.To) ?? shortest.Between(question);
     }

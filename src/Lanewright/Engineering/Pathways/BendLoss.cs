@@ -7,9 +7,10 @@ using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>What the bends along the way of a single-mode link may lose.</summary>
-/// <param name="Link">The first link of its cable.</param>
-/// <param name="Quarters">Quarter turns on the way.</param>
+/// <summary>What the bends along the whole way of a single-mode link may lose: in its cable, or in all its cords and the trunks it is
+/// patched through.</summary>
+/// <param name="Link">The link.</param>
+/// <param name="Quarters">Quarter turns in pathways that state a radius.</param>
 /// <param name="Radius">The smallest radius stated on the way.</param>
 /// <param name="Total">What they lose; null where no limit is known at that radius.</param>
 public sealed record BendLoss(int Link, int Quarters, Length Radius, Known<Decibels>? Total)
@@ -17,21 +18,29 @@ public sealed record BendLoss(int Link, int Quarters, Length Radius, Known<Decib
     private const double QuarterTurn = 1.0 / 4;
     private const double LongestUnstated = 1310;
 
-    /// <summary>All single-mode cables that lie in a pathway with a stated radius.</summary>
+    /// <summary>All single-mode links that go through a pathway with a stated radius. Active cables are left out: nobody says what light
+    /// they have to spare, and what holds for them is the radius.</summary>
     public static IEnumerable<BendLoss> Of(Plan plan, LinkDesign design, PathwayBook book)
     {
-        for (var i = 0; i < book.Pieces.Length; i++)
+        if (book.Net is not { } net) yield break;
+        for (var link = 0; link < plan.Links.Count; link++)
         {
-            var piece = book.Pieces[i];
-            if (piece.Key.Kind != CableKind.Cable || piece.Item is not CordModel cord || book.WayOf(i) is not { } way) continue;
-            if (!cord.Fibre.StartsWith("OS", StringComparison.Ordinal) || book.Net is not { } net) continue;
-            var bends = WayBends.Of(net, way);
-            if (bends.Tightest is not { } radius) continue;
-            var turn = Macrobend.OfTurn(plan.Standards, plan.Policy.BendCategory, radius, Longest(design, piece.Key.Index));
-            yield return new BendLoss(piece.Key.Index, bends.Quarters, radius,
-                turn?.As(t => Decibels.From(t.Value * bends.Quarters * QuarterTurn)));
+            BendLoss? whole = null;
+            foreach (var piece in book.PiecesOf(link))
+            {
+                if (book.Pieces[piece].Item is not CordModel cord || book.WayOf(piece) is not { } way) continue;
+                if (plan.Standards.Fibre(cord.Fibre)?.Kind != FibreKind.SingleMode) continue;
+                if (WayBends.Of(net, way) is not { Tightest: { } radius, Quarters: var quarters }) continue;
+                var turn = Macrobend.OfTurn(plan.Standards, plan.Policy.BendCategory, radius, Longest(design, link));
+                var own = new BendLoss(link, quarters, radius, turn?.As(t => Decibels.From(t.Value * quarters * QuarterTurn)));
+                whole = whole is null ? own : whole.And(own);
+            }
+            if (whole is not null) yield return whole;
         }
     }
+
+    private BendLoss And(BendLoss next) => new(Link, Quarters + next.Quarters, Length.Min(Radius, next.Radius),
+        Total is { } one && next.Total is { } other ? one.As(d => d + other.Value) : null);
 
     /// <summary>Bends cost most at the longest wave.</summary>
     private static Wavelength Longest(LinkDesign design, int link)

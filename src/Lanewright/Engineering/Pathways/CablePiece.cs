@@ -21,6 +21,10 @@ public readonly record struct CablePiece(
     /// <summary>Links that run in it.</summary>
     public int Links { get; init; } = 1;
 
+    /// <summary>Number of the cable it is some legs of; -1 where it is all of a cable. Where legs of one cable lie side by side they are
+    /// one body.</summary>
+    public int Body { get; init; } = -1;
+
     /// <summary>Links that the whole cable has; more than its own where it is some legs of a fan-out.</summary>
     public int OfLinks { get; init; } = 1;
 }

@@ -16,6 +16,7 @@ internal sealed class CablePieces
     private readonly ImmutableArray<CablePiece>.Builder pieces;
     private readonly Dictionary<CableKey, int> pieceOf;
     private readonly Dictionary<(int Cable, int Joint, WayQuestion Question), int> shared = [];
+    private readonly Dictionary<(int Cable, int Joint), int> bodies = [];
 
     private CablePieces(Plan plan, LinkDesign design, ImmutableArray<LineCord> cords, WayNet net)
     {
@@ -26,7 +27,8 @@ internal sealed class CablePieces
             if (design.CableOf(link) >= 0 && design.SolutionOf(link) is { } solution) AddLink(link, solution);
         foreach (var trunk in plan.Trunks)
             for (var number = 0; number < trunk.Count; number++)
-                Add(new CableKey(CableKind.Trunk, trunk.Index, number), trunk.From, trunk.To, trunk.Cable, 0, trunk.IsExisting, 1, -1);
+                Add(new CableKey(CableKind.Trunk, trunk.Index, number), trunk.From, trunk.To, trunk.Cable, SideOf(trunk.Side),
+                    trunk.IsExisting, 1, -1);
         for (var i = 0; i < cords.Length; i++)
             if (cords[i] is { Cord: { } item, From.Device: >= 0 and var from, To.Device: >= 0 and var to })
                 Add(new CableKey(CableKind.LineCord, i), from, to, item, 0, isFixed: true, 1, -1);
@@ -53,7 +55,7 @@ internal sealed class CablePieces
     private void AddLink(int link, Solution solution)
     {
         var statement = plan.Statements[plan.Links.Statement(link)];
-        var (side, isFixed, cable) = (Math.Max(0, net.SideOf(statement.Side)), statement.IsExisting, design.CableOf(link));
+        var (side, isFixed, cable) = (SideOf(statement.Side), statement.IsExisting, design.CableOf(link));
         var (at, end) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         if (solution.Through is not { } way || solution.Patching.IsEmpty)
         {
@@ -71,6 +73,9 @@ internal sealed class CablePieces
         CableKey Key(int joint) => new(CableKind.Cable, link, joint);
     }
 
+    /// <summary>A side that no pathway has keeps nothing away; a rule says so.</summary>
+    private int SideOf(string name) => Math.Max(0, net.SideOf(name));
+
     /// <summary>Links of one cable that go between the same racks lie in one piece.</summary>
     private void Add(CableKey key, int from, int to, CableItem item, int side, bool isFixed, int links, int cable)
     {
@@ -82,9 +87,16 @@ internal sealed class CablePieces
         else
         {
             piece = pieces.Count;
-            pieces.Add(new CablePiece(key, from, to, question, item, isFixed) { OfLinks = links });
+            pieces.Add(new CablePiece(key, from, to, question, item, isFixed) { OfLinks = links, Body = links > 1 ? BodyOf(sharing) : -1 });
             if (links > 1) shared.Add(sharing, piece);
         }
         pieceOf[key] = piece;
+    }
+
+    private int BodyOf((int Cable, int Joint, WayQuestion Question) sharing)
+    {
+        if (!bodies.TryGetValue((sharing.Cable, sharing.Joint), out var body))
+            bodies[(sharing.Cable, sharing.Joint)] = body = bodies.Count;
+        return body;
     }
 }

@@ -15,6 +15,9 @@ public sealed record CableWay(ImmutableArray<int> Stretches, double Metres, doub
     /// <summary>All of it: for telling which of two ways is longer.</summary>
     public double Total => Metres + (Route?.Length.Metres ?? 0);
 
+    /// <summary>What is to be closed to a way that keeps apart from this one.</summary>
+    internal IEnumerable<int> Closing(WayNet net) => Route is { } route ? Stretches.Append(net.ClosableOf(route)) : Stretches;
+
     /// <summary>Height of the pathway where it leaves a rack for another.</summary>
     public Length HeightAt(Rack rack, Rack other) => Length.FromMetres(rack.Index < other.Index ? LowHeight : HighHeight);
 

@@ -27,7 +27,7 @@ internal sealed class OverflowMoves
     {
         (this.net, this.room, this.pieces, this.ways, this.partnerWay) = (net, room, pieces, ways, partnerWay);
         search = new WaySearch(net);
-        closed = new bool[net.Stretches.Length];
+        closed = new bool[net.Closable];
     }
 
     /// <summary>Moves what can be moved; gives the moves by the number of their piece.</summary>
@@ -88,11 +88,11 @@ internal sealed class OverflowMoves
     private CableWay? NextWay(int piece, CableWay old)
     {
         var area = pieces[piece].Area;
-        for (var s = 0; s < closed.Length; s++) closed[s] = room.IsOver(s) || !room.HasRoom(s, area);
+        for (var s = 0; s < closed.Length; s++) closed[s] = s < net.Stretches.Length && (room.IsOver(s) || !room.HasRoom(s, area));
         // What it lies in now and is not overfull has its own room.
         foreach (var stretch in old.Stretches) closed[stretch] = room.IsOver(stretch);
         if (partnerWay(piece) is { } partner)
-            foreach (var stretch in partner.Stretches) closed[stretch] = true;
+            foreach (var taken in partner.Closing(net)) closed[taken] = true;
         var question = pieces[piece].Question;
         search.From(question.From, net.Building.Racks[question.To].Hall.Index, question.Side, closed);
         return search.To(question.To);

@@ -20,6 +20,7 @@ public sealed class PathwayBook
 
     private readonly Dictionary<int, CableMove> moves = [];
     private readonly Lazy<PlantBook> plant;
+    private readonly Lazy<ImmutableArray<DuctRun>> ductRuns;
 
     private PathwayBook(Plan plan, LinkDesign design, Lazy<PlantBook> plant)
     {
@@ -28,12 +29,16 @@ public sealed class PathwayBook
         this.plant = plant;
         laying = design.Laying;
         Fills = laying?.Fills ?? [];
+        ductRuns = new(() => Net is { } net ? [.. DuctRun.Of(net)] : []);
         foreach (var move in Detours.Moves)
             if (Piece(move.Key) is >= 0 and var piece) moves.TryAdd(piece, move);
     }
 
     /// <summary>The graph of pathways; null where the plan has none.</summary>
     public WayNet? Net => laying?.Net;
+
+    /// <summary>Ducts in line that are pulled through at once.</summary>
+    public ImmutableArray<DuctRun> DuctRuns => ductRuns.Value;
 
     /// <summary>Every stretch of every pathway, hall by hall.</summary>
     public ImmutableArray<SegmentFill> Fills { get; }
@@ -108,13 +113,13 @@ public sealed class PathwayBook
         }
     }
 
-    /// <summary>What lies in a stretch: each kind of cable with its number, the thickest first.</summary>
+    /// <summary>What lies in a stretch: each kind of cable with its number, the thickest first; legs of one cable are one.</summary>
     public ImmutableArray<(CableItem Cable, int Count)> Contents(int stretch) =>
     [
         .. Enumerable.Range(0, Pieces.Length)
             .Where(i => WayOf(i)?.Stretches.Contains(stretch) == true)
             .GroupBy(i => Pieces[i].Item.Name, StringComparer.Ordinal)
-            .Select(g => (Pieces[g.First()].Item, g.Count()))
+            .Select(g => (Pieces[g.First()].Item, g.Select(i => Pieces[i].Body is >= 0 and var body ? ~body : i).Distinct().Count()))
             .OrderByDescending(c => c.Item.Diameter).ThenBy(c => c.Item.Name, StringComparer.Ordinal),
     ];
 
@@ -163,8 +168,16 @@ public sealed class PathwayBook
     private IEnumerable<int> InOrder(CableWay way, int from, int to) =>
         plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to) ? way.Stretches : way.Stretches.Reverse();
 
+    /// <summary>All that the light of a link goes through from rack to rack, by number: its cable or its cords, and the trunks it is
+    /// patched through.</summary>
+    public IEnumerable<int> PiecesOf(int link) => CordsOf(link).Concat(TrunksOf(link));
+
+    /// <summary>Cables in a stretch that stay where they are: they lie there already, or were ordered for their way.</summary>
+    public int FixedIn(int stretch) =>
+        Enumerable.Range(0, Pieces.Length).Count(i => Pieces[i].IsFixed && WayOf(i)?.Stretches.Contains(stretch) == true);
+
     private IEnumerable<CableWay> WaysOf(int link) =>
-        CordsOf(link).Concat(TrunksOf(link)).Select(WayOf).OfType<CableWay>();
+        PiecesOf(link).Select(WayOf).OfType<CableWay>();
 
     /// <summary>The pieces a link has of its own or shares with others of its cable.</summary>
     private IEnumerable<int> CordsOf(int link)

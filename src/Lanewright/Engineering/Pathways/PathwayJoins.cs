@@ -36,6 +36,24 @@ internal sealed class PathwayJoins(double dropOut)
         return Along(a, b, Math.Clamp((((place.X - a.X) * (b.X - a.X)) + ((place.Y - a.Y) * (b.Y - a.Y))) / (length * length), 0, 1));
     }
 
+    /// <summary>Whether two trays run side by side where cables of one place come down to both.</summary>
+    public static bool RunBeside(Pathway one, WayPoint atOne, Pathway other, WayPoint atOther)
+    {
+        if (one.IsDuct || other.IsDuct || one.IsRiser || other.IsRiser) return false;
+        var (a, b) = (Flat(one), Flat(other));
+        if (Math.Abs((a.X * b.Y) - (a.Y * b.X)) > Touch) return false;
+        // Of trays in line, one of which ends where the other begins, only one is beside a rack.
+        return Math.Abs((a.X * (atOther.X - atOne.X)) + (a.Y * (atOther.Y - atOne.Y))) <= Touch;
+    }
+
+    /// <summary>Direction in plan, of length 1.</summary>
+    private static (double X, double Y) Flat(Pathway pathway)
+    {
+        var (start, end) = (Start(pathway), End(pathway));
+        var length = start.FlatTo(end);
+        return ((end.X - start.X) / length, (end.Y - start.Y) / length);
+    }
+
     /// <summary>Cuts two pathways where they cross or touch; those of two sides stay apart.</summary>
     public void Cross(Pathway one, Pathway other, List<WayPoint> ofOne, List<WayPoint> ofOther)
     {

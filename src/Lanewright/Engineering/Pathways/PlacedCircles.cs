@@ -1,6 +1,6 @@
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>Circles that lie in a tray, found by where they are.</summary>
+/// <summary>Circles that lie in a section, found by where they are.</summary>
 /// <param name="largest">Radius of the largest that will be added.</param>
 internal sealed class PlacedCircles(double largest)
 {

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Space;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
+using Lanewright.Standards;
 using Lanewright.Text;
 
 namespace Lanewright.Engineering.Pathways;
@@ -26,6 +28,10 @@ public sealed record PullBundle(
     ImmutableArray<string> Pathways, Length Length,
     Length Diameter, double Kilograms, Mark WeightMark, int Fibres, int SpareFibres, PullReason Reason)
 {
+    /// <summary>Persons needed to lift it: one up to what one may lift in the best of postures; null where nobody can weigh it.</summary>
+    public int? Persons(StandardsLibrary standards) => Kilograms <= 0 ? null
+        : (int)Math.Max(1, Math.Ceiling(LiftingIndex.Of(Mass.FromKilograms(Kilograms), standards).Value));
+
     /// <summary>Its name.</summary>
     public string Name => "B" + Numerals.Padded(Order, 4);
 }

@@ -15,12 +15,11 @@ public sealed class PullPlan
     private readonly Plan plan;
     private readonly LinkDesign design;
     private readonly PathwayBook book;
-    private readonly Lazy<ImmutableArray<int>> litOfGroup;
+    private readonly Lazy<PlantBook> plant;
 
     private PullPlan(Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant)
     {
-        (this.plan, this.design, this.book) = (plan, design, book);
-        litOfGroup = new(() => [.. plant.Value.Trunks.Select(t => t.FibresLit)]);
+        (this.plan, this.design, this.book, this.plant) = (plan, design, book, plant);
         Bundles = [.. InOrder()];
     }
 
@@ -67,17 +66,19 @@ public sealed class PullPlan
         var packing = plan.Standards.Facility("bundle", "packing").Value;
         var weight = CableWeight.AMetreOf(first.Item, plan.Standards);
         var lengths = pieces.Select(p => Ordered(book.Pieces[p].Key)).ToList();
+        // Legs of one cable that part weigh their share of it each.
+        var metres = pieces.Zip(lengths, (p, l) => l.Metres * book.Pieces[p].Links / book.Pieces[p].OfLinks).Sum();
         var fibres = pieces.Select(p => FibresOf(book.Pieces[p])).ToList();
         return new PullBundle(order, route, from, to, first.Item, [.. pieces.Select(p => book.Pieces[p].Key)], way,
             [.. book.Names(way, first.FromDevice, first.ToDevice)],
             Length.FromMetres(lengths.Max(l => l.Metres)), BundleSize.Of(first.Item.Diameter, pieces.Length, packing),
-            lengths.Sum(l => l.Metres) * (weight?.Value ?? 0), weight?.Source.Mark ?? Mark.Seen, fibres.Sum(f => f.All),
+            metres * (weight?.Value ?? 0), weight?.Source.Mark ?? Mark.Seen, fibres.Sum(f => f.All),
             fibres.Sum(f => f.All - f.Lit), reason);
     }
 
     private Length Ordered(CableKey key)
     {
-        if (key.Kind == CableKind.Trunk) return design.Trunks.Of(plan.Trunks[key.Index]) ?? default;
+        if (key.Kind == CableKind.Trunk) return design.Trunks.Of(plan.Trunks[key.Index], key.Number) ?? default;
         if (key.Kind == CableKind.LineCord) return book.LineCord(key).Ordered ?? default;
         if (design.SolutionOf(key.Index) is not { } solution) return default;
         return solution.Patching.IsEmpty ? solution.Length : solution.Patching[key.Number].Length;
@@ -87,7 +88,8 @@ public sealed class PullPlan
     private (int All, int Lit) FibresOf(CablePiece piece)
     {
         if (piece.Item is not CordModel { IsTwistedPair: false } cord) return (0, 0);
-        if (piece.Key.Kind == CableKind.Trunk) return (plan.Trunks[piece.Key.Index].Fibres, LitOf(piece.Key));
+        if (piece.Key.Kind == CableKind.Trunk)
+            return (plan.Trunks[piece.Key.Index].Fibres, plant.Value.Trunks[piece.Key.Index].LitEach[piece.Key.Number]);
         var all = cord.Fibres ?? Positions(cord.Near);
         if (piece.Key.Kind == CableKind.LineCord) return (all, all);
         if (design.SolutionOf(piece.Key.Index)?.FromApplication?.Optical is not { } optical) return (all, all);
@@ -97,13 +99,6 @@ public sealed class PullPlan
     }
 
     private int Positions(string connector) => (int)(plan.Standards.Connector(connector)?.Real("positions")?.Value ?? 2);
-
-    /// <summary>Ports are taken trunk after trunk, so the first trunks of a group are full.</summary>
-    private int LitOf(CableKey key)
-    {
-        var trunk = plan.Trunks[key.Index];
-        return Math.Clamp(litOfGroup.Value[key.Index] - (key.Number * trunk.Fibres), 0, trunk.Fibres);
-    }
 
     private const int Decimals = 6;
 }

@@ -11,6 +11,7 @@ internal sealed class StretchRoom
     private readonly StandardsLibrary standards;
     private readonly double[] inside;
     private readonly Dictionary<CableItem, Known<double>?> weights = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<(int Body, int Stretch), int> legs = [];
 
     public StretchRoom(WayNet net, StandardsLibrary standards)
     {
@@ -46,6 +47,7 @@ internal sealed class StretchRoom
         if (!weights.TryGetValue(piece.Item, out var weight)) weights[piece.Item] = weight = CableWeight.AMetreOf(piece.Item, standards);
         foreach (var stretch in way.Stretches)
         {
+            if (piece.Body >= 0 && !IsOutermost(piece.Body, stretch, times)) continue;
             Kilograms[stretch] += (weight?.Value ?? 0) * times;
             if (weight is { } known && known.Source.Mark > Marks[stretch]) Marks[stretch] = known.Source.Mark;
             Cables[stretch] += times;
@@ -53,6 +55,14 @@ internal sealed class StretchRoom
             if (piece.Item.Diameter.Metres <= 0) Unknown[stretch] += times;
             if (weight is null) Unweighed[stretch] += times;
         }
+    }
+
+    /// <summary>Legs of one cable take room once: with the first of them that is laid, until the last is taken out.</summary>
+    private bool IsOutermost(int body, int stretch, int times)
+    {
+        var before = legs.GetValueOrDefault((body, stretch));
+        legs[(body, stretch)] = before + times;
+        return before == 0 || before + times == 0;
     }
 
     /// <summary>Whether a stretch holds more than it may.</summary>

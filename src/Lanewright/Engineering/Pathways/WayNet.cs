@@ -14,6 +14,7 @@ public sealed class WayNet
     private readonly int[] rackPoints;
     private readonly int firstPlace;
     private readonly int exits;
+    private readonly IReadOnlyDictionary<(int Hall, string Exit), int> exitPoints;
 
     internal WayNet(WayNetParts parts, Building building)
     {
@@ -24,6 +25,7 @@ public sealed class WayNet
         rackPoints = parts.RackPoints;
         firstPlace = parts.FirstRack;
         exits = parts.Exits;
+        exitPoints = parts.ExitPoints;
         sideNumbers = parts.Sides;
         first = new int[Points.Length + 1];
         foreach (var edge in Edges)
@@ -77,6 +79,12 @@ public sealed class WayNet
     /// tray.</summary>
     public bool IsExit(int point) => point < exits;
 
+    /// <summary>Number of what may be closed to a search: stretches, then routes between halls.</summary>
+    public int Closable => Stretches.Length + Building.Routes.Length;
+
+    /// <summary>Number of a route among what may be closed.</summary>
+    public int ClosableOf(HallRoute route) => Stretches.Length + Building.Routes.IndexOf(route);
+
     /// <summary>Number of a side; 0 for none, -1 where no pathway is of that side.</summary>
     public int SideOf(string name) => name.Length == 0 ? 0 : sideNumbers.GetValueOrDefault(name, -1);
 
@@ -92,6 +100,42 @@ public sealed class WayNet
     /// <summary>Metres in plan between a rack and the pathway nearest to it; null where its hall has none.</summary>
     public double? OffPathway(Rack rack) =>
         NearestDrop(rack) is { } drop ? Points[drop.A].Across(Points[drop.B]) : null;
+
+    /// <summary>Metres in plan between an exit and the pathway nearest to it; null where its hall has none.</summary>
+    public double? OffPathway(Hall hall, HallExit exit)
+    {
+        var point = exitPoints[(hall.Index, exit.Name)];
+        double? nearest = null;
+        foreach (var e in EdgesAt(point))
+        {
+            var far = Edges[e].Far(point);
+            if (Edges[e].Route >= 0 || !IsPathwayPoint(far)) continue;
+            var off = Points[point].Across(Points[far]);
+            if (!(nearest <= off)) nearest = off;
+        }
+        return nearest;
+    }
+
+    /// <summary>Whether ways lead from a rack to an exit of its hall from which a route goes on to another hall.</summary>
+    public bool LeadsOut(Rack rack, Hall other)
+    {
+        var source = PointOf(rack.Index);
+        var (seen, open) = (new HashSet<int> { source }, new Stack<int>([source]));
+        while (open.TryPop(out var point))
+        {
+            if (point != source && IsRack(point)) continue;
+            foreach (var e in EdgesAt(point))
+            {
+                var edge = Edges[e];
+                if (edge.Route >= 0 && IsExit(point) && Joins(Building.Routes[edge.Route], rack.Hall, other)) return true;
+                if (edge.Route < 0 && !(IsExit(point) && point != source) && seen.Add(edge.Far(point))) open.Push(edge.Far(point));
+            }
+        }
+        return false;
+    }
+
+    private static bool Joins(HallRoute route, Hall one, Hall other) =>
+        (route.From == one && route.To == other) || (route.From == other && route.To == one);
 
     private WayEdge? NearestDrop(Rack rack)
     {

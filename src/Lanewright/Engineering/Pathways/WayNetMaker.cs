@@ -46,7 +46,7 @@ internal sealed class WayNetMaker
         foreach (var rack in building.Racks) rackPoints[rack.Index] = AddPlace(PlaceOf(rack));
         foreach (var drop in drops)
             edges.Add(new WayEdge(drop.Point, rackPoints[drop.Rack], drop.Metres, -1, drop.Hall, drop.Side, -1));
-        return new WayNet(new WayNetParts(points, stretches, edges, rackPoints, firstRack, exits, sides), building);
+        return new WayNet(new WayNetParts(points, stretches, edges, rackPoints, firstRack, exits, exitPoints, sides), building);
     }
 
     private static IEnumerable<HallExit> ExitsOf(Hall hall) => hall.Exits.Prepend(hall.Exit);
@@ -97,13 +97,23 @@ internal sealed class WayNetMaker
     }
 
     /// <summary>A place meets the pathway nearest to it, and of each further side the nearest that a rack's cables reach
-    /// unsupported.</summary>
+    /// unsupported; and what runs beside one of these, above it or below as far as cables reach.</summary>
     private IEnumerable<(int Pathway, WayPoint At)> DropsOf(
         WayPoint place, ImmutableArray<Pathway> pathways, ImmutableArray<ImmutableArray<int>> bySide, bool isRack)
     {
         var nearest = bySide.Select(side => NearestOf(place, pathways, side)).OrderBy(n => n.Metres).ToList();
         for (var i = 0; i < nearest.Count; i++)
-            if (i == 0 || !isRack || nearest[i].Metres <= reach) yield return (nearest[i].Pathway, nearest[i].At);
+        {
+            if (i > 0 && isRack && nearest[i].Metres > reach) continue;
+            var (chosen, at, _) = nearest[i];
+            yield return (chosen, at);
+            foreach (var beside in bySide.First(side => side.Contains(chosen)))
+            {
+                var there = PathwayJoins.Nearest(pathways[beside], place);
+                if (beside == chosen || there.FlatTo(place) > reach) continue;
+                if (PathwayJoins.RunBeside(pathways[chosen], at, pathways[beside], there)) yield return (beside, there);
+            }
+        }
     }
 
     private static (int Pathway, WayPoint At, double Metres) NearestOf(

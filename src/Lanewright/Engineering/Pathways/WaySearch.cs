@@ -23,7 +23,7 @@ internal sealed class WaySearch
     /// <param name="rack">The rack.</param>
     /// <param name="farHall">The hall where ways end.</param>
     /// <param name="side">Number of the side; 0 for any.</param>
-    /// <param name="closed">Stretches that may not be used; null for none.</param>
+    /// <param name="closed">What may not be used, by the numbers of <see cref="WayNet.Closable"/>; null for nothing.</param>
     public void From(int rack, int farHall, int side, bool[]? closed = null)
     {
         source = net.PointOf(rack);
@@ -45,7 +45,7 @@ internal sealed class WaySearch
                 if (isExit && cameByRoute == (edge.Route >= 0)) continue;
                 if (edge.Side != side && edge.Side != 0 && side != 0) continue;
                 if (edge.Route >= 0 ? !Leads(edge, point, ownHall, farHall) : edge.Hall != ownHall && edge.Hall != farHall) continue;
-                if (closed is not null && edge.Stretch >= 0 && closed[edge.Stretch]) continue;
+                if (closed is not null && IsClosed(edge, closed)) continue;
                 var far = edge.Far(point);
                 var way = metres[point] + edge.Metres;
                 if (way >= metres[far]) continue;
@@ -95,6 +95,9 @@ internal sealed class WaySearch
         var (low, high) = (Height(net, edges[0], source), Height(net, edges[^1], -1));
         return new CableWay(stretches.ToImmutable(), metres, low, high, route);
     }
+
+    private bool IsClosed(WayEdge edge, bool[] closed) =>
+        (edge.Stretch >= 0 && closed[edge.Stretch]) || (edge.Route >= 0 && closed[net.Stretches.Length + edge.Route]);
 
     /// <summary>A route leads out of the own hall and into the other, never back and never through a third.</summary>
     private bool Leads(WayEdge route, int at, int ownHall, int farHall)

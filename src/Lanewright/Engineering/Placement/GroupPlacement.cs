@@ -13,6 +13,9 @@ public sealed record GroupPlacement(
     int Group, double Now, double Best, double NoLessThan, ImmutableArray<DeviceMove> Moves,
     ImmutableArray<(Model.Places.Rack Rack, double Cost)> RackCosts)
 {
+    /// <summary>Part of both costs that is for ways longer than the shortest; it is taken to stay, so with it nothing is proven.</summary>
+    public double Detours { get; init; }
+
     /// <summary>Whether no placement is cheaper.</summary>
     public bool IsExact => Best - NoLessThan <= Rounding;
 

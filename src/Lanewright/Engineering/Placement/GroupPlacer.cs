@@ -34,12 +34,14 @@ internal sealed class GroupPlacer
         ];
     }
 
-    /// <summary>The placement of a group; null where its devices have no places or there are fewer than there are devices.</summary>
-    public static GroupPlacement? Find(Plan plan, RackBook book, PlacementCost cost, int group, Func<Rack, bool> allows)
+    /// <summary>The placement of a group, or why there is none: its devices have no places, or there are fewer than there are
+    /// devices.</summary>
+    public static (GroupPlacement? Placement, PlacelessGroup? Placeless) Find(
+        Plan plan, RackBook book, PlacementCost cost, int group, Func<Rack, bool> allows)
     {
         ImmutableArray<int> devices = [.. Enumerable.Range(0, plan.Devices.Count)
             .Where(d => plan.Devices.Group(d).Index == group && plan.Devices.Rack(d) is not null)];
-        if (devices.IsEmpty || plan.Devices.Rack(devices[0]) is not { } first) return null;
+        if (devices.IsEmpty || plan.Devices.Rack(devices[0]) is not { } first) return (null, new PlacelessGroup(group, 0, -1));
         // Devices that stand in several halls or racks stand apart on purpose: each stays in its hall, and no rack gets more than one has
         // now.
         var halls = devices.Select(d => plan.Devices.Rack(d)?.Hall).ToHashSet();
@@ -47,7 +49,9 @@ internal sealed class GroupPlacer
         var racks = plan.Building.Racks.Where(r => halls.Contains(r.Hall) && r.Type == first.Type && allows(r));
         var places = PlaceOffer.Of(plan, book, devices, racks, most);
         var isEnough = devices.GroupBy(d => plan.Devices.Rack(d)?.Hall).All(g => places.Count(p => p.Rack.Hall == g.Key) >= g.Count());
-        return isEnough ? new GroupPlacer(cost, devices, places).Find(group) : null;
+        return isEnough
+            ? (new GroupPlacer(cost, devices, places).Find(group), null)
+            : (null, new PlacelessGroup(group, devices.Length, places.Length));
     }
 
     private GroupPlacement Find(int group)
@@ -70,8 +74,12 @@ internal sealed class GroupPlacer
             .Where(p => double.IsFinite(alone[0, p])).Select(p => (places[p].Rack, Cost: alone[0, p]))
             .GroupBy(p => p.Rack.Index).Select(g => g.MinBy(p => p.Cost))
             .OrderBy(p => p.Cost).ThenBy(p => p.Rack.Index);
-        return new GroupPlacement(group, held, isBetter ? best : held, Math.Min(bound, isBetter ? best : held),
-            [.. devices.Select((d, i) => new DeviceMove(d, now[i], isBetter ? places[found[i]] : now[i]))], [.. costs]);
+        var detours = cost.Detours(devices);
+        return new GroupPlacement(group, held + detours, (isBetter ? best : held) + detours, Math.Min(bound, isBetter ? best : held),
+            [.. devices.Select((d, i) => new DeviceMove(d, now[i], isBetter ? places[found[i]] : now[i]))], [.. costs])
+        {
+            Detours = detours,
+        };
     }
 
     private double Total(double[,] alone, int[] found) => found.Select((p, d) => alone[d, p]).Sum() + Own(i => places[found[i]]);

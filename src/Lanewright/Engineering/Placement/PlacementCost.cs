@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 
 namespace Lanewright.Engineering.Placement;
@@ -49,10 +50,31 @@ public sealed class PlacementCost
         return sum;
     }
 
-    /// <summary>What a link would cost between two places.</summary>
+    /// <summary>What links of devices cost beyond the shortest way as the plan has them, because they are kept apart or found no room: it
+    /// is taken to stay as it is.</summary>
+    /// <param name="devices">Devices with an end of these links.</param>
+    public double Detours(IEnumerable<int> devices)
+    {
+        var (sum, seen) = (0.0, new HashSet<int>());
+        foreach (var device in devices)
+        {
+            foreach (var link in linksOf[device])
+            {
+                if (design.Laying?.Detours.Ways.GetValueOrDefault(new CableKey(CableKind.Cable, link)) is not { } way) continue;
+                var far = Far(link, device);
+                if (!seen.Add(link) || Now(device) is not { } at || Now(far) is not { } farAt) continue;
+                sum += Priced(link, design.Lengths.Along(way, device, far).Total) - Between(link, device, at, far, farAt);
+            }
+        }
+        return double.IsFinite(sum) ? sum : 0;
+    }
+
+    /// <summary>What a link would cost between two places, by the shortest way.</summary>
     public double Between(int link, int device, PlacedAt at, int far, PlacedAt farAt) =>
-        design.Lengths.Parts(at.Rack, Height(device, at), farAt.Rack, Height(far, farAt), Side(link))?.Total is { } length
-            && prices.Of(prices.TemplateOf(link), length) is { } hundredths
+        Priced(link, design.Lengths.Parts(at.Rack, Height(device, at), farAt.Rack, Height(far, farAt), Side(link))?.Total);
+
+    private double Priced(int link, Quantities.Length? length) =>
+        length is { } metres && prices.Of(prices.TemplateOf(link), metres) is { } hundredths
             ? (double)hundredths / HundredthsInUnit
             : double.PositiveInfinity;
 

@@ -42,10 +42,11 @@ public sealed class PlacementStudy
         return [.. found.Select(g => plan.Devices.Groups[g])];
     }
 
-    /// <summary>The best places of a group in its hall; null where its devices have no places, or none are free.</summary>
+    /// <summary>The best places of a group in its hall, or why there are none.</summary>
     /// <param name="group">The group.</param>
     /// <param name="allows">Racks that are offered; all of the hall and of the kind the group stands in where it says yes to all.</param>
-    public GroupPlacement? Of(DeviceGroup group, Func<Rack, bool> allows) => GroupPlacer.Find(plan, book, cost, group.Index, allows);
+    public (GroupPlacement? Placement, PlacelessGroup? Placeless) Of(DeviceGroup group, Func<Rack, bool> allows) =>
+        GroupPlacer.Find(plan, book, cost, group.Index, allows);
 
     /// <summary>The best order of rows alike, hall by hall.</summary>
     public ImmutableArray<RowOrder> Rows() => [.. RowPlacer.Find(plan, cost)];

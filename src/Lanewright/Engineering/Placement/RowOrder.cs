@@ -12,6 +12,9 @@ namespace Lanewright.Engineering.Placement;
 public sealed record RowOrder(
     int Hall, ImmutableArray<string> Rows, ImmutableArray<string> Order, double Now, double Best, double NoLessThan)
 {
+    /// <summary>Part of both costs that is for ways longer than the shortest; it is taken to stay, so with it nothing is proven.</summary>
+    public double Detours { get; init; }
+
     /// <summary>Whether no order is cheaper.</summary>
     public bool IsExact => IsLookedAt && Best - NoLessThan <= Rounding;
 

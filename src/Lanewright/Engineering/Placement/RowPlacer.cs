@@ -52,8 +52,13 @@ internal sealed class RowPlacer
         int[] now = [.. Enumerable.Range(0, rows.Length)];
         var (places, best, noLessThan) = QuadraticAssignment.Solve(alone, between, now);
         var names = rows.Select(r => r[0].Row).ToImmutableArray();
-        return new RowOrder(hall, names, [.. Inverse(places).Select(r => names[r])], QuadraticAssignment.Cost(alone, between, now), best,
-            noLessThan);
+        var held = QuadraticAssignment.Cost(alone, between, now);
+        var detours = cost.Detours(Enumerable.Range(0, plan.Devices.Count).Where(d => placeOf.ContainsKey(plan.Devices.RackIndex(d))));
+        return new RowOrder(
+            hall, names, [.. Inverse(places).Select(r => names[r])], held + detours, best + detours, noLessThan)
+        {
+            Detours = detours,
+        };
     }
 
     /// <summary>Every link once, at every pair of places its rows could stand at.</summary>

@@ -27,7 +27,7 @@ public sealed class PlantBook
         var lit = Patch();
         Ways = [.. ways];
         Fronts = new Lazy<PanelFronts>(() => PanelFronts.Of(plan, this));
-        Trunks = [.. plan.Trunks.Select(t => StateOf(t, Math.Min(lit[t.Index], t.Count * t.Fibres)))];
+        Trunks = [.. plan.Trunks.Select(t => StateOf(t, lit[t.Index]))];
     }
 
     /// <summary>What each group of trunks carries.</summary>
@@ -80,10 +80,10 @@ public sealed class PlantBook
     /// <summary>The first place in its panel of a group's ends.</summary>
     public int SlotOf(TrunkGroup trunk, bool isFar) => ledger.SlotOf(trunk, isFar);
 
-    /// <summary>Gives every link its ports; the fibres that carry light, by trunk.</summary>
-    private int[] Patch()
+    /// <summary>Gives every link its ports; the fibres that carry light, by group and trunk.</summary>
+    private int[][] Patch()
     {
-        var lit = new int[plan.Trunks.Length];
+        int[][] lit = [.. plan.Trunks.Select(t => new int[t.Count])];
         for (var link = 0; link < plan.Links.Count && !plan.Trunks.IsEmpty; link++)
         {
             var cable = design.CableOf(link);
@@ -91,7 +91,8 @@ public sealed class PlantBook
             var before = way.Legs.Select(l => ledger.TakenOf(l.Trunk)).ToList();
             var patches = patchesOf[link] = ledger.Take(solution, cable, PartOf(link));
             for (var i = 0; i < way.Legs.Length; i++)
-                if (ledger.TakenOf(way.Legs[i].Trunk) > before[i]) lit[way.Legs[i].Trunk.Index] += Lit(way.Legs[i].Trunk, solution);
+                if (ledger.TakenOf(way.Legs[i].Trunk) > before[i] && patches[i].IsThere)
+                    lit[way.Legs[i].Trunk.Index][patches[i].Number - 1] += Lit(way.Legs[i].Trunk, solution);
             Note(link, way, solution, patches);
         }
         return lit;
@@ -115,12 +116,16 @@ public sealed class PlantBook
 
     private ImmutableArray<TrunkInside> InsidesOf(TrunkWay way) => [.. way.Legs.Select(l => insides[l.Trunk.Index])];
 
-    private TrunkState StateOf(TrunkGroup trunk, int lit)
+    private TrunkState StateOf(TrunkGroup trunk, int[] lit)
     {
         var length = design.Trunks.Of(trunk);
         return new TrunkState(
-            trunk, length, ledger.TakenOf(trunk), lit, Alone(trunk, length), [.. Ways.Where(w => w.Way.Legs.Any(l => l.Trunk == trunk))],
-            [.. TestLimit.Of(plan.Standards, trunk, length)]);
+            trunk, length, ledger.TakenOf(trunk), lit.Sum(), Alone(trunk, length),
+            [.. Ways.Where(w => w.Way.Legs.Any(l => l.Trunk == trunk))],
+            [.. TestLimit.Of(plan.Standards, trunk, length)])
+        {
+            LitEach = [.. lit],
+        };
     }
 
     /// <summary>A link that went through these trunks alone: duplex ports, arrays, or a cage taken apart by the cassette.</summary>

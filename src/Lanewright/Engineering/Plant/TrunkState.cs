@@ -17,6 +17,9 @@ public sealed record TrunkState(
     TrunkGroup Trunk, Length? Length, int Ports, int FibresLit, WayPolarity Alone, ImmutableArray<WayState> Ways,
     ImmutableArray<TestLimit> Tests)
 {
+    /// <summary>Fibres of each of them that carry light, in their order.</summary>
+    public required ImmutableArray<int> LitEach { get; init; }
+
     /// <summary>Fibres there are.</summary>
     public int Fibres => Trunk.Count * Trunk.Fibres;
 

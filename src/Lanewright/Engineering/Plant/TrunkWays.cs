@@ -46,14 +46,14 @@ public sealed class TrunkWays
     {
         var turns = Turns(statement, from, to);
         ImmutableArray<TrunkLeg> legs = [.. statement.Through.Select((t, i) => new TrunkLeg(t, turns[i], lengths[t.Index]))];
-        return new TrunkWay(legs, [.. legs.Skip(1).Select((next, i) => route.Between(legs[i].FarPanel, next.NearPanel))]);
+        return new TrunkWay(legs, [.. legs.Skip(1).Select((next, i) => route.Between(legs[i].FarPanel, next.NearPanel, statement.Side))]);
     }
 
-    /// <summary>Length of each of the trunks; null when it cannot be told.</summary>
+    /// <summary>Length of the longest of the trunks; null when it cannot be told.</summary>
     public Length? Of(TrunkGroup trunk) => lengths[trunk.Index];
 
     /// <summary>What the geometry needs from panel to panel; null when it cannot be told.</summary>
-    public Length? Needed(TrunkGroup trunk) => route.Between(trunk.From, trunk.To);
+    public Length? Needed(TrunkGroup trunk) => route.Between(trunk.From, trunk.To, trunk.Side);
 
     /// <summary>Which of the groups are entered at their far panel. Every choice is tried: a way has a few trunks.</summary>
     private ImmutableArray<bool> Turns(LinkStatement statement, int from, int to)
@@ -66,10 +66,10 @@ public sealed class TrunkWays
             for (var i = 0; i < trunks.Length; i++)
             {
                 var isTurned = IsTurned(choice, i);
-                metres += Metres(here, isTurned ? trunks[i].To : trunks[i].From);
+                metres += Metres(here, isTurned ? trunks[i].To : trunks[i].From, statement.Side);
                 here = isTurned ? trunks[i].From : trunks[i].To;
             }
-            metres += Metres(here, to);
+            metres += Metres(here, to, statement.Side);
             if (metres < least) (best, least) = (choice, metres);
         }
         return [.. Enumerable.Range(0, trunks.Length).Select(i => IsTurned(best, i))];
@@ -77,24 +77,28 @@ public sealed class TrunkWays
 
     private static bool IsTurned(int choice, int trunk) => (choice & (1 << trunk)) != 0;
 
-    private Length? LengthOf(TrunkGroup trunk) =>
-        trunk.Length ?? (Longest(trunk) is { } way ? trunk.Cable.OrderedFor(way) ?? way : null);
+    /// <summary>Length of one of the trunks: as stated, else what is ordered for its own way; null when it cannot be told.</summary>
+    /// <param name="trunk">The trunks.</param>
+    /// <param name="number">Which of them, from 0.</param>
+    public Length? Of(TrunkGroup trunk, int number) =>
+        trunk.Length ?? (detours.Ways.TryGetValue(new CableKey(CableKind.Trunk, trunk.Index, number), out var way)
+            ? Ordered(trunk, route.Along(way, trunk.From, trunk.To).Total)
+            : Needed(trunk) is { } needed ? Ordered(trunk, needed) : null);
 
-    /// <summary>Trunks alike are equally long: as the one that goes the longest way.</summary>
-    private Length? Longest(TrunkGroup trunk)
+    private static Length Ordered(TrunkGroup trunk, Length way) => trunk.Cable.OrderedFor(way) ?? way;
+
+    /// <summary>Light is reckoned through the longest of trunks alike.</summary>
+    private Length? LengthOf(TrunkGroup trunk)
     {
-        var longest = route.Between(trunk.From, trunk.To);
-        for (var number = 0; number < trunk.Count && !detours.Moves.IsEmpty; number++)
-        {
-            if (!detours.Ways.TryGetValue(new CableKey(CableKind.Trunk, trunk.Index, number), out var way)) continue;
-            var own = route.Along(way, trunk.From, trunk.To).Total;
-            longest = longest is { } before ? Length.Max(before, own) : own;
-        }
+        // Without a trunk that was moved all go the same way.
+        var longest = Of(trunk, 0);
+        for (var number = 1; number < trunk.Count && !detours.Moves.IsEmpty; number++)
+            if (Of(trunk, number) is { } own) longest = longest is { } before ? Length.Max(before, own) : own;
         return longest;
     }
 
     /// <summary>Cords reach panels of their own hall; a panel that has no way to a device is far from it.</summary>
-    private double Metres(int device, int panel) => route.Between(device, panel)?.Metres ?? Far;
+    private double Metres(int device, int panel, string side) => route.Between(device, panel, side)?.Metres ?? Far;
 
     private const double Far = 1e9;
 }

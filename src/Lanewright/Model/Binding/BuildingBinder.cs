@@ -85,9 +85,11 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
     private void AddHall(string site, string name, MapNode map)
     {
         var exit = map.Map("exit");
+        var isShared = tree.Entries("sites").Count(s => s.Map.Map("halls")?[name] is not null) > 1;
         var hall = new Hall(halls.Count, site, name, map.Length("pathway-height") ?? Hall.UsualPathwayHeight,
             Position(exit, "x"), Position(exit, "y"), map.Span)
         {
+            IsNameShared = isShared,
             Altitude = map["altitude"] is null ? null : Position(map, "altitude"),
             Inlet = map.InUnits("inlet", UnitText.Temperatures) is { } celsius ? Temperature.FromCelsius(celsius) : null,
             AirClass = map.Text("air-class") ?? "",
@@ -118,7 +120,7 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
                 $"'{name}' is a riser and its ends are not above one another; give both the same x and y, or make it a tray");
             return;
         }
-        if (HasDepthOfItsOwn(pathway, map)) return;
+        if (HasKeysOfAnotherKind(pathway, map)) return;
         if (pathway.Length.Metres <= 0)
         {
             findings.Add(ModelFindings.PathwayContradicts, map.Span,
@@ -160,6 +162,12 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         foreach (var map in tree.Items("routes"))
         {
             if (HallOf(map, "from") is not { } from || HallOf(map, "to") is not { } to || map.Length("length") is not { } length) continue;
+            if (from == to)
+            {
+                findings.Add(ModelFindings.PathwayContradicts, map.SpanOf("to"),
+                    $"the route begins and ends in {from.FullName}; name the other hall, or describe a tray or duct of the hall");
+                continue;
+            }
             if (ExitOf(map, "from-exit", from) is not { } near || ExitOf(map, "to-exit", to) is not { } far) continue;
             var route = new HallRoute(from, to, length, map.Whole("connections"), map.Whole("splices") ?? 0, map.Span)
             {
@@ -175,7 +183,7 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
                 continue;
             }
             var pathway = CrossSection(map, new Pathway(from, route.Name, near.X, near.Y, far.X, far.Y, width, width, false, map.Span));
-            if (HasDepthOfItsOwn(pathway, map)) continue;
+            if (HasKeysOfAnotherKind(pathway, map)) continue;
             pathways.Add(pathway with { Route = route });
         }
         return routes.ToImmutable();
@@ -207,8 +215,15 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         }
     }
 
-    private bool HasDepthOfItsOwn(Pathway pathway, MapNode map)
+    private bool HasKeysOfAnotherKind(Pathway pathway, MapNode map)
     {
+        if (!pathway.IsDuct && map["pull-points"] is not null)
+        {
+            findings.Add(ModelFindings.PathwayContradicts, map.SpanOf("pull-points"),
+                $"'{pathway.Name}' is no duct, and cables are laid into it from above all along; leave 'pull-points' out, or write "
+                + "'kind: duct'");
+            return true;
+        }
         if (!pathway.IsDuct || map["depth"] is null) return false;
         findings.Add(ModelFindings.PathwayContradicts, map.SpanOf("depth"),
             $"'{pathway.Name}' is a round duct, whose depth is its width; leave 'depth' out, or make it a tray");

@@ -21,8 +21,8 @@ internal sealed class LineBinder(
     /// <summary>All devices.</summary>
     public required DeviceTable Devices { get; init; }
 
-    private const double UsualSpacing = 100;
     private const int MostLines = 2000;
+    private const double MostFigure = 30;
 
     /// <summary>The lines in natural order of their names.</summary>
     public ImmutableArray<LineStatement> Bind()
@@ -51,7 +51,7 @@ internal sealed class LineBinder(
         CheckType(name, map, span, type);
         var spacing = map.InUnits("spacing", UnitText.Frequencies) is { } width and > 0
             ? Frequency.FromGigahertz(width)
-            : type?.SpacingMin?.Value ?? Frequency.FromGigahertz(UsualSpacing);
+            : standards.UsualSpacing(type, map.Rate("rate") ?? default);
         var channels = map.Whole("channels") ?? 1;
         var first = map.InUnits("first", UnitText.Frequencies) is { } lowest and > 0 ? Frequency.FromGigahertz(lowest) : (Frequency?)null;
         CheckChannels(name, map, span, channels, spacing, first);
@@ -85,6 +85,7 @@ internal sealed class LineBinder(
             Transmitter = LevelOf(map, "transmitter"),
             TransmitterOsnr = map.Decibels("transmitter-osnr"),
             Pdl = map.Decibels("pdl"),
+            FilterPenalty = map.Decibels("filter-penalty"),
             LeastMargin = map.Decibels("least-margin") ?? default,
             LatencyMost = DelayOf(map, "latency"),
             DifferenceMost = DelayOf(map, "latency-difference"),
@@ -217,7 +218,14 @@ internal sealed class LineBinder(
         if (map.Text(key) is not { } text) return usual;
         if (text == LineLanguage.None) return null;
         if (standards.Amplifier(text) is { } model) return model;
-        if (UnitText.TryRead(text, UnitText.Ratios, out var figure) && figure is >= 0 and <= 30) return usual?.With(Decibels.From(figure));
+        if (UnitText.TryRead(text, UnitText.Ratios, out var figure))
+        {
+            var floor = standards.LineValue("amplifier", "figure-floor").Value;
+            if (figure >= floor && figure <= MostFigure) return usual?.With(Decibels.From(figure));
+            Contradicts(map.SpanOf(key), $"a noise figure of {Numerals.Unit(figure, "dB")}: no amplifier of much gain is quieter than "
+                + $"{Numerals.Unit(floor, "dB")}, and none is noisier than {Numerals.Unit(MostFigure, "dB")}");
+            return null;
+        }
         Contradicts(map.SpanOf(key), $"'{text}' is neither a noise figure such as '5.5 dB' nor one of "
             + $"{string.Join(", ", standards.Amplifiers.Select(a => a.Name))} nor 'no'");
         return null;

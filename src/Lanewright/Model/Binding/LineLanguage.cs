@@ -68,7 +68,7 @@ public static class LineLanguage
         new("type", Shapes.Text, "interface type of each wavelength, such as 400ZR") { Otherwise = "Lanewright decides" },
         new("rate", Shapes.Rate, "rate of each channel, where no type is named") { Otherwise = "that of the type" },
         new("channels", Shapes.Whole(1, 768), "channels on each route") { Otherwise = "1" },
-        new("spacing", Shapes.Frequency, "from channel to channel") { Otherwise = "100 GHz, or what the type is made for" },
+        new("spacing", Shapes.Frequency, "from channel to channel") { Otherwise = "100 GHz, or what the type needs" },
         new("first", Shapes.Frequency, "the lowest channel") { Otherwise = "the middle of the band" },
         new("routes", Shapes.OneOf("1", "2"), "routes that share nothing, each with all channels") { Otherwise = "1" },
         new("over", new ListShape(Shapes.Text), "spans of the first route, in order") { Otherwise = "the shortest" },
@@ -82,6 +82,8 @@ public static class LineLanguage
         new("transmitter", Shapes.Level, "lowest level of the transmitters") { Otherwise = "that of the type" },
         new("transmitter-osnr", Shapes.Loss, "signal over noise of the transmitters") { Otherwise = "that of the type" },
         new("pdl", Shapes.Loss, "polarisation-dependent loss of the whole line") { Otherwise = "from its parts" },
+        new("filter-penalty", Shapes.Loss, "what multiplexers take of the signal over noise where a spectrum is wider than its channel, by "
+            + "their maker") { Otherwise = "that of the type, or unproven" },
         new("least-margin", Shapes.Loss, "margin of signal over noise to be kept") { Otherwise = "0 dB" },
         new("from-ports", Terminals, "devices and ports that its modules sit in at the first site")
         {

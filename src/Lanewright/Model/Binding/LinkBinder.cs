@@ -127,6 +127,10 @@ internal sealed class LinkBinder(
             : map.Whole("connections") is { } stated && stated < found.Sum(t => t.Connections)
                 ? $"the way has {found.Sum(t => t.Connections)} mated pairs at its panels alone and 'connections' counts {stated}; leave "
                     + "the key out, or count them all"
+            : map.Text("side") is { } side && found.FirstOrDefault(t => t.Side != side) is { } other
+                ? $"the set is of side '{side}' and trunks '{other.Name}' "
+                    + (other.Side.Length == 0 ? "are led through by sets of several" : $"lie in side '{other.Side}'")
+                    + "; state 'side' of the trunks, or lead each side through trunks of its own"
             : "";
         if (problem.Length == 0) return found;
         findings.Add(ModelFindings.TrunkContradicts, map.SpanOf("through"), problem);

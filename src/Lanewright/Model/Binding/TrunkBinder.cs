@@ -83,8 +83,19 @@ internal sealed class TrunkBinder(
             MeasuredLoss = map.Decibels("measured-loss"),
             Growth = map.Share("growth"),
             IsExisting = map.Switch("existing") ?? false,
+            Side = map.Text("side") ?? SideOfSets(name),
             Span = span,
         };
+    }
+
+    /// <summary>The side of the sets of links that are led through trunks; empty where none states one, or where they differ, which is told
+    /// where the sets are read.</summary>
+    private string SideOfSets(string trunk)
+    {
+        var sides = tree.Entries("links")
+            .Where(s => s.Map.Texts("through").Any(t => t.Value == trunk))
+            .Select(s => s.Map.Text("side") ?? "").Where(s => s.Length > 0).Distinct().ToList();
+        return sides is [var only] ? only : "";
     }
 
     /// <summary>A trunk between halls has what the routes between them say; of several the most, whichever it is laid along.</summary>

@@ -73,6 +73,9 @@ public sealed record LineStatement
     /// <summary>Polarisation-dependent loss of the whole line.</summary>
     public Decibels? Pdl { get; init; }
 
+    /// <summary>What multiplexers take of the signal over noise where a spectrum is wider than its channel.</summary>
+    public Decibels? FilterPenalty { get; init; }
+
     /// <summary>Margin of signal over noise to be kept.</summary>
     public Decibels LeastMargin { get; init; }
 

@@ -41,6 +41,12 @@ public sealed record Hall(int Index, string Site, string Name, Length PathwayHei
     /// <summary>Height of the pathway where a plan states none.</summary>
     public static readonly Length UsualPathwayHeight = Length.FromMetres(2.6);
 
+    /// <summary>Whether halls of other sites have the same name.</summary>
+    public bool IsNameShared { get; init; }
+
+    /// <summary>Its name, with its site where others are called alike.</summary>
+    public string PlainName => IsNameShared ? FullName : Name;
+
     /// <summary>Site and hall, as plans may write it.</summary>
     public string FullName => Site + "/" + Name;
 }

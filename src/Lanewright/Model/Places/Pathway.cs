@@ -57,5 +57,5 @@ public sealed record Pathway(
     public string Kind => IsDuct ? "duct" : IsRiser ? "riser" : "tray";
 
     /// <summary>Hall and name, such as <c>compute/over-A</c>; of a route its name alone.</summary>
-    public string FullName => Route is null ? $"{Hall.Name}/{Name}" : Name;
+    public string FullName => Route is null ? $"{Hall.PlainName}/{Name}" : Name;
 }

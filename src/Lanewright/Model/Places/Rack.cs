@@ -13,5 +13,5 @@ namespace Lanewright.Model.Places;
 public sealed record Rack(int Index, Hall Hall, string Row, int Number, Length X, Length Y, RackType Type)
 {
     /// <summary>Hall, row and number, such as <c>compute/A/07</c>.</summary>
-    public string Name => $"{Hall.Name}/{Row}/{Numerals.Padded(Number, 2)}";
+    public string Name => $"{Hall.PlainName}/{Row}/{Numerals.Padded(Number, 2)}";
 }

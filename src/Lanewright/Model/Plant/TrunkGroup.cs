@@ -57,6 +57,9 @@ public sealed record TrunkGroup
     /// <summary>Whether it lies there already and is not bought.</summary>
     public bool IsExisting { get; init; }
 
+    /// <summary>The side of pathways it lies in: as stated, else that of the sets led through it; empty for any.</summary>
+    public string Side { get; init; } = "";
+
     /// <summary>Where the plan says so.</summary>
     public SourceSpan Span { get; init; }
 

@@ -11,7 +11,7 @@ internal sealed class PriceMissing() : Rule("LW2803", nameof(PriceMissing), Seve
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        var missing = judgement.Parts.Where(p => p.ToBuy > 0 && p.UnitPrice == Money.Zero).Select(p => p.Item.Name).Distinct().ToList();
+        var missing = judgement.Parts.Where(p => p.IsMissingFromTotal).Select(p => p.Item.Name).Distinct().ToList();
         if (missing.Count == 0 || judgement.Plan.Sources.IsEmpty) return;
         var more = missing.Count > MostNamed ? $" and {Numerals.Whole(missing.Count - MostNamed)} more" : "";
         var have = missing.Count == 1 ? "has" : "have";

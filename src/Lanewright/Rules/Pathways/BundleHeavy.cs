@@ -18,7 +18,8 @@ internal sealed class BundleHeavy() : Rule("LW4118", nameof(BundleHeavy), Severi
             $"bundle {worst.Name} from {judgement.Plan.Building.Racks[worst.From].Name} to "
             + $"{judgement.Plan.Building.Racks[worst.To].Name} weighs "
             + $"{Numerals.Shown(worst.Kilograms, "kg")}, and {Numerals.Shown(limit.Value, "kg")} is the most for one person in the best "
-            + "posture; pull it with two or with a winch, from a platform and never from the tray",
+            + $"posture; pull it with {Numerals.Whole(worst.Persons(judgement.Plan.Standards) ?? 2)} or with a winch, from a platform and "
+            + "never from the tray",
             worst.Name, heavy.Count, Kind.Severity, new Evidence("weight", worst.Kilograms, limit.Value, "kg", limit.Source));
     }
 }

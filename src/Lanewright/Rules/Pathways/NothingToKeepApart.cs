@@ -1,4 +1,5 @@
 using Lanewright.Findings;
+using Lanewright.Model.Links;
 
 namespace Lanewright.Rules.Pathways;
 
@@ -18,9 +19,22 @@ internal sealed class NothingToKeepApart() : Rule("LW4109", nameof(NothingToKeep
                 ? "the plan has no pathways"
                 : !statement.Through.IsEmpty || !plan.Statements[other].Through.IsEmpty
                     ? "links through panels are laid with their trunks"
-                    : "no device has links of both that leave its rack along pathways";
+                    : HasLinksOfBoth(plan, statement, plan.Statements[other])
+                    ? "their links lie in one rack, or are kept apart in pairs with other sets already"
+                    : "no device has links of both";
             judgement.Add(this, statement.Span,
                 $"'{statement.Name}' is to be kept apart from '{plan.Statements[other].Name}', and nothing is: {why}", statement.Name);
         }
+    }
+
+    private static bool HasLinksOfBoth(Model.Plan plan, LinkStatement one, LinkStatement other)
+    {
+        var ends = new HashSet<int>[] { [], [] };
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            if (plan.Links.Statement(link) == one.Index) ends[0].UnionWith([plan.Links.FromDevice(link), plan.Links.ToDevice(link)]);
+            if (plan.Links.Statement(link) == other.Index) ends[1].UnionWith([plan.Links.FromDevice(link), plan.Links.ToDevice(link)]);
+        }
+        return ends[0].Overlaps(ends[1]);
     }
 }

@@ -18,14 +18,19 @@ internal sealed class PairSharesStretch() : Rule("LW4106", nameof(PairSharesStre
             var (what, where) = (set.Key.What, first.Shared.IsEmpty ? "" : " " + Places.Of(book.Fills[first.Shared[0]]));
             judgement.Add(this, statement.Span,
                 $"{FarEnds(judgement, first)} are to go ways of their own, and "
-                + (first.IsProven
+                + (first.IsProven && AreOfOneSide(plan, first)
                     ? $"every way between leads through '{what}'{where}: without it no two ways are left; lay a second way around it"
+                    : first.IsProven
+                    ? $"their sides have no two ways apart: both go through '{what}'{where}; lay one around it"
                     : $"both go through '{what}'{where}: no way round it was found for the one while the other keeps its way; lay one, "
                         + "make room on another")
                 + ", or take 'apart-from' back",
                 statement.Name, set.Count(), Kind.Severity, new Evidence("ways without a stretch in common", 1, 2, "", null));
         }
     }
+
+    private static bool AreOfOneSide(Model.Plan plan, ApartPair pair) =>
+        plan.Statements[plan.Links.Statement(pair.One)].Side == plan.Statements[plan.Links.Statement(pair.Other)].Side;
 
     private static string Common(PathwayBook book, ApartPair pair) =>
         pair.Shared.IsEmpty ? pair.Route?.Name ?? "" : book.Fills[pair.Shared[0]].Pathway.FullName;

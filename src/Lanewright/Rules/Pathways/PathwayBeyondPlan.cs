@@ -17,10 +17,10 @@ internal sealed class PathwayBeyondPlan() : Rule("LW4102", nameof(PathwayBeyondP
             var planned = fullest.Planned(standards);
             if (fullest.Fill.Value <= planned.Value || fullest.Fill.Value > fullest.Most(standards).Value) continue;
             judgement.Add(this, pathway.Key.Span,
-                $"'{pathway.Key.Name}' in {pathway.Key.Hall.Name} is {Numerals.Shown(fullest.Fill.Percent, "%")} full when new, and "
+                $"'{pathway.Key.FullName}' is {Numerals.Shown(fullest.Fill.Percent, "%")} full when new, and "
                 + $"{Numerals.Shown(planned.Value * 100, "%")} is planned for, so that as much again can "
                 + "follow; make it wider while it is cheap",
-                pathway.Key.Name, 1, Kind.Severity, new Evidence("fill", fullest.Fill.Value, planned.Value, "", planned.Source));
+                pathway.Key.FullName, 1, Kind.Severity, new Evidence("fill", fullest.Fill.Value, planned.Value, "", planned.Source));
         }
     }
 }

@@ -17,10 +17,20 @@ internal sealed class PathwayOverfull() : Rule("LW4101", nameof(PathwayOverfull)
             if (over.MaxBy(f => f.Fill) is not { } worst) continue;
             var most = worst.Most(standards);
             judgement.Add(this, pathway.Key.Span,
-                $"'{pathway.Key.Name}' in {pathway.Key.Hall.Name} holds {Numerals.Grouped(worst.Cables)} cables and is "
-                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(most.Value * 100, "%")} is the most; no other "
-                + $"way has room for what is too much {Places.Of(worst)}; make it wider, lay another beside it, or take thinner cables",
-                pathway.Key.Name, over.Count, Kind.Severity, new Evidence("fill", worst.Fill.Value, most.Value, "", most.Source));
+                $"'{pathway.Key.FullName}' holds {Numerals.Grouped(worst.Cables)} cables {Places.Of(worst)} and is "
+                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(most.Value * 100, "%")} is the most; "
+                + $"{Why(judgement.Pathways.Value.FixedIn(worst.Segment), worst.Cables)}; make it wider, lay another beside it, or take "
+                + "thinner cables",
+                pathway.Key.FullName, over.Count, Kind.Severity, new Evidence("fill", worst.Fill.Value, most.Value, "", most.Source));
         }
     }
+
+    /// <summary>Why what is too much was not led another way.</summary>
+    private static string Why(int staying, int cables) => staying switch
+    {
+        0 => "no other way with room was found for what is too much",
+        _ when staying == cables => "all of them lie there already or were ordered for this way, and stay",
+        _ => $"{Numerals.Grouped(staying)} of them lie there already or were ordered for this way and stay, and no other way with room was "
+            + "found for the rest",
+    };
 }

@@ -3,7 +3,7 @@ using Lanewright.Model.Places;
 
 namespace Lanewright.Rules.Pathways;
 
-/// <summary>Racks whose pathways do not meet.</summary>
+/// <summary>Racks whose pathways do not meet, in one hall or on the way to another.</summary>
 internal sealed class PathwaysApart() : Rule("LW4103", nameof(PathwaysApart))
 {
     /// <inheritdoc/>
@@ -22,6 +22,33 @@ internal sealed class PathwaysApart() : Rule("LW4103", nameof(PathwaysApart))
                 hall.Key.Name, apart.Count);
         }
 
+        foreach (var halls in AcrossHalls(judgement, net).GroupBy(p => (p.One.Hall, p.Other.Hall)))
+        {
+            var (one, other) = halls.First();
+            // The hall that is not left is the one to be mended; of two that both lead out the route or its side is in the way.
+            var hall = net.LeadsOut(one, other.Hall) ? other.Hall : one.Hall;
+            var tray = judgement.Plan.Building.Pathways.FirstOrDefault(p => p.Hall == hall) ?? judgement.Plan.Building.Pathways[0];
+            judgement.Add(this, tray.Span,
+                $"no way leads along pathways from rack {one.Name} to rack {other.Name}: in {hall.PlainName} the pathways over the racks "
+                + "do not meet those at the exit; let them cross or touch, or add one between. Lengths are reckoned straight along and "
+                + "across the rows meanwhile, and what runs between the two lies in no pathway",
+                hall.PlainName, halls.Count());
+        }
+
         bool IsApart(Rack one, Rack other) => ways?.Between(WayQuestion.Between(one.Index, other.Index, 0)) is null;
+    }
+
+    /// <summary>What is laid between halls that a route joins and finds no way.</summary>
+    private static IEnumerable<(Rack One, Rack Other)> AcrossHalls(Judgement judgement, WayNet net)
+    {
+        var book = judgement.Pathways.Value;
+        for (var i = 0; i < book.Pieces.Length; i++)
+        {
+            var question = book.Pieces[i].Question;
+            var (one, other) = (net.Building.Racks[question.From], net.Building.Racks[question.To]);
+            if (one.Hall == other.Hall || book.WayOf(i) is not null || net.Building.RouteBetween(one.Hall, other.Hall) is null) continue;
+            // Where a way leads there in pathways of any side, it is the side that is missing.
+            if (judgement.Design.Lengths.Ways?.Between(question with { Side = 0 }) is null) yield return (one, other);
+        }
     }
 }

@@ -2,7 +2,7 @@ using Lanewright.Engineering.Pathways;
 
 namespace Lanewright.Rules.Pathways;
 
-/// <summary>Links of a side for which no way leads along pathways of that side.</summary>
+/// <summary>Links, or trunks that links are patched through, of a side for which no way leads along pathways of that side.</summary>
 internal sealed class SideMissing() : Rule("LW4108", nameof(SideMissing))
 {
     /// <inheritdoc/>
@@ -10,7 +10,7 @@ internal sealed class SideMissing() : Rule("LW4108", nameof(SideMissing))
     {
         var plan = judgement.Plan;
         var (ways, sides) = (judgement.Design.Lengths.Ways, plan.Statements.Select(s => s.Side).ToArray());
-        if (sides.All(s => s.Length == 0)) return;
+        if (sides.All(s => s.Length == 0) && plan.Trunks.All(t => t.Side.Length == 0)) return;
         var lost = new SortedDictionary<int, (int Link, int Count)>();
         for (var link = 0; link < plan.Links.Count; link++)
         {
@@ -18,8 +18,7 @@ internal sealed class SideMissing() : Rule("LW4108", nameof(SideMissing))
             var statement = plan.Links.Statement(link);
             if (sides[statement].Length == 0 || from < 0 || to < 0 || from == to) continue;
             if (!plan.Statements[statement].Through.IsEmpty) continue;
-            if (ways?.Net.SideOf(sides[statement]) is { } side and > 0
-                && ways.Between(WayQuestion.Between(from, to, side)) is not null) continue;
+            if (!IsLost(plan.Links.FromDevice(link), plan.Links.ToDevice(link), sides[statement])) continue;
             lost[statement] = (lost.TryGetValue(statement, out var known) ? known.Link : link, known.Count + 1);
         }
         foreach (var (index, (link, count)) in lost)
@@ -30,6 +29,19 @@ internal sealed class SideMissing() : Rule("LW4108", nameof(SideMissing))
                 + $"{plan.Devices.Name(plan.Links.ToDevice(link))}; give trays and routes between them this side, or join them by one "
                 + "without a side",
                 statement.Name, count);
+        }
+        foreach (var trunk in plan.Trunks.Where(t => t.Side.Length > 0 && IsLost(t.From, t.To, t.Side)))
+            judgement.Add(this, trunk.Span,
+                $"no way in pathways of side '{trunk.Side}' leads from {plan.Devices.Name(trunk.From)} to "
+                + $"{plan.Devices.Name(trunk.To)} for the trunks '{trunk.Name}'; give trays and routes between them this side, or "
+                + "join them by one without a side",
+                trunk.Name, trunk.Count);
+
+        bool IsLost(int from, int to, string name)
+        {
+            var (a, b) = (plan.Devices.RackIndex(from), plan.Devices.RackIndex(to));
+            return a >= 0 && b >= 0 && a != b && (ways?.Net.SideOf(name) is not > 0
+                || ways.Between(WayQuestion.Between(a, b, ways.Net.SideOf(name))) is null);
         }
     }
 }

@@ -12,10 +12,15 @@ internal sealed class PanelOverfilled() : Rule("LW4206", nameof(PanelOverfilled)
         foreach (var (panel, ends) in PlantBook.EndsByPanel(judgement.Plan))
         {
             var group = devices.Group(panel);
-            if (ends <= group.Model.Slots) continue;
+            // Fibre of lines between sites is spliced into places of its own: one for each line that ends there, at the least.
+            var lines = judgement.Plan.Lines.Sum(l => l.FromPanels.Count(p => p == panel) + l.ToPanels.Count(p => p == panel));
+            var over = ends + lines - group.Model.Slots;
+            if (over <= 0) continue;
+            var others = lines == 0 ? "" : $" and {lines} {(lines == 1 ? "line" : "lines")}";
             judgement.Add(this, group.Span,
-                $"{ends} trunks end in panel {devices.Name(panel)}, which has {group.Model.Slots} places; take a larger panel, or one more",
-                devices.Name(panel), ends - group.Model.Slots);
+                $"{ends} trunks{others} end in panel {devices.Name(panel)}, which has {group.Model.Slots} places; take a larger panel, or "
+                + "one more",
+                devices.Name(panel), over);
         }
     }
 }

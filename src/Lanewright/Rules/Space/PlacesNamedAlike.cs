@@ -13,7 +13,7 @@ internal sealed class PlacesNamedAlike() : Rule("LW4307", nameof(PlacesNamedAlik
         {
             var (first, second) = (alike.First(), alike.ElementAt(1));
             judgement.Add(this, second.Hall.Span,
-                $"racks {first.Hall.Site}/{first.Name} and {second.Hall.Site}/{second.Name} are both '{alike.Key}' on labels, which keep "
+                $"racks {first.Name} and {second.Name} are both '{alike.Key}' on labels, which keep "
                 + "letters and digits only; rename a hall or a row",
                 alike.Key, alike.Count());
         }

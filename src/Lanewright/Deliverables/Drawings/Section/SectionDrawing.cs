@@ -18,13 +18,17 @@ internal sealed class SectionDrawing
     private const double Step = 20;
     private const double LeastCircle = 0.35;
     private const double LetterDrop = 3;
+    private const double LeastLettered = 4;
+
+    /// <summary>Of more bundles only the rings are drawn.</summary>
+    private const int MostInside = 150;
     private const int Letters = 26;
     private static readonly string[] Shades = ["shade1", "shade2", "shade3", "shade4", "hollow"];
 
     private readonly DesignedPlan designed;
     private readonly SegmentFill fill;
     private readonly ImmutableArray<(CableItem Cable, int Count)> contents;
-    private readonly List<(int Kind, int Cables, double Radius)> bundles = [];
+    private readonly ImmutableArray<SectionBundle> bundles;
     private readonly ImmutableArray<(double X, double Y)?> places;
     private readonly double scale;
     private readonly double width;
@@ -36,20 +40,9 @@ internal sealed class SectionDrawing
         this.fill = fill;
         contents = designed.Pathways.Value.Contents(fill.Segment);
         (width, depth) = (fill.Pathway.Width.Millimetres, fill.Pathway.Depth.Millimetres);
-        var most = (int)designed.Plan.Standards.Facility("bundle", "most-cables").Value;
-        var packing = designed.Plan.Standards.Facility("bundle", "packing").Value;
-        for (var kind = 0; kind < contents.Length; kind++)
-        {
-            var (cable, count) = contents[kind];
-            if (cable.Diameter.Metres <= 0) continue;
-            for (var left = count; left > 0; left -= most)
-            {
-                var size = Math.Min(left, most);
-                var tied = BundleSize.Of(cable.Diameter, size, packing).Millimetres / 2;
-                bundles.Add((kind, size, Math.Max(tied, HexPlaces.Ring(size, cable.Diameter.Millimetres / 2))));
-            }
-        }
-        places = SectionPacking.Pack(width, [.. bundles.Select(b => b.Radius)]);
+        bundles = SectionBundle.Of(fill, contents, designed.Plan.Standards, HexPlaces.Ring);
+        double[] radii = [.. bundles.Select(b => b.Radius)];
+        places = fill.Pathway.IsDuct ? SectionPacking.PackRound(width, radii) : SectionPacking.Pack(width, radii);
         scale = Math.Min(MostWidth / width, MostDepth / Math.Max(depth, Top));
     }
 
@@ -73,14 +66,14 @@ internal sealed class SectionDrawing
             ? $"between {Numerals.Fixed(a.X, 1)}, {Numerals.Fixed(a.Y, 1)} m and {Numerals.Fixed(b.X, 1)}, {Numerals.Fixed(b.Y, 1)} m"
             : "on its way between halls";
         var head = new SheetHead(id, $"Section of {pathway.FullName}",
-            $"The fullest stretch, {where}. Cables drawn in bundles as thick as they are when tied, laid where they come to rest.",
+            $"The fullest stretch, {where}. {Drawn()}",
             $"{pathway.Kind} {Numerals.Plain(width)} mm by {Numerals.Plain(depth)} mm with {Numerals.Whole(fill.Cables)} cables. "
                 + string.Join(" ", contents.Select(c => $"{Numerals.Whole(c.Count)} of {c.Cable.Name}.")));
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
             var (left, floor) = (Sheet.Margin + 10, Sheet.Top + 20 + tall);
             Walls(canvas, left, floor);
-            for (var i = 0; i < bundles.Count; i++)
+            for (var i = 0; i < bundles.Length; i++)
                 if (places[i] is { } place) Bundle(canvas, bundles[i], left + (place.X * scale), floor - (place.Y * scale));
             if (!pathway.IsDuct && Top > depth) Above(canvas, left, floor);
             Bar(canvas, left, floor);
@@ -101,11 +94,12 @@ internal sealed class SectionDrawing
     }
 
     /// <summary>A bundle as a ring with its cables in it, where they can be told apart.</summary>
-    private void Bundle(Canvas canvas, (int Kind, int Cables, double Radius) bundle, double x, double y)
+    private void Bundle(Canvas canvas, SectionBundle bundle, double x, double y)
     {
         var style = Shades[bundle.Kind % Shades.Length];
         var own = contents[bundle.Kind].Cable.Diameter.Millimetres / 2 * scale;
-        if (bundle.Cables == 1) canvas.Circle(x, y, own, style);
+        if (bundle.Cables == 1) canvas.Circle(x, y, Math.Max(own, LeastCircle), style);
+        else if (bundles.Length > MostInside) canvas.Circle(x, y, bundle.Radius * scale, style);
         else
         {
             canvas.Circle(x, y, bundle.Radius * scale, "faint");
@@ -113,7 +107,7 @@ internal sealed class SectionDrawing
             foreach (var (dx, dy) in HexPlaces.Of(bundle.Cables, own)) canvas.Circle(x + dx, y + dy, drawn, style);
         }
         // Five shades are soon used up; letters tell any number of kinds apart.
-        canvas.Text(x, y + LetterDrop, Letter(bundle.Kind), "tiny mid halo");
+        if (bundle.Radius * scale >= LeastLettered) canvas.Text(x, y + LetterDrop, Letter(bundle.Kind), "tiny mid halo");
     }
 
     /// <summary>What a kind of cable is called in the drawing and its legend.</summary>
@@ -124,6 +118,18 @@ internal sealed class SectionDrawing
         var y = floor - (depth * scale);
         canvas.Line(left, y, left + (width * scale), y, "act");
         canvas.Text(left + (width * scale) + 6, y + 4, "rim", "alert");
+    }
+
+    /// <summary>How what lies there is drawn, and what has no place in the drawing.</summary>
+    private string Drawn()
+    {
+        var missing = Enumerable.Range(0, bundles.Length).Where(i => places[i] is null).Sum(i => bundles[i].Cables)
+            + contents.Where(c => c.Cable.Diameter.Metres <= 0).Sum(c => c.Count);
+        var how = bundles.All(b => b.Cables == 1)
+            ? "Cables drawn one by one, laid where they come to rest."
+            : "Cables drawn in bundles as thick as they are when tied, laid where they come to rest.";
+        return missing == 0 ? how
+            : $"{how} {Numerals.Grouped(missing)} are not drawn: too thick for it, of unknown diameter, or without room.";
     }
 
     private void Bar(Canvas canvas, double left, double floor)

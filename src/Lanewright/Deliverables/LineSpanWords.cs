@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Lines;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables;
+
+/// <summary>The spans of a design in words: alike ones together, with what each loses and to what.</summary>
+public static class LineSpanWords
+{
+    private const int MostTold = 12;
+
+    /// <summary>A line of text for spans that are alike.</summary>
+    public static IEnumerable<string> Of(ImmutableArray<LineSpan> spans)
+    {
+        var alike = spans.GroupBy(s => (Length: Math.Round(s.Length.Metres), Loss: Math.Round(s.Loss.Value, 3), Words: Parts(s))).ToList();
+        foreach (var group in alike.Take(MostTold))
+        {
+            var count = group.Count() > 1 ? $"{Numerals.Whole(group.Count())} spans of " : "span of ";
+            yield return $"{count}{Numerals.Shown(group.First().Length.Kilometres, "km")}, "
+                + $"{Numerals.Shown(group.Key.Loss, "dB")}: {group.Key.Words}";
+        }
+        if (alike.Count > MostTold) yield return $"and {Numerals.Whole(alike.Count - MostTold)} more kinds of spans";
+    }
+
+    /// <summary>Why a design of several spans tells no expected margin; empty for one that does, or that tells no margin at all.</summary>
+    public static string WithoutExpected(LineDesign design) => design.Spans.Length > 1 && design.Channels.Any(c => c.Margin is not null)
+        ? "expected margins are told for one span only: no correction for symbols is known to hold over several, where the plain model "
+            + "stands"
+        : "";
+
+    private static string Parts(LineSpan span) => string.Join(", ", span.Parts.Select(p => p.What switch
+    {
+        "connectors" => $"{Numerals.Whole(span.Connectors)} mated pairs {Numerals.Shown(p.Loss.Value, "dB")}",
+        "splices" => $"{Numerals.Whole(span.Splices)} splices {Numerals.Shown(p.Loss.Value, "dB")}",
+        _ => $"{p.What} {Numerals.Shown(p.Loss.Value, "dB")}",
+    }));
+}
