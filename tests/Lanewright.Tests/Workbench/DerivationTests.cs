@@ -41,7 +41,7 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
     /// <summary>The number a text begins with, without its parts of a whole; null where it begins with none.</summary>
     private static decimal? NumberIn(string text) => Regex.Match(text, @"^[0-9\u202f]+(\.[0-9]+)?") is { Success: true } found
         ? Math.Round(decimal.Parse(found.Value.Replace("\u202f", "", StringComparison.Ordinal),
-            System.Globalization.CultureInfo.InvariantCulture))
+            System.Globalization.CultureInfo.InvariantCulture), MidpointRounding.AwayFromZero)
         : null;
 
     [Theory]
