@@ -101,7 +101,7 @@ internal static class BriefSheet
             "#of all", "#kW at most");
         foreach (var kind in kinds)
             table.Row(new Entry(kind.Kind, paper.Site.Asking("parts", kind.Kind)), Numerals.Grouped(kind.Buy),
-                Numerals.Grouped(kind.Price), all > 0 ? Numerals.Fixed(kind.Price / all * 100, 1) + " %" : "", Kilowatts(kind.Watts));
+                new Entry(Numerals.Grouped(kind.Price), paper.Site.Asking("parts", kind.Kind)), all > 0 ? Numerals.Fixed(kind.Price / all * 100, 1) + " %" : "", Kilowatts(kind.Watts));
         table.Row("sum", ["together", "", Numerals.Grouped(all), "", Kilowatts(kinds.Sum(k => k.Watts))]);
         table.Close();
     }
@@ -119,7 +119,8 @@ internal static class BriefSheet
         var table = PaperTable.Open(paper.Markup, "demands", "demand", "kind", "#fullest link");
         foreach (var study in designed.Load.Demands)
             table.Row(new Entry(study.Demand.Name, paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index))),
-                LoadWords.Kind(study), new Entry(LoadWords.Percent(study.MaxUtilisation), "", study.IsOverloaded ? "alert" : ""));
+                LoadWords.Kind(study), new Entry(LoadWords.Percent(study.MaxUtilisation),
+                    paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index)) + "#fullest", study.IsOverloaded ? "alert" : ""));
         table.Close();
     }
 }

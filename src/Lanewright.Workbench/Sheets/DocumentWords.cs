@@ -15,6 +15,8 @@ internal static class DocumentWords
         ["pull-plan.csv"] = "which cables are pulled together, and in what order",
         ["racks.csv"] = "every rack: room, weight, power, heat",
         ["feeds.csv"] = "every strip of a rack: amperes with all feeds and with one lost",
+        ["feed-totals.csv"] = "what each feed carries over all racks, whole and with another lost",
+        ["outlets.csv"] = "at which phase each device is plugged in",
         ["labels.csv"] = "every label, for a label printer",
         ["labels.html"] = "the same as sheets to print",
         ["trunks.csv"] = "structured cabling from panel to panel",

@@ -33,14 +33,14 @@ internal static class RacksSheet
         if (at < 0) return paper.Unknown("Racks", $"There is no rack and no sheet '{paper.Thing}'.");
         paper.Heading("Racks");
         Tabs.Write(paper, "racks", names.Count <= MostTabs ? names : [.. names.Skip(Math.Max(0, at - 10)).Take(MostTabs)], names[at].Name);
-        var strips = new Lazy<ILookup<int, StripLoad>>(() => StripLoads.Of(book).ToLookup(s => s.Rack.Index));
+        var strips = new Lazy<ILookup<int, StripLoad>>(() => designed.Strips.ToLookup(s => s.Rack.Index));
         foreach (var isRear in new[] { false, true })
             paper.Figure(() => new ElevationDrawing(designed, sheets[at], strips, isRear)
                 .Write(paper.Markup, names[at].Name + (isRear ? "-rear" : "-front"), isFile: false));
         var shown = sheets[at].Select(r => r.Rack).ToHashSet();
         Devices(paper, designed, sheets[at]);
         var table = RacksView.Of(designed);
-        PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where((_, i) => shown.Contains(book.Racks[i].Rack)) },
+        PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where((_, i) => shown.Contains(book.All[i].Rack)) },
             "these racks; a number opens what it is made of", MostRows, (column, _, row) => column switch
             {
                 "rack" => paper.Site.To("racks", Site.Rack(sheets[at][row].Rack)),
@@ -49,7 +49,7 @@ internal static class RacksSheet
             });
         if (designed.Plan.Power.IsEmpty) return true;
         var feeds = FeedsView.Of(designed);
-        var loads = StripLoads.Of(book);
+        var loads = designed.Strips;
         PaperTable.Write(paper.Markup, feeds with { Rows = () => feeds.Rows().Where((_, i) => shown.Contains(loads[i].Rack)) },
             "their strips, in amperes", MostRows, (column, text) => column == "feed" ? paper.Site.To("why", "feed/" + text) : "");
         return true;

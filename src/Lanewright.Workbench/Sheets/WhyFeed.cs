@@ -14,7 +14,7 @@ internal static class WhyFeed
     public static bool Write(SheetPaper paper, DesignedPlan designed, string name)
     {
         var book = designed.Racks.Value;
-        var strips = StripLoads.Of(book).Where(s => s.Feed.Name == name).ToList();
+        var strips = designed.Strips.Where(s => s.Feed.Name == name).ToList();
         if (strips.Count == 0) return paper.Unknown("Feed", $"There is no feed '{name}', or nothing stands in its racks.");
         var (feed, factor) = (strips[0].Feed, designed.Plan.Policy.PowerFactor);
         paper.Heading($"What feed {name} carries", $"{Numerals.Plain(feed.Volts)} V, {Numerals.Whole(feed.Phases)} "

@@ -22,7 +22,10 @@ public static class DeliverySet
 {
     /// <summary>Documents that only plans with something to put into them have.</summary>
     public static ImmutableArray<string> OfSomePlans { get; } =
-        ["spares.csv", "pull-plan.csv", "lines.csv", "spans.csv", "lines.json", "trunks.csv", "patches.csv", "trunk-sizes.csv"];
+    [
+        "spares.csv", "feed-totals.csv", "outlets.csv", "pull-plan.csv", "lines.csv", "spans.csv", "lines.json", "trunks.csv",
+        "patches.csv", "trunk-sizes.csv",
+    ];
 
     /// <summary>The documents, each independent of the others.</summary>
     public static ImmutableArray<Deliverable> Of(JudgedPlan judged)
@@ -42,6 +45,7 @@ public static class DeliverySet
             .. designed.Pathways.Value.Net is null ? [] : (IEnumerable<Deliverable>)[Csv(PullPlanView.Of(designed))],
             Csv(RacksView.Of(designed)),
             Csv(FeedsView.Of(designed)),
+            .. designed.Plan.Power.IsEmpty ? [] : Power(designed),
             Csv(LabelsView.Of(designed)),
             new Deliverable("labels.html", stream => LabelSheets.Write(designed, stream)),
             .. designed.Plan.Trunks.IsEmpty ? [] : Plant(designed),
@@ -59,6 +63,9 @@ public static class DeliverySet
             .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.IsQuick) : [],
         ];
     }
+
+    private static IEnumerable<Deliverable> Power(DesignedPlan designed) =>
+        [Csv(FeedTotalsView.Of(designed)), Csv(OutletsView.Of(designed))];
 
     private static IEnumerable<Deliverable> Plant(DesignedPlan designed) =>
         [Csv(TrunksView.Of(designed)), Csv(PatchesView.Of(designed)), Csv(TrunkSizesView.Of(designed))];

@@ -17,13 +17,14 @@ public static class FeedsView
         new("phase-2-A", 10, ColumnKind.Real),
         new("phase-3-A", 10, ColumnKind.Real), new("unbalance-%", 11, ColumnKind.Real), new("after-loss-A", 12, ColumnKind.Real),
         new("lost-feed", 12), new("verdict", 9),
-    ], () => StripLoads.Of(designed.Racks.Value).Select(Row));
+    ], () => designed.Strips.Select(Row));
 
     private static Cell[] Row(StripLoad strip) =>
     [
         strip.Rack.Name, strip.Feed.Name, strip.Feed.Volts, strip.Feed.Phases, strip.Feed.Breaker.Value, Math.Round(strip.Limit.Value, 2),
         .. Enumerable.Range(0, MostPhases).Select(i => i < strip.Phases.Length ? Math.Round(strip.Phases[i].Value, 2) : Cell.Empty),
-        Math.Round(strip.Unbalance.Percent, 1), strip.Lost is null ? Cell.Empty : Math.Round(strip.AfterLoss.Value, 2), strip.Lost?.Name,
+        strip.Feed.Phases > 1 ? Math.Round(strip.Unbalance.Percent, 1) : Cell.Empty,
+        strip.Lost is null ? Cell.Empty : Math.Round(strip.AfterLoss.Value, 2), strip.Lost?.Name,
         strip.Highest > strip.Limit || strip.AfterLoss > strip.Limit ? "fail" : "pass",
     ];
 }

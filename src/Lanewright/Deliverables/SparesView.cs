@@ -5,7 +5,8 @@ using Lanewright.Rules;
 
 namespace Lanewright.Deliverables;
 
-/// <summary>A row a part: what fails until more arrive, and the spares by both conventions.</summary>
+/// <summary>A row a part: what fails until more arrive, and the spares by both conventions; where no rate of failure is stated, those
+/// by the share of the policy alone.</summary>
 public static class SparesView
 {
     /// <summary>The table.</summary>
@@ -14,8 +15,16 @@ public static class SparesView
         new("model", 26), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("in-use", 9, ColumnKind.Whole),
         new("fit", 10, ColumnKind.Real), new("failures-a-year", 14, ColumnKind.Real), new("failures-till-resupply", 20, ColumnKind.Real),
         new("spares-S", 9, ColumnKind.Whole), new("spares-F", 9, ColumnKind.Whole), new("convention", 11),
-        new("kept", 7, ColumnKind.Whole),
-    ], () => SpareBook.Of(designed.Plan.Policy, designed.Parts).Select(Row));
+        new("spares-by-share", 14, ColumnKind.Whole), new("kept", 7, ColumnKind.Whole),
+    ], () => SpareBook.Of(designed.Plan, designed.Parts).Select(Row));
+
+    private const int LevelCells = 6;
+
+    private static Cell[] Level(SpareLevelNeed need, long inUse) =>
+    [
+        Math.Round(need.Each.Fit, 3), Math.Round(need.Each.PerYear * inUse, 4), Math.Round(need.Expected, 6), need.OneOnShelf,
+        need.NeverShort, Letter(need.Convention),
+    ];
 
     /// <summary>The letter of a convention.</summary>
     public static string Letter(SpareCount count) => count == SpareCount.OneOnShelf ? "S" : "F";
@@ -23,7 +32,7 @@ public static class SparesView
     private static Cell[] Row(SpareNeed need) =>
     [
         need.Item.Name, PartsView.KindOf(need.Item), need.Length is { } length ? length.Metres : Cell.Empty, need.InUse,
-        Math.Round(need.Each.Fit, 3), Math.Round(need.Each.PerYear * need.InUse, 4), Math.Round(need.Expected, 6), need.OneOnShelf,
-        need.NeverShort, Letter(need.Count), need.Kept,
+        .. need.ByLevel is { } level ? Level(level, need.InUse) : Enumerable.Repeat(Cell.Empty, LevelCells),
+        need.ByShare, need.Kept,
     ];
 }

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
+using Lanewright.Engineering.Power;
 using Lanewright.Engineering.Space;
 using Lanewright.Model;
 
@@ -21,6 +23,7 @@ public sealed class PlanBooks
         Pathways = new(() => PathwayBook.Of(plan, design, Plant));
         Pulls = new(() => PullPlan.Of(plan, design, Pathways.Value, Plant));
         Racks = new(() => RackBook.Of(plan, design, lines));
+        Strips = new(() => StripLoads.Of(Racks.Value));
     }
 
     /// <summary>How lines between sites are built.</summary>
@@ -37,4 +40,7 @@ public sealed class PlanBooks
 
     /// <summary>What stands in the racks.</summary>
     public Lazy<RackBook> Racks { get; }
+
+    /// <summary>What the strips of feeds carry in them.</summary>
+    public Lazy<ImmutableArray<StripLoad>> Strips { get; }
 }

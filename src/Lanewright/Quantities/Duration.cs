@@ -31,6 +31,9 @@ public readonly record struct Duration : IComparable<Duration>
     /// <summary>Makes a duration from hours.</summary>
     public static Duration FromHours(double hours) => new(hours * NanosecondsPerHour);
 
+    /// <summary>A year of 365 days, as rates of failure and energy of a year are reckoned.</summary>
+    public static Duration Year { get; } = FromHours(8760);
+
     /// <summary>The value in picoseconds.</summary>
     public double Picoseconds => raw * 1e3;
 

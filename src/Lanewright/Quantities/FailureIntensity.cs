@@ -3,9 +3,6 @@ namespace Lanewright.Quantities;
 /// <summary>How often one thing fails, held as failures an hour. Legal: zero and above. The default never fails.</summary>
 public readonly record struct FailureIntensity : IComparable<FailureIntensity>
 {
-    /// <summary>Hours of a year of 365.25 days.</summary>
-    private const double HoursInYear = 8766;
-
     private const double HoursOfFit = 1e9;
     private readonly double raw;
 
@@ -16,14 +13,14 @@ public readonly record struct FailureIntensity : IComparable<FailureIntensity>
         raw = perHour;
     }
 
-    /// <summary>Failures in a year of 365.25 days.</summary>
-    public double PerYear => raw * HoursInYear;
+    /// <summary>Failures in a year of 365 days.</summary>
+    public double PerYear => raw * Duration.Year.Hours;
 
     /// <summary>Failures in 10^9 hours.</summary>
     public double Fit => raw * HoursOfFit;
 
-    /// <summary>From failures in a year of 365.25 days.</summary>
-    public static FailureIntensity FromPerYear(double failures) => new(failures / HoursInYear);
+    /// <summary>From failures in a year of 365 days.</summary>
+    public static FailureIntensity FromPerYear(double failures) => new(failures / Duration.Year.Hours);
 
     /// <summary>From failures in 10^9 hours.</summary>
     public static FailureIntensity FromFit(double failures) => new(failures / HoursOfFit);

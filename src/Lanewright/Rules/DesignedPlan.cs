@@ -7,6 +7,7 @@ using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Load;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
+using Lanewright.Engineering.Power;
 using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -39,4 +40,7 @@ public sealed record DesignedPlan(
 
     /// <summary>What stands in the racks.</summary>
     public Lazy<RackBook> Racks => Books.Racks;
+
+    /// <summary>What the strips of feeds carry in them.</summary>
+    public ImmutableArray<StripLoad> Strips => Books.Strips.Value;
 }

@@ -8,6 +8,7 @@ using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Load;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
+using Lanewright.Engineering.Power;
 using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
@@ -50,6 +51,9 @@ public sealed record Judgement(
 
     /// <summary>What stands in the racks.</summary>
     public Lazy<RackBook> Racks => Books.Racks;
+
+    /// <summary>What the strips of feeds carry in them.</summary>
+    public ImmutableArray<StripLoad> Strips => Books.Strips.Value;
 
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>

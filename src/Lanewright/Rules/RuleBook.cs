@@ -124,6 +124,7 @@ public static class RuleBook
         new Space.AisleNarrow(),
         new Space.DeviceWeightUnknown(),
         new Power.DevicePowerUnknown(),
+        new Power.FeedMissesRack(),
         new Power.BreakerOverloaded(),
         new Power.FeedLossOverloads(),
         new Power.RackUnfed(),

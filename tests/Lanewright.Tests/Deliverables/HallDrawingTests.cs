@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Lanewright.Deliverables.Drawings;
-using Lanewright.Engineering.Power;
 
 namespace Lanewright.Tests.Deliverables;
 
@@ -36,7 +35,7 @@ public sealed class HallDrawingTests
     {
         var judged = PlanBlock.Compile(Hall("16 A", "10 kg"));
         var designed = Expect.Designed(judged);
-        var strip = StripLoads.Of(designed.Racks.Value)[0];
+        var strip = designed.Strips[0];
         // With one of two feeds lost the other carries all.
         Assert.Equal(strip.Highest.Value * 2, strip.AfterLoss.Value, 1e-9);
         var drawing = Delivered.Xml(judged, "drawings/E01-front.svg");
@@ -54,7 +53,7 @@ public sealed class HallDrawingTests
     public void Elevation_TellsALossThatOverloads()
     {
         var judged = PlanBlock.Compile(Hall("25 A", "900 kg"));
-        var strip = StripLoads.Of(Expect.Designed(judged).Racks.Value)[0];
+        var strip = Expect.Designed(judged).Strips[0];
         Assert.Equal(strip.AfterLoss > strip.Limit && strip.Highest <= strip.Limit, judged.Findings.Any(f => f.Kind.Code == "LW4402"));
         Assert.Equal(strip.AfterLoss > strip.Limit, Alerts(Delivered.Xml(judged, "drawings/E01-front.svg")).Count > 0);
     }

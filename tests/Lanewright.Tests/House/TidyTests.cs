@@ -126,7 +126,6 @@ public sealed partial class TidyTests
         ("HostBuild.cs", 1e-9), // rounding of the last places
         ("FabricHall.cs", 0.5), // the middle of a rack
         ("GreyRung.cs", 40), // half a window in nanometres, to tell its wavelengths from others
-        ("EnergyUse.cs", 8760), // hours of a year
         ("EnergyUse.cs", 1000), // watts in a kilowatt
         ("WishList.cs", 1_000_000), // a ratio no switch exceeds
         ("Loosenings.cs", 1_000_000), // steps of a ratio that count as one
@@ -188,6 +187,10 @@ public sealed partial class TidyTests
         ("GroupPlacer.cs", 1_000_000), // a bound of work
         ("GroupPlacer.cs", 200), // bound of a search
         ("GroupPlacer.cs", 1e-9), // rounding of the last places
+        ("PhaseSearch.cs", 5000), // a bound of work
+        ("PhaseSearch.cs", 1e-9), // rounding of the last places
+        ("AirStream.cs", 60), // minutes in an hour
+        ("AirStream.cs", 0.028316846592), // cubic metres in a cubic foot
         ("QuadraticAssignment.cs", 100_000_000), // a bound of work
         ("QuadraticAssignment.cs", 1e-6), // rounding of the last places
         ("PlacementCost.cs", 100), // hundredths in a unit of money
@@ -232,7 +235,6 @@ public sealed partial class TidyTests
         ("Divisions.cs", 600),
         ("Divisions.cs", 20_000_000),
         ("Bisection.cs", 1e-9), // rounding of the last places
-        ("Availability.cs", 8766), // hours in a year of 365.25 days
         ("AmplifierNoise.cs", 6.62607015e-34), // the quantum of action
         ("CodeMargin.cs", 1e-100), // fewer errors than anybody can wait for
         ("CodeMargin.cs", 0.49), // errors with which there is no signal left
@@ -268,7 +270,6 @@ public sealed partial class TidyTests
         ("LineSweep.cs", 16),
         ("Earth.cs", 180), // degrees in half a turn
         ("RouteGraph.cs", 20_000), // a bound on work
-        ("RouteAvailability.cs", 8760), // hours in a year
         ("RouteAvailability.cs", 60), // minutes in an hour
         ("RouteAvailability.cs", 1000), // kilometres that cuts are counted on
     ];

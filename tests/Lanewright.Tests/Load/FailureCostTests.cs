@@ -92,7 +92,7 @@ public sealed class FailureCostTests
     [Fact]
     public void Availability_CountsHostsWithoutPower()
     {
-        const string Rates = "policy: { failure-rates: [ { of: feed, per-year: 0.1, repair: 8766 h } ] }\n";
+        const string Rates = "policy: { failure-rates: [ { of: feed, per-year: 0.1, repair: 8760 h } ] }\n";
         var dark = LoadPlans.Study(Racks.Replace("FEEDS", ", feeds: [a]", StringComparison.Ordinal) + Rates);
         // One feed, down a tenth of a year for each year it ran: up 1 / 1.1 of the time, and nothing else fails.
         Assert.Equal(1 / 1.1, dark.Availability!.Value.Upper.Value, 1e-9);

@@ -14,7 +14,7 @@ public sealed class StripLoadTests
           load: { model: load, racks: hall/A, per-rack: 4 }
         """;
 
-    private const string Own = """
+    internal const string Own = """
 
         # file: own.yaml
         devices:
@@ -78,6 +78,6 @@ public sealed class StripLoadTests
     {
         var judged = PlanBlock.Compile(Hall.Replace("per-rack: 4 }", group, StringComparison.Ordinal) + "\n" + power + Own);
         Assert.False(judged.HasErrors, Expect.Text(judged));
-        return [.. StripLoads.Of(Expect.Designed(judged).Racks.Value)];
+        return [.. Expect.Designed(judged).Strips];
     }
 }

@@ -23,23 +23,26 @@ internal static class ReportSpares
 
     private static void Spares(MarkupWriter markup, DesignedPlan designed, SpareLevel level)
     {
-        var needs = SpareBook.Of(designed.Plan.Policy, designed.Parts).ToList();
+        var needs = SpareBook.Of(designed.Plan, designed.Parts).ToList();
         markup.Element("h3", "Spares");
         markup.Element("p", $"Spares that last {Numerals.Shown(level.Resupply.Hours, "h")} until more arrive, with a probability of "
             + $"{level.Confidence}. Two conventions are in print and differ by one: S, a spare still lies on the shelf; F, no failure "
-            + $"waits for a part. The parts list follows {SparesView.Letter(level.Count)}. Failures are taken to come at a constant "
+            + $"waits for a part. The parts list follows {SparesView.Letter(level.Count)}, or the share of spares that the "
+            + "policy asks for where that is more. A part without a stated rate of failure is not reckoned for the level, and its cells "
+            + "are empty. Failures are taken to come at a constant "
             + "rate and independently; early failures, and causes that take many at once such as firmware, dirt or a lost feed, are "
             + "outside it.",
             ("class", "soft"));
         if (needs.Count == 0) return;
         var table = HtmlTable.Open(markup, "part", "#length", "#in use", "#FIT of one", "#failures a year",
-            "#until more arrive", "#S", "#F", "#kept");
+            "#until more arrive", "#S", "#F", "#by share", "#kept");
         foreach (var need in needs.Take(MostRows))
         {
+            string Level(Func<SpareLevelNeed, string> words) => need.ByLevel is { } level ? words(level) : "";
             table.Row(need.Item.Name, need.Length?.ToString() ?? "", Numerals.Grouped(need.InUse),
-                Numerals.Plain(Math.Round(need.Each.Fit, 1)),
-                Numerals.Fixed(need.Each.PerYear * need.InUse, 3), Numerals.Fixed(need.Expected, 4), Numerals.Whole(need.OneOnShelf),
-                Numerals.Whole(need.NeverShort), Numerals.Whole(need.Kept));
+                Level(l => Numerals.Plain(Math.Round(l.Each.Fit, 1))), Level(l => Numerals.Fixed(l.Each.PerYear * need.InUse, 3)),
+                Level(l => Numerals.Fixed(l.Expected, 4)), Level(l => Numerals.Whole(l.OneOnShelf)),
+                Level(l => Numerals.Whole(l.NeverShort)), Numerals.Whole(need.ByShare), Numerals.Whole(need.Kept));
         }
         table.Close();
         if (needs.Count > MostRows)

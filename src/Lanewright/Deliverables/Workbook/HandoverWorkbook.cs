@@ -20,6 +20,11 @@ public static class HandoverWorkbook
         if (designed.Pathways.Value.Net is not null) book.Add("Pull plan", PullPlanView.Of(designed));
         book.Add("Racks", RacksView.Of(designed));
         book.Add("Feeds", FeedsView.Of(designed));
+        if (!designed.Plan.Power.IsEmpty)
+        {
+            book.Add("Feed totals", FeedTotalsView.Of(designed));
+            book.Add("Outlets", OutletsView.Of(designed));
+        }
         if (designed.Plan.Policy.SpareLevel is not null) book.Add("Spares", SparesView.Of(designed));
         book.Add("Labels", LabelsView.Of(designed));
         if (!designed.Plan.Trunks.IsEmpty)

@@ -160,7 +160,7 @@ public sealed class PartsTally
     {
         var item = count.Item;
         var inUse = count.Needed - count.Existing;
-        var level = SpareBook.Of(plan.Policy, item, count.Needed)?.Kept ?? 0;
+        var level = SpareBook.Of(plan, item, count.Needed)?.Count ?? 0;
         var spares = Math.Max(SpareParts.For(item, length, inUse, plan.Policy.Spares), level);
         var price = item is CableItem cable && length is { } metres ? cable.PriceOf(metres) : item.Price;
         return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse + spares, inStock), spares, price, PowerOf(item));

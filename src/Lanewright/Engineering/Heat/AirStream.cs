@@ -28,6 +28,15 @@ public sealed class AirStream(StandardsLibrary standards)
     /// <summary>Heat in British thermal units an hour.</summary>
     public static double BtuAnHour(Watts heat) => heat.Value * BtuAnHourInWatt;
 
+    /// <summary>A stream in cubic feet a minute.</summary>
+    /// <param name="cubicMetresAnHour">The stream.</param>
+    public static double CubicFeetAMinute(double cubicMetresAnHour) => cubicMetresAnHour / CubicMetresInCubicFoot / MinutesInHour;
+
+    private const double MinutesInHour = 60;
+
+    /// <summary>One cubic foot in cubic metres; a definition.</summary>
+    private const double CubicMetresInCubicFoot = 0.028316846592;
+
     /// <summary>One watt in British thermal units an hour; a definition.</summary>
     private const double BtuAnHourInWatt = 3.412142;
 }

@@ -7,17 +7,14 @@ namespace Lanewright.Engineering.Load;
 /// <summary>The share of time a thing works, from how often it fails and how long repair takes. Failures are independent.</summary>
 public static class Availability
 {
-    /// <summary>A year of 365.25 days.</summary>
-    private static readonly TimeSpan Year = TimeSpan.FromHours(8766);
-
     /// <summary>The share of time one unit is up: it runs on average so long until it fails, and is then repaired.</summary>
-    /// <param name="failuresPerYear">Failures in a year of running, zero or more; a year has 365.25 days.</param>
+    /// <param name="failuresPerYear">Failures in a year of running, zero or more; a year has 365 days.</param>
     /// <param name="repair">From failure to working again, on average; zero or more.</param>
     public static Share OfUnit(double failuresPerYear, TimeSpan repair)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(failuresPerYear);
         ArgumentOutOfRangeException.ThrowIfLessThan(repair, TimeSpan.Zero);
-        return Share.From(1 / (1 + (failuresPerYear * (repair / Year))));
+        return Share.From(1 / (1 + (failuresPerYear * (repair.TotalHours / Duration.Year.Hours))));
     }
 
     /// <summary>The probability that at least so many of equal units are up: a binomial tail, by the regularised beta function.</summary>

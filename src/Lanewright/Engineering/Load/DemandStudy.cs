@@ -83,8 +83,10 @@ public sealed class DemandStudy
         get
         {
             if (Fabric.Policy.FailureRates.IsEmpty || Sweep is not { } sweep) return null;
-            var up = Fabric.Policy.FailureRates.ToImmutableDictionary(
-                r => PlanFailures.KindOf(r.Part), r => Load.Availability.OfUnit(r.PerYear, TimeSpan.FromHours(r.Repair.Hours)));
+            var up = Fabric.Policy.FailureRates.Select(r => (Kind: PlanFailures.KindOf(r.Part), Rate: r)).Where(r => r.Kind is not null)
+                .ToImmutableDictionary(
+                    r => r.Kind.GetValueOrDefault(),
+                    r => Load.Availability.OfUnit(r.Rate.PerYear, TimeSpan.FromHours(r.Rate.Repair.Hours)));
             return Load.Availability.OfFabric(sweep, Share.From(Limit), up);
         }
     }

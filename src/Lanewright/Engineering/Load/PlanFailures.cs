@@ -45,8 +45,8 @@ public sealed class PlanFailures
         return failures.units.ToImmutable();
     }
 
-    /// <summary>What a plan calls a failing part.</summary>
-    public static FailureKind KindOf(FailingPart part) => part switch
+    /// <summary>What a plan calls a failing part; null for what is only kept in reserve.</summary>
+    public static FailureKind? KindOf(FailingPart part) => part switch
     {
         FailingPart.Link => FailureKind.Link,
         FailingPart.Module => FailureKind.Module,
@@ -57,7 +57,8 @@ public sealed class PlanFailures
         FailingPart.Trunk => FailureKind.Trunk,
         FailingPart.Panel => FailureKind.Panel,
         FailingPart.Route => FailureKind.Route,
-        _ => FailureKind.Tray,
+        FailingPart.Tray => FailureKind.Tray,
+        _ => null,
     };
 
     private void AddLinks()
@@ -124,8 +125,10 @@ public sealed class PlanFailures
         for (var device = 0; device < plan.Devices.Count; device++)
         {
             if (map.NodeOf(device) < 0) continue;
-            var named = plan.Devices.Group(device).Feeds;
-            var feeds = named.IsEmpty ? [.. ofRack[plan.Devices.RackIndex(device)]] : named;
+            string[] reaching = [.. ofRack[plan.Devices.RackIndex(device)]];
+            // A feed that is described and does not lead to the rack supplies nothing there.
+            var named = plan.Devices.Group(device).Feeds.Where(f => reaching.Contains(f) || plan.Power.All(p => p.Name != f)).ToArray();
+            var feeds = named.Length == 0 ? reaching : named;
             if (feeds.Length == 1) Note(alone, feeds[0], device);
         }
         foreach (var (feed, devices) in alone) Add(feed, FailureKind.Feed, OutageOfDevices(devices));

@@ -15,6 +15,12 @@ namespace Lanewright.Engineering.Power;
 public sealed record StripLoad(
     Rack Rack, PowerFeed Feed, Amperes Limit, ImmutableArray<Amperes> Phases, Amperes AfterLoss, PowerFeed? Lost)
 {
+    /// <summary>What is plugged into it, the largest first.</summary>
+    public required ImmutableArray<StripPlug> Plugs { get; init; }
+
+    /// <summary>Whether no other order of outlets has a fullest phase that carries less.</summary>
+    public required bool IsBestOrder { get; init; }
+
     /// <summary>Current of the fullest phase while all feeds are up.</summary>
     public Amperes Highest => Phases.Max();
 

@@ -7,20 +7,35 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Power;
 
-/// <summary>Loads of all strips. A device draws evenly from the feeds it is on; when one is lost, from the others. On three phases each
-/// device is put where least is drawn so far, the largest first, and stays there.</summary>
-public static class StripLoads
+/// <summary>Loads of all strips. A device draws evenly from the feeds it is on; when one is lost, from the others. On three phases devices
+/// are dealt out so that the fullest phase carries least, and from rack to rack so that those of the feed stay even.</summary>
+public sealed class StripLoads
 {
+    private static readonly ImmutableArray<ImmutableArray<int>> Turns =
+        [[0, 1, 2], [1, 2, 0], [2, 0, 1], [0, 2, 1], [2, 1, 0], [1, 0, 2]];
+
+    private readonly Policy policy;
+    private readonly PhaseDealer dealer = new();
+    private readonly Dictionary<PowerFeed, double[]> ofFeed = [];
+
+    private StripLoads(Policy policy) => this.policy = policy;
+
     /// <summary>The loads, rack by rack.</summary>
     public static ImmutableArray<StripLoad> Of(RackBook book)
     {
         var plan = book.Plan;
+        var strips = new StripLoads(plan.Policy);
         var loads = ImmutableArray.CreateBuilder<StripLoad>();
         var feedsOf = plan.Power.SelectMany(f => f.Racks, (feed, rack) => (feed, rack)).ToLookup(f => f.rack, f => f.feed);
         foreach (var contents in book.Racks)
         {
-            var feeds = feedsOf[contents.Rack.Index].ToImmutableArray();
-            foreach (var feed in feeds) loads.Add(Of(book, contents, feeds, feed));
+            ImmutableArray<PowerFeed> feeds = [.. feedsOf[contents.Rack.Index]];
+            ImmutableArray<StripUse> uses =
+            [
+                .. contents.Devices.Select(
+                    d => new StripUse(book.MaximumOf(d), FeedsOf(plan.Devices.Group(d).Feeds, feeds), d)),
+            ];
+            foreach (var feed in feeds) loads.Add(strips.Of(contents.Rack, uses, feeds, feed));
         }
         return loads.ToImmutable();
     }
@@ -29,33 +44,28 @@ public static class StripLoads
     public static ImmutableArray<PowerFeed> FeedsOf(RackBook book, Rack rack, int device) =>
         FeedsOf(book.Plan.Devices.Group(device).Feeds, [.. book.Plan.Power.Where(f => f.Racks.Contains(rack.Index))]);
 
-    private static StripLoad Of(RackBook book, RackContents contents, ImmutableArray<PowerFeed> feeds, PowerFeed feed) => Of(
-        contents.Rack,
-        [.. contents.Devices.Select(d => new StripUse(book.MaximumOf(d), FeedsOf(book.Plan.Devices.Group(d).Feeds, feeds)))],
-        feeds, feed, book.Plan.Policy);
-
-    /// <summary>The load of one strip.</summary>
+    /// <summary>The load of one strip by itself.</summary>
     /// <param name="rack">Its rack.</param>
     /// <param name="devices">What stands in the rack.</param>
     /// <param name="feeds">All feeds of the rack.</param>
     /// <param name="feed">The feed of the strip.</param>
     /// <param name="policy">What holds for breakers and power factors.</param>
     public static StripLoad Of(
-        Rack rack, ImmutableArray<StripUse> devices, ImmutableArray<PowerFeed> feeds, PowerFeed feed, Policy policy)
+        Rack rack, ImmutableArray<StripUse> devices, ImmutableArray<PowerFeed> feeds, PowerFeed feed, Policy policy) =>
+        new StripLoads(policy).Of(rack, devices, feeds, feed);
+
+    private StripLoad Of(Rack rack, ImmutableArray<StripUse> devices, ImmutableArray<PowerFeed> feeds, PowerFeed feed)
     {
-        var drawn = devices.Where(d => d.Feeds.Contains(feed)).OrderByDescending(d => d.Watts).ToList();
-        var places = Places(drawn.Select(d => d.Watts.Value / d.Feeds.Length), feed.Phases);
-        var normal = Currents(drawn.Select(d => d.Watts.Value / d.Feeds.Length), places, feed, policy.PowerFactor.Value);
+        var deal = Deal([.. devices.Where(d => d.Feeds.Contains(feed)).OrderByDescending(d => d.Watts)], feed, out var plugs);
+        var normal = Currents(plugs, p => p.Drawn, feed, policy);
         var (worst, lost) = (normal.Max(), default(PowerFeed));
         foreach (var other in feeds.Where(f => f != feed))
         {
-            var after = Currents(
-                drawn.Select(d => d.Watts.Value / (d.Feeds.Contains(other) ? d.Feeds.Length - 1 : d.Feeds.Length)),
-                places, feed, policy.PowerFactor.Value).Max();
+            var after = Currents(plugs, p => p.DrawnWithout(other), feed, policy).Max();
             if (lost is null || after > worst) (worst, lost) = (after, other);
         }
         var limit = BreakerRule.Most(feed.Breaker, policy.BreakerShare.Value, feed.IsFullRated);
-        return new StripLoad(rack, feed, limit, normal, worst, lost);
+        return new StripLoad(rack, feed, limit, normal, worst, lost) { Plugs = plugs, IsBestOrder = deal.IsBest };
     }
 
     /// <summary>The feeds of a rack that a device is on: those its group names, or all of them.</summary>
@@ -67,34 +77,31 @@ public static class StripLoads
         return own.IsEmpty ? feeds : own;
     }
 
-    /// <summary>The phase, or pair of phases, of each load.</summary>
-    private static ImmutableArray<int> Places(IEnumerable<double> watts, int phases)
-    {
-        var sums = new double[phases];
-        var places = ImmutableArray.CreateBuilder<int>();
-        foreach (var load in watts)
-        {
-            var least = Array.IndexOf(sums, sums.Min());
-            sums[least] += load;
-            places.Add(least);
-        }
-        return places.ToImmutable();
-    }
-
-    private static ImmutableArray<Amperes> Currents(
-        IEnumerable<double> watts, ImmutableArray<int> places, PowerFeed feed, double powerFactor)
+    /// <summary>The currents of a feed that plugs draw.</summary>
+    /// <param name="plugs">The plugs, of one strip or of several.</param>
+    /// <param name="drawn">What each draws.</param>
+    /// <param name="feed">The feed.</param>
+    /// <param name="policy">What holds for power factors.</param>
+    public static ImmutableArray<Amperes> Currents(
+        IEnumerable<StripPlug> plugs, Func<StripPlug, Watts> drawn, PowerFeed feed, Policy policy)
     {
         var sums = new double[feed.Phases];
-        foreach (var (load, place) in watts.Zip(places)) sums[place] += load;
-        var isWye = feed.Phases > 1 && !feed.IsPhaseToPhase;
-        var volts = isWye ? ThreePhase.ToNeutral(feed.Volts) : feed.Volts;
-        var sections = sums.Select(s => ThreePhase.Between(Watts.From(s), volts, powerFactor)).ToImmutableArray();
-        if (feed.Phases == 1 || isWye) return sections;
-        // Section i lies between phase i and the next one.
-        return
-        [
-            .. Enumerable.Range(0, sections.Length)
-                .Select(i => ThreePhase.OfPhase(sections[i], sections[(i + sections.Length - 1) % sections.Length])),
-        ];
+        foreach (var plug in plugs) sums[plug.Section] += drawn(plug).Value;
+        return PhaseCurrents.Of(sums, feed, policy.PowerFactor.Value);
+    }
+
+    /// <summary>Sections of one strip are alike, so the turn is taken that leaves the feed most even.</summary>
+    private PhaseDeal Deal(ImmutableArray<StripUse> uses, PowerFeed feed, out ImmutableArray<StripPlug> plugs)
+    {
+        var deal = dealer.Of([.. uses.Select(u => u.Watts.Value / u.Feeds.Length)], feed.Phases, feed.IsPhaseToPhase);
+        if (!ofFeed.TryGetValue(feed, out var sums)) ofFeed[feed] = sums = new double[feed.Phases];
+        var own = new double[feed.Phases];
+        for (var i = 0; i < uses.Length; i++) own[deal.Sections[i]] += uses[i].Watts.Value / uses[i].Feeds.Length;
+        var turn = feed.Phases == 1
+            ? [0]
+            : Turns.MinBy(t => Enumerable.Range(0, own.Length).Max(s => sums[t[s]] + own[s]));
+        for (var s = 0; s < own.Length; s++) sums[turn[s]] += own[s];
+        plugs = [.. uses.Select((u, i) => new StripPlug(u, turn[deal.Sections[i]]))];
+        return deal;
     }
 }

@@ -3,13 +3,14 @@ using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Power;
 using Lanewright.Model;
+using Lanewright.Model.Catalogues;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Places;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Space;
 
-/// <summary>All racks that hold a device.</summary>
+/// <summary>What stands in the racks of a plan.</summary>
 public sealed class RackBook
 {
     private readonly double[] modules;
@@ -22,18 +23,22 @@ public sealed class RackBook
         var inRack = new List<int>[plan.Building.Racks.Length];
         for (var device = 0; device < plan.Devices.Count; device++)
             if (plan.Devices.RackIndex(device) is >= 0 and var rack) (inRack[rack] ??= []).Add(device);
-        Racks =
+        All =
         [
             .. from rack in plan.Building.Racks
-               where inRack[rack.Index] is not null
-               select Contents(rack, [.. inRack[rack.Index].OrderBy(plan.Devices.Unit).ThenBy(d => d)]),
+               let devices = inRack[rack.Index] ?? []
+               select Contents(rack, [.. devices.OrderBy(plan.Devices.Unit).ThenBy(d => d)]),
         ];
+        Racks = [.. All.Where(r => !r.Devices.IsEmpty)];
     }
 
     /// <summary>The plan.</summary>
     public Plan Plan { get; }
 
-    /// <summary>The racks in order.</summary>
+    /// <summary>All racks of the plan in order, empty ones as well.</summary>
+    public ImmutableArray<RackContents> All { get; }
+
+    /// <summary>The racks that hold a device, in order.</summary>
     public ImmutableArray<RackContents> Racks { get; }
 
     /// <summary>The racks of a design.</summary>
@@ -57,11 +62,21 @@ public sealed class RackBook
     public static Mass WeightOf(DeviceGroup group) =>
         Mass.FromKilograms(RackLoad.Of(group.Model, group.Cards).Kilograms);
 
+    /// <summary>Whether the catalogue says what devices of a group weigh.</summary>
+    public static bool IsWeightKnown(DeviceGroup group) => group.Model.Weight.Kilograms > 0;
+
+    /// <summary>Whether the catalogue says what devices of a group draw at the most; a panel draws nothing.</summary>
+    public static bool IsPowerKnown(DeviceGroup group) => group.Model.Kind == DeviceKind.Panel || group.Model.Maximum.Value > 0;
+
     private RackContents Contents(Rack rack, ImmutableArray<int> devices) => new(
         rack,
         devices,
         devices.Sum(d => Plan.Devices.Group(d).Model.Units),
         Mass.FromKilograms(devices.Sum(d => WeightOf(Plan.Devices.Group(d)).Kilograms)),
         Watts.From(devices.Sum(d => TypicalOf(d).Value)),
-        Watts.From(devices.Sum(d => MaximumOf(d).Value)));
+        Watts.From(devices.Sum(d => MaximumOf(d).Value)))
+    {
+        IsWeightKnown = devices.All(d => IsWeightKnown(Plan.Devices.Group(d))),
+        IsPowerKnown = devices.All(d => IsPowerKnown(Plan.Devices.Group(d))),
+    };
 }

@@ -17,6 +17,12 @@ public sealed record RackContents(
     /// <summary>Rack units left.</summary>
     public int FreeUnits => Rack.Type.Units - UsedUnits;
 
+    /// <summary>Whether it is known what each of its devices weighs.</summary>
+    public required bool IsWeightKnown { get; init; }
+
+    /// <summary>Whether it is known what each of its devices draws at the most; panels draw nothing.</summary>
+    public required bool IsPowerKnown { get; init; }
+
     /// <summary>Weight on the floor: the rack's own counted where it is known.</summary>
     public Mass OnFloor => Weight + (Rack.Type.OwnWeight ?? default);
 }

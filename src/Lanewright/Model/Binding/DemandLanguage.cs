@@ -35,6 +35,7 @@ public static class DemandLanguage
         ("link", FailingPart.Link), ("module", FailingPart.Module), ("switch", FailingPart.Switch), ("cable", FailingPart.Cable),
         ("rack", FailingPart.Rack), ("feed", FailingPart.Feed), ("tray", FailingPart.Tray),
         ("trunk", FailingPart.Trunk), ("panel", FailingPart.Panel), ("route", FailingPart.Route),
+        ("host", FailingPart.Host), ("card", FailingPart.Card), ("cassette", FailingPart.Cassette),
     ];
 
     /// <summary>Traffic to carry.</summary>

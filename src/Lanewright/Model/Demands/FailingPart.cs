@@ -32,4 +32,13 @@ public enum FailingPart
 
     /// <summary>A way between two halls, with all that goes from the one to the other.</summary>
     Route,
+
+    /// <summary>A host, kept in reserve as a whole; what it does to a fabric is counted with its links.</summary>
+    Host,
+
+    /// <summary>A card of a host or chassis.</summary>
+    Card,
+
+    /// <summary>A cassette of a panel.</summary>
+    Cassette,
 }

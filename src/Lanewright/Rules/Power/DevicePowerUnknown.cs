@@ -1,5 +1,5 @@
+using Lanewright.Engineering.Space;
 using Lanewright.Findings;
-using Lanewright.Model.Catalogues;
 
 namespace Lanewright.Rules.Power;
 
@@ -16,7 +16,7 @@ internal sealed class DevicePowerUnknown() : Rule("LW4413", nameof(DevicePowerUn
             where rack.Rack.Type.PowerLimit is not null || rack.Rack.Hall.Cooling is not null || fed.Contains(rack.Rack.Index)
             from device in rack.Devices
             let @group = devices.Group(device)
-            where @group.Model.Kind != DeviceKind.Panel && @group.Model.Maximum.Value <= 0
+            where !RackBook.IsPowerKnown(@group)
             group (rack.Rack, @group) by @group.Model.Name;
         foreach (var model in open)
         {

@@ -1,4 +1,3 @@
-using Lanewright.Engineering.Power;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 
@@ -11,7 +10,7 @@ internal sealed class FeedLossOverloads() : Rule("LW4402", nameof(FeedLossOverlo
     public override void Judge(Judgement judgement)
     {
         if (judgement.Plan.Power.IsEmpty) return;
-        foreach (var feed in StripLoads.Of(judgement.Racks.Value).GroupBy(s => s.Feed))
+        foreach (var feed in judgement.Strips.GroupBy(s => s.Feed))
         {
             // What is too much with all feeds up has been said.
             var over = feed.Where(s => s.AfterLoss > s.Limit && s.Highest <= s.Limit).ToList();

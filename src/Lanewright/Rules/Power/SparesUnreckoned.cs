@@ -13,7 +13,9 @@ internal sealed class SparesUnreckoned() : Rule("LW4411", nameof(SparesUnreckone
     {
         if (judgement.Plan.Policy.SpareLevel is null) return;
         var known = judgement.Plan.Policy.FailureRates.Select(r => r.Part).ToHashSet();
-        var used = judgement.Parts.Where(p => p.Needed > 0).Select(p => SpareBook.PartOf(p.Item)).OfType<FailingPart>();
+        // Hosts, cards and what lies in panels are kept in reserve by few; the table of spares names them.
+        var used = judgement.Parts.Where(p => p.Needed > 0).Select(p => SpareBook.PartOf(judgement.Plan, p.Item)).OfType<FailingPart>()
+            .Where(p => p is FailingPart.Switch or FailingPart.Module or FailingPart.Cable);
         foreach (var part in used.Distinct().Order().Where(p => !known.Contains(p)))
         {
             var name = DemandLanguage.Parts.First(p => p.Part == part).Name;

@@ -1,3 +1,4 @@
+using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 
 namespace Lanewright.Rules.Space;
@@ -14,7 +15,7 @@ internal sealed class DeviceWeightUnknown() : Rule("LW4312", nameof(DeviceWeight
             where rack.Rack.Type.WeightLimit is not null || rack.Rack.Hall.FloorLoad is not null
             from device in rack.Devices
             let @group = devices.Group(device)
-            where @group.Model.Weight.Kilograms <= 0
+            where !RackBook.IsWeightKnown(@group)
             group (rack.Rack, @group) by @group.Model.Name;
         foreach (var model in open)
         {

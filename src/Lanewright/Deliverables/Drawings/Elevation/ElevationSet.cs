@@ -18,7 +18,7 @@ internal static class ElevationSet
     public static IEnumerable<Deliverable> Of(DesignedPlan designed)
     {
         if (designed.Racks.Value.Racks.IsEmpty) yield break;
-        var strips = new Lazy<ILookup<int, StripLoad>>(() => StripLoads.Of(designed.Racks.Value).ToLookup(s => s.Rack.Index));
+        var strips = new Lazy<ILookup<int, StripLoad>>(() => designed.Strips.ToLookup(s => s.Rack.Index));
         var number = 0;
         foreach (var sheet in Sheets(designed.Racks.Value).Take(MostSheets))
         {
@@ -32,10 +32,12 @@ internal static class ElevationSet
         }
     }
 
-    /// <summary>The racks of each sheet: those of one row, in order, as many on each as come out even.</summary>
+    /// <summary>The racks of each sheet: those of one row from the first that is used to the last, in order, as many on each as come out
+    /// even.</summary>
     public static IEnumerable<ImmutableArray<RackContents>> Sheets(RackBook book) =>
-        from row in book.Racks.GroupBy(r => (r.Rack.Hall, r.Rack.Row))
-        let racks = row.ToList()
+        from row in book.All.GroupBy(r => (r.Rack.Hall, r.Rack.Row))
+        where row.Any(r => !r.Devices.IsEmpty)
+        let racks = row.SkipWhile(r => r.Devices.IsEmpty).Reverse().SkipWhile(r => r.Devices.IsEmpty).Reverse().ToList()
         let sheets = (racks.Count + RacksOnSheet - 1) / RacksOnSheet
         from sheet in racks.Chunk((racks.Count + sheets - 1) / sheets)
         select sheet.ToImmutableArray();
