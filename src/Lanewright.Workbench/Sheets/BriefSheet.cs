@@ -118,9 +118,11 @@ internal static class BriefSheet
         }
         var table = PaperTable.Open(paper.Markup, "demands", "demand", "kind", "#fullest link");
         foreach (var study in designed.Load.Demands)
-            table.Row(new Entry(study.Demand.Name, paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index))),
-                LoadWords.Kind(study), new Entry(LoadWords.Percent(study.MaxUtilisation),
-                    paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index)) + "#fullest", study.IsOverloaded ? "alert" : ""));
+        {
+            var sheet = paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index));
+            table.Row(new Entry(study.Demand.Name, sheet), LoadWords.Kind(study),
+                new Entry(LoadWords.Percent(study.MaxUtilisation), sheet + "#fullest", study.IsOverloaded ? "alert" : ""));
+        }
         table.Close();
     }
 }
