@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using Lanewright.Cli.Printing;
+using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
@@ -63,6 +64,10 @@ internal sealed class LineCommand
     private readonly Option<string?> least = new("--least-margin") { Description = "margin of signal over noise to be kept" };
     private readonly Option<int> pairs = new("--pairs") { Description = "pairs of fibres; 1", DefaultValueFactory = _ => 1 };
     private readonly Option<string?> sweep = new("--sweep") { Description = "also the margin over length, channels or launch" };
+    private readonly Option<string?> output = new("--out")
+    {
+        Description = "without a plan: a file ending in .svg for a chart of the margin over what --sweep names, or over all three",
+    };
     private readonly Option<bool> json = CommonOptions.Json();
 
     /// <summary>The command.</summary>
@@ -73,7 +78,7 @@ internal sealed class LineCommand
         {
             o.plan, o.name, o.length, o.type, o.rate, o.channels, o.spacing, o.first, o.fibre, o.loss, o.measured, o.dispersion,
             o.connectors, o.connectorLoss, o.splices, o.spliceLoss, o.ageing, o.years, o.booster, o.preamplifier, o.inLine, o.multiplexer,
-            o.launch, o.transmitter, o.transmitterOsnr, o.pdl, o.filter, o.least, o.pairs, o.sweep, o.json,
+            o.launch, o.transmitter, o.transmitterOsnr, o.pdl, o.filter, o.least, o.pairs, o.sweep, o.output, o.json,
         };
         command.SetAction(o.Run);
         return command;
@@ -83,7 +88,8 @@ internal sealed class LineCommand
     {
         if (parsed.GetValue(plan) is { } path) return Plan(parsed, path);
         var answer = LineLadder.Of(QuestionOf(parsed, StandardsLibrary.Shipped));
-        var swept = SweepOf(answer, parsed.GetValue(sweep));
+        var swept = Swept(parsed) is { } quantity ? LineSweep.Over(answer, quantity) : null;
+        if (parsed.GetValue(output) is { } file) Chart(answer, swept, file);
         if (parsed.GetValue(json)) Screen.Document(stream => LineJson.Write(
             answer, CatalogueBinder.Shipped, PlanLanguage.ShippedCurrency, swept, stream));
         else LinePrinter.Print(answer, CatalogueBinder.Shipped, PlanLanguage.ShippedCurrency, swept);
@@ -93,10 +99,11 @@ internal sealed class LineCommand
     /// <summary>The lines of a plan. What is wrong with the plan besides is for 'check' to say.</summary>
     private int Plan(ParseResult parsed, string path)
     {
-        Option[] ofPlans = [name, json];
+        Option[] ofPlans = [name, sweep, json];
         foreach (var given in parsed.CommandResult.Children.OfType<OptionResult>())
             if (!given.Implicit && !ofPlans.Contains(given.Option))
                 throw new UsageFault($"a plan says itself what its lines are made of; leave {given.Option.Name} out");
+        var swept = Swept(parsed);
         var judged = CommonOptions.Compile(path);
         var designed = CommonOptions.Designed(judged);
         var all = designed.Lines.Value.Lines;
@@ -107,18 +114,27 @@ internal sealed class LineCommand
             throw new UsageFault($"the plan has no line '{wanted}' that could be read"
                 + Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))
                 + (judged.HasErrors ? "; 'lanewright check' shows what stands in the way" : ""));
-        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed.Plan, stream));
-        else foreach (var line in lines) LinePrinter.Print(line, designed.Plan);
+        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed.Plan, stream, swept));
+        else foreach (var line in lines) LinePrinter.Print(line, designed.Plan, swept);
         var isDenied = lines.Any(l => l.Verdict == Verdict.Fail || l.Routes.Length < l.Statement.Routes);
         return isDenied ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
-    private static LineSweep? SweepOf(LineAnswer answer, string? quantity)
+    private string? Swept(ParseResult parsed)
     {
-        if (quantity is null) return null;
-        if (!LineSweep.Quantities.Contains(quantity))
-            throw new UsageFault($"--sweep '{quantity}' is none of {string.Join(", ", LineSweep.Quantities)}");
-        return LineSweep.Of(answer, quantity);
+        var quantity = parsed.GetValue(sweep);
+        return quantity is null || LineSweep.Quantities.Contains(quantity) ? quantity
+            : throw new UsageFault($"--sweep '{quantity}' is none of {string.Join(", ", LineSweep.Quantities)}");
+    }
+
+    private static void Chart(LineAnswer answer, LineSweep? swept, string file)
+    {
+        if (!file.EndsWith(".svg", StringComparison.Ordinal)) throw new UsageFault($"--out {file}: name a file that ends in .svg");
+        var sweeps = swept is null ? LineSweep.Quantities.Select(q => LineSweep.Over(answer, q)) : [swept];
+        if (LineChart.Of(answer, [.. sweeps]) is not { } drawing)
+            throw new UsageFault($"there is nothing to draw: {swept?.WhyNone ?? "no margin is known"}");
+        var folder = Path.GetDirectoryName(Path.GetFullPath(file)) ?? ".";
+        DocumentFolder.Write(folder, [new Deliverable(Path.GetFileName(file), drawing)], _ => { });
     }
 
     private LineQuestion QuestionOf(ParseResult parsed, StandardsLibrary standards)

@@ -26,11 +26,12 @@ internal static class LinePrinter
         ChecksPrinter.Print(design.Checks);
         if (answer.Price is { } price) Parts(price, currency);
         Screen.Line(Summary(answer));
-        if (LineHeadroom.Of(answer) is { } room) Screen.Line(Headroom(answer, room));
+        if (LineHeadroomWords.Of(answer) is { Length: > 0 } room) Screen.Line(room);
         var changes = LineChange.Of(answer, catalogue);
         foreach (var change in changes.Take(MostChanges)) Screen.Line("  " + Change(change));
         if (LineChange.BestBuy(changes) is { } best) Screen.Line($"most margin for its cost: {Change(best)}");
-        if (sweep is not null)
+        if (sweep is { Points.IsEmpty: true }) Screen.Line($"no sweep over {sweep.Quantity}: {sweep.WhyNone}");
+        else if (sweep is not null)
         {
             Screen.Line($"with {LineWords.Name(design.Scheme)} as designed, over {sweep.Quantity}:");
             Sweep(sweep);
@@ -40,7 +41,7 @@ internal static class LinePrinter
     }
 
     /// <summary>Prints a line of a plan with its routes and what cuts leave of it.</summary>
-    public static void Print(LineResult line, Plan plan)
+    public static void Print(LineResult line, Plan plan, string? swept)
     {
         Screen.Line("");
         Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
@@ -54,13 +55,15 @@ internal static class LinePrinter
         {
             Screen.Line($"route {Numerals.Whole(route + 1)}: {string.Join(" - ", line.Routes[route].Sites.Select(s => s.Name))} over "
                 + $"{line.Routes[route].Name}, {Numerals.Shown(line.Routes[route].Length.Kilometres, "km")}");
-            Print(line.Routes[route].Answer, plan.Catalogue, plan.Currency, null);
+            Print(line.Routes[route].Answer, plan.Catalogue, plan.Currency,
+                swept is null ? null : LineSweep.Over(line.Routes[route].Answer, swept));
         }
         if (line.Difference is { } difference)
             Screen.Line($"the routes differ by {Numerals.Shown(difference.Nanoseconds / 1000, "us")}");
         foreach (var separating in line.Separating) Screen.Line($"no second route: every way needs {separating}");
         if (line.Routes.Length < line.Statement.Routes && line.Separating.IsEmpty)
-            Screen.Line(line.IsProven ? "no second route: every two ways share a span or a duct" : "no second route was found");
+            Screen.Line(line.IsProven ? "no second route: " + LineConflict.Words(line.Conflicts)
+                : "no second route was found within the work allowed");
         if (!line.Shared.IsEmpty) Screen.Line($"both routes are in {string.Join(" and ", line.Shared)}: one cut takes both");
         if (line.Routes.Any(r => !r.Carries)) Screen.Line("routes that fail count for nothing in what is carried, left and available");
         Screen.Print(["when this is cut", "", "left"], line.Cuts.Select(c => (IReadOnlyList<string>)
@@ -96,21 +99,6 @@ internal static class LinePrinter
             : cost.Units == 0 ? " at no cost"
             : $" for {Numerals.Grouped(cost.Units)} at the prices of the catalogue");
 
-    private static string Headroom(LineAnswer answer, LineHeadroom room)
-    {
-        var used = answer.Question.Channels.Channels.Length;
-        var spacing = Numerals.Shown(answer.Question.Channels.Spacing.Gigahertz, "GHz");
-        var more = Numerals.Whole(room.MostChannels - used);
-        return $"room for {more} more channels {spacing} apart{(used == 1 ? ", with multiplexers" : "")}{Higher(room)}";
-    }
-
-    private static string Higher(LineHeadroom room)
-    {
-        var working = room.HigherRates.Where(h => h.Verdict == Verdict.Pass).GroupBy(h => h.Spacing).Select(g =>
-            $"{string.Join(", ", g.Select(h => h.TypeName))} {Numerals.Shown(g.Key.Gigahertz, "GHz")} apart").ToList();
-        return working.Count > 0 ? $"; as many channels of {string.Join(" or of ", working)} would work in the same scheme" : "";
-    }
-
     private static void Parts(LinePrice price, string currency)
     {
         Screen.Print(["part", "count", "each", currency, "price is"], price.Parts.Select(p => (IReadOnlyList<string>)
@@ -143,7 +131,7 @@ internal static class LinePrinter
         ]));
 
     private static void Sweep(LineSweep sweep) => Screen.Print(
-        [$"{sweep.Quantity} {sweep.Unit}".TrimEnd(), "smallest margin of signal over noise", "verdict", "fails"],
+        [$"{sweep.Quantity} {sweep.Unit}".TrimEnd(), $"smallest margin of {sweep.Of}", "verdict", "fails"],
         sweep.Points.Select(p => (IReadOnlyList<string>)
             [Numerals.Plain(p.Value), Of(p.MarginDb, "dB"), Checks.Word(p.Verdict), p.Failing]));
 

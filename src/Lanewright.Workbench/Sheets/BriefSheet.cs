@@ -101,7 +101,8 @@ internal static class BriefSheet
             "#of all", "#kW at most");
         foreach (var kind in kinds)
             table.Row(new Entry(kind.Kind, paper.Site.Asking("parts", kind.Kind)), Numerals.Grouped(kind.Buy),
-                new Entry(Numerals.Grouped(kind.Price), paper.Site.Asking("parts", kind.Kind)), all > 0 ? Numerals.Fixed(kind.Price / all * 100, 1) + " %" : "", Kilowatts(kind.Watts));
+                new Entry(Numerals.Grouped(kind.Price), paper.Site.Asking("parts", kind.Kind)),
+                all > 0 ? Numerals.Fixed(kind.Price / all * 100, 1) + " %" : "", Kilowatts(kind.Watts));
         table.Row("sum", ["together", "", Numerals.Grouped(all), "", Kilowatts(kinds.Sum(k => k.Watts))]);
         table.Close();
     }

@@ -18,9 +18,7 @@ public static class PlanFromGraph
         using var writer = new StreamWriter(stream, new UTF8Encoding(false), leaveOpen: true);
         var names = NamesOf(graph);
         var placed = graph.Points.Where(p => p.Longitude is not null && p.Latitude is not null).ToList();
-        var origin = placed.Count > 0
-            ? (Longitude: placed.Average(p => p.Longitude ?? 0), Latitude: placed.Average(p => p.Latitude ?? 0))
-            : default;
+        var origin = Earth.Middle(placed.Select(p => (p.Longitude ?? 0, p.Latitude ?? 0)));
         var detour = standards.LineValue("route", "detour").Value;
         writer.Write("# Sites and spans from a graph of places. Lengths are straight lines over the ground times "
             + $"{Numerals.Plain(detour)}: put in those of\n# the fibre, say which spans share a duct, and describe the lines.\n"
@@ -43,6 +41,11 @@ public static class PlanFromGraph
         StreamWriter writer, GraphText graph, StandardsLibrary standards, ImmutableArray<string> names, int edge, double detour)
     {
         var (from, to, label) = graph.Edges[edge];
+        if (from == to)
+        {
+            writer.Write($"  # an edge from {PlanText.Name(names[from])} to itself is left out\n");
+            return;
+        }
         var ends = $"from: {PlanText.Name(names[from])}, to: {PlanText.Name(names[to])}";
         var name = $"s{Numerals.Padded(edge + 1, 3)}";
         var about = label.Length > 0 ? "  # " + new string([.. label.Select(c => char.IsControl(c) ? ' ' : c)]) : "";
@@ -50,7 +53,11 @@ public static class PlanFromGraph
             && Earth.Between(standards, (x1, y1), (x2, y2)) * detour is { Metres: >= 1 } length)
             writer.Write($"  {name}: {{ {ends}, length: {Kilometres(length)}, huts: anywhere }}{about}\n");
         else
-            writer.Write($"  # {name}: {{ {ends}, length: ... km }}   # how far apart they are is not known\n");
+        {
+            var isPlaced = graph.Points[from] is (_, not null, not null) && graph.Points[to] is (_, not null, not null);
+            var why = isPlaced ? "the graph has both on one spot" : "how far apart they are is not known";
+            writer.Write($"  # {name}: {{ {ends}, length: ... km }}   # {why}\n");
+        }
     }
 
     private static string Kilometres(Length length) => Numerals.Exact(Math.Round(length.Kilometres, 1)) + " km";

@@ -61,7 +61,7 @@ public sealed record GraphText(
         foreach (var edge in Named(document, "edge"))
         {
             if (edge.Attribute("source")?.Value is not { } from || edge.Attribute("target")?.Value is not { } to) continue;
-            if (!numbers.TryGetValue(from, out var a) || !numbers.TryGetValue(to, out var b) || a == b) continue;
+            if (!numbers.TryGetValue(from, out var a) || !numbers.TryGetValue(to, out var b)) continue;
             edges.Add((a, b, Values(edge, fields).GetValueOrDefault("LinkLabel", "").Trim()));
         }
         return new GraphText(points.ToImmutable(), edges.ToImmutable());

@@ -9,8 +9,8 @@ public static class Numerals
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
 #pragma warning restore RS0030
 
-    /// <summary>Two digits that count and a power of ten, for shares that are very small.</summary>
-    public static string Scientific(double value) => value.ToString("0.0e0", Invariant);
+    /// <summary>Two or three digits that count and a power of ten, for shares that are very small.</summary>
+    public static string Scientific(double value) => value.ToString("0.0#e0", Invariant);
 
     /// <summary>A number with at most four decimals and no trailing zeros.</summary>
     public static string Plain(double value)

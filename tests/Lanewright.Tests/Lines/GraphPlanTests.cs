@@ -44,6 +44,33 @@ public sealed class GraphPlanTests
     public void Distance_IsThatOfTheTextbook() => Assert.Equal(
         2886.4, Earth.Between(StandardsLibrary.Shipped, (-86.67, 36.12), (-118.40, 33.94)).Kilometres, 0.5);
 
+    // Azimuthal equidistant: distances from the middle are those of the globe, and others are at most a few hundredths too long, also
+    // over the meridian where degrees begin anew.
+    [Theory]
+    [InlineData(10, 50)]
+    [InlineData(-95, 38)]
+    [InlineData(180, -20)]
+    public void Map_KeepsDistances(double longitude, double latitude)
+    {
+        var standards = StandardsLibrary.Shipped;
+        (double X, double Y)[] points = [.. Enumerable.Range(0, 12).Select(i =>
+            (Wrapped(longitude + (20 * Math.Sin(i * 2.4))), latitude + (14 * Math.Cos(i * 1.7))))];
+        var middle = Earth.Middle(points);
+        Assert.Equal(0, Earth.Between(standards, middle, (longitude, latitude)).Kilometres, 900.0);
+        var flat = points.Select(p => Earth.Position(standards, middle, p)).ToList();
+        for (var i = 0; i < points.Length; i++)
+        {
+            Assert.Equal(Earth.Between(standards, middle, points[i]).Kilometres, Far(flat[i], default), 1e-6);
+            for (var j = 0; j < i; j++)
+                Assert.InRange(Far(flat[i], flat[j]) / Earth.Between(standards, points[i], points[j]).Kilometres, 0.9999, 1.03);
+        }
+
+        static double Wrapped(double degrees) => degrees > 180 ? degrees - 360 : degrees;
+
+        static double Far((Quantities.Length East, Quantities.Length North) a, (Quantities.Length East, Quantities.Length North) b) =>
+            Math.Sqrt(Math.Pow((a.East - b.East).Kilometres, 2) + Math.Pow((a.North - b.North).Kilometres, 2));
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("<graphml>")]

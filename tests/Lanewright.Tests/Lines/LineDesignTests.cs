@@ -56,20 +56,37 @@ public sealed class LineDesignTests
     {
         var asked = SpanCase.Question(80, 8);
         var answer = LineLadder.Of(asked);
-        var sweep = LineSweep.Of(answer, quantity)!;
+        var sweep = LineSweep.Over(answer, quantity);
         Assert.True(sweep.Points.Length >= 10);
         foreach (var (value, margin, verdict, failing) in sweep.Points)
         {
             var design = LineLadder.Try(quantity switch
             {
                 "length" => SpanCase.Question(value, 8),
-                "channels" => SpanCase.Question(80, (int)value),
+                "channels" => Multiplexed(SpanCase.Question(80, (int)value)),
                 _ => asked with { Launch = PowerLevel.FromDbm(value) },
             }, answer.Design.Scheme)!;
             Assert.Equal(design.Worst!.Margin!.Value.Value, margin!.Value, 1e-9);
             Assert.Equal(design.Verdict, verdict);
             Assert.Equal(verdict == Engineering.Links.Verdict.Fail, failing.Length > 0);
         }
+
+        // Everything else as designed: a single channel keeps the multiplexers.
+        static LineQuestion Multiplexed(LineQuestion asked) => asked with { Equipment = asked.Equipment with { AlwaysMultiplexes = true } };
+    }
+
+    // Loss grows with length alone, so that every kilometre more leaves less.
+    [Fact]
+    public void Sweep_OfGreyOpticsIsOneOfLoss()
+    {
+        var asked = SpanCase.Question(8, 1) with { Type = null, Rate = BitRate.FromGigabits(10) };
+        var answer = LineLadder.Of(asked);
+        Assert.Equal(LineScheme.Grey, answer.Design.Scheme);
+        var sweep = LineSweep.Over(answer, "length");
+        Assert.Equal(LineSweep.Loss, sweep.Of);
+        var margins = sweep.Points.Select(p => p.MarginDb!.Value).ToList();
+        Assert.True(margins.Count > 10 && margins.Zip(margins.Skip(1)).All(m => m.Second < m.First));
+        Assert.NotEmpty(LineSweep.Over(answer, "launch").WhyNone);
     }
 
     [Fact]

@@ -52,6 +52,41 @@ public sealed class LineDrawingTests
         AssertApart(texts);
     }
 
+    // Twelve spans of the plan are too many to read one by one: the first and the last are drawn, and the others told by their number.
+    [Theory]
+    [InlineData("W01a-power", "8 more spans, 400 km")]
+    [InlineData("W01a-single-line", "8 more spans")]
+    public void SpansInTheMiddle_AreToldByTheirNumber(string drawing, string told)
+    {
+        var sites = string.Join(", ", Enumerable.Range(0, 13).Select(i => $"p{i}: {{ }}"));
+        var spans = string.Join("\n", Enumerable.Range(0, 12).Select(i => $"  s{i}: {{ from: p{i}, to: p{i + 1}, length: 50 km }}"));
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { {{sites}} }
+            spans:
+            {{spans}}
+            lines: { away: { from: p0, to: p12, type: OR-200G-63.1GBd-QPSK, channels: 8, scheme: coherent-in-line } }
+            """);
+        var texts = Texts(judged, drawing, "mid");
+        Assert.Contains(texts, t => t.Value == told);
+        AssertApart(texts);
+    }
+
+    // Grey optics have levels to draw, and no noise.
+    [Fact]
+    public void GreyLines_HaveALadderOfLevels()
+    {
+        var judged = PlanBlock.Compile("""
+            lanewright: 1
+            sites: { bay: { }, town: { } }
+            spans: { coast: { from: bay, to: town, length: 2 km, pairs: 4 } }
+            lines: { near: { from: bay, to: town, rate: 400G, channels: 4 } }
+            """);
+        var texts = Texts(judged, "W01a-power", "small").Select(t => t.Value).ToList();
+        Assert.Contains(texts, t => t.StartsWith("needed at the receiver", StringComparison.Ordinal));
+        Assert.DoesNotContain(texts, t => t.Contains("over noise", StringComparison.Ordinal));
+    }
+
     private static List<XElement> Texts(JudgedPlan judged, string drawing, string style)
     {
         using var stream = new MemoryStream();

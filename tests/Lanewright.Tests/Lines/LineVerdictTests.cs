@@ -31,6 +31,25 @@ public sealed class LineVerdictTests
         Assert.Equal(alone.Availability.Value, line.Availability.Value, 12);
     }
 
+    // Three ways, each two of which share a duct: no single cut proves that there is no pair, and all three conflicts together do.
+    [Fact]
+    public void NoPair_IsProvenByWhatEveryTwoWaysShare()
+    {
+        var line = Expect.Designed(PlanBlock.Compile("""
+            lanewright: 1
+            sites: { a: { }, b: { } }
+            spans:
+              s1: { from: a, to: b, length: 10 km, ducts: [x, y] }
+              s2: { from: a, to: b, length: 11 km, ducts: [x, z] }
+              s3: { from: a, to: b, length: 12 km, ducts: [y, z] }
+            lines: { l: { from: a, to: b, type: 400ZR, routes: 2 } }
+            """)).Lines.Value.Lines.Single();
+        Assert.Equal(Verdict.Fail, line.Verdict);
+        Assert.Empty(line.Separating);
+        Assert.Equal(["s1 s2 duct 'x'", "s1 s3 duct 'y'", "s2 s3 duct 'z'"],
+            line.Conflicts.Select(c => $"{c.Way.Single()} {c.OtherWay.Single()} {c.Share.Single()}").Order());
+    }
+
     // Compensating fibre turns the sign and not the limit: OIF-400ZR allows 2400 ps/nm, and 80 km of 40 ps/(nm km) have 3200.
     [Theory]
     [InlineData("40ps/nm/km", 1)]

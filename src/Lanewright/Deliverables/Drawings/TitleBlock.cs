@@ -73,6 +73,12 @@ internal sealed class TitleBlock
         return new TitleBlock(cells.ToImmutable(), Verdict.Pass, about, []);
     }
 
+    /// <summary>The block of a drawing that no plan stands behind.</summary>
+    /// <param name="about">What the drawing is about, in a word or two.</param>
+    /// <param name="cells">Label, value and relative width of each cell.</param>
+    public static TitleBlock Of(string about, params ImmutableArray<(string Label, string Value, double Share)> cells) =>
+        new(cells, Verdict.Pass, about, []);
+
     /// <summary>The comparisons that decide against the way, one a line.</summary>
     private static ImmutableArray<string> ReasonsOf(LinkWay way)
     {

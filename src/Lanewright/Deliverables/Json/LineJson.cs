@@ -149,11 +149,14 @@ public static class LineJson
         writer.WriteString("mostMarginPerCost", LineChange.BestBuy(changes)?.What);
     }
 
-    private static void Sweep(Utf8JsonWriter writer, LineSweep sweep)
+    /// <summary>Writes a sweep into an object that is open.</summary>
+    public static void Sweep(Utf8JsonWriter writer, LineSweep sweep)
     {
         writer.WriteStartObject("sweep");
         writer.WriteString("quantity", sweep.Quantity);
         writer.WriteString("unit", sweep.Unit);
+        writer.WriteString("marginOf", sweep.Of);
+        writer.WriteString("whyNone", sweep.WhyNone);
         writer.WriteStartArray("points");
         foreach (var (value, margin, verdict, failing) in sweep.Points)
         {

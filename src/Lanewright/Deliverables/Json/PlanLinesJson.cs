@@ -9,7 +9,8 @@ namespace Lanewright.Deliverables.Json;
 public static class PlanLinesJson
 {
     /// <summary>Writes them.</summary>
-    public static void Write(IReadOnlyList<LineResult> lines, Plan plan, Stream stream) => JsonText.Write(stream, writer =>
+    public static void Write(IReadOnlyList<LineResult> lines, Plan plan, Stream stream, string? swept = null) => JsonText.Write(
+        stream, writer =>
     {
         writer.WriteStartObject();
         // The line that comes out worst stands for all, with the keys that a line by itself has.
@@ -17,12 +18,12 @@ public static class PlanLinesJson
             .ThenBy(r => r.Answer.Design.Worst?.Margin ?? default).FirstOrDefault();
         if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, plan.Catalogue, plan.Currency, lines.Max(l => l.Verdict));
         writer.WriteStartArray("lines");
-        foreach (var line in lines) Line(writer, line, plan);
+        foreach (var line in lines) Line(writer, line, plan, swept);
         writer.WriteEndArray();
         writer.WriteEndObject();
     });
 
-    private static void Line(Utf8JsonWriter writer, LineResult line, Plan plan)
+    private static void Line(Utf8JsonWriter writer, LineResult line, Plan plan, string? swept)
     {
         writer.WriteStartObject();
         writer.WriteString("name", line.Statement.Name);
@@ -34,6 +35,16 @@ public static class PlanLinesJson
         writer.Number("latencyDifferenceUs", line.Difference?.Nanoseconds / 1000);
         writer.WriteNumber("routesWanted", line.Statement.Routes);
         Texts(writer, "separating", line.Separating);
+        writer.WriteStartArray("conflicts");
+        foreach (var conflict in line.Conflicts)
+        {
+            writer.WriteStartObject();
+            Texts(writer, "way", conflict.Way);
+            Texts(writer, "otherWay", conflict.OtherWay);
+            Texts(writer, "share", conflict.Share);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
         Texts(writer, "shared", line.Shared);
         writer.WriteStartArray("cuts");
         foreach (var cut in line.Cuts)
@@ -42,6 +53,9 @@ public static class PlanLinesJson
             writer.WriteString("what", cut.What);
             writer.WriteString("kind", cut.IsDuct ? "duct" : "span");
             writer.Number("capacityLeftGbps", cut.Left.Gigabits);
+            writer.WriteStartArray("routesLost");
+            foreach (var route in cut.RoutesLost) writer.WriteNumberValue(route + 1);
+            writer.WriteEndArray();
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
@@ -56,6 +70,7 @@ public static class PlanLinesJson
             writer.WriteString("toModule", route.Terminals.To?.Name ?? "");
             ChecksJson.Write(writer, "portChecks", route.Terminals.Checks);
             LineJson.WriteKeys(writer, route.Answer, plan.Catalogue, plan.Currency, route.Verdict);
+            if (swept is not null) LineJson.Sweep(writer, LineSweep.Over(route.Answer, swept));
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

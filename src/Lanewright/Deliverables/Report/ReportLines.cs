@@ -19,6 +19,7 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
     private const int MostShown = 6;
 
     private const int MostCuts = 40;
+    private const int MostChannels = 96;
 
     /// <summary>Writes it.</summary>
     public void Write()
@@ -50,7 +51,15 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
             }
         }
         table.Close();
-        markup.Element("p", "How much of the time a line carries something follows from how often fibre is cut and how long a repair "
+        foreach (var line in designed.Lines.Value.Lines)
+        {
+            if (line.Difference is { } difference)
+                Sentence($"the routes of {line.Statement.Name} differ by {Numerals.Shown(difference.Nanoseconds / 1000, "us")} one way");
+            if (line.Routes.Length < line.Statement.Routes && !line.Conflicts.IsEmpty)
+                Sentence($"{line.Statement.Name} has no second route: {LineConflict.Words(line.Conflicts)}");
+        }
+        markup.Element("p", "Delays are those of the fibre in one direction; what codes and signal processing of modules take comes on "
+            + "top. How much of the time a line carries something follows from how often fibre is cut and how long a repair "
             + "takes, and from how much of the time sites work, all settable in the plan. What both routes need stands before both, "
             + "and the rest of each fails by itself. Equipment of the line is not in it.",
             ("class", "soft"));
@@ -71,14 +80,19 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
     private void Route(LineSheet sheet)
     {
         markup.Element("h3", sheet.Words);
-        var table = HtmlTable.Open(markup, "scheme", "verdict", "why");
-        foreach (var tried in sheet.Line.Routes[sheet.Route].Answer.Tried)
-            table.Row(LineWords.Name(tried.Scheme), Checks.Word(tried.Verdict), tried.Reason);
+        var answer = sheet.Line.Routes[sheet.Route].Answer;
+        var table = HtmlTable.Open(markup, "scheme", "verdict", $"#parts, {designed.Plan.Currency}", "why");
+        foreach (var tried in answer.Tried)
+            table.Row(LineWords.Name(tried.Scheme), Checks.Word(tried.Verdict), LinePriceWords.Short(tried.Price), tried.Reason);
         table.Close();
+        Sentence(LinePriceWords.Whole(answer.Price, designed.Plan.Currency));
+        Sentence(LineHeadroomWords.Of(answer));
+        Sentence(LineCautions.Hint(sheet.Design, designed.Plan.Standards));
         if (sheet.Design.TypeName.Length > 0) Figure(() => LineDrawingSet.SingleLine(designed, sheet).Write(markup, isFile: false));
         if (sheet.Design.Stages.Length > 1) Figure(() => new PowerDrawing(sheet).Write(markup, isFile: false));
         if (LineDrawingSet.HasSpectrum(sheet)) Figure(() => new SpectrumDrawing(sheet).Write(markup, isFile: false));
-        var changes = LineChange.Of(sheet.Line.Routes[sheet.Route].Answer, designed.Plan.Catalogue);
+        Channels(sheet.Design);
+        var changes = LineChange.Of(answer, designed.Plan.Catalogue);
         if (changes.IsEmpty) return;
         var gains = HtmlTable.Open(markup, "change", "#margin gained dB", $"#{designed.Plan.Currency} more");
         foreach (var change in changes)
@@ -86,6 +100,32 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
         gains.Close();
         if (LineChange.BestBuy(changes) is { } best) markup.Element("p", $"Most margin for its cost: {best.What}.");
         markup.Element("p", $"Verdicts rest on values marked {Marks.Name(sheet.Design.Mark)} or better.", ("class", "soft"));
+    }
+
+    private void Sentence(string words)
+    {
+        if (words.Length > 0) markup.Element("p", char.ToUpperInvariant(words[0]) + words[1..] + ".");
+    }
+
+    /// <summary>Every channel at its receiver.</summary>
+    private void Channels(LineDesign design)
+    {
+        if (!design.Channels.Any(c => c.Gsnr is not null)) return;
+        var table = HtmlTable.Open(
+            markup, "#THz", "#nm", "#received dBm", "#over amplifier noise dB", "#over glass noise dB", "#all noise dB", "#needed dB",
+            "#penalties dB", "#margin dB", "#expected margin dB", "#code margin dB", "#above Shannon dB", "#ps/nm");
+        foreach (var channel in design.Channels.Take(MostChannels))
+        {
+            table.Row(Numerals.Fixed(channel.Frequency.Terahertz, 5), Numerals.Fixed(channel.Frequency.Wavelength.Nanometres, 3),
+                Of(channel.Received?.Dbm), Of(channel.Osnr?.Value), Of(channel.OverNonlinear?.Value), Of(channel.GsnrInReference?.Value),
+                Of(channel.Required?.Value), Of(channel.Penalty.Value), Of(channel.Margin?.Value), Of(channel.ExpectedMargin?.Value),
+                Of(channel.CodeMargin?.Value), Of(channel.OverShannon?.Value),
+                channel.Dispersion is { } d ? Numerals.Whole((long)Math.Round(d.PicosecondsPerNanometre)) : "");
+        }
+        table.Close();
+        Sentence(LineSpanWords.WithoutExpected(design));
+
+        static string Of(double? value) => value is { } known ? Numerals.Fixed(known, 2) : "";
     }
 
     private void Figure(Action draw)

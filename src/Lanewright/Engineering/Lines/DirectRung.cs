@@ -12,14 +12,16 @@ internal static class DirectRung
     /// <summary>The design with the first type of the rate that fits, or the last that does not.</summary>
     /// <param name="question">What is asked.</param>
     /// <param name="scheme">Coarse or dense.</param>
-    public static LineDesign Of(LineQuestion question, LineScheme scheme)
+    /// <param name="only">The type to keep to; null for any of the rate.</param>
+    public static LineDesign Of(LineQuestion question, LineScheme scheme, string? only = null)
     {
         if (scheme == LineScheme.CoarseDirect && question.Channels.Channels.Length > question.Standards.Grid.CoarseChannels)
             return Without(question, scheme,
                 $"{Numerals.Whole(question.Channels.Channels.Length)} channels, and the coarse grid has "
                 + Numerals.Whole(question.Standards.Grid.CoarseChannels));
         var types = question.Standards.WavelengthTypes
-            .Where(t => !t.IsCoherent && t.Rate == question.Rate && t.IsCoarse == (scheme == LineScheme.CoarseDirect)).ToList();
+            .Where(t => !t.IsCoherent && t.Rate == question.Rate && t.IsCoarse == (scheme == LineScheme.CoarseDirect)
+                && (only is null || t.Name == only)).ToList();
         if (types.Count == 0) return Without(question, scheme, Unknown(question, scheme));
         var asked = scheme == LineScheme.CoarseDirect ? Coarse(question) : question;
         var designs = types.Select(t => Judge(asked, scheme, t)).ToList();
@@ -96,6 +98,8 @@ internal static class DirectRung
             Spans = question.Spans,
             ReceiverPad = pad,
             Multiplexes = question.Multiplexes,
+            Stages = LineStages.OfLevels(question, question.Transmitter ?? type.TxMin?.Value, question.SpanLoss, pad),
+            LowestReceived = type.RxMin is { } floor ? floor.Value + penalty : null,
         };
     }
 

@@ -13,12 +13,15 @@ internal static class GreyRung
     private const string Glass = "G.652.D";
 
     /// <summary>The design with the type that comes nearest.</summary>
-    public static LineDesign Of(LineQuestion question)
+    /// <param name="question">What is asked.</param>
+    /// <param name="only">The type to keep to; null for any of the rate.</param>
+    public static LineDesign Of(LineQuestion question, string? only = null)
     {
+        question = question with { Spans = [.. question.Spans.Select(s => s with { Farther = default })] };
         var count = question.Channels.Channels.Length;
         var single = question.Standards.InterfaceTypes
             .Where(t => t.Rate == question.Rate && t.FibreKind == FibreKind.SingleMode && !t.IsDraft
-                && t.Signal.Modulation is not Modulation.Coherent)
+                && t.Signal.Modulation is not Modulation.Coherent && (only is null || t.Name == only))
             .ToList();
         var links = question.Standards.Fibre(Glass) is { } fibre && question.Spans.All(s => s.Fibre.Name == Glass)
             ? single.Select(t => (Type: t, Link: SingleLink.OverFibre(question.Standards, ChannelOf(question, fibre, t), t, t))).ToList()
@@ -44,9 +47,25 @@ internal static class GreyRung
             Checks = [pairs, .. best.Link.Checks],
             Channels = [.. question.Channels.Channels.Select(_ => GreyChannel(best.Type, best.Link))],
             Latency = CoherentLine.LatencyOf(question),
-            Spans = question.Spans,
+            Spans = At(best.Link, question),
+            Stages = LineStages.OfLevels(
+                question with { Channels = question.Channels with { Channels = question.Channels.Channels[..1] } },
+                best.Type.TxAverageMin?.Value, best.Link.Loss?.Maximum, default),
+            LowestReceived = best.Type.TxAverageMin?.Value - LossLimit(best.Link),
         };
     }
+
+    /// <summary>The spans with what they lose more at the wavelengths of a link than where losses are told.</summary>
+    private static ImmutableArray<LineSpan> At(SingleLink link, LineQuestion question)
+    {
+        var more = link.Loss?.Maximum - question.SpanLoss;
+        if (more is not { Value: > 0 } farther) return question.Spans;
+        return [.. question.Spans.Select(s => s with { Farther = farther * (s.Loss.Value / question.SpanLoss.Value) })];
+    }
+
+    /// <summary>What the channel of a link may lose; null where no budget is known.</summary>
+    private static Decibels? LossLimit(SingleLink link) =>
+        link.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss)?.Limit is { } most ? Decibels.From(most) : null;
 
     private static int Misses(SingleLink link) => link.Checks.Count(c => c.Verdict == Verdict.Fail);
 

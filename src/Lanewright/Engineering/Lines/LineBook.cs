@@ -3,7 +3,6 @@ using Lanewright.Engineering.Lines.Routes;
 using Lanewright.Model;
 using Lanewright.Model.Lines;
 using Lanewright.Model.Places;
-using Lanewright.Quantities;
 using Lanewright.Text;
 
 namespace Lanewright.Engineering.Lines;
@@ -83,7 +82,8 @@ public sealed class LineBook
             Routes = routes,
             Separating = separating,
             IsProven = isProven,
-            Shared = routes is [var first, var second] ? SharedBy(first, second) : [],
+            Conflicts = line.Routes > routes.Length && separating.IsEmpty && isProven && !routes.IsEmpty ? ConflictsOf(line, graph) : [],
+            Shared = routes is [var first, var second] ? SharedBy(first.Spans, second.Spans) : [],
             Availability = availability.Of(line, [.. routes.Where(r => r.Carries)]),
             Cuts = CutsOf(line, routes),
         };
@@ -116,6 +116,23 @@ public sealed class LineBook
             e => !used.Contains(e) && !plan.Spans[e].Ducts.Any(risks.Contains));
         return (other is null ? [line.Over] : [line.Over, SpansOf(other)], [], true);
     }
+
+    /// <summary>What every two ways share; of a way that is stated, what every other one shares with it.</summary>
+    private ImmutableArray<LineConflict> ConflictsOf(LineStatement line, RouteGraph graph)
+    {
+        var ways = graph.All(line.From.Index, line.To.Index, MostWays);
+        if (ways.IsEmpty) return [];
+        ImmutableArray<ImmutableArray<FibreSpan>> all = [.. ways.Select(SpansOf)];
+        var found =
+            from first in line.Over.IsEmpty ? all : [line.Over]
+            from other in all
+            where line.Over.IsEmpty ? all.IndexOf(other) > all.IndexOf(first) : !other.SequenceEqual(first)
+            select new LineConflict([.. first.Select(s => s.Name)], [.. other.Select(s => s.Name)], SharedBy(first, other));
+        return [.. found];
+    }
+
+    /// <summary>Ways beyond which nobody reads what every two of them share.</summary>
+    private const int MostWays = 16;
 
     private ImmutableArray<string> SeparatingOf(RouteGraph graph, int from, int to)
     {
@@ -150,20 +167,22 @@ public sealed class LineBook
         return sites.ToImmutable();
     }
 
-    private static ImmutableArray<string> SharedBy(LineRoute first, LineRoute second) =>
+    private static ImmutableArray<string> SharedBy(ImmutableArray<FibreSpan> first, ImmutableArray<FibreSpan> second) =>
     [
-        .. first.Spans.Intersect(second.Spans).Select(s => $"span '{s.Name}'"),
-        .. first.Spans.SelectMany(s => s.Ducts).Intersect(second.Spans.SelectMany(s => s.Ducts)).Select(d => $"duct '{d}'"),
+        .. first.Intersect(second).Select(s => $"span '{s.Name}'"),
+        .. first.Except(second).SelectMany(s => s.Ducts).Intersect(second.Except(first).SelectMany(s => s.Ducts))
+            .Select(d => $"duct '{d}'"),
     ];
 
     private static ImmutableArray<LineCut> CutsOf(LineStatement line, ImmutableArray<LineRoute> routes)
     {
-        var spans = routes.SelectMany(r => r.Spans).Distinct()
-            .Select(cut => new LineCut(cut.Name, false, Left(r => !r.Spans.Contains(cut))));
+        var spans = routes.SelectMany(r => r.Spans).Distinct().Select(cut => Cut(cut.Name, false, r => r.Spans.Contains(cut)));
         var inDucts = routes.SelectMany(r => r.Spans).SelectMany(s => s.Ducts).Distinct().Order(NaturalOrder.Instance)
-            .Select(cut => new LineCut(cut, true, Left(r => !r.Spans.Any(s => s.Ducts.Contains(cut)))));
+            .Select(cut => Cut(cut, true, r => r.Spans.Any(s => s.Ducts.Contains(cut))));
         return [.. spans.Concat(inDucts).OrderBy(c => c.Left).ThenBy(c => c.IsDuct).ThenBy(c => c.What, NaturalOrder.Instance)];
 
-        BitRate Left(Func<LineRoute, bool> isWhole) => line.Rate * (line.Channels * routes.Count(r => r.Carries && isWhole(r)));
+        LineCut Cut(string what, bool isDuct, Func<LineRoute, bool> isIn) => new(
+            what, isDuct, line.Rate * (line.Channels * routes.Count(r => r.Carries && !isIn(r))),
+            [.. Enumerable.Range(0, routes.Length).Where(i => isIn(routes[i]))]);
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Lines;
@@ -6,4 +7,5 @@ namespace Lanewright.Engineering.Lines;
 /// <param name="What">The span or the duct.</param>
 /// <param name="IsDuct">Whether it is a duct, with all spans in it.</param>
 /// <param name="Left">What the line still carries.</param>
-public sealed record LineCut(string What, bool IsDuct, BitRate Left);
+/// <param name="RoutesLost">The routes that go with it, from 0.</param>
+public sealed record LineCut(string What, bool IsDuct, BitRate Left, ImmutableArray<int> RoutesLost);

@@ -48,6 +48,10 @@ public sealed record LineDesign
     /// <summary>The way of the channel with the least margin.</summary>
     public ImmutableArray<LineStage> Stages { get; init; } = [];
 
+    /// <summary>The lowest level that the receivers bear, by what the line loses at most; null where signal over noise decides or nothing
+    /// is known.</summary>
+    public PowerLevel? LowestReceived { get; init; }
+
     /// <summary>Tilt that Raman scattering makes over the comb, all spans together.</summary>
     public Decibels RamanTilt { get; init; }
 

@@ -18,6 +18,10 @@ public sealed record LineResult
     /// nothing.</summary>
     public ImmutableArray<string> Separating { get; init; } = [];
 
+    /// <summary>Where there is no second route and no single span or duct proves it: every two ways, with what both are in. Empty where
+    /// there are more ways than can be told.</summary>
+    public ImmutableArray<LineConflict> Conflicts { get; init; } = [];
+
     /// <summary>Whether the search for a pair of routes went to its end.</summary>
     public bool IsProven { get; init; } = true;
 

@@ -65,6 +65,30 @@ internal static class LineStages
         }
     }
 
+    /// <summary>The way of light without amplifiers and so without noise of theirs; empty where the transmitter or the loss is not
+    /// known.</summary>
+    /// <param name="question">What is asked.</param>
+    /// <param name="transmitter">The lowest level of a transmitter.</param>
+    /// <param name="fibre">What the spans lose together.</param>
+    /// <param name="pad">A pad before the receiver.</param>
+    public static ImmutableArray<LineStage> OfLevels(LineQuestion question, PowerLevel? transmitter, Decibels? fibre, Decibels pad)
+    {
+        if (transmitter is not { } level || fibre is not { } loss) return [];
+        var at = default(Length);
+        var stages = ImmutableArray.CreateBuilder<LineStage>();
+        stages.Add(new LineStage("transmitter", at, level, null));
+        if (question.Multiplexes) stages.Add(new LineStage("multiplexer", at, level -= question.MultiplexerLoss, null));
+        foreach (var span in question.Spans)
+        {
+            at += span.Length;
+            level -= loss * (span.Loss.Value / question.SpanLoss.Value);
+            stages.Add(new LineStage(span.Name.Length > 0 ? span.Name : "span", at, level, null));
+        }
+        if (question.Multiplexes) stages.Add(new LineStage("demultiplexer", at, level -= question.MultiplexerLoss, null));
+        stages.Add(new LineStage("receiver", at, level - pad, null));
+        return stages.ToImmutable();
+    }
+
     /// <summary>Noise of the glass in the reference width, span by span: of each stretch between amplifiers what it makes, divided over its
     /// spans by the squares of nonlinearity, effective length and the light that reaches them.</summary>
     private static double[] NoiseOfSpans(LineQuestion question, CombState state, int channel)

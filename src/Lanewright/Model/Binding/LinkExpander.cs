@@ -161,6 +161,7 @@ internal sealed class LinkExpander
         var others = missing.Count > 1 ? $", and {missing.Count - 1} more devices likewise" : "";
         var cure = held is { } h ? $"port {h.Label} is held by '{nameOf[h.Holder]}'; name other ports, or move that link"
             : demand.End.Ports is null ? "split cages further, take a larger model, or free ports of other links"
+            : demand.End.Ports.NamedTwice is { } twice ? $"port {Numerals.Whole(twice)} is named more than once; name another instead"
             : "name more ports, or split them further";
         var needs = links[worst.Key] == 1 ? "a port" : $"{links[worst.Key]} ports";
         var lacking = worst.Value == 1 ? "one is" : worst.Value + " are";

@@ -13,12 +13,16 @@ public sealed record PortFilter(ImmutableArray<int> Numbers)
     /// <summary>Cages on cards by what is printed there; they have no number until it is known of which device.</summary>
     public ImmutableArray<string> Labels { get; init; } = [];
 
+    /// <summary>A number that is named more than once; null where none is.</summary>
+    public int? NamedTwice { get; init; }
+
     /// <summary>Reads a choice.</summary>
     public static bool TryRead(string text, out PortFilter filter)
     {
         filter = new PortFilter([]);
         var numbers = new SortedSet<int>();
         var labels = new List<string>();
+        int? twice = null;
         foreach (var part in text.Split(',', StringSplitOptions.TrimEntries))
         {
             var ends = part.Split("..", StringSplitOptions.TrimEntries);
@@ -29,11 +33,12 @@ public sealed record PortFilter(ImmutableArray<int> Numbers)
             if (from < 1 || to < from || to > LargestNumber) return false;
             for (var i = from; i <= to; i++)
             {
-                if (card == 0) numbers.Add((int)i);
-                else labels.Add($"{Numerals.Whole(card)}/{Numerals.Whole(i)}");
+                if (card == 0 && !numbers.Add((int)i)) twice ??= (int)i;
+                if (card == 0) continue;
+                labels.Add($"{Numerals.Whole(card)}/{Numerals.Whole(i)}");
             }
         }
-        filter = new PortFilter([.. numbers]) { Labels = [.. labels.Distinct()] };
+        filter = new PortFilter([.. numbers]) { Labels = [.. labels.Distinct()], NamedTwice = twice };
         return true;
     }
 
@@ -54,7 +59,7 @@ public sealed record PortFilter(ImmutableArray<int> Numbers)
             }
             numbers.Add(cage + 1);
         }
-        return new PortFilter([.. numbers.Order()]);
+        return new PortFilter([.. numbers.Order()]) { NamedTwice = NamedTwice };
     }
 
     private static bool TryEnd(string text, out long card, out long number)

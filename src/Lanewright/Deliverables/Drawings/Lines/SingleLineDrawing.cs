@@ -24,6 +24,9 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
     /// <summary>Spans that are drawn one by one.</summary>
     private const int MostApart = 6;
 
+    /// <summary>Spans, or folded ones, that there is room for.</summary>
+    private const int MostShown = 5;
+
     private readonly LinePointNames names = new(sheet.Plan);
 
     private LineDesign Design => sheet.Design;
@@ -58,9 +61,9 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         canvas.Text(Math.Min(edge, At(Room)) + 10, Top + 20, site, "bold");
         var here = cords.Where(c => c.From.Site == site && c.From.Port is not null).ToList();
         var count = Design.Channels.Length;
-        canvas.Box(At(Modules) - 34, Going - 26, 68, Coming - Going + 52, "box");
+        canvas.Box(At(Modules) - 48, Going - 26, 96, Coming - Going + 52, "box");
         canvas.Text(At(Modules), Going + 4, $"{Numerals.Whole(count)} x", "small mid");
-        canvas.Text(At(Modules), Coming + 4, TextFit.Short(Design.TypeName, 64, Small), "small mid");
+        canvas.Lines(At(Modules), Coming - 4, Halves(Design.TypeName, 92), 13, "small mid");
         var ports = here.GroupBy(c => names.Device(c.From)).Select(g => $"{g.Key}: {Runs(g.Select(c => names.Port(c.From)))}").ToList();
         Words(canvas, At(Modules), ports.Count > 0 ? string.Join("; ", ports) : "ports not named", 112);
         if (Design.Multiplexes)
@@ -75,6 +78,15 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         Amplifier(canvas, At(Amplifiers), Coming, -1, inward, !isFirst || inward == "preamplifier");
         canvas.Box(At(Panels) - 5, Going - 30, 10, Coming - Going + 60, "box");
         Words(canvas, At(Panels), Place("span ", site), 76);
+    }
+
+    /// <summary>A name in one line where it fits, otherwise in two, parted behind a hyphen.</summary>
+    private static ImmutableArray<string> Halves(string name, double width)
+    {
+        if (TextFit.Width(name, Small) <= width) return [name];
+        var parting = Enumerable.Range(1, name.Length - 1).Where(i => name[i - 1] == '-').DefaultIfEmpty(name.Length)
+            .MinBy(i => Math.Max(TextFit.Width(name[..i], Small), TextFit.Width(name[i..], Small)));
+        return [TextFit.Short(name[..parting], width, Small), TextFit.Short(name[parting..], width, Small)];
     }
 
     /// <summary>An amplifier of the line, with its gain where the design reckons it: the way back is built alike.</summary>
@@ -94,11 +106,21 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         var isFolded = spans.Length > MostApart;
         var parts = Enumerable.Range(0, spans.Length).GroupBy(i => isFolded ? Described(spans[i])?.Index ?? i : i)
             .Select(g => (First: g.Min(), Count: g.Count())).OrderBy(g => g.First).ToList();
-        var width = (right - left) / Math.Max(1, parts.Count);
+        // Of too many to read the middle ones are told by their number.
+        var leftOut = parts.Count > MostShown ? parts.Count - MostShown + 1 : 0;
+        var gap = leftOut > 0 ? MostShown / 2 : -1;
+        var width = (right - left) / Math.Max(1, parts.Count - Math.Max(0, leftOut - 1));
         for (var i = 0; i < parts.Count; i++)
         {
             var (first, count) = parts[i];
-            var (from, middle) = (left + (i * width), left + ((i + 0.5) * width));
+            if (i > gap && i < gap + leftOut) continue;
+            var column = i >= gap + leftOut && leftOut > 0 ? i - leftOut + 1 : i;
+            var (from, middle) = (left + (column * width), left + ((column + 0.5) * width));
+            if (i == gap)
+            {
+                canvas.Text(middle, Going - 46, $"{Numerals.Whole(leftOut)} more spans", "small bold mid halo");
+                continue;
+            }
             for (var loop = -1; loop <= 1; loop++)
             {
                 canvas.Circle(middle + (loop * 8), Going - 7, 7, "fine");

@@ -14,11 +14,16 @@ internal sealed class SiteMap
     private const double Inset = 120;
     private const double MostHeight = 560;
     private const double LeastHeight = 240;
-    private const double SecondRoute = 5;
+    /// <summary>From one stroke of a span to the next.</summary>
+    private const double Apart = 5;
+
+    /// <summary>Kilometres over which a flat map begins to stretch distances by more than a line is thick.</summary>
+    private const double Wide = 1000;
 
     private readonly DesignedPlan designed;
     private readonly ImmutableArray<Site> sites;
     private readonly bool isToScale;
+    private readonly bool isWide;
     private readonly double west;
     private readonly double north;
     private readonly double scale;
@@ -35,6 +40,7 @@ internal sealed class SiteMap
         var ys = sites.Select(s => Y(s)).ToList();
         (west, north) = (xs.Min(), ys.Max());
         var (wide, high) = (Math.Max(xs.Max() - west, 1e-6), Math.Max(north - ys.Min(), 1e-6));
+        isWide = isToScale && Math.Max(wide, high) > Wide;
         scale = Math.Min((Sheet.Width - (2 * Inset)) / wide, (MostHeight - 80) / high);
         left = (Sheet.Width - (wide * scale)) / 2;
         height = Math.Max(LeastHeight, (high * scale) + 120);
@@ -45,16 +51,16 @@ internal sealed class SiteMap
     {
         var lines = designed.Lines.Value.Lines;
         var head = new SheetHead(id, "Sites and the fibre between them",
-            isToScale ? "To scale; spans are drawn straight, and their true lengths are written beside them."
-                : "Not to scale: not every site has a position.", Description());
+            !isToScale ? "Not to scale: not every site has a position."
+                : (isWide ? "About to scale, as far as a flat map of so wide an area can be; " : "To scale; ")
+                    + "spans are drawn straight, and their true lengths are written beside them.", Description());
         var block = TitleBlock.Of(designed.Plan, "sites", ("sites", Numerals.Whole(sites.Length), 0.8),
             ("spans", Numerals.Whole(designed.Plan.Spans.Length), 0.8), ("lines", Numerals.Whole(lines.Length), 0.8),
-            ("scale", isToScale ? "by the bar" : "none", 1));
+            ("scale", !isToScale ? "none" : isWide ? "about, by the bar" : "by the bar", 1));
         Sheet.Write(markup, head, block, Sheet.Top + height + 22 + (18 * Legend().Count()), isFile, canvas =>
         {
             foreach (var span in designed.Plan.Spans) Span(canvas, span);
-            foreach (var line in lines)
-                for (var route = 0; route < line.Routes.Length; route++) Route(canvas, line.Routes[route].Spans, route);
+            foreach (var stroke in Strokes()) Route(canvas, stroke);
             foreach (var site in sites) Mark(canvas, site);
             Labels(canvas);
             if (isToScale) ScaleBar(canvas);
@@ -89,14 +95,38 @@ internal sealed class SiteMap
         canvas.Line(a.X, a.Y, b.X, b.Y, "fine");
     }
 
-    private void Route(Canvas canvas, ImmutableArray<FibreSpan> spans, int route)
+    /// <summary>Every line and route on every span it goes over, side by side with the others there.</summary>
+    private IEnumerable<(FibreSpan Span, int Line, int Route, double Off)> Strokes()
     {
-        foreach (var span in spans)
+        var all = designed.Lines.Value.Lines.SelectMany((line, l) => line.Routes.SelectMany((r, route) =>
+            r.Spans.Select(span => (Span: span, Line: l, Route: route))));
+        foreach (var there in all.GroupBy(s => s.Span))
         {
-            var (a, b) = Ends(span, route == 0 ? 0 : SecondRoute);
-            canvas.Line(a.X, a.Y, b.X, b.Y, route == 0 ? "heavy" : "heavy broken");
+            var count = there.Count();
+            foreach (var (stroke, i) in there.Select((s, i) => (s, i)))
+                yield return (stroke.Span, stroke.Line, stroke.Route, (i - ((count - 1) / 2.0)) * Apart);
         }
     }
+
+    private void Route(Canvas canvas, (FibreSpan Span, int Line, int Route, double Off) stroke)
+    {
+        var (a, b) = Ends(stroke.Span, stroke.Off);
+        canvas.Line(a.X, a.Y, b.X, b.Y, stroke.Route == 0 ? "heavy" : "heavy broken");
+        // With one line there is nothing to tell apart.
+        if (designed.Lines.Value.Lines.Length < 2) return;
+        var share = TagAt + (TagStep * (stroke.Line % MostTags));
+        canvas.Text(a.X + (share * (b.X - a.X)), a.Y + (share * (b.Y - a.Y)) + 4, Letter(stroke.Line), "tiny bold mid halo");
+    }
+
+    private const double TagAt = 0.2;
+    private const double TagStep = 0.06;
+    private const int MostTags = 10;
+
+    /// <summary>The letters of a line on the map: A to Z, then AA and so on.</summary>
+    private static string Letter(int line) =>
+        line < Alphabet ? ((char)('A' + line)).ToString() : Letter((line / Alphabet) - 1) + Letter(line % Alphabet);
+
+    private const int Alphabet = 26;
 
     private void Mark(Canvas canvas, Site site)
     {
@@ -129,11 +159,20 @@ internal sealed class SiteMap
         var (wide, high) = (TextFit.Width(text, 12, bold: true), 15.0);
         // Below, above, beside, and aslant.
         (double X, double Y)[] aside = [(0, 1), (0, -1), (1, 0), (-1, 0), (1, 1), (-1, 1), (1, -1), (-1, -1)];
-        var places = aside.Select(a => LabelBox.About(
-            x + (a.X * ((wide / 2) + 11)), y + (a.Y * (a.X == 0 ? 19 : 14)), wide, high)).ToList();
+        // Near by where there is room, otherwise farther out with a line that leads to it.
+        var places = new double[] { 0, 18, 36, 60 }.SelectMany(far => aside.Select(a => LabelBox.About(
+            x + (a.X * ((wide / 2) + 11 + far)), y + (a.Y * ((a.X == 0 ? 19 : 14) + far)), wide, high))).ToList();
         // A name is never left out: without room it stands below, over whatever is there.
-        var (at, middle) = (room.Place(places) ?? places[0]).Middle;
-        canvas.Text(at, middle + 5, text, "bold mid halo");
+        var place = room.Place(places) ?? places[0];
+        if (places.IndexOf(place) >= aside.Length) Leader(canvas, place, (x, y));
+        canvas.Text(place.Middle.X, place.Middle.Y + 5, text, "bold mid halo");
+    }
+
+    /// <summary>A thin line from a label to what it names.</summary>
+    private static void Leader(Canvas canvas, LabelBox label, (double X, double Y) to)
+    {
+        var (x, y) = (Math.Clamp(to.X, label.Left, label.Right), Math.Clamp(to.Y, label.Top, label.Bottom));
+        canvas.Line(x, y, to.X, to.Y, "faint");
     }
 
     /// <summary>Writes the label of a span where there is room beside it; whether there was.</summary>
@@ -143,25 +182,32 @@ internal sealed class SiteMap
         foreach (var words in new[] { $"{span.Name}, {LineSheet.Of(span.Length.Kilometres, "km")}{ducts}", span.Name })
         {
             var text = TextFit.Short(words, 240, 10.5);
-            if (room.Place(Beside(span, TextFit.Width(text, 10.5), 14)) is not { } place) continue;
+            var places = Beside(span, TextFit.Width(text, 10.5), 14).ToList();
+            if (room.Place(places.Select(p => p.Box)) is not { } place) continue;
+            if (places.First(p => p.Box == place) is { IsFar: true } far) Leader(canvas, place, far.At);
             canvas.Text(place.Middle.X, place.Middle.Y + 4, text, "small mid halo");
             return true;
         }
         return false;
     }
 
-    /// <summary>Places along a span on both sides, from its middle on, clear of the routes drawn on it.</summary>
-    private IEnumerable<LabelBox> Beside(FibreSpan span, double wide, double high)
+    /// <summary>Places along a span on both sides, from its middle on, clear of the routes drawn on it: close by, and then farther
+    /// off.</summary>
+    private IEnumerable<(LabelBox Box, (double X, double Y) At, bool IsFar)> Beside(FibreSpan span, double wide, double high)
     {
         var (a, b) = Ends(span);
         var length = Math.Max(1, Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2)));
         var (across, up) = (-(b.Y - a.Y) / length, (b.X - a.X) / length);
-        var off = (Math.Abs(across) * wide / 2) + (Math.Abs(up) * high / 2) + SecondRoute + 3;
-        foreach (var share in new[] { 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8 })
+        var strokes = Strokes().Count(s => s.Span == span);
+        var clear = (Math.Abs(across) * wide / 2) + (Math.Abs(up) * high / 2) + (Math.Max(2, strokes) * Apart / 2) + 3;
+        foreach (var farther in new double[] { 0, 16, 34 })
         {
-            var (x, y) = (a.X + (share * (b.X - a.X)), a.Y + (share * (b.Y - a.Y)));
-            foreach (var side in new[] { -1, 1 })
-                yield return LabelBox.About(x + (side * off * across), y + (side * off * up), wide, high);
+            foreach (var share in new[] { 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8 })
+            {
+                var (x, y) = (a.X + (share * (b.X - a.X)), a.Y + (share * (b.Y - a.Y)));
+                foreach (var off in new[] { -clear - farther, clear + farther })
+                    yield return (LabelBox.About(x + (off * across), y + (off * up), wide, high), (x, y), farther > 0);
+            }
         }
     }
 
@@ -175,13 +221,14 @@ internal sealed class SiteMap
 
     private IEnumerable<string> Legend()
     {
-        foreach (var line in designed.Lines.Value.Lines)
+        foreach (var (line, number) in designed.Lines.Value.Lines.Select((l, i) => (l, i)))
         {
+            var tag = designed.Lines.Value.Lines.Length > 1 ? Letter(number) + " " : "";
             var ways = line.Routes.Select((r, i) =>
                 $"{(i == 0 ? "solid" : "broken")}: {r.Name}, {LineSheet.Of(r.Length.Kilometres, "km")}");
             var left = line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault("0G");
             yield return TextFit.Short(
-                $"{line.Statement.Name}, {line.Capacity}: {string.Join("; ", ways)}; left after the worst cut {left}",
+                $"{tag}{line.Statement.Name}, {line.Capacity}: {string.Join("; ", ways)}; left after the worst cut {left}",
                 Sheet.Width - (2 * Sheet.Margin), 12);
         }
     }

@@ -66,7 +66,9 @@ internal sealed class SpectrumDrawing(LineSheet sheet)
         var known = channels.SelectMany(c => new[] { c.Margin?.Value, c.ExpectedMargin?.Value }).OfType<double>();
         var margins = new ChartAxis([.. known, 0], MarginBottom, MarginTop, 5);
         Axis(canvas, margins, MarginTop, MarginBottom,
-            "margin, dB: bars by the plain model, which decides; marks as expected with symbols as they are");
+            channels.Any(c => c.ExpectedMargin is not null)
+                ? "margin, dB: bars by the plain model, which decides; marks as expected with symbols as they are"
+                : "margin, dB, by the plain model, which decides; none is told as expected over several spans");
         foreach (var channel in channels)
         {
             if (channel.Margin is not { } margin) continue;

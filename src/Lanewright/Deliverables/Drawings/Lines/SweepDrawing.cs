@@ -7,30 +7,42 @@ namespace Lanewright.Deliverables.Drawings.Lines;
 
 /// <summary>The smallest margin of a line over its length, its channels and its launch: how far it is from the edge in each
 /// direction.</summary>
-internal sealed class SweepDrawing(LineSheet sheet, ImmutableArray<LineSweep> sweeps)
+/// <param name="head">What it is.</param>
+/// <param name="block">Its title block.</param>
+/// <param name="answer">The line.</param>
+/// <param name="sweeps">What is drawn, a panel each.</param>
+internal sealed class SweepDrawing(SheetHead head, TitleBlock block, LineAnswer answer, ImmutableArray<LineSweep> sweeps)
 {
     private const double Gap = 62;
+    private const double MostWidth = 620;
     private const double Top = Sheet.Top + 30;
     private const double Bottom = Top + 270;
 
-    /// <summary>The drawing of a coherent route; null where nothing can be swept.</summary>
+    /// <summary>The drawing of a route; null where nothing can be swept.</summary>
     public static SweepDrawing? Of(LineSheet sheet)
     {
         var answer = sheet.Line.Routes[sheet.Route].Answer;
-        ImmutableArray<LineSweep> sweeps = [.. LineSweep.Quantities.Select(q => LineSweep.Of(answer, q)).OfType<LineSweep>()
-            .Where(s => s.Points.Count(p => p.MarginDb is not null) > 1)];
-        return sweeps.IsEmpty ? null : new SweepDrawing(sheet, sweeps);
+        var sweeps = Shown(LineSweep.Quantities.Select(q => LineSweep.Over(answer, q)));
+        return sweeps.IsEmpty ? null : new SweepDrawing(
+            HeadOf(sheet.Id("sweep"), sheet.Line.Statement.Name, sheet.Words, sweeps), sheet.Block, answer, sweeps);
     }
+
+    /// <summary>Sweeps of which there is a curve to draw.</summary>
+    public static ImmutableArray<LineSweep> Shown(IEnumerable<LineSweep> sweeps) =>
+        [.. sweeps.Where(s => s.Points.Count(p => p.MarginDb is not null) > 1)];
+
+    /// <summary>The heading.</summary>
+    public static SheetHead HeadOf(string id, string name, string words, ImmutableArray<LineSweep> sweeps) => new(
+        id, $"How far {name} is from the edge",
+        $"{words}: the smallest margin over one quantity at a time, everything else as designed", Description(sweeps));
 
     /// <summary>Writes it.</summary>
     public void Write(MarkupWriter markup, bool isFile)
     {
-        var head = new SheetHead(sheet.Id("sweep"), $"How far {sheet.Line.Statement.Name} is from the edge",
-            $"{sheet.Words}: the smallest margin over one quantity at a time, everything else as designed", Description());
-        Sheet.Write(markup, head, sheet.Block, Bottom + 66, isFile, canvas =>
+        Sheet.Write(markup, head, block, Bottom + 66, isFile, canvas =>
         {
             canvas.Text(Sheet.Margin, Bottom + 48, Legend(), "small soft");
-            var width = (Sheet.Width - (2 * Sheet.Margin) - (Gap * sweeps.Length)) / sweeps.Length;
+            var width = Math.Min(MostWidth, (Sheet.Width - (2 * Sheet.Margin) - (Gap * sweeps.Length)) / sweeps.Length);
             for (var i = 0; i < sweeps.Length; i++)
             {
                 var left = Sheet.Margin + (Gap * (i + 0.8)) + (width * i);
@@ -44,9 +56,9 @@ internal sealed class SweepDrawing(LineSheet sheet, ImmutableArray<LineSweep> sw
         ImmutableArray<(double Value, double Margin, Verdict Verdict)> points =
             [.. sweep.Points.Where(p => p.MarginDb is not null).Select(p => (p.Value, p.MarginDb ?? 0, p.Verdict))];
         var along = new ChartAxis(points.Select(p => p.Value), left, right, 5, isTight: true);
-        var kept = sheet.Line.Statement.LeastMargin.Value;
+        var kept = sweep.Of == LineSweep.Loss ? 0 : answer.Question.LeastMargin.Value;
         var up = new ChartAxis(points.Select(p => p.Margin).Append(0).Append(kept), Bottom, Top, 6);
-        canvas.Text(left, Top - 10, "margin of signal over noise, dB, over " + Words(sweep), "small soft");
+        canvas.Text(left, Top - 10, $"margin of {sweep.Of}, dB, over {Words(sweep)}", "small soft");
         foreach (var tick in up.Ticks())
         {
             canvas.Line(left, up.At(tick), right, up.At(tick), "faint");
@@ -76,9 +88,9 @@ internal sealed class SweepDrawing(LineSheet sheet, ImmutableArray<LineSweep> sw
 
     private double? Now(LineSweep sweep) => sweep.Quantity switch
     {
-        "length" => sheet.Line.Routes[sheet.Route].Length.Kilometres,
-        "channels" => sheet.Design.Channels.Length,
-        _ => sheet.Design.Launch?.Dbm,
+        "length" => answer.Question.Length.Kilometres,
+        "channels" => answer.Question.Channels.Channels.Length,
+        _ => answer.Design.Launch?.Dbm,
     };
 
     private static string Words(LineSweep sweep) => sweep.Quantity switch
@@ -88,7 +100,8 @@ internal sealed class SweepDrawing(LineSheet sheet, ImmutableArray<LineSweep> sw
         _ => "launch of a channel in dBm",
     };
 
-    private string Description() => "Red points break a limit. " + string.Join(" ", sweeps.Select(s =>
-        $"Over {Words(s)}: from {LineSheet.Of(s.Points[0].MarginDb ?? 0, "dB")} at {ChartAxis.Text(s.Points[0].Value)} to "
-        + $"{LineSheet.Of(s.Points[^1].MarginDb ?? 0, "dB")} at {ChartAxis.Text(s.Points[^1].Value)}."));
+    private static string Description(ImmutableArray<LineSweep> sweeps) =>
+        "Red points break a limit. " + string.Join(" ", sweeps.Select(s =>
+            $"Over {Words(s)}: from {LineSheet.Of(s.Points[0].MarginDb ?? 0, "dB")} at {ChartAxis.Text(s.Points[0].Value)} to "
+            + $"{LineSheet.Of(s.Points[^1].MarginDb ?? 0, "dB")} at {ChartAxis.Text(s.Points[^1].Value)}."));
 }

@@ -67,6 +67,13 @@ public sealed class RouteGraph
         return (edges, [.. risks]);
     }
 
+    /// <summary>All routes without a place twice, cheapest first; none at all where there are more than so many.</summary>
+    public ImmutableArray<Route> All(int from, int to, int most)
+    {
+        ImmutableArray<Route> found = [.. ByCost(from, to).Take(most + 1)];
+        return found.Length > most ? [] : found;
+    }
+
     /// <summary>Routes without a place twice, cheapest first.</summary>
     private IEnumerable<Route> ByCost(int from, int to)
     {

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using Lanewright.Engineering.Lines;
+using Lanewright.Quantities;
+
+namespace Lanewright.Deliverables.Drawings.Lines;
+
+/// <summary>The stages of a long line as there is room for them: the first spans and the last ones, and between them one gap for all
+/// others.</summary>
+/// <param name="Stages">The stages that are drawn; the one at the gap ends it.</param>
+/// <param name="Gap">Which stage ends the gap; -1 without one.</param>
+/// <param name="Words">What the gap stands for.</param>
+internal sealed record FoldedStages(ImmutableArray<LineStage> Stages, int Gap, string Words)
+{
+    private const int First = 2;
+    private const int Last = 2;
+
+    /// <summary>Folds a line with more stages than there is room for.</summary>
+    public static FoldedStages Of(ImmutableArray<LineStage> all, int most)
+    {
+        var spans = Enumerable.Range(1, Math.Max(0, all.Length - 1)).Where(i => all[i].At > all[i - 1].At).ToList();
+        if (all.Length <= most || spans.Count <= First + Last + 1) return new FoldedStages(all, -1, "");
+        // From the amplifier behind the last of the first spans to the one before the first of the last.
+        var (from, to) = (spans[First] - 1, spans[^Last] - 1);
+        var left = spans.Count - First - Last;
+        var far = LineSheet.Of((all[to].At - all[from].At).Kilometres, "km");
+        var words = $"{Numerals.Whole(left)} more spans, {far}";
+        return new FoldedStages([.. all[..(from + 1)], all[to], .. all[(to + 1)..]], from + 1, words);
+    }
+}
