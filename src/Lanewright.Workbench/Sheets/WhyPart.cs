@@ -12,7 +12,7 @@ internal static class WhyPart
     /// <summary>Writes it.</summary>
     public static void Write(SheetPaper paper, DesignedPlan designed, string name)
     {
-        var origins = PartsTally.OriginsOf(designed.Plan, designed.Design, designed.Lines, name);
+        var origins = PartsTally.OriginsOf(designed.Plan, designed.Design, designed.Lines, designed.Plant, name);
         var table = PaperTable.Open(paper.Markup, "what it is needed for", "by", "name", "length", "#needed", "#of them existing");
         foreach (var origin in origins.Take(MostRows))
             table.Row(Words(origin.Kind), new Entry(origin.Name, AddressOf(paper, designed, origin)), origin.Length?.ToString() ?? "",
@@ -26,7 +26,8 @@ internal static class WhyPart
 
     private static void Sum(SheetPaper paper, string currency, PartLine line)
     {
-        var length = line.Length is { } metres ? $"{metres}: " : "";
+        var length = string.Join(", ", new[] { line.Length?.ToString() ?? "", line.Type.Length > 0 ? "type " + line.Type : "" }
+            .Where(w => w.Length > 0)) is { Length: > 0 } words ? words + ": " : "";
         paper.Markup.Element("p", $"{length}{Numerals.Grouped(line.Needed)} needed - {Numerals.Grouped(line.Existing)} existing - "
             + $"{Numerals.Grouped(line.FromStock)} from stock + {Numerals.Grouped(line.Spares)} spare = "
             + $"{Numerals.Grouped(line.ToBuy)} to buy; x {Numerals.Grouped(line.UnitPrice.Units, 2)} = "
