@@ -22,6 +22,26 @@ public sealed class ManualTests
         else Assert.Equal(keys, manual[from..to]);
     }
 
+    // What the manual shows is what the program takes.
+    [Fact]
+    public void PlansOfTheManual_AreWithoutErrors()
+    {
+        const string begin = "```plan\n";
+        var parts = File.ReadAllText(Repository.Path("docs", "language.md")).Split(begin).Skip(1).ToList();
+        Assert.Equal(2, parts.Count);
+        foreach (var part in parts)
+        {
+            var judged = PlanBlock.Compile(part[..part.IndexOf("```", StringComparison.Ordinal)]);
+            Assert.DoesNotContain(judged.Findings, f => f.Severity == Lanewright.Findings.Severity.Error);
+        }
+        // Of the first every cable of a pair goes a way of its own, and each side leaves by its own exit.
+        var designed = Expect.Designed(PlanBlock.Compile(parts[0][..parts[0].IndexOf("```", StringComparison.Ordinal)]));
+        Assert.NotEmpty(designed.Pathways.Value.Detours.Pairs);
+        Assert.All(designed.Pathways.Value.Detours.Pairs, p => Assert.False(p.IsTogether));
+        Assert.Equal(["north", "south"], Enumerable.Range(0, designed.Plan.Links.Count)
+            .SelectMany(designed.Pathways.Value.RoutesOf).Select(r => r.Name).Distinct().Order());
+    }
+
     private static string Keys()
     {
         var text = new StringBuilder();

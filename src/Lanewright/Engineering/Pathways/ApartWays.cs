@@ -150,8 +150,7 @@ public sealed class ApartWays
         var question = WayQuestion.Between(rack, far, side);
         var closed = new bool[shortest.Net.Closable];
         foreach (var taken in other.Closing(shortest.Net)) closed[taken] = true;
-        around.From(question.From, shortest.Net.Building.Racks[question.To].Hall.Index, side, closed);
-        return around.To(question.To) ?? shortest.Between(question);
+        return around.Past(question, what => closed[what]) ?? shortest.Between(question);
     }
 
     private int FarRack(int link, int device)

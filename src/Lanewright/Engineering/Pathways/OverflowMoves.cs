@@ -13,7 +13,7 @@ internal sealed class OverflowMoves
     private readonly CableWay?[] ways;
     private readonly Func<int, CableWay?> partnerWay;
     private readonly WaySearch search;
-    private readonly bool[] closed;
+    private readonly Occupancy[] own;
     private readonly List<(int Piece, CableMove Move)> moves = [];
 
     /// <summary>Takes what is laid.</summary>
@@ -27,7 +27,7 @@ internal sealed class OverflowMoves
     {
         (this.net, this.room, this.pieces, this.ways, this.partnerWay) = (net, room, pieces, ways, partnerWay);
         search = new WaySearch(net);
-        closed = new bool[net.Closable];
+        own = new Occupancy[net.Closable];
     }
 
     /// <summary>Moves what can be moved; gives the moves by the number of their piece.</summary>
@@ -87,15 +87,28 @@ internal sealed class OverflowMoves
     /// <summary>The shortest way through stretches with room, which keeps away from the way of the other of a pair.</summary>
     private CableWay? NextWay(int piece, CableWay old)
     {
-        var area = pieces[piece].Area;
-        for (var s = 0; s < closed.Length; s++) closed[s] = s < net.Stretches.Length && (room.IsOver(s) || !room.HasRoom(s, area));
+        var (area, partner) = (pieces[piece].Area, partnerWay(piece));
+        foreach (var stretch in old.Stretches) own[stretch] = Occupancy.Itself;
+        foreach (var taken in partner?.Closing(net) ?? []) own[taken] = Occupancy.Partner;
+        var way = search.Past(pieces[piece].Question, IsClosed);
+        foreach (var stretch in old.Stretches) own[stretch] = Occupancy.Others;
+        foreach (var taken in partner?.Closing(net) ?? []) own[taken] = Occupancy.Others;
+        return way;
+
         // What it lies in now and is not overfull has its own room.
-        foreach (var stretch in old.Stretches) closed[stretch] = room.IsOver(stretch);
-        if (partnerWay(piece) is { } partner)
-            foreach (var taken in partner.Closing(net)) closed[taken] = true;
-        var question = pieces[piece].Question;
-        search.From(question.From, net.Building.Racks[question.To].Hall.Index, question.Side, closed);
-        return search.To(question.To);
+        bool IsClosed(int what) => own[what] switch
+        {
+            Occupancy.Partner => true,
+            Occupancy.Itself => room.IsOver(what),
+            _ => what < net.Stretches.Length && !room.HasRoom(what, area),
+        };
+    }
+
+    private enum Occupancy : byte
+    {
+        Others,
+        Itself,
+        Partner,
     }
 
     private void Move(int piece, CableWay old, CableWay way, int full)

@@ -9,7 +9,7 @@ internal sealed class StretchRoom
 {
     private readonly WayNet net;
     private readonly StandardsLibrary standards;
-    private readonly double[] inside;
+    private readonly double[] most;
     private readonly Dictionary<CableItem, Known<double>?> weights = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<(int Body, int Stretch), int> legs = [];
 
@@ -20,7 +20,7 @@ internal sealed class StretchRoom
         var count = net.Stretches.Length;
         (Cables, Area, Unknown) = (new int[count], new double[count], new int[count]);
         (Kilograms, Marks, Unweighed) = (new double[count], new Mark[count], new int[count]);
-        inside = [.. net.Stretches.Select(s => SegmentFill.AreaOf(s.Pathway))];
+        most = [.. net.Stretches.SelectMany(s => MostOf(s.Pathway))];
     }
 
     /// <summary>Cables in each stretch.</summary>
@@ -74,8 +74,14 @@ internal sealed class StretchRoom
     /// <summary>Stretches that hold more than they may, in order.</summary>
     public IEnumerable<int> Over() => Enumerable.Range(0, net.Stretches.Length).Where(IsOver);
 
-    private double Most(int stretch, int cables) =>
-        (inside[stretch] * SegmentFill.MostOf(net.Stretches[stretch].Pathway, cables, standards).Value) + Rounding;
+    private double Most(int stretch, int cables) => most[(stretch * Limits) + Math.Min(cables, Limits - 1)];
+
+    /// <summary>The most that may be taken with no cable, with one, two, and more.</summary>
+    private IEnumerable<double> MostOf(Model.Places.Pathway pathway) => Enumerable.Range(0, Limits)
+        .Select(cables => (SegmentFill.AreaOf(pathway) * SegmentFill.MostOf(pathway, cables, standards).Value) + Rounding);
+
+    /// <summary>A duct has a limit for one cable, one for two and one for more.</summary>
+    private const int Limits = 4;
 
     private const double Rounding = 1e-9;
 }

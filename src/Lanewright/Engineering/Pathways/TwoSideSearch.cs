@@ -62,7 +62,6 @@ internal sealed class TwoSideSearch(WayNet net)
         Array.Fill(closed, false);
         for (var closing = closings; closing is not null; closing = closing.Before)
             if (closing.IsOfOne == isOfOne) closed[closing.What] = true;
-        search.From(question.From, net.Building.Racks[question.To].Hall.Index, question.Side, closed);
-        return search.To(question.To);
+        return search.Past(question, what => closed[what]);
     }
 }

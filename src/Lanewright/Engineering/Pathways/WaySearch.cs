@@ -23,10 +23,23 @@ internal sealed class WaySearch
     /// <param name="rack">The rack.</param>
     /// <param name="farHall">The hall where ways end.</param>
     /// <param name="side">Number of the side; 0 for any.</param>
-    /// <param name="closed">What may not be used, by the numbers of <see cref="WayNet.Closable"/>; null for nothing.</param>
-    public void From(int rack, int farHall, int side, bool[]? closed = null)
+    public void From(int rack, int farHall, int side) => Search(rack, farHall, side, null, -1);
+
+    /// <summary>The shortest way to one rack past what is closed; null where none is left. Nothing that lies farther is looked at, and in
+    /// one hall what lies towards the rack first (Hart, Nilsson and Raphael 1968).</summary>
+    /// <param name="question">The racks.</param>
+    /// <param name="isClosed">What may not be used, by the numbers of <see cref="WayNet.Closable"/>.</param>
+    public CableWay? Past(WayQuestion question, Predicate<int> isClosed)
+    {
+        Search(question.From, net.Building.Racks[question.To].Hall.Index, question.Side, isClosed, net.PointOf(question.To));
+        return To(question.To);
+    }
+
+    private void Search(int rack, int farHall, int side, Predicate<int>? isClosed, int goal)
     {
         source = net.PointOf(rack);
+        // Between halls the way is as long as it was surveyed, however near their points seem.
+        var isStraight = goal >= 0 && net.Building.Racks[rack].Hall.Index == farHall;
         var ownHall = net.Building.Racks[rack].Hall.Index;
         Array.Fill(metres, double.PositiveInfinity);
         Array.Fill(by, -1);
@@ -35,6 +48,7 @@ internal sealed class WaySearch
         heap.Lower(source, 0);
         while (heap.TryTake(out var point))
         {
+            if (point == goal) return;
             // A rack is an end of a way, never on it.
             if (point != source && net.IsRack(point)) continue;
             var isExit = net.IsExit(point);
@@ -45,13 +59,14 @@ internal sealed class WaySearch
                 if (isExit && cameByRoute == (edge.Route >= 0)) continue;
                 if (edge.Side != side && edge.Side != 0 && side != 0) continue;
                 if (edge.Route >= 0 ? !Leads(edge, point, ownHall, farHall) : edge.Hall != ownHall && edge.Hall != farHall) continue;
-                if (closed is not null && IsClosed(edge, closed)) continue;
+                if (isClosed is not null && IsClosed(edge, isClosed)) continue;
                 var far = edge.Far(point);
                 var way = metres[point] + edge.Metres;
                 if (way >= metres[far]) continue;
                 metres[far] = way;
                 by[far] = e;
-                heap.Lower(far, way);
+                // No way is shorter than the straight line, so what is taken from the heap first is reached by its shortest way.
+                heap.Lower(far, isStraight ? way + net.Points[far].To(net.Points[goal]) : way);
             }
         }
     }
@@ -96,8 +111,8 @@ internal sealed class WaySearch
         return new CableWay(stretches.ToImmutable(), metres, low, high, route);
     }
 
-    private bool IsClosed(WayEdge edge, bool[] closed) =>
-        (edge.Stretch >= 0 && closed[edge.Stretch]) || (edge.Route >= 0 && closed[net.Stretches.Length + edge.Route]);
+    private bool IsClosed(WayEdge edge, Predicate<int> isClosed) =>
+        (edge.Stretch >= 0 && isClosed(edge.Stretch)) || (edge.Route >= 0 && isClosed(net.Stretches.Length + edge.Route));
 
     /// <summary>A route leads out of the own hall and into the other, never back and never through a third.</summary>
     private bool Leads(WayEdge route, int at, int ownHall, int farHall)

@@ -69,6 +69,8 @@ internal sealed class FloorDrawing
             for (var strip = 0; strip < layout.Strips; strip++) Strip(canvas, strip);
             foreach (var rack in racks) Rack(canvas, rack);
             foreach (var fill in fills) Band(canvas, fill);
+            // A wide tray hides what stands below it.
+            foreach (var rack in racks.Where(_ => !fills.IsEmpty)) Outline(canvas, rack);
             foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
             foreach (var exit in Exits) Exit(canvas, exit);
             var isDense = fills.Select(f => f.Pathway).Distinct().Count() > MostNamed;
@@ -160,6 +162,15 @@ internal sealed class FloorDrawing
         if (leads) canvas.End();
     }
 
+    private void Outline(Canvas canvas, Rack rack)
+    {
+        var (half, depth) = (rack.Type.Width.Metres / 2, rack.Type.Depth.Metres);
+        var strip = layout.StripOf(rack.X.Metres, rack.Y.Metres + (depth / 2));
+        var (x1, y1) = layout.At(rack.X.Metres - half, rack.Y.Metres, strip);
+        var (x2, y2) = layout.At(rack.X.Metres + half, rack.Y.Metres + depth, strip);
+        canvas.Box(Math.Min(x1, x2), Math.Min(y1, y2), Math.Abs(x2 - x1), Math.Abs(y2 - y1), "fine");
+    }
+
     private void RowName(Canvas canvas, Rack first)
     {
         var (half, middle) = (first.Type.Width.Metres / 2, first.Y.Metres + (first.Type.Depth.Metres / 2));
@@ -177,13 +188,22 @@ internal sealed class FloorDrawing
         var (a, b) = (fill.Net.Points[fill.Stretch.A], fill.Net.Points[fill.Stretch.B]);
         var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * layout.Scale);
         var taken = OfAllowed(fill);
-        foreach (var (x1, y1, x2, y2) in layout.Line(a.X, a.Y, b.X, b.Y))
+        var pieces = layout.Line(a.X, a.Y, b.X, b.Y);
+        for (var i = 0; i < pieces.Length; i++)
         {
+            var (x1, y1, x2, y2) = pieces[i];
+            // Ends are round; where a strip is cut they would stand out of it. Pieces are in the order of the strips.
+            var isTurned = layout.Along(a.X, a.Y) > layout.Along(b.X, b.Y);
+            if (i > 0) (x1, x2) = isTurned ? (x1, Within(x2, x1, width)) : (Within(x1, x2, width), x2);
+            if (i < pieces.Length - 1) (x1, x2) = isTurned ? (Within(x1, x2, width), x2) : (x1, Within(x2, x1, width));
             // A riser is a point of the floor and is seen as one.
             var end = fill.Pathway.IsRiser ? x2 + 0.01 : x2;
             canvas.Stroke($"M{Canvas.N(x1)} {Canvas.N(y1)}L{Canvas.N(end)} {Canvas.N(y2)}",
                 taken.Value > 1 ? DrawingStyle.Accent : LoadColour.Of(taken), fill.Pathway.IsRiser ? width + RiserMore : width);
         }
+
+        static double Within(double at, double far, double width) =>
+            at + (Math.Sign(far - at) * Math.Min(width / 2, Math.Abs(far - at) / 2));
     }
 
     /// <summary>Beside its line, where no other label stands; upright along a pathway that runs so.</summary>
@@ -194,23 +214,35 @@ internal sealed class FloorDrawing
         var off = (Math.Max(LeastBand, pathway.Width.Metres * layout.Scale) / 2) + 4;
         var count = HasTable ? "" : $" {Numerals.Grouped(cables)} {(cables == 1 ? "cable" : "cables")},";
         // Where pathways stand close, their names would cover them: the table of pathways has all.
-        var whole = isDense ? Percent(fill) : $"{pathway.Name}:{count} {Percent(fill)}";
+        var whole = isDense ? Percent(fill) : $"{pathway.Name}{Height(pathway)}:{count} {Percent(fill)}";
         if (Math.Abs(x2 - x1) >= Math.Abs(y2 - y1))
         {
             var text = pathway.IsRiser ? whole : TextFit.Short(whole, Math.Abs(x2 - x1) + 90, SmallSize);
             var width = TextFit.Width(text, SmallSize);
             double[] starts = [Math.Min(x1, x2) + off + 10, ((x1 + x2) - width) / 2, Math.Max(x1, x2) - off - 10 - width];
             var (above, below) = (((y1 + y2) / 2) - off, ((y1 + y2) / 2) + off + SmallSize - 2);
-            Label(canvas, text, [.. starts.Select(x => (x, above)), .. starts.Select(x => (x, below))]);
+            double[] inside = [.. starts.Select(x => Math.Clamp(x, Sheet.Margin, Sheet.Width - Sheet.Margin - width))];
+            Label(canvas, text, [.. inside.Select(x => (x, above)), .. inside.Select(x => (x, below))]);
             return;
         }
         var upright = TextFit.Short(whole, Math.Abs(y2 - y1) + 60, SmallSize);
         var length = TextFit.Width(upright, SmallSize);
         double[] bases = [Math.Max(y1, y2) - off - 10, ((y1 + y2) + length) / 2, Math.Min(y1, y2) + off + 10 + length];
         var (before, after) = (((x1 + x2) / 2) - off, ((x1 + x2) / 2) + off + SmallSize - 2);
+        // Words neither leave the sheet nor run into its heading.
+        double[] lowered = [.. bases.Select(y => Math.Max(y, Sheet.Top + length))];
+        double[] sides = before - SmallSize < Sheet.Margin ? [after] : [before, after];
         var (px, py) = labels.FirstFree(
-            [.. bases.Select(y => (before, y)), .. bases.Select(y => (after, y))], (x, y) => (x - SmallSize, y - length, x + 2, y));
+            [.. sides.SelectMany(x => lowered.Select(y => (x, y)))], (x, y) => (x - SmallSize, y - length, x + 2, y));
         canvas.Upright(px, py, upright, "small halo");
+    }
+
+    /// <summary>How high a pathway hangs, where that is not the usual height of the hall.</summary>
+    private string Height(Pathway pathway)
+    {
+        var (low, high) = (Length.Min(pathway.FromHeight, pathway.ToHeight), Length.Max(pathway.FromHeight, pathway.ToHeight));
+        if (low == high) return low == hall.PathwayHeight ? "" : $" at {Numerals.Fixed(low.Metres, 1)} m";
+        return $" from {Numerals.Fixed(low.Metres, 1)} m up to {Numerals.Fixed(high.Metres, 1)} m";
     }
 
     private void Label(Canvas canvas, string text, ReadOnlySpan<(double X, double Y)> places)
@@ -232,7 +264,8 @@ internal sealed class FloorDrawing
         for (var i = 0; i <= 20; i++) canvas.Filled(x + (i * wide), y + 9, wide, 8, LoadColour.Of(Share.FromPercent(i * 5)));
         canvas.Filled(x + (22 * wide), y + 9, wide, 8, DrawingStyle.Accent);
         canvas.Text(Sheet.Margin, y + 40,
-            "Openings in rated walls and floors take fire-stopping to the local code. Trays are bonded and kept clear of sprinklers; "
+            (fills.Any(f => Height(f.Pathway).Length > 0) ? "" : $"Pathways hang at {Numerals.Fixed(hall.PathwayHeight.Metres, 1)} m. ")
+            + "Openings in rated walls and floors take fire-stopping to the local code. Trays are bonded and kept clear of sprinklers; "
             + "work on ladders is for trained persons.", "small soft");
     }
 

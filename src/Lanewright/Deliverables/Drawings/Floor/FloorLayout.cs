@@ -99,5 +99,6 @@ internal sealed class FloorLayout
         double Y(double share) => y1 + (share * (y2 - y1));
     }
 
-    private double Along(double x, double y) => IsTurned ? y - back : x - left;
+    /// <summary>Metres along the sheet.</summary>
+    public double Along(double x, double y) => IsTurned ? y - back : x - left;
 }
