@@ -75,8 +75,8 @@ public static class Compilation
         step($"computing {plan.Links.Count} links");
         var lines = new Lazy<LineBook>(() => LineBook.Of(plan));
         var design = LinkDesign.Of(plan, lines, earlier.Solutions, cancel);
-        var parts = PartsTally.Of(plan, design, lines);
         var books = new PlanBooks(plan, design, lines);
+        var parts = PartsTally.Of(plan, design, lines, books.Plant);
         var load = LoadStudy.Of(plan, design, books, earlier.Loads, cancel);
         step("judging");
         var judgement = new Judgement(plan, design, parts, load, books, glance, findings);

@@ -52,7 +52,9 @@ internal sealed class PolarityCommand
         var named = parsed.GetValue(adapters) is { } given ? Split(given) : [usual];
         if (named.IsEmpty) throw new UsageFault("--adapters names no adapter; write A or B");
         if (!FibreChainReader.TryRead(words, named, table, out var parts, out var problem)) throw new UsageFault(problem);
-        var answer = PolarityAnswer.Of(new FibreChain(PositionsAsked(parsed, table), parts, parsed.GetValue(angled)), table);
+        const int duplex = 2;
+        var across = parts.All(p => p.Kind == ArrayPartKind.Cord) ? duplex : PositionsAsked(parsed, table);
+        var answer = PolarityAnswer.Of(new FibreChain(across, parts, parsed.GetValue(angled)), table);
         if (parsed.GetValue(json)) Screen.Document(stream => PolarityJson.Write(answer, stream));
         else Print(answer);
         return answer.Verdict == Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
@@ -83,12 +85,14 @@ internal sealed class PolarityCommand
     {
         Screen.Line($"{PolarityJson.Word(answer.Verdict)} [{Marks.Name(answer.Mark)}]");
         Screen.Line("  " + string.Join(", ", answer.Chain.Parts.Select(p => $"{PolarityJson.Kind(p.Kind)} {p.Name}")));
-        Screen.Line($"  polarity: {PolarityJson.Polarity(answer.IsCrossed)}");
+        var whole = answer.Chain.IsLinkWithoutCords ? " from end to end, cords counted" : "";
+        Screen.Line($"  polarity{whole}: {PolarityJson.Polarity(answer.IsCrossed)}");
         if (!answer.LaneOrder.IsEmpty)
             Screen.Line($"  lanes arrive at: {string.Join(' ', answer.LaneOrder.Select(l => l == 0 ? "-" : Numerals.Whole(l)))}");
         if (!answer.Pairs.IsEmpty)
             Screen.Line($"  ports arrive at: {string.Join(' ', answer.Pairs.Select(p => p.Far == 0 ? "-" : Numerals.Whole(p.Far)))}");
-        if (!answer.Map.IsEmpty) Screen.Line($"  positions arrive at: {string.Join(' ', answer.Map)}");
+        var cords = answer.Chain.IsLinkWithoutCords ? ", its duplex cords left out" : answer.Chain.IsOfCords ? ", of a duplex port" : "";
+        if (!answer.Map.IsEmpty) Screen.Line($"  positions arrive at{cords}: {string.Join(' ', answer.Map)}");
         foreach (var reason in answer.Reasons) Screen.Line("  " + reason);
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Lanewright.Cli.Printing;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
+using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -17,7 +18,8 @@ internal static class TraceCommand
         var plan = CommonOptions.Plan();
         var what = new Argument<string>("CABLE|PORT")
         {
-            Description = "a cable (C000001), a trunk, a link (L000001), a label, or a port such as leaf-1:3, at a panel odf-a:04",
+            Description = "a cable (C000001), a cord (C000001a), a trunk, a link (L000001), a label, or a port such as leaf-1:3, "
+                + "at a panel odf-a:04",
         };
         var json = CommonOptions.Json();
         var command = new Command("trace", "follow one cable from port to port: cords, panels, trunks, and what each costs in dB")
@@ -32,42 +34,69 @@ internal static class TraceCommand
     private static int Run(JudgedPlan judged, string name, bool asJson)
     {
         var designed = CommonOptions.Designed(judged);
-        var link = Find(designed, name);
-        var cable = designed.Design.CableOf(link);
-        var path = CablePath.Of(designed.Plan, designed.Design, designed.Plant.Value, link, Identifiers.Cable(cable))
+        if (NamedLinks.Find(designed, name) is not { } named)
+        {
+            if (NamedLinks.FindIdle(designed, name) is not { } idle) throw Unknown(designed, name);
+            if (asJson) Screen.Document(stream => TraceJson.Write(idle, stream));
+            else Print(idle);
+            return ExitCodes.NoErrors;
+        }
+        var traced = TracedCable.Followed(designed, named)
             ?? throw new UsageFault($"nothing is laid for '{name}'; 'lanewright why' shows why no way was found");
-        if (asJson) Screen.Document(stream => TraceJson.Write(Identifiers.Cable(cable), path, stream));
-        else Print(Identifiers.Cable(cable), path);
-        return path.Polarity?.Verdict == Engineering.Links.Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+        if (asJson) Screen.Document(stream => TraceJson.Write(traced, stream));
+        else Print(traced);
+        return traced.Legs.Any(l => l.IsPortless || l.Path.Solution.Checks.Any(c => c is
+        {
+            Name: CheckNames.Polarity or CheckNames.CassetteFit, Verdict: Verdict.Fail,
+        }))
+            ? ExitCodes.ErrorsFound
+            : ExitCodes.NoErrors;
     }
 
-    private static int Find(DesignedPlan designed, string name)
+    private static UsageFault Unknown(DesignedPlan designed, string name) => new(NamedLinks.PortOfCage(designed, name) is { } port
+        ? $"'{name}' is split into several ports; write one of them, such as {port}"
+        : $"the plan has no cable, cord, trunk, link, label or port in use '{name}'; write a cable such as C000001, "
+            + "or a port such as leaf-1:3");
+
+    private static void Print(TracedCable traced)
     {
-        if (NamedLinks.Find(designed, name) is { } link)
-            return designed.Design.CableOf(link) >= 0
-                ? link
-                : throw new UsageFault($"nothing is laid for '{name}'; 'lanewright why' shows why no way was found");
-        throw new UsageFault(NamedLinks.PortOfCage(designed, name) is { } port
-            ? $"'{name}' is split into several ports; write one of them, such as {port}"
-            : $"the plan has no cable, trunk, link or port in use '{name}'; write a cable such as C000001, or a port such as leaf-1:3");
+        foreach (var leg in traced.Legs)
+        {
+            if (leg != traced.Legs[0]) Screen.Line("");
+            Print(traced, leg);
+        }
     }
 
-    private static void Print(string cable, CablePath path)
+    private static void Print(TracedCable traced, TracedLeg leg)
     {
-        var sum = 0.0;
+        var (path, sum) = (leg.Path, 0.0);
+        if (traced.Of > 1)
+            Screen.Line($"{traced.Cable}, leg {Numerals.Whole(leg.Number)} of {Numerals.Whole(traced.Of)}"
+                + (traced.Legs.Length == 1 ? $"; 'trace ... {traced.Cable}' shows all" : ""));
         Screen.Print(["what", "which", "where", "dB", "dB so far"], path.Elements.Select(e => (IReadOnlyList<string>)
         [
             e.Kind, e.Id, e.Position, e.Loss is { } loss ? Numerals.Fixed(loss.Value, 2) : "",
             e.Loss is { } more ? Numerals.Fixed(sum += more.Value, 2) : "",
         ]));
         var loss = path.Loss is { } whole ? $", {Numerals.Fixed(whole.Value, 2)} dB for the worst lane" : "";
-        Screen.Line($"{cable}: {path.Length}{loss}");
+        Screen.Line($"{traced.Cable}: {path.Length}{loss}, {Checks.Word(leg.Verdict)}");
+        foreach (var reason in leg.Reasons) Screen.Line("  " + reason);
         if (path.Polarity is not { } polarity) return;
-        Screen.Line($"polarity: {PolarityJson.Polarity(polarity.IsCrossed)}");
+        Screen.Line($"polarity: {PolarityJson.Polarity(polarity)}");
         if (!polarity.LaneOrder.IsEmpty) Screen.Line("lanes arrive at: " + string.Join(' ', polarity.LaneOrder));
-        foreach (var reason in polarity.Reasons) Screen.Line("  " + reason);
+        foreach (var reason in polarity.Reasons.Where(r => !leg.Reasons.Any(said => said.Contains(r, StringComparison.Ordinal))))
+            Screen.Line("  " + reason);
         Fibres(path);
         Limits(path);
+    }
+
+    private static void Print(IdleTrunk idle)
+    {
+        Screen.Print(["what", "which", "where"], idle.Elements.Select(e => (IReadOnlyList<string>)[e.Kind, e.Id, e.Position]));
+        Screen.Line($"{idle.Trunk.NameOf(idle.Number)}: {idle.Length?.ToString() ?? "length not known"}, "
+            + $"{Numerals.Whole(idle.Trunk.Fibres)} x {idle.Trunk.Cable.Fibre}, {idle.Trunk.MethodName}; no link is patched through it");
+        Screen.Line($"polarity of a link through it alone: {PolarityJson.Polarity(idle.Polarity)}");
+        foreach (var reason in idle.Polarity.Reasons) Screen.Line("  " + reason);
     }
 
     private static void Fibres(CablePath path)
@@ -103,6 +132,9 @@ internal static class TraceCommand
                     : "unproven, the edition gives no value for this fibre"));
         }
         if (path.Allowed is { } most)
-            Screen.Line($"application: {path.TypeName} allows {Numerals.Fixed(most, 2)} dB from module to module, cords included");
+            Screen.Line($"application: {path.TypeName} allows {Numerals.Fixed(most, 2)} dB from module to module, cords included"
+                + (path.AllowedForTrunks is { } left && !path.Patches.IsEmpty
+                    ? $"; that leaves the trunks {Numerals.Fixed(left, 2)} dB"
+                    : ""));
     }
 }

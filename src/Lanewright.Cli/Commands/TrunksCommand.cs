@@ -33,9 +33,8 @@ internal static class TrunksCommand
     {
         var designed = CommonOptions.Designed(judged);
         if (designed.Plan.Trunks.IsEmpty)
-            throw new UsageFault(judged.HasErrors
-                ? "no trunk could be made of the plan; 'lanewright check' shows what stands in the way"
-                : "the plan has no trunks; describe panels and trunks between them, and patch links with 'through'");
+            throw new UsageFault("the plan has no trunks; describe panels and trunks between them, and patch links with 'through'"
+                + (judged.HasErrors ? ". If it does, they could not be read: 'lanewright check' says why" : ""));
         var sizing = TrunkSizing.Of(designed.Plan, designed.Plant.Value, growth);
         if (asJson) Screen.Document(stream => TrunkSizesJson.Write(sizing, stream));
         else Print(sizing);
@@ -50,8 +49,13 @@ internal static class TrunksCommand
                 + $"with {Numerals.Plain(sizing.GrowthOf(group.Trunk).Percent)} % of growth");
             Screen.Print(["", "mix", "trunks", "ports", "fibres", "lit today", "price"], Rows(group));
         }
-        if (sizing.Price is not { } price)
-            Screen.Line("no choice has a place in its panels for every end; take larger panels, or more of them");
+        foreach (var panel in sizing.Short)
+            Screen.Line($"{panel.Name} has {Numerals.Whole(panel.Places)} places and the fewest trunks of "
+                + $"{string.Join(", ", panel.Groups)} have {Numerals.Whole(panel.Ends)} ends there: take a larger panel, or "
+                + "one more; these groups are left as they are");
+        if (sizing.Groups.Any(g => g.Frontier.Mixes.Any(m => m.Counts.Length > 1)))
+            Screen.Line("a mix of two kinds is written as two groups of trunks, and the links as a set through each");
+        if (sizing.Price is not { } price) Screen.Line("the cheapest of what fits are shown; not every group has a place");
         else if (sizing.IsExact)
             Screen.Line($"the cheapest cost {price} together; proven");
         else
@@ -61,7 +65,8 @@ internal static class TrunksCommand
     private static IEnumerable<IReadOnlyList<string>> Rows(TrunkProposal group)
     {
         yield return ["planned", $"{Numerals.Whole(group.Trunk.Count)} x {group.Trunk.Cable.Name}", Numerals.Whole(group.Trunk.Count),
-            Numerals.Whole(group.Trunk.Ports), Numerals.Whole(group.State.Fibres), Lit(group.State.Utilisation.Value), ""];
+            Numerals.Whole(group.Trunk.Ports), Numerals.Whole(group.State.Fibres), Lit(group.State.Utilisation.Value),
+            group.Planned?.ToString() ?? ""];
         if (group.Fewest is { } fewest) yield return Row(group, "fewest", fewest);
         if (group.Cheapest is { } cheapest) yield return Row(group, "cheapest", cheapest);
         foreach (var kind in group.Kinds)

@@ -68,19 +68,20 @@ internal static class CompareSheet
 
     private static void Parts(SheetPaper paper, JudgedPlan before, JudgedPlan after)
     {
-        static Dictionary<(string, string), (long Buy, decimal Price)> Of(JudgedPlan judged) => judged.Parts.ToDictionary(
-            p => (p.Item.Name, p.Length?.ToString() ?? ""), p => (p.ToBuy, p.Total.Units));
+        static Dictionary<(string, string, string), (long Buy, decimal Price)> Of(JudgedPlan judged) => judged.Parts.ToDictionary(
+            p => (p.Item.Name, p.Length?.ToString() ?? "", p.Type), p => (p.ToBuy, p.Total.Units));
         var (a, b) = (Of(before), Of(after));
         var changed = a.Keys.Union(b.Keys).Where(k => a.GetValueOrDefault(k) != b.GetValueOrDefault(k))
-            .OrderBy(k => k.Item1, Text.NaturalOrder.Instance).ThenBy(k => k.Item2, Text.NaturalOrder.Instance).ToList();
+            .OrderBy(k => k.Item1, Text.NaturalOrder.Instance).ThenBy(k => k.Item2, Text.NaturalOrder.Instance)
+            .ThenBy(k => k.Item3, StringComparer.Ordinal).ToList();
         if (changed.Count == 0) return;
-        var table = PaperTable.Open(paper.Markup, "parts that differ", "model", "#length", "#to buy as saved", "#as typed", "#difference",
-            "#difference in price");
+        var table = PaperTable.Open(paper.Markup, "parts that differ", "model", "type", "#length", "#to buy as saved", "#as typed",
+            "#difference", "#difference in price");
         foreach (var key in changed.Take(MostRows))
         {
             var (one, other) = (a.GetValueOrDefault(key), b.GetValueOrDefault(key));
-            table.Row(key.Item1, key.Item2, Numerals.Grouped(one.Buy), Numerals.Grouped(other.Buy), WhatIf.Signed(other.Buy - one.Buy),
-                WhatIf.Signed(other.Price - one.Price, 2));
+            table.Row(key.Item1, key.Item3, key.Item2, Numerals.Grouped(one.Buy), Numerals.Grouped(other.Buy),
+                WhatIf.Signed(other.Buy - one.Buy), WhatIf.Signed(other.Price - one.Price, 2));
         }
         table.Close();
         if (changed.Count > MostRows)

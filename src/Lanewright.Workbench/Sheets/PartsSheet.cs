@@ -13,7 +13,7 @@ internal static class PartsSheet
     private const int MostNames = 200;
 
     /// <summary>Columns that are told only where something stands in them.</summary>
-    private static readonly string[] Sparse = ["length-m", "existing", "from-stock", "spares"];
+    private static readonly string[] Sparse = ["length-m", "type", "existing", "from-stock", "spares"];
 
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
@@ -38,11 +38,11 @@ internal static class PartsSheet
         var whole = PartsView.Of(designed);
         var rows = whole.Rows().Where(isShown).Select(r => r.ToArray()).ToList();
         var kept = Enumerable.Range(0, whole.Columns.Length)
-            .Where(c => !Sparse.Contains(whole.Columns[c].Name) || rows.Any(r => r[c].IsNumber && r[c].Number != 0)).ToList();
+            .Where(c => !Sparse.Contains(whole.Columns[c].Name) || rows.Any(r => Says(r[c]))).ToList();
         var view = whole with
         {
             Columns = [.. kept.Select(c => whole.Columns[c])],
-            Rows = () => rows.Select(r => kept.Select(c => Sparse.Contains(whole.Columns[c].Name) && r[c].Number == 0 ? Cell.Empty : r[c])
+            Rows = () => rows.Select(r => kept.Select(c => Sparse.Contains(whole.Columns[c].Name) && !Says(r[c]) ? Cell.Empty : r[c])
                 .ToArray()),
         };
         PaperTable.Write(paper.Markup, view, $"prices in {designed.Plan.Currency}", MostRows, (column, text) => column switch
@@ -52,6 +52,8 @@ internal static class PartsSheet
             _ => "",
         });
     }
+
+    private static bool Says(Cell cell) => cell.IsNumber ? cell.Number != 0 : !string.IsNullOrEmpty(cell.Text);
 
     private static bool One(SheetPaper paper, DesignedPlan designed)
     {

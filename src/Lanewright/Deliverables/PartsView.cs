@@ -12,7 +12,8 @@ public static class PartsView
     /// <summary>The table.</summary>
     public static TableView Of(DesignedPlan designed) => new("parts",
     [
-        new("model", 26), new("title", 52), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("needed", 9, ColumnKind.Whole),
+        new("model", 26), new("title", 52), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("type", 20),
+        new("needed", 9, ColumnKind.Whole),
         new("existing", 9, ColumnKind.Whole), new("from-stock", 10, ColumnKind.Whole), new("spares", 8, ColumnKind.Whole),
         new("to-buy", 9, ColumnKind.Whole), new("unit-price", 12, ColumnKind.Money),
         new("total-price", 15, ColumnKind.Money, IsSummed: true),
@@ -45,7 +46,7 @@ public static class PartsView
         {
             yield return
             [
-                part.Item.Name, part.Item.Title, KindOf(part.Item), part.Length is { } length ? length.Metres : Cell.Empty,
+                part.Item.Name, part.Item.Title, KindOf(part.Item), part.Length is { } length ? length.Metres : Cell.Empty, part.Type,
                 part.Needed, part.Existing, part.FromStock, part.Spares, part.ToBuy,
                 part.IsPriced ? part.UnitPrice.Units : Cell.Empty, part.IsMissingFromTotal ? Cell.Empty : part.Total.Units,
                 part.UnitPower.Value, part.Power.Value, PriceMarkOf(part),

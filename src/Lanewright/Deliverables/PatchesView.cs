@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
@@ -17,8 +18,8 @@ public static class PatchesView
     [
         new("cord", 12), new("cable", 10), new("link", 10), new("leg", 5, ColumnKind.Whole), new("part", 20), new("type", 9),
         new("length-m", 9, ColumnKind.Real), new("from-device", 20), new("from-port", 9), new("from-trunk", 16), new("from-fibres", 24),
-        new("to-device", 20), new("to-port", 9), new("to-trunk", 16), new("to-fibres", 24), new("polarity", 12), new("existing", 8),
-        new("pathways", 40), new("moved-off", 20),
+        new("to-device", 20), new("to-port", 9), new("to-trunk", 16), new("to-fibres", 24), new("polarity", 12), new("verdict", 9),
+        new("existing", 8), new("pathways", 40), new("moved-off", 20),
     ], () => Rows(designed));
 
     private static IEnumerable<Cell[]> Rows(DesignedPlan designed)
@@ -55,7 +56,8 @@ public static class PatchesView
             solution.LinksPerCable > 1 && !cord.IsWhole ? leg : Cell.Empty, cord.Cord.Name, polarity?.CordTypes[joint], cord.Length.Metres,
             plan.Devices.Name(from.Device), from.Port, Trunk(from.Trunk), Fibres(fibres, joint - 1, cord, from.Trunk),
             plan.Devices.Name(to.Device), to.Port, Trunk(to.Trunk), Fibres(fibres, joint, cord, to.Trunk),
-            Json.PolarityJson.Polarity(polarity?.IsCrossed), plan.Statements[plan.Links.Statement(link)].IsExisting ? "yes" : "",
+            Json.PolarityJson.Polarity(polarity), Checks.Word(designed.Plant.Value.IsPortless(link) ? Verdict.Fail : solution.Verdict),
+            plan.Statements[plan.Links.Statement(link)].IsExisting ? "yes" : "",
             string.Join(" ", designed.Pathways.Value.Through(laid)), designed.Pathways.Value.MovedOff(laid),
         ];
     }

@@ -43,6 +43,16 @@ public sealed record PlanSummary(
                     expected = (expected ?? 0) + (chance * share.Links);
             }
         }
+        if (!plan.Trunks.IsEmpty)
+        {
+            // However well its class is made, a link for which no port is left is dark.
+            foreach (var link in designed.Plant.Value.Portless)
+            {
+                if (design.SolutionOf(link) is not { Verdict: not Verdict.Fail } solution) continue;
+                byVerdict[(int)solution.Verdict]--;
+                byVerdict[(int)Verdict.Fail]++;
+            }
+        }
         var (links, cords) = (0L, 0);
         if (!plan.Lines.IsEmpty)
         {

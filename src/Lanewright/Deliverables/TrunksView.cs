@@ -21,11 +21,12 @@ public static class TrunksView
             new("trunk", 16), new("count", 7, ColumnKind.Whole), new("cable", 18), new("length-m", 9, ColumnKind.Real),
             new("fibres", 8, ColumnKind.Whole),
             new("from-panel", 16), new("from-rack", 16), new("from-places", 11), new("to-panel", 16), new("to-rack", 16),
-            new("to-places", 9), new("cassette", 18), new("cassette-at", 11), new("method", 8), new("polarity", 12),
+            new("to-places", 9), new("cassette", 18), new("cassette-at", 11), new("method", 8), new("polarity", 12), new("verdict", 9),
             new("ports", 7, ColumnKind.Whole), new("ports-used", 10, ColumnKind.Whole), new("fibres-lit", 10, ColumnKind.Whole),
-            new("fibres-lit-%", 11, ColumnKind.Real), new("dark-in-use", 11, ColumnKind.Whole), new("fibres-spare", 12, ColumnKind.Whole),
+            new("fibres-lit-%", 11, ColumnKind.Real), new("fibres-spare", 12, ColumnKind.Whole), new("fibres-lost", 11, ColumnKind.Whole),
             .. editions.Select(e => new Column("test-dB-" + e, 11, ColumnKind.Real)), new("tightest-type", 18),
-            new("allowed-dB", 10, ColumnKind.Real), new("computed-dB", 11, ColumnKind.Real), new("existing", 8),
+            new("allowed-dB", 10, ColumnKind.Real), new("channel-dB", 11, ColumnKind.Real), new("trunk-dB", 9, ColumnKind.Real),
+            new("trunk-most-dB", 13, ColumnKind.Real), new("existing", 8),
             new("pathways", 40), new("moved-off", 20), new("lengths-m", 20),
         ], () => designed.Plant.Value.Trunks.Select(t => Row(designed, t)));
     }
@@ -39,8 +40,8 @@ public static class TrunksView
             devices.Name(trunk.From), devices.Rack(trunk.From)?.Name, Places(designed, trunk, isFar: false),
             devices.Name(trunk.To), devices.Rack(trunk.To)?.Name, Places(designed, trunk, isFar: true),
             trunk.Cassette?.Name, trunk.CassetteEnds.ToString().ToLowerInvariant(), trunk.MethodName,
-            PolarityJson.Polarity(state.Polarity.IsCrossed), trunk.Ports, state.Ports, state.FibresLit,
-            Math.Round(state.Utilisation.Percent, 1), state.DarkInUse, state.Spare,
+            PolarityJson.Polarity(state.Polarity), Checks.Word(state.Verdict), trunk.Ports, state.Ports, state.FibresLit,
+            Math.Round(state.Utilisation.Percent, 1), state.Spare, state.Lost,
             .. state.Tests.Select(t => t.Limit is { } limit ? (Cell)Math.Round(limit.Value, 3) : Cell.Empty),
             .. state.Tests.IsEmpty ? designed.Plan.Standards.CablingEditions.Select(_ => Cell.Empty) : [],
             .. Application(designed, state), trunk.IsExisting ? "yes" : "",
@@ -64,18 +65,12 @@ public static class TrunksView
         return trunk.Count == 1 ? Numerals.Whole(first) : $"{Numerals.Whole(first)}-{Numerals.Whole(first + trunk.Count - 1)}";
     }
 
-    /// <summary>Of the links through the trunks the type with the least room: what it allows from module to module, and what the whole of
-    /// its channel is reckoned at. A trunk that passes its test may still be too much for it.</summary>
-    private static Cell[] Application(DesignedPlan designed, TrunkState state)
-    {
-        var tightest = state.Ways
-            .Select(w => designed.Design.SolutionOf(w.FirstLink))
-            .Select(s => (Type: s?.TypeName, Check: s?.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss)))
-            .Where(a => a.Check is { Limit: not null, Value: not null })
-            .OrderBy(a => a.Check?.Limit - a.Check?.Value)
-            .FirstOrDefault();
-        return tightest.Check is { Limit: { } allowed, Value: { } computed }
-            ? [tightest.Type, Math.Round(allowed, 3), Math.Round(computed, 3)]
-            : [Cell.Empty, Cell.Empty, Cell.Empty];
-    }
+    private static Cell[] Application(DesignedPlan designed, TrunkState state) =>
+        TrunkBudget.Of(designed.Plan, designed.Design, designed.Plant.Value, state) is { } tightest
+        ?
+        [
+            tightest.Type, Math.Round(tightest.Allowed, 3), Math.Round(tightest.Channel, 3), Math.Round(tightest.Trunk, 3),
+            Math.Round(tightest.TrunkMost, 3),
+        ]
+        : [Cell.Empty, Cell.Empty, Cell.Empty, Cell.Empty, Cell.Empty];
 }

@@ -145,6 +145,7 @@ public static class RuleBook
         new Plant.TestPassesLinkFails(),
         new Plant.TrunkLossAboveTest(),
         new Plant.TrunksIdle(),
+        new Plant.TrunkGrowthShort(),
         new Plant.CassetteUnfit(),
         new Plant.TrunkShorterThanWay(),
         new Plant.MeasuredLossImplausible(),

@@ -16,8 +16,10 @@ internal static class SameCause
     ];
 
     private static readonly ImmutableArray<string> Light =
-        [CheckNames.WireFec, CheckNames.HostFec, CheckNames.Connector, CheckNames.Polish, CheckNames.Pins, CheckNames.FanOut,
-            .. Channel];
+    [
+        CheckNames.WireFec, CheckNames.HostFec, CheckNames.Connector, CheckNames.Polish, CheckNames.Pins, CheckNames.FanOut,
+        CheckNames.CassetteFit, CheckNames.Polarity, .. Channel,
+    ];
 
     private static readonly ImmutableArray<string> Media =
     [
@@ -46,6 +48,7 @@ internal static class SameCause
         [CheckNames.LaneModulation] = Light,
         [CheckNames.WavelengthPlan] = Light,
         [CheckNames.Connector] = [CheckNames.Polish, CheckNames.Pins],
+        [CheckNames.CassetteFit] = [CheckNames.Polarity],
         [CheckNames.ChannelLoss] = [CheckNames.PowerBudget],
         [CheckNames.Damage] = [CheckNames.Overload],
         [CheckNames.CopperLoss] = [CheckNames.CopperPractice],
@@ -55,6 +58,12 @@ internal static class SameCause
             CheckNames.CopperLoss, CheckNames.CopperPractice,
         ],
     }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>Whether a way to make links fails by its trunks alone: of those another rule speaks, once for all links through
+    /// them.</summary>
+    public static bool IsOfTrunks(ImmutableArray<Check> checks) => Spoken(checks)
+        .Where(c => c.Verdict == Verdict.Fail && !c.IsAdvice)
+        .All(c => c.Name is CheckNames.CassetteFit or CheckNames.Polarity);
 
     /// <summary>The comparisons to speak of: all that pass, and of those that do not, the ones with a cause of their own.</summary>
     public static ImmutableArray<Check> Spoken(ImmutableArray<Check> checks)

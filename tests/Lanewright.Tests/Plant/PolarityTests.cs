@@ -95,6 +95,14 @@ public sealed class PolarityTests
     }
 
     [Fact]
+    public void DuplexCordAlone_ExchangesItsTwoFibres()
+    {
+        // TIA-568.3 (seen): an A-to-B cord leads transmitter to receiver, an A-to-A cord does not.
+        Assert.Equal("2 1", string.Join(' ', Answer("A-to-B", positions: 2).Map));
+        Assert.Equal("1 2", string.Join(' ', Answer("A-to-A", positions: 2).Map));
+    }
+
+    [Fact]
     public void TwoRows_AreProvenOnlyWhereTheMapIsKnown()
     {
         Assert.Equal(Verdict.Unproven, Answer("B", positions: 24).Verdict);

@@ -27,6 +27,7 @@ public static class PolarityJson
         writer.WriteString("polarity", Polarity(answer.IsCrossed));
         Numbers("laneOrder", answer.LaneOrder);
         Numbers("map", answer.Map);
+        writer.WriteBoolean("mapLeavesOutCords", answer.Chain.IsLinkWithoutCords);
         writer.WriteStartArray("pairs");
         foreach (var pair in answer.Pairs)
         {
@@ -53,6 +54,16 @@ public static class PolarityJson
 
     /// <summary>Whether transmitters meet receivers, in one word.</summary>
     public static string Polarity(bool? isCrossed) => isCrossed switch { true => "crossed", false => "not crossed", null => "unknown" };
+
+    /// <summary>What becomes of light on a way through trunks, in few words: also where transmitters would meet receivers and the ends
+    /// do not mate or lanes change places.</summary>
+    public static string Polarity(WayPolarity? way) => way switch
+    {
+        null => Polarity((bool?)null),
+        { IsMated: false } => "not mated",
+        { IsCrossed: true, Verdict: Verdict.Fail } => "lanes exchanged",
+        _ => Polarity(way.IsCrossed),
+    };
 
     /// <summary>A verdict in one word.</summary>
     public static string Word(Verdict verdict) =>

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Text.Json;
+using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Plant;
 
 namespace Lanewright.Deliverables.Json;
@@ -6,16 +8,68 @@ namespace Lanewright.Deliverables.Json;
 /// <summary>The way of a cable as JSON.</summary>
 public static class TraceJson
 {
-    /// <summary>Writes it.</summary>
-    /// <param name="cable">Its identifier.</param>
-    /// <param name="path">The way.</param>
+    /// <summary>Writes it: the first leg, and under <c>otherLegs</c> the others of a fan-out where all are asked for.</summary>
+    /// <param name="traced">The cable.</param>
     /// <param name="stream">Where to.</param>
-    public static void Write(string cable, CablePath path, Stream stream) => JsonText.Write(stream, writer =>
+    public static void Write(TracedCable traced, Stream stream) => JsonText.Write(stream, writer =>
     {
         writer.WriteStartObject();
-        writer.WriteString("cable", cable);
+        writer.WriteString("cable", traced.Cable);
+        Leg(writer, traced, traced.Legs[0]);
+        writer.WriteStartArray("otherLegs");
+        foreach (var leg in traced.Legs.Skip(1))
+        {
+            writer.WriteStartObject();
+            Leg(writer, traced, leg);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    });
+
+    /// <summary>Writes a trunk that nothing is patched through.</summary>
+    public static void Write(IdleTrunk trunk, Stream stream) => JsonText.Write(stream, writer =>
+    {
+        writer.WriteStartObject();
+        writer.WriteString("cable", trunk.Trunk.NameOf(trunk.Number));
+        Elements(writer, trunk.Elements);
+        writer.WriteString("polarity", PolarityJson.Polarity(trunk.Polarity));
+        writer.WriteString("verdict", "idle");
+        if (trunk.Length is { } length) writer.WriteNumber("lengthM", Math.Round(length.Metres, 3));
+        else writer.WriteNull("lengthM");
+        writer.WriteNull("lossDb");
+        writer.WriteEndObject();
+    });
+
+    private static void Leg(Utf8JsonWriter writer, TracedCable traced, TracedLeg leg)
+    {
+        var path = leg.Path;
+        writer.WriteString("link", leg.Link);
+        writer.WriteNumber("leg", leg.Number);
+        writer.WriteNumber("legs", traced.Of);
+        Elements(writer, path.Elements);
+        writer.WriteString("polarity", path.Polarity is { } polarity ? PolarityJson.Polarity(polarity) : "by its ends");
+        writer.WriteStartArray("laneOrder");
+        foreach (var lane in path.Polarity?.LaneOrder ?? []) writer.WriteNumberValue(lane);
+        writer.WriteEndArray();
+        writer.WriteStartArray("cordTypes");
+        foreach (var type in path.Polarity?.CordTypes ?? []) writer.WriteStringValue(type);
+        writer.WriteEndArray();
+        writer.WriteString("verdict", Checks.Word(leg.Verdict));
+        writer.WriteStartArray("reasons");
+        foreach (var reason in leg.Reasons) writer.WriteStringValue(reason);
+        writer.WriteEndArray();
+        Fibres(writer, path);
+        Tests(writer, path);
+        writer.WriteNumber("lengthM", Math.Round(path.Length.Metres, 3));
+        if (path.Loss is { } whole) writer.WriteNumber("lossDb", Math.Round(whole.Value, 4));
+        else writer.WriteNull("lossDb");
+    }
+
+    private static void Elements(Utf8JsonWriter writer, ImmutableArray<PathElement> elements)
+    {
         writer.WriteStartArray("elements");
-        foreach (var element in path.Elements)
+        foreach (var element in elements)
         {
             writer.WriteStartObject();
             writer.WriteString("kind", element.Kind);
@@ -26,20 +80,7 @@ public static class TraceJson
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
-        writer.WriteString("polarity", path.Polarity is { } polarity ? PolarityJson.Polarity(polarity.IsCrossed) : "by its ends");
-        writer.WriteStartArray("laneOrder");
-        foreach (var lane in path.Polarity?.LaneOrder ?? []) writer.WriteNumberValue(lane);
-        writer.WriteEndArray();
-        writer.WriteStartArray("cordTypes");
-        foreach (var type in path.Polarity?.CordTypes ?? []) writer.WriteStringValue(type);
-        writer.WriteEndArray();
-        Fibres(writer, path);
-        Tests(writer, path);
-        writer.WriteNumber("lengthM", Math.Round(path.Length.Metres, 3));
-        if (path.Loss is { } whole) writer.WriteNumber("lossDb", Math.Round(whole.Value, 4));
-        else writer.WriteNull("lossDb");
-        writer.WriteEndObject();
-    });
+    }
 
     private static void Fibres(Utf8JsonWriter writer, CablePath path)
     {
@@ -85,6 +126,8 @@ public static class TraceJson
         writer.WriteString("type", path.TypeName);
         if (path.Allowed is { } most) writer.WriteNumber("limitDb", Math.Round(most, 4));
         else writer.WriteNull("limitDb");
+        if (path.AllowedForTrunks is { } left && !path.Patches.IsEmpty) writer.WriteNumber("trunksLimitDb", Math.Round(left, 4));
+        else writer.WriteNull("trunksLimitDb");
         writer.WriteEndObject();
     }
 }

@@ -14,6 +14,19 @@ public static class TrunkSizesJson
         writer.WriteNumber("bound", sizing.Bound.Units);
         if (sizing.Price is { } price) writer.WriteNumber("price", price.Units);
         else writer.WriteNull("price");
+        writer.WriteStartArray("panelsTooSmall");
+        foreach (var panel in sizing.Short)
+        {
+            writer.WriteStartObject();
+            writer.WriteString("panel", panel.Name);
+            writer.WriteNumber("places", panel.Places);
+            writer.WriteNumber("ends", panel.Ends);
+            writer.WriteStartArray("trunks");
+            foreach (var group in panel.Groups) writer.WriteStringValue(group);
+            writer.WriteEndArray();
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
         writer.WriteStartArray("groups");
         foreach (var group in sizing.Groups)
         {
@@ -23,6 +36,8 @@ public static class TrunkSizesJson
             writer.WriteNumber("portsUsed", group.State.Ports);
             writer.WriteNumber("portsWanted", group.Wanted);
             writer.WriteNumber("fibresLit", group.State.FibresLit);
+            if (group.Planned is { } planned) writer.WriteNumber("plannedPrice", planned.Units);
+            else writer.WriteNull("plannedPrice");
             Mix(writer, "fewest", group, group.Fewest);
             Mix(writer, "cheapest", group, group.Cheapest);
             writer.WriteStartArray("sizes");

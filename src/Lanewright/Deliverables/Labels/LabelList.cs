@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Labels;
+using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Plant;
 using Lanewright.Quantities;
@@ -45,11 +46,12 @@ public static class LabelList
                 {
                     var (here, there) = (Place(trunk, number, isFar), Place(trunk, number, !isFar));
                     var name = trunk.NameOf(number + 1);
-                    var fibres = $"{name} {(isFar ? "to" : "from")}, {trunk.Fibres} x {trunk.Cable.Fibre}";
+                    var fibres = $"{name} {(isFar ? "to" : "from")}, {trunk.Fibres} x {trunk.Cable.Fibre} "
+                        + $"type {TrunkFronts.CableType(trunk)}";
                     yield return new PrintedLabel("trunk", here, there, fibres);
                     if (trunk.CassetteAt(isFar) is null) continue;
                     var ports = $"{here}/1-{Numerals.Whole(trunk.Fibres / 2)}";
-                    yield return new PrintedLabel("cassette", ports, there, $"{name}, {trunk.MethodName}");
+                    yield return new PrintedLabel("cassette", ports, there, $"{name}, {TrunkFronts.CassetteType(trunk, isFar)}");
                 }
             }
         }

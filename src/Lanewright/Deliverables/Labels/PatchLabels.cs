@@ -29,16 +29,23 @@ internal static class PatchLabels
             var from = PatchPlaces.From(designed, labels, link, joint);
             var to = PatchPlaces.To(designed, labels, link, joint);
             var (fromEnd, toEnd) = (from.Trunk is null ? "from" : "panel", to.Trunk is null ? "to" : "panel");
+            var type = cord.Kind is PatchKind.Array or PatchKind.Duplex
+                ? " " + Typed(designed.Plant.Value.WayOf(link)?.Polarity.CordTypes[joint])
+                : "";
+            var medium = (solution.MediumName + type).TrimEnd();
             var more = $" and {Numerals.Whole(cord.Links - 1)} more";
             // The root of a fan-out is marked once, and each leg by itself.
             if (cord.Kind != PatchKind.Split || isNew)
                 yield return new CableLabel(name, fromEnd + Leg(cord.Kind == PatchKind.Merge, leg), from.Label,
-                    to.Label + (cord.Kind == PatchKind.Split ? more : ""), solution.MediumName);
+                    to.Label + (cord.Kind == PatchKind.Split ? more : ""), medium);
             if (cord.Kind != PatchKind.Merge || isNew)
                 yield return new CableLabel(name, toEnd + Leg(cord.Kind == PatchKind.Split, leg), to.Label,
-                    from.Label + (cord.Kind == PatchKind.Merge ? more : ""), solution.MediumName);
+                    from.Label + (cord.Kind == PatchKind.Merge ? more : ""), medium);
         }
     }
+
+    /// <summary>Duplex cords are called by their ends, array cords by a letter that says nothing alone.</summary>
+    private static string Typed(string? type) => type is null ? "" : type.Length == 1 ? "type " + type : type;
 
     private static string Leg(bool isLeg, int leg) => isLeg ? " " + Numerals.Whole(leg) : "";
 }

@@ -14,7 +14,7 @@ internal static class ReportParts
     public static void Write(MarkupWriter markup, DesignedPlan designed)
     {
         markup.Element("h2", "Parts", ("id", "parts"));
-        var table = HtmlTable.Open(markup, "model", "what it is", "kind", "#length", "#needed", "#there", "#from stock", "#spares",
+        var table = HtmlTable.Open(markup, "model", "what it is", "kind", "#length", "type", "#needed", "#there", "#from stock", "#spares",
             "#to buy", "#price of one", $"#price, {designed.Plan.Currency}", "#power", "price is");
         var (price, watts) = (Money.Zero, 0.0);
         foreach (var part in designed.Parts)
@@ -25,14 +25,14 @@ internal static class ReportParts
         foreach (var part in designed.Parts.Take(MostRows))
         {
             table.Row(
-                part.Item.Name, part.Item.Title, PartsView.KindOf(part.Item), part.Length?.ToString() ?? "",
+                part.Item.Name, part.Item.Title, PartsView.KindOf(part.Item), part.Length?.ToString() ?? "", part.Type,
                     Numerals.Grouped(part.Needed), Some(part.Existing),
                 Some(part.FromStock), Some(part.Spares), Numerals.Grouped(part.ToBuy),
                 part.IsPriced ? Numerals.Grouped(part.UnitPrice.Units, 2) : "",
                 part.IsMissingFromTotal ? "" : Numerals.Grouped(part.Total.Units, 2),
                 part.Power.Value > 0 ? Watt(part.Power.Value) : "", PartsView.PriceMarkOf(part));
         }
-        table.Sum("total", "", "", "", "", "", "", "", "", "", Numerals.Grouped(price.Units, 2), Watt(watts), "");
+        table.Sum("total", "", "", "", "", "", "", "", "", "", "", Numerals.Grouped(price.Units, 2), Watt(watts), "");
         table.Close();
         if (designed.Parts.Length > MostRows)
             markup.Element("p", $"{Numerals.Grouped(designed.Parts.Length - MostRows)} more lines are in parts.csv and in the "

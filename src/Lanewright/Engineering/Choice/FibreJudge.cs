@@ -161,6 +161,8 @@ internal sealed class FibreJudge(FinderContext context)
         checks.AddRange(fec.All);
         checks.AddRange(StartupChecks.WithoutNegotiation(from.Use, to.Use));
         checks.AddRange(CordChecks(link, from, to, cords, channel.Fibre));
+        if (link.Through is { } trunks)
+            checks.AddRange(WayChecks.Of(context.Standards, trunks, cords.Patching, Fibres(from, to), cords.LinksPerCable));
         checks.AddRange(FibreLinkChecks.Of(context.Standards, channel, fromType, toType));
         checks.AddRange(Bends(link, cords.Cord));
         checks.AddRange(context.Common(link, channel.Fibre.Name, isDraft, isNamed, channel.Length, latency));
@@ -195,6 +197,9 @@ internal sealed class FibreJudge(FinderContext context)
             Power = Watts.From((from.Module.Power.Value / link.From.Ways) + (to.Module.Power.Value / link.To.Ways)),
         };
     }
+
+    private static int Fibres(ModuleEnd from, ModuleEnd to) =>
+        Math.Max(WayCords.FibresOf(from.Module, from.Application), WayCords.FibresOf(to.Module, to.Application));
 
     private static string NameOf(ModuleEnd from, ModuleEnd to, CordModel cable, CordChoice cords, Channel channel)
     {

@@ -5,6 +5,7 @@ using Lanewright.Model.Catalogues;
 using Lanewright.Model.Demands;
 using Lanewright.Model.Links;
 using Lanewright.Model.Places;
+using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Choice;
 
@@ -21,12 +22,13 @@ internal sealed class LinkQuestions
     private readonly SharedArrays<FailureRate> rates = new();
     private readonly SharedArrays<StockItem> stocks = new();
     private readonly SharedArrays<TrunkLeg> legs = new();
+    private readonly SharedArrays<ArrayPart> parts = new();
     private readonly SharedArrays<Length?> bridges = new();
     private readonly Dictionary<EndSpec, EndSpec> ends = [];
 
     /// <summary>How many values are known.</summary>
     public int Count =>
-        words.Count + cages.Count + copper.Count + rates.Count + stocks.Count + legs.Count + bridges.Count + ends.Count;
+        words.Count + cages.Count + copper.Count + rates.Count + stocks.Count + legs.Count + parts.Count + bridges.Count + ends.Count;
 
     /// <summary>The question a class asks.</summary>
     public LinkClass Of(LinkClass link) => link with
@@ -77,8 +79,10 @@ internal sealed class LinkQuestions
         Span = default,
     };
 
-    private static TrunkLeg Of(TrunkLeg leg) =>
-        leg with { Trunk = leg.Trunk with { Index = 0, From = 0, To = 0, Parts = [], Growth = null, Span = default } };
+    private TrunkLeg Of(TrunkLeg leg) => leg with
+    {
+        Trunk = leg.Trunk with { Index = 0, From = 0, To = 0, Parts = parts.Of(leg.Trunk.Parts), Growth = null, Span = default },
+    };
 
     private static LinkEnd Of(LinkEnd end) => end with { Devices = [], Groups = [], Ports = null, Ways = null, Span = default };
 

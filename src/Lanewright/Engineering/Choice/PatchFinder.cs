@@ -22,7 +22,7 @@ internal sealed class PatchFinder(FinderContext context)
             return Refused(CheckNames.FanOut, "both cages are split and their parts are mixed: no trunk leads them to each other");
         var isTurned = link.Shape == FanShape.ToEnd;
         var joints = Joints(link, way, from, to);
-        if (isTurned) joints = [.. joints.Reverse().Select(j => new Joint(j.There, j.Here, j.Needed, j.Place))];
+        if (isTurned) joints = [.. joints.Reverse().Select(j => new Joint(j.There, j.Here, j.Needed, j.Place, j.Module))];
         var legs = isTurned ? way.Legs.Reverse().ToList() : [.. way.Legs];
         var isSplit = isTurned || link.Shape == FanShape.FromEnd;
         // A module of several whole links has an opening for each, and nothing to take apart.
@@ -58,10 +58,11 @@ internal sealed class PatchFinder(FinderContext context)
         {
             var needed = i == 0 ? link.Needed : way.Bridges[i - 1];
             var place = $"before the trunks '{way.Legs[i].Trunk.Name}'";
-            joints.Add(new Joint(here, Front(way.Legs[i], isFar: false), needed ?? default, place));
+            joints.Add(new Joint(here, Front(way.Legs[i], isFar: false), needed ?? default, place, i == 0 ? from.Connector : ""));
             here = Front(way.Legs[i], isFar: true);
         }
-        joints.Add(new Joint(here, to, link.FarNeeded ?? default, $"behind the trunks '{way.Legs[^1].Trunk.Name}'"));
+        joints.Add(new Joint(here, to, link.FarNeeded ?? default, $"behind the trunks '{way.Legs[^1].Trunk.Name}'",
+            to.Connector));
         return joints.ToImmutable();
     }
 
@@ -78,6 +79,9 @@ internal sealed class PatchFinder(FinderContext context)
             .Where(c => c.Fibre == fibre && c.Legs == legs && CordMatch.ConnectorsFit(c, joint.Here, joint.There)).ToList();
         var polished = alike.Any(c => CordMatch.Fits(c, joint.Here, joint.There));
         var ends = $"{joint.Here} and {(legs > 1 ? $"{legs} x " : "")}{joint.There}";
+        if (alike.Count == 0 && IsArray(joint.Here) && IsArray(joint.There) && joint.Module.Length > 0)
+            return Refused(CheckNames.Connector, $"no {fibre} cord in the catalogue joins {ends} {joint.Place}: the modules show "
+                + $"{joint.Module}; take trunks of {joint.Module}");
         if (alike.Count == 0) return Refused(CheckNames.Connector, $"no {fibre} cord in the catalogue joins {ends} {joint.Place}");
         if (!polished)
             return Refused(CheckNames.Polish, $"no {fibre} cord {joint.Place} joins {ends}: angled and flat ends must never mate");
@@ -98,5 +102,6 @@ internal sealed class PatchFinder(FinderContext context)
     /// <summary>The family of array connectors.</summary>
     public const string Arrays = "MPO";
 
-    private readonly record struct Joint(ModuleOpening Here, ModuleOpening There, Length Needed, string Place);
+    /// <summary>Where a cord plugs in; of one at a module the module's connector.</summary>
+    private readonly record struct Joint(ModuleOpening Here, ModuleOpening There, Length Needed, string Place, string Module);
 }

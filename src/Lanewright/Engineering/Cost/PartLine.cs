@@ -15,6 +15,10 @@ namespace Lanewright.Engineering.Cost;
 public sealed record PartLine(
     ICatalogueItem Item, Length? Length, long Needed, long Existing, long FromStock, long Spares, Money UnitPrice, Watts UnitPower)
 {
+    /// <summary>Of parts that lead fibres the type to order, such as <c>A-to-B</c> of a cord, <c>B</c> of an array cable or
+    /// <c>straight, adapter A</c> of a cassette; empty where there is one type only.</summary>
+    public string Type { get; init; } = "";
+
     /// <summary>How many are to be bought.</summary>
     public long ToBuy => Needed - Existing - FromStock + Spares;
 

@@ -15,7 +15,7 @@ public sealed class PartsTally
 {
     private readonly Plan plan;
     // Names are unique in a catalogue and far cheaper to compare than whole items.
-    private readonly Dictionary<(string Name, Length? Length), Count> counts = [];
+    private readonly Dictionary<(string Name, Length? Length, string Type), Count> counts = [];
 
     private PartsTally(Plan plan)
     {
@@ -23,7 +23,11 @@ public sealed class PartsTally
     }
 
     /// <summary>The parts list: devices, cards, modules, cables, small parts; each in natural order of names, then by length.</summary>
-    public static ImmutableArray<PartLine> Of(Plan plan, LinkDesign design, Lazy<LineBook> lines)
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">How its links are made.</param>
+    /// <param name="lines">Its lines between sites.</param>
+    /// <param name="plant">Its trunks, which tell what type each cord must be of.</param>
+    public static ImmutableArray<PartLine> Of(Plan plan, LinkDesign design, Lazy<LineBook> lines, Lazy<PlantBook> plant)
     {
         var tally = new PartsTally(plan);
         tally.CountDevices();
@@ -31,6 +35,7 @@ public sealed class PartsTally
         tally.CountCables(design);
         tally.CountFarCords(design);
         tally.CountTrunks(design.Trunks);
+        if (!plan.Trunks.IsEmpty) tally.CountPatchCords(design, plant.Value);
         if (!plan.Lines.IsEmpty) tally.CountLines(lines.Value);
         if (!plan.LinePorts.IsEmpty) tally.CountLineCords(lines.Value);
         return tally.Lines();
@@ -57,13 +62,9 @@ public sealed class PartsTally
         foreach (var (solution, statement, cables, links) in design.CablesBySolution())
         {
             var existing = plan.Statements[statement].IsExisting ? cables : 0;
-            foreach (var cord in solution.Patching)
-            {
-                var each = cord.Links > 1 ? cables : links;
-                Add(cord.Cord, cord.Length, each, plan.Statements[statement].IsExisting ? each : 0);
-            }
             if (solution is { Patching.IsEmpty: true, Cable: not CordModel { IsPlaceholder: true } })
-                Add(solution.Cable, solution.Length, cables, existing);
+                Add(solution.Cable, solution.Length, cables, existing,
+                    PlantBook.OverOneCord(plan.Standards, solution)?.CordTypes[0] ?? "");
             foreach (var adapter in solution.Adapters) Add(adapter, null, links, 0);
             if (solution.Attenuator is { } attenuator)
                 Add(attenuator, null, links * solution.Parts.Where(p => ReferenceEquals(p.Item, attenuator)).Sum(p => p.Quantity), 0);
@@ -87,9 +88,34 @@ public sealed class PartsTally
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;
             for (var number = 0; number < trunk.Count; number++)
-                if (ways.Of(trunk, number) is { } length) Add(trunk.Cable, length, 1, trunk.IsExisting ? 1 : 0);
-            var cassettes = (long)trunk.CassettesEach;
-            if (trunk.Cassette is { } cassette) Add(cassette, null, cassettes * trunk.Count, cassettes * existing);
+                if (ways.Of(trunk, number) is { } length)
+                    Add(trunk.Cable, length, 1, trunk.IsExisting ? 1 : 0, TrunkFronts.CableType(trunk));
+            foreach (var isFar in new[] { false, true })
+            {
+                if (trunk.CassetteAt(isFar) is { } cassette)
+                    Add(cassette, null, trunk.Count, existing, TrunkFronts.CassetteType(trunk, isFar));
+                else if (TrunkFronts.Adapter(plan.Catalogue, trunk, isFar) is { } adapter) Add(adapter, null, trunk.Count, existing);
+            }
+        }
+    }
+
+    /// <summary>Cords of patched links, each of the type that makes transmitters meet receivers there; those that links of one cable
+    /// share are counted once.</summary>
+    private void CountPatchCords(LinkDesign design, PlantBook plant)
+    {
+        var shared = new HashSet<(int Cable, int Joint)>();
+        for (var link = 0; link < plan.Links.Count; link++)
+        {
+            if (design.SolutionOf(link) is not { Patching.IsEmpty: false } solution) continue;
+            var existing = plan.Statements[plan.Links.Statement(link)].IsExisting ? 1 : 0;
+            for (var joint = 0; joint < solution.Patching.Length; joint++)
+            {
+                var cord = solution.Patching[joint];
+                if (cord.Links > 1 && !shared.Add((design.CableOf(link), joint))) continue;
+                // Fan-out cords are of one type only.
+                var type = cord.Kind is PatchKind.Array or PatchKind.Duplex ? plant.WayOf(link)?.Polarity.CordTypes[joint] : null;
+                Add(cord.Cord, cord.Length, 1, existing, type ?? "");
+            }
         }
     }
 
@@ -109,27 +135,39 @@ public sealed class PartsTally
             if (cord is { Cord: { } item, Ordered: { } length }) Add(item, length, 1, 0);
     }
 
-    private void Add(ICatalogueItem item, Length? length, long needed, long existing)
+    private void Add(ICatalogueItem item, Length? length, long needed, long existing, string type = "")
     {
-        var before = counts.GetValueOrDefault((item.Name, length)) ?? new Count(item, 0, 0);
-        counts[(item.Name, length)] = new Count(item, before.Needed + needed, before.Existing + existing);
+        var before = counts.GetValueOrDefault((item.Name, length, type)) ?? new Count(item, 0, 0);
+        counts[(item.Name, length, type)] = new Count(item, before.Needed + needed, before.Existing + existing);
     }
 
+    /// <summary>Stock says no types: it serves the lines of an item one after the other.</summary>
     private ImmutableArray<PartLine> Lines()
     {
         var stock = plan.Stock.GroupBy(s => (s.Item.Name, s.Length)).ToDictionary(g => g.Key, g => g.Sum(s => s.Quantity));
-        var lines = counts.Select(c => Line(c.Value, c.Key.Length, stock.GetValueOrDefault(c.Key)));
-        return [.. lines.OrderBy(l => KindRank(l.Item)).ThenBy(l => l.Item.Name, NaturalOrder.Instance).ThenBy(l => l.Length ?? default)];
+        var lines = ImmutableArray.CreateBuilder<PartLine>(counts.Count);
+        foreach (var (key, count) in counts
+            .OrderBy(c => KindRank(c.Value.Item)).ThenBy(c => c.Key.Name, NaturalOrder.Instance).ThenBy(c => c.Key.Length ?? default)
+            .ThenBy(c => c.Key.Type, StringComparer.Ordinal))
+        {
+            var line = Line(count, key.Length, key.Type, stock.GetValueOrDefault((key.Name, key.Length)));
+            if (line.FromStock > 0) stock[(key.Name, key.Length)] -= line.FromStock;
+            lines.Add(line);
+        }
+        return lines.MoveToImmutable();
     }
 
-    private PartLine Line(Count count, Length? length, long inStock)
+    private PartLine Line(Count count, Length? length, string type, long inStock)
     {
         var item = count.Item;
         var inUse = count.Needed - count.Existing;
         var level = SpareBook.Of(plan, item, count.Needed)?.Count ?? 0;
         var spares = Math.Max(SpareParts.For(item, length, inUse, plan.Policy.Spares), level);
         var price = item is CableItem cable && length is { } metres ? cable.PriceOf(metres) : item.Price;
-        return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse + spares, inStock), spares, price, PowerOf(item));
+        return new PartLine(item, length, count.Needed, count.Existing, Math.Min(inUse + spares, inStock), spares, price, PowerOf(item))
+        {
+            Type = type,
+        };
     }
 
     private static Watts PowerOf(ICatalogueItem item) => item switch

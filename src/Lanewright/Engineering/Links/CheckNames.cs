@@ -69,6 +69,12 @@ public static class CheckNames
     /// <summary>A split at both ends against what can be bought in one piece.</summary>
     public const string FanOut = "fan-out";
 
+    /// <summary>The rear of cassettes against the trunks plugged into them.</summary>
+    public const string CassetteFit = "cassette-fit";
+
+    /// <summary>Transmitters against receivers, lane by lane, through the trunks on the way.</summary>
+    public const string Polarity = "polarity";
+
     /// <summary>Channel insertion loss.</summary>
     public const string ChannelLoss = "channel-loss";
 

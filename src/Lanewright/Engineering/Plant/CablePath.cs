@@ -18,6 +18,7 @@ public sealed class CablePath
     private readonly string cable;
     private readonly List<PathElement> elements = [];
     private int pairsLeft;
+    private int leg = -1;
 
     private CablePath(Plan plan, Solution solution, ImmutableArray<TrunkPatch> patches, int link, string cable)
     {
@@ -27,6 +28,21 @@ public sealed class CablePath
         this.link = link;
         this.cable = cable;
     }
+
+    /// <summary>How the link is made.</summary>
+    public Solution Solution => solution;
+
+    /// <summary>Loss of one of the trunks on the way with the pairs at its panels: what a tester reads of it when all is as
+    /// reckoned.</summary>
+    /// <param name="trunk">Which, from 0.</param>
+    public Decibels LossOf(int trunk) => Sum(e => e.Leg == trunk);
+
+    /// <summary>Loss of what no test of the trunks shows: cords, reserves, attenuators.</summary>
+    public Decibels LossBeside => Sum(e => e.Leg < 0);
+
+    /// <summary>What the trunks may lose together so that the application still has its limit, in dB; null when that is not
+    /// known.</summary>
+    public double? AllowedForTrunks => Allowed - LossBeside.Value;
 
     /// <summary>What light passes, in order.</summary>
     public ImmutableArray<PathElement> Elements => [.. elements];
@@ -109,7 +125,9 @@ public sealed class CablePath
         for (var i = 0; i < patches.Length; i++)
         {
             Cord(channel, i);
+            leg = i;
             Trunk(channel, patches[i]);
+            leg = -1;
         }
         Cord(channel, patches.Length);
         // Pairs that the statement adds lie somewhere on the way.
@@ -189,5 +207,9 @@ public sealed class CablePath
 
     private static string PortOf(bool isOpen, int port) => isOpen ? "array" : port == 0 ? "by its label" : "port " + Numerals.Whole(port);
 
-    private void Add(string kind, string id, string position, Decibels? loss) => elements.Add(new PathElement(kind, id, position, loss));
+    private void Add(string kind, string id, string position, Decibels? loss) =>
+        elements.Add(new PathElement(kind, id, position, loss) { Leg = leg });
+
+    private Decibels Sum(Func<PathElement, bool> counts) =>
+        elements.Where(counts).Aggregate(default(Decibels), (sum, e) => sum + (e.Loss ?? default));
 }

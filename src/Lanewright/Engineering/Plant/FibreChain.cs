@@ -19,6 +19,12 @@ public sealed record FibreChain(int Positions, ImmutableArray<ArrayPart> Parts, 
     /// <summary>Whether both ends are duplex connectors.</summary>
     public bool IsDuplex => StartsDuplex && EndsDuplex;
 
+    /// <summary>Whether nothing but duplex cords makes up the way.</summary>
+    public bool IsOfCords => Parts.All(p => p.Kind == ArrayPartKind.Cord);
+
+    /// <summary>Whether <see cref="Link"/> leaves out duplex cords at its ends.</summary>
+    public bool IsLinkWithoutCords => !IsOfCords && (Parts[0].Kind == ArrayPartKind.Cord || Parts[^1].Kind == ArrayPartKind.Cord);
+
     /// <summary>Whether an array is taken apart into duplex connectors.</summary>
     public bool IsFanOut => StartsDuplex != EndsDuplex;
 
@@ -31,6 +37,7 @@ public sealed record FibreChain(int Positions, ImmutableArray<ArrayPart> Parts, 
     {
         get
         {
+            if (IsOfCords) return Whole;
             var first = Parts[0].Kind == ArrayPartKind.Cord ? 1 : 0;
             var last = Parts[^1].Kind == ArrayPartKind.Cord ? Parts.Length - 1 : Parts.Length;
             return Compose(Parts[first..Math.Max(first, last)]);

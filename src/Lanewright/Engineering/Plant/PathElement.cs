@@ -7,4 +7,8 @@ namespace Lanewright.Engineering.Plant;
 /// <param name="Id">Which: a place, a part, a cable.</param>
 /// <param name="Position">The port or fibres it takes there; empty where there is only one.</param>
 /// <param name="Loss">What it costs; null for what is no part of the channel.</param>
-public sealed record PathElement(string Kind, string Id, string Position, Decibels? Loss);
+public sealed record PathElement(string Kind, string Id, string Position, Decibels? Loss)
+{
+    /// <summary>Which trunk of the way it belongs to, from 0, the pairs at its panels included; -1 outside the trunks.</summary>
+    public int Leg { get; init; } = -1;
+}

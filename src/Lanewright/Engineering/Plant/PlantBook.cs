@@ -3,6 +3,7 @@ using Lanewright.Engineering.Choice;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Plant;
+using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Plant;
 
@@ -45,6 +46,12 @@ public sealed class PlantBook
     /// <summary>Where a link goes through trunks, in order; empty for one that goes through none.</summary>
     public ImmutableArray<TrunkPatch> PatchesOf(int link) => patchesOf.GetValueOrDefault(link, []);
 
+    /// <summary>Whether a trunk on the way of a link has no port left for it.</summary>
+    public bool IsPortless(int link) => PatchesOf(link).Any(p => !p.IsThere);
+
+    /// <summary>Links for which a trunk on their way has no port left, rising.</summary>
+    public ImmutableArray<int> Portless => [.. patchesOf.Where(p => p.Value.Any(h => !h.IsThere)).Select(p => p.Key).Order()];
+
     /// <summary>The way a link takes; null for one that is not patched.</summary>
     public WayState? WayOf(int link) => wayOf.TryGetValue(link, out var way) ? Ways[way] : null;
 
@@ -53,14 +60,20 @@ public sealed class PlantBook
     public WayPolarity? PolarityOf(int link)
     {
         if (WayOf(link) is { } way) return way.Polarity;
-        if (design.SolutionOf(link) is not { Through: null, Cable: CordModel { Legs: 1, IsTwistedPair: false } cord } solution) return null;
-        var positions = (int)(plan.Standards.Connector(cord.Near)?.Real("positions")?.Value ?? 0);
+        return design.SolutionOf(link) is { } solution ? OverOneCord(plan.Standards, solution) : null;
+    }
+
+    /// <summary>Where transmitters and receivers of a link over one cord from end to end meet; null for any other.</summary>
+    internal static WayPolarity? OverOneCord(StandardsLibrary standards, Solution solution)
+    {
+        if (solution is not { Through: null, Cable: CordModel { Legs: 1, IsTwistedPair: false } cord }) return null;
+        var positions = (int)(standards.Connector(cord.Near)?.Real("positions")?.Value ?? 0);
         if (cord.Near != cord.Far || solution.FarCord is not null || positions == 0) return null;
         var isDuplex = positions == PositionsOfDuplex;
         var lanes = Math.Max(
             WayCords.FibresOf(solution.FromModule, solution.FromApplication),
             WayCords.FibresOf(solution.ToModule, solution.ToApplication)) / 2;
-        return WayPolarities.Of(plan.Standards.Polarity, [], [],
+        return WayPolarities.Of(standards.Polarity, [], [],
             new WayCords([isDuplex ? PatchKind.Duplex : PatchKind.Array], [isDuplex ? 0 : positions], lanes, 0));
     }
 
@@ -125,6 +138,7 @@ public sealed class PlantBook
             [.. TestLimit.Of(plan.Standards, trunk, length)])
         {
             LitEach = [.. lit],
+            Misfit = CassetteFit.Dark(plan.Standards, trunk),
         };
     }
 

@@ -54,18 +54,8 @@ internal sealed class PortLedger
     }
 
     /// <summary>The nth port of a group, as a link meets it.</summary>
-    public TrunkPatch Patch(TrunkLeg leg, int nth, int part)
-    {
-        var trunk = leg.Trunk;
-        var (number, port) = ((nth / trunk.PortsEach) + 1, (nth % trunk.PortsEach) + 1);
-        // Ports are counted from the trunk's own near panel, whichever way round a link goes.
-        var here = trunk.CassetteEnds == CassetteEnds.From ? part : port;
-        var there = trunk.IsDuplex ? insides[trunk.Index].FarPortOf(port) : trunk.CassetteEnds == CassetteEnds.To ? part : 1;
-        var (near, far) = (slots[(trunk.Index, false)] + number - 1, slots[(trunk.Index, true)] + number - 1);
-        return leg.IsTurned
-            ? new TrunkPatch(leg, number, there, here, far, near)
-            : new TrunkPatch(leg, number, here, there, near, far);
-    }
+    public TrunkPatch Patch(TrunkLeg leg, int nth, int part) => TrunkPatch.Of(
+        leg, insides[leg.Trunk.Index], nth, part, slots[(leg.Trunk.Index, false)], slots[(leg.Trunk.Index, true)]);
 
     private int Shared(int cable, TrunkGroup trunk)
     {

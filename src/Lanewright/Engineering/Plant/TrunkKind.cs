@@ -8,5 +8,5 @@ namespace Lanewright.Engineering.Plant;
 /// <param name="Cassette">The cassette at its ends; null for open arrays.</param>
 /// <param name="Fibres">Fibres of one.</param>
 /// <param name="Ports">Ports of one.</param>
-/// <param name="Price">Price of one with its cassettes.</param>
+/// <param name="Price">Price of one with its cassettes and the adapters of its open ends.</param>
 public sealed record TrunkKind(CordModel Cable, SundryModel? Cassette, int Fibres, int Ports, Money Price);

@@ -16,6 +16,6 @@ public sealed record TrunkMix(ImmutableArray<(TrunkKind Kind, int Count)> Counts
     /// <summary>Their fibres.</summary>
     public int Fibres => Counts.Sum(c => c.Count * c.Kind.Fibres);
 
-    /// <summary>Their price with cassettes.</summary>
+    /// <summary>Their price with cassettes and adapters.</summary>
     public Money Price => Counts.Aggregate(Money.Zero, (sum, c) => sum + (c.Kind.Price * c.Count));
 }

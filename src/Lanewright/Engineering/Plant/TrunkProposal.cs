@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Plant;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Plant;
 
@@ -12,6 +13,9 @@ public sealed record TrunkProposal(TrunkState State, int Wanted, ImmutableArray<
 {
     /// <summary>The group.</summary>
     public TrunkGroup Trunk => State.Trunk;
+
+    /// <summary>Price of what the plan lays; null where its length is not known.</summary>
+    public Money? Planned { get; init; }
 
     /// <summary>The mix of fewest trunks, the cheapest of those; null where nothing fits.</summary>
     public TrunkMix? Fewest => Frontier.Mixes.FirstOrDefault();

@@ -21,14 +21,27 @@ public sealed class TrunkSizing
         this.book = book;
         this.growth = growth;
         Groups = [.. book.Trunks.Where(t => !t.Trunk.IsExisting).Select(Proposal)];
-        var (mixes, isProven, bound) = PanelPlaces.Cheapest(plan, Groups);
-        if (!mixes.IsEmpty) Groups = [.. Groups.Select((g, i) => g with { Cheapest = mixes[i] })];
+        Short = [.. PanelsTooSmall()];
+        // A panel too small for its own groups says nothing about the others.
+        var kept = Groups.Where(g => !g.Frontier.Mixes.IsEmpty && !IsShort(g.Trunk)).ToImmutableArray();
+        var (mixes, isProven, bound) = PanelPlaces.Cheapest(plan, kept);
+        if (!mixes.IsEmpty)
+        {
+            var cheapest = kept.Zip(mixes).ToDictionary(p => p.First.Trunk.Index, p => p.Second);
+            Groups = [.. Groups.Select(g => g with { Cheapest = cheapest.GetValueOrDefault(g.Trunk.Index) })];
+        }
         IsExact = isProven && Groups.All(g => g.Frontier.IsExact);
         Bound = Money.FromHundredths(bound);
     }
 
     /// <summary>The groups that are to be bought.</summary>
     public ImmutableArray<TrunkProposal> Groups { get; private init; }
+
+    /// <summary>The panels without places for even the fewest trunks.</summary>
+    public ImmutableArray<ShortPanel> Short { get; }
+
+    /// <summary>Whether the fewest trunks of a group have no place in one of its panels.</summary>
+    public bool IsShort(TrunkGroup trunk) => Short.Any(s => s.Panel == trunk.From || s.Panel == trunk.To);
 
     /// <summary>Whether the cheapest choice is proven to be that.</summary>
     public bool IsExact { get; }
@@ -51,12 +64,35 @@ public sealed class TrunkSizing
     public Share GrowthOf(TrunkGroup trunk) =>
         growth ?? trunk.Growth ?? Share.FromPercent(plan.Standards.Cabling("trunk", "growth")?.Value ?? 0);
 
+    private IEnumerable<ShortPanel> PanelsTooSmall()
+    {
+        foreach (var panel in plan.Trunks.SelectMany(t => new[] { t.From, t.To }).Distinct().Order())
+        {
+            var ending = Groups.Where(g => g.Trunk.From == panel || g.Trunk.To == panel).ToList();
+            var there = plan.Trunks.Where(t => t.IsExisting && (t.From == panel || t.To == panel)).Sum(t => t.Count);
+            var ends = there + ending.Sum(g => g.Fewest?.Trunks ?? 0);
+            var places = plan.Devices.Group(panel).Model.Slots;
+            if (ending.Count > 0 && ends > places)
+                yield return new ShortPanel(panel, plan.Devices.Name(panel), places, ends, [.. ending.Select(g => g.Trunk.Name)]);
+        }
+    }
+
+    /// <summary>The group's own cable and cassette, whether or not they go together.</summary>
+    private Money? PlannedPrice(TrunkState state)
+    {
+        if (state.Length is not { } length) return null;
+        var trunk = state.Trunk;
+        var each = trunk.Cable.PriceOf(length) + ((trunk.Cassette?.Price ?? Money.Zero) * trunk.CassettesEach)
+            + PriceOfAdapter(trunk, isFar: false) + PriceOfAdapter(trunk, isFar: true);
+        return each * trunk.Count;
+    }
+
     private TrunkProposal Proposal(TrunkState state)
     {
         var wanted = TrunkNeed.Ports(state.Ports, GrowthOf(state.Trunk));
         ImmutableArray<TrunkKind> kinds = [.. plan.Catalogue.Cords.SelectMany(cable => Kind(state, cable)).OrderBy(k => k.Fibres)
             .ThenBy(k => k.Price).ThenBy(k => k.Cable.Name, StringComparer.Ordinal)];
-        return new TrunkProposal(state, wanted, kinds, TrunkFrontier.Of(kinds, wanted));
+        return new TrunkProposal(state, wanted, kinds, TrunkFrontier.Of(kinds, wanted)) { Planned = PlannedPrice(state) };
     }
 
     /// <summary>A cable as the group's trunk, with the cheapest cassette that takes it; none where it does not fit.</summary>
@@ -73,15 +109,18 @@ public sealed class TrunkSizing
         {
             var asked = trunk with { Cable = cable, Positions = positions, Cassette = cassette };
             if (asked.Fibres < fibresPerPort || !Fits(asked)) continue;
-            var price = cable.PriceOf(length) + ((cassette?.Price ?? Money.Zero) * asked.CassettesEach);
+            var price = cable.PriceOf(length) + ((cassette?.Price ?? Money.Zero) * asked.CassettesEach)
+                + PriceOfAdapter(asked, isFar: false) + PriceOfAdapter(asked, isFar: true);
             if (best is null || price < best.Price) best = new TrunkKind(cable, cassette, asked.Fibres, asked.PortsEach, price);
         }
         if (best is not null) yield return best;
     }
 
+    private Money PriceOfAdapter(TrunkGroup asked, bool isFar) =>
+        TrunkFronts.Adapter(plan.Catalogue, asked, isFar)?.Price ?? Money.Zero;
+
     private bool Fits(TrunkGroup asked) =>
-        CassetteFit.Problem(plan.Standards, asked, isFar: false).Length == 0
-        && CassetteFit.Problem(plan.Standards, asked, isFar: true).Length == 0
+        CassetteFit.Problem(plan.Standards, asked).Length == 0
         && !(asked.IsAngled && asked.Parts.Any(p => !p.TakesAngled))
         && TrunkInside.Of(asked, plan.Standards.Polarity).IsKnown;
 

@@ -26,16 +26,22 @@ public sealed record TrunkState(
     /// <summary>Trunks that have a cable in at least one port.</summary>
     public int InUse => (Math.Min(Ports, Trunk.Ports) + Trunk.PortsEach - 1) / Trunk.PortsEach;
 
-    /// <summary>Fibres of trunks in use that carry no light: they cannot be patched to but through free ports of a cassette.</summary>
-    public int DarkInUse => (InUse * Trunk.Fibres) - FibresLit;
+    /// <summary>Fibres that can still be patched: those behind free ports, of trunks in use and of idle ones.</summary>
+    public int Spare => (Trunk.Ports - Math.Min(Ports, Trunk.Ports)) * (Trunk.Fibres / Trunk.PortsEach);
 
-    /// <summary>Fibres of trunks that nothing is patched to.</summary>
-    public int Spare => (Trunk.Count - InUse) * Trunk.Fibres;
+    /// <summary>Fibres that no further link can use: those of a patched array that its module leaves dark.</summary>
+    public int Lost => Fibres - FibresLit - Spare;
 
     /// <summary>What holds of the links through them: the worst of their ways; where there are none, of the trunks alone.</summary>
     public WayPolarity Polarity =>
         Ways.Select(w => w.Polarity).OrderBy(p => p.Verdict == Verdict.Fail ? 0 : p.Verdict == Verdict.Unproven ? 1 : 2).FirstOrDefault()
         ?? Alone;
+
+    /// <summary>Why a cassette and the trunk behind it do not mate; empty where they do.</summary>
+    public string Misfit { get; init; } = "";
+
+    /// <summary>Whether light gets through: as it is for the links, and no better than its ends mate.</summary>
+    public Verdict Verdict => Misfit.Length > 0 ? Verdict.Fail : Polarity.Verdict;
 
     /// <summary>The edition whose test allows most; null where none gives a limit.</summary>
     public TestLimit? LoosestTest => Tests.Where(t => t.Limit is not null).MaxBy(t => t.Limit?.Value);

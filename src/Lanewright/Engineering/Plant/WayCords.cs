@@ -13,10 +13,15 @@ public sealed record WayCords(ImmutableArray<PatchKind> Kinds, ImmutableArray<in
     /// <summary>The cords of a solution.</summary>
     /// <param name="solution">How a link is made.</param>
     /// <param name="part">Which port of a split cage it is, from 1.</param>
-    public static WayCords Of(Solution solution, int part)
+    public static WayCords Of(Solution solution, int part) => Of(solution.Patching,
+        Math.Max(FibresOf(solution.FromModule, solution.FromApplication), FibresOf(solution.ToModule, solution.ToApplication)), part);
+
+    /// <summary>The cords of a way.</summary>
+    /// <param name="patching">The cords, from the first end of the link on.</param>
+    /// <param name="fibres">Fibres of the module that has most.</param>
+    /// <param name="part">Which port of a split cage the link is, from 1.</param>
+    public static WayCords Of(ImmutableArray<PatchCord> patching, int fibres, int part)
     {
-        var patching = solution.Patching;
-        var fibres = Math.Max(FibresOf(solution.FromModule, solution.FromApplication), FibresOf(solution.ToModule, solution.ToApplication));
         var startsDuplex = patching[0].Kind is PatchKind.Duplex or PatchKind.Merge;
         var endsDuplex = patching[^1].Kind is PatchKind.Duplex or PatchKind.Split;
         return new WayCords(

@@ -29,7 +29,11 @@ internal static class WayPolarities
             // What is wrong for certain fails, however much else is not known.
             var wrong = Angled(hops).ToList();
             return new WayPolarity(
-                wrong.Count > 0 ? Verdict.Fail : Verdict.Unproven, null, [], usual, [], [.. wrong, reason], MarkOf(table, hops, usual));
+                wrong.Count > 0 ? Verdict.Fail : Verdict.Unproven, null, [], usual, [], [.. wrong, reason],
+                SourceOf(table, hops, cords, usual))
+            {
+                IsMated = wrong.Count == 0,
+            };
         }
         var last = cords.Kinds.Length - 1;
         while (last > 0 && Choices(cords.Kinds[last]).Length == 1) last--;
@@ -65,6 +69,7 @@ internal static class WayPolarities
         var isInOrder = fibres.All(f => f.Lane == f.EndLane);
         var reasons = ImmutableArray.CreateBuilder<string>();
         reasons.AddRange(Angled(hops));
+        var isMated = reasons.Count == 0;
         if (!isCrossed) reasons.Add(fibres.Any(f => f.End == default) ? PolarityWords.Parted : PolarityWords.NotCrossed);
         else if (!isInOrder) reasons.Add(PolarityWords.OtherOrder);
         var verdict = reasons.Count == 0 ? Verdict.Pass : Verdict.Fail;
@@ -72,7 +77,8 @@ internal static class WayPolarities
         ImmutableArray<int> order = cords.Positions[0] > 0 && cords.Positions[^1] > 0
             ? [.. fibres.Where(f => f.IsSent).Select(f => f.MeetsReceiver == true ? f.EndLane : 0)]
             : [];
-        return new WayPolarity(verdict, isCrossed, order, types, fibres, reasons.ToImmutable(), MarkOf(table, hops, types));
+        return new WayPolarity(
+            verdict, isCrossed, order, types, fibres, reasons.ToImmutable(), SourceOf(table, hops, cords, types)) { IsMated = isMated };
     }
 
     private static IEnumerable<string> Angled(ImmutableArray<TrunkPatch> hops) =>
@@ -82,12 +88,15 @@ internal static class WayPolarities
             .Select(PolarityWords.Angled)
             .Distinct();
 
-    private static Mark MarkOf(PolarityTable table, ImmutableArray<TrunkPatch> hops, ImmutableArray<string> types)
+    /// <summary>The weakest row of all parts on the way and of the order of lanes at its ends.</summary>
+    private static Citation SourceOf(
+        PolarityTable table, ImmutableArray<TrunkPatch> hops, WayCords cords, ImmutableArray<string> types)
     {
-        var cords = types.SelectMany(t => t == FibreWalk.FanOut
+        var plugged = types.SelectMany(t => t == FibreWalk.FanOut
             ? new[] { table.Part(ArrayPartKind.Transition, "paired"), table.Part(ArrayPartKind.Cord, DuplexTypes[0]) }
             : [table.Part(ArrayPartKind.Cable, t) ?? table.Part(ArrayPartKind.Cord, t)]);
-        return hops.SelectMany(h => h.Trunk.Parts).Concat(cords.OfType<ArrayPart>())
-            .Aggregate(Mark.Seen, (mark, part) => Marks.Weaker(mark, part.Source.Mark));
+        var parts = hops.SelectMany(h => h.Trunk.Parts).Concat(plugged.OfType<ArrayPart>()).Select(p => p.Source);
+        var lanes = cords.Positions.Where(p => p > 0).Select(p => table.LanesOf(p)?.Source).OfType<Citation>();
+        return parts.Concat(lanes).MaxBy(s => s.Mark) ?? Citation.OfPlan;
     }
 }

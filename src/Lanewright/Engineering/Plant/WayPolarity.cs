@@ -12,7 +12,11 @@ namespace Lanewright.Engineering.Plant;
 /// <param name="CordTypes">The type of each cord from the first end of the link to the second, such as <c>A-to-B</c>.</param>
 /// <param name="Fibres">Every fibre, followed.</param>
 /// <param name="Reasons">What is wrong or not known, in words.</param>
-/// <param name="Mark">The weakest mark of what it rests on.</param>
+/// <param name="Source">The weakest of the rows it rests on.</param>
 public sealed record WayPolarity(
     Verdict Verdict, bool? IsCrossed, ImmutableArray<int> LaneOrder, ImmutableArray<string> CordTypes, ImmutableArray<FibreLine> Fibres,
-    ImmutableArray<string> Reasons, Mark Mark);
+    ImmutableArray<string> Reasons, Citation Source)
+{
+    /// <summary>Whether all ends mate: angled ones do not in adapters that turn plugs over.</summary>
+    public bool IsMated { get; init; } = true;
+}

@@ -254,6 +254,13 @@ public sealed class CatalogueBinder
                 $"{name}: the value of a cassette is what it shows, such as '{CassetteShape.Example}'");
             return null;
         }
+        CouplingShape? coupling = null;
+        if (map.Text("kind") == "array-adapter" && !CouplingShape.TryRead(map.Text("value") ?? "", out coupling))
+        {
+            findings.Add(ModelFindings.CatalogueFault, map.SpanOf("value"),
+                $"{name}: the value of an array adapter is its connector and its type, such as '{CouplingShape.Example}'");
+            return null;
+        }
         return new SundryModel
         {
             Name = name,
@@ -261,6 +268,7 @@ public sealed class CatalogueBinder
             Attenuation = isAttenuator ? loss : null,
             Adapts = map.Text("kind") == "adapter" ? map.Text("value") ?? "" : "",
             Cassette = cassette,
+            Coupling = coupling,
             LineRole = role,
             Serves = role == LineRole.None ? "" : map.Text("value") ?? "",
             Power = map.Watts("power") ?? default,

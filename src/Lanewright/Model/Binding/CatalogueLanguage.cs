@@ -140,15 +140,16 @@ public static class CatalogueLanguage
 
     /// <summary>Kinds of small parts; those of lines carry their role.</summary>
     public static ImmutableArray<string> SundryKinds { get; } =
-        ["attenuator", "adapter", "cassette", "line-multiplexer", "line-amplifier", "line-pad"];
+        ["attenuator", "adapter", "array-adapter", "cassette", "line-multiplexer", "line-amplifier", "line-pad"];
 
     /// <summary>A small part.</summary>
     public static MapShape Sundry { get; } = new("a small part",
     [
         new("title", Shapes.Text, "what it is, in words") { IsRequired = true },
         new("kind", Shapes.OneOf(SundryKinds), "what it does") { IsRequired = true },
-        new("value", Shapes.Text, "loss of an attenuator; what an adapter turns into what; what a cassette shows at its "
-            + "front and its rear, such as '6 x LC-duplex UPC from MPO-12 APC unpinned, single-mode'; the channels of a line "
+        new("value", Shapes.Text, "loss of an attenuator; what an adapter turns into what; what an array adapter joins "
+            + "and its type, such as 'MPO-12 type A'; what a cassette shows at its front and its rear, "
+            + "such as '6 x LC-duplex UPC from MPO-12 APC unpinned, single-mode'; the channels of a line "
             + "multiplexer, with CWDM before them for coarse ones; the model of a line amplifier; the most a line pad takes, in "
             + "dB") { IsRequired = true },
         new("price", Shapes.Amount, "price of one"),

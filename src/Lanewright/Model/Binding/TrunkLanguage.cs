@@ -29,7 +29,7 @@ public static class TrunkLanguage
             Otherwise = "what the route states beyond those at its ends, or 0",
         },
         new("measured-loss", Shapes.Loss, "measured loss from panel to panel, both connections included") { Otherwise = "computed" },
-        new("growth", Shapes.Share, "what is laid beyond what is in use") { Otherwise = "50 %" },
+        new("growth", WantedLanguage.Growth, "what is laid beyond what is in use") { Otherwise = "50 %" },
         new("side", Shapes.Text, "the side of pathways it lies in, such as A or B") { Otherwise = "that of the sets led through it" },
         new("existing", Shapes.Switch, "whether it lies there already and is not bought") { Otherwise = "no" },
     ]);

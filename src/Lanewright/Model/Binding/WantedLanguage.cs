@@ -24,7 +24,7 @@ public static class WantedLanguage
         Shapes.Matching("a ratio such as '3:1', '5:2' or '2.6:1'", t => Model.Wanted.Ratio.TryRead(t, out _),
             @"^\s*[0-9]+(\.[0-9]{1,3})?\s*:\s*[0-9]+(\.[0-9]{1,3})?\s*$");
 
-    /// <summary>Growth in a year; more than the whole is possible.</summary>
+    /// <summary>Growth, of hosts in a year or of what trunks are laid for; more than the whole is possible.</summary>
     public static ScalarShape Growth { get; } = Shapes.Matching(
         "growth such as '20 %'",
         t => UnitText.TryRead(t, UnitText.Shares, out var v) && v is >= 0 and <= MostGrowth,

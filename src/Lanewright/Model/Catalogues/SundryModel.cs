@@ -22,6 +22,9 @@ public sealed record SundryModel : ICatalogueItem
     /// <summary>What a cassette shows at its front and its rear; null for anything else.</summary>
     public CassetteShape? Cassette { get; init; }
 
+    /// <summary>Which arrays an adapter at the front of a panel joins; null for anything else.</summary>
+    public CouplingShape? Coupling { get; init; }
+
     /// <summary>What it does on a line between sites.</summary>
     public LineRole LineRole { get; init; }
 

@@ -9,7 +9,7 @@ internal sealed class StockUnused() : Rule("LW2801", nameof(StockUnused), Severi
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        var used = judgement.Parts.ToDictionary(p => (p.Item.Name, p.Length), p => p.FromStock);
+        var used = judgement.Parts.GroupBy(p => (p.Item.Name, p.Length)).ToDictionary(g => g.Key, g => g.Sum(p => p.FromStock));
         foreach (var stock in judgement.Plan.Stock.GroupBy(s => (s.Item.Name, s.Length)))
         {
             var onHand = stock.Sum(s => s.Quantity);

@@ -8,5 +8,7 @@ internal sealed class ConnectorDiffers() : CheckRule("LW2301", nameof(ConnectorD
 {
     /// <inheritdoc/>
     protected override string Message(Solution solution, Check check) =>
-        $"{check.Note}; choose a cord with the connectors of both modules";
+        solution.Through is null
+            ? $"{check.Note}; choose a cord with the connectors of both modules"
+            : $"{check.Note}; modules, cords and the fronts of the panels have to go together";
 }

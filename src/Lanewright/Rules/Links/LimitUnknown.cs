@@ -12,7 +12,9 @@ internal sealed class LimitUnknown() : Rule("LW2702", nameof(LimitUnknown), Seve
         foreach (var (choice, solution) in judgement.Judged())
         {
             if (solution.Verdict == Verdict.Fail) continue;
-            var unknown = solution.Checks.Where(c => c.Verdict == Verdict.Unproven && !c.IsAdvice).ToList();
+            // Of fibres that nobody can follow the rule about their trunks speaks.
+            var unknown = solution.Checks
+                .Where(c => c.Verdict == Verdict.Unproven && !c.IsAdvice && c.Name != CheckNames.Polarity).ToList();
             if (unknown.Count == 0) continue;
             var what = string.Join("; ", unknown.Select(c => c.Note.Length > 0 ? $"{c.Name}: {c.Note}" : c.Name));
             judgement.Add(this, choice,

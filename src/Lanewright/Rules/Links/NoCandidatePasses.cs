@@ -12,7 +12,7 @@ internal sealed class NoCandidatePasses() : Rule("LW2701", nameof(NoCandidatePas
         foreach (var choice in judgement.Design.Choices)
         {
             if (choice.Candidates.IsEmpty || choice.Verdict != Verdict.Fail) continue;
-            if (choice.Chosen is not null && choice.IsNamed) continue;
+            if (choice.Chosen is { } chosen && (choice.IsNamed || SameCause.IsOfTrunks(chosen.Checks))) continue;
             var change = SmallestChange.Of(judgement.Plan, choice) ?? "no single change is enough";
             var nearest = choice.Candidates[0];
             judgement.Add(this, choice,

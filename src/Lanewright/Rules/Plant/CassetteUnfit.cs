@@ -10,8 +10,7 @@ internal sealed class CassetteUnfit() : Rule("LW4212", nameof(CassetteUnfit))
     {
         foreach (var trunk in judgement.Plan.Trunks)
         {
-            var problem = CassetteFit.Problem(judgement.Plan.Standards, trunk, isFar: false);
-            if (problem.Length == 0) problem = CassetteFit.Problem(judgement.Plan.Standards, trunk, isFar: true);
+            var problem = CassetteFit.Problem(judgement.Plan.Standards, trunk);
             if (problem.Length == 0) continue;
             judgement.Add(this, trunk.Span, $"'{trunk.Name}': {problem}; take a cassette or a trunk that fits", trunk.Name, trunk.Count);
         }

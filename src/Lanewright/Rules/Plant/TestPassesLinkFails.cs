@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Links;
+using Lanewright.Engineering.Plant;
 using Lanewright.Findings;
 using Lanewright.Quantities;
 
@@ -17,13 +18,17 @@ internal sealed class TestPassesLinkFails() : Rule("LW4208", nameof(TestPassesLi
             if (solution.Through is not { } way || loss?.Limit is not { } most) continue;
             var tests = way.Legs.Select(l => judgement.Plant.Value.Trunks[l.Trunk.Index].LoosestTest).ToList();
             if (tests.Exists(t => t?.Limit is null)) continue;
+            var path = CablePath.Of(judgement.Plan, judgement.Design, judgement.Plant.Value, choice.Class.FirstLink, "");
+            if (path?.AllowedForTrunks is not { } left) continue;
             var sum = tests.Sum(t => t?.Limit?.Value ?? 0);
-            if (sum <= most) continue;
+            if (sum <= left) continue;
             var editions = string.Join(" and ", tests.Select(t => t?.Edition).Distinct());
             judgement.Add(this, choice,
                 $"'{way.Name}' {(tests.Count > 1 ? "pass" : "passes")} the cabling test of edition {editions} with up to "
-                + $"{Numerals.Shown(sum, "dB")}, and {solution.TypeName} allows {Numerals.Shown(most, "dB")} from module to module; "
-                + "have it tested against the lower figure");
+                + $"{Numerals.Shown(sum, "dB")}, and {solution.TypeName} allows {Numerals.Shown(most, "dB")} from module to module, "
+                + $"of which cords and reserves take {Numerals.Shown(most - left, "dB")}; "
+                + $"have the trunks tested against {Numerals.Shown(left, "dB")}"
+                + (tests.Count > 1 ? " together" : ""));
         }
     }
 }

@@ -4,7 +4,7 @@ using Lanewright.Findings;
 namespace Lanewright.Rules.Plant;
 
 /// <summary>Ways through trunks whose fibres nobody can follow.</summary>
-internal sealed class TrunkPolarityUnknown() : Rule("LW4203", nameof(TrunkPolarityUnknown), Severity.Advice)
+internal sealed class TrunkPolarityUnknown() : Rule("LW4203", nameof(TrunkPolarityUnknown), Severity.Warning)
 {
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
