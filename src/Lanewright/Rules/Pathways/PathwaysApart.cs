@@ -30,8 +30,8 @@ internal sealed class PathwaysApart() : Rule("LW4103", nameof(PathwaysApart))
             var tray = judgement.Plan.Building.Pathways.FirstOrDefault(p => p.Hall == hall) ?? judgement.Plan.Building.Pathways[0];
             judgement.Add(this, tray.Span,
                 $"no way leads along pathways from rack {one.Name} to rack {other.Name}: {Why(net, one, other, hall)}; "
-                + "let them cross or touch, or add one between. Lengths are reckoned straight along and across the rows meanwhile, and what "
-                + "runs between the two lies in no pathway",
+                + "let them cross or touch, or add one between. Lengths are reckoned straight along and across the rows meanwhile, and "
+                + "what runs between the two lies in no pathway",
                 hall.PlainName, halls.Count());
         }
 
