@@ -27,7 +27,7 @@ public static class TrunksView
             .. editions.Select(e => new Column("test-dB-" + e, 11, ColumnKind.Real)), new("tightest-type", 18),
             new("allowed-dB", 10, ColumnKind.Real), new("channel-dB", 11, ColumnKind.Real), new("trunk-dB", 9, ColumnKind.Real),
             new("trunk-most-dB", 13, ColumnKind.Real), new("existing", 8),
-            new("pathways", 40), new("moved-off", 20),
+            new("pathways", 40), new("moved-off", 20), new("lengths-m", 20),
         ], () => designed.Plant.Value.Trunks.Select(t => Row(designed, t)));
     }
 
@@ -46,6 +46,7 @@ public static class TrunksView
             .. state.Tests.IsEmpty ? designed.Plan.Standards.CablingEditions.Select(_ => Cell.Empty) : [],
             .. Application(designed, state), trunk.IsExisting ? "yes" : "",
             Each(trunk, k => string.Join(" ", designed.Pathways.Value.Through(k))), Each(trunk, designed.Pathways.Value.MovedOff),
+            Each(trunk, k => designed.Design.Trunks.Of(trunk, k.Number) is { } own ? Numerals.Plain(Math.Round(own.Metres, 2)) : ""),
         ];
     }
 

@@ -42,6 +42,22 @@ public sealed class ManualTests
             .SelectMany(designed.Pathways.Value.RoutesOf).Select(r => r.Name).Distinct().Order());
     }
 
+    // A line of the manual's second plan ends in its panel too: with twelve trunks none of the twelve places is left for it.
+    [Theory]
+    [InlineData(11, false)]
+    [InlineData(12, true)]
+    public void LinesTakeAPlaceInTheirPanel(int trunks, bool isOverfilled)
+    {
+        var manual = File.ReadAllText(Repository.Path("docs", "language.md")).Split("```plan\n")[2];
+        var judged = PlanBlock.Compile(manual[..manual.IndexOf("```", StringComparison.Ordinal)].Replace("devices:\n", $$"""
+            trunks: { more: { from: gate-odf, to: spare, cable: trunk-os2-12, count: {{trunks}} } }
+            devices:
+              spare: { model: panel-4u-48, racks: hall/A/1, unit: 36 }
+
+            """, StringComparison.Ordinal));
+        Assert.Equal(isOverfilled, judged.Findings.Any(f => f.Kind.Code == "LW4206"));
+    }
+
     private static string Keys()
     {
         var text = new StringBuilder();

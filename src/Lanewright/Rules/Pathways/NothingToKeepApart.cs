@@ -18,7 +18,7 @@ internal sealed class NothingToKeepApart() : Rule("LW4109", nameof(NothingToKeep
             var why = judgement.Design.Lengths.Ways is null
                 ? "the plan has no pathways"
                 : !statement.Through.IsEmpty || !plan.Statements[other].Through.IsEmpty
-                    ? "links through panels are laid with their trunks"
+                    ? "links through panels are laid with their trunks; state 'side' of these instead, one side for each"
                     : HasLinksOfBoth(plan, statement, plan.Statements[other])
                     ? "their links lie in one rack, or are kept apart in pairs with other sets already"
                     : "no device has links of both";

@@ -25,18 +25,22 @@ internal sealed class PathwaysApart() : Rule("LW4103", nameof(PathwaysApart))
         foreach (var halls in AcrossHalls(judgement, net).GroupBy(p => (p.One.Hall, p.Other.Hall)))
         {
             var (one, other) = halls.First();
-            // The hall that is not left is the one to be mended; of two that both lead out the route or its side is in the way.
+            // The hall that is not left is the one to be mended; where both are, they are left by exits of different routes.
             var hall = net.LeadsOut(one, other.Hall) ? other.Hall : one.Hall;
             var tray = judgement.Plan.Building.Pathways.FirstOrDefault(p => p.Hall == hall) ?? judgement.Plan.Building.Pathways[0];
             judgement.Add(this, tray.Span,
-                $"no way leads along pathways from rack {one.Name} to rack {other.Name}: in {hall.PlainName} the pathways over the racks "
-                + "do not meet those at the exit; let them cross or touch, or add one between. Lengths are reckoned straight along and "
-                + "across the rows meanwhile, and what runs between the two lies in no pathway",
+                $"no way leads along pathways from rack {one.Name} to rack {other.Name}: {Why(net, one, other, hall)}; "
+                + "let them cross or touch, or add one between. Lengths are reckoned straight along and across the rows meanwhile, and "
+                + "what runs between the two lies in no pathway",
                 hall.PlainName, halls.Count());
         }
 
         bool IsApart(Rack one, Rack other) => ways?.Between(WayQuestion.Between(one.Index, other.Index, 0)) is null;
     }
+
+    private static string Why(WayNet net, Rack one, Rack other, Hall hall) => net.LeadsOut(one, other.Hall) && net.LeadsOut(other, one.Hall)
+        ? "the pathways of the two halls lead to exits of different routes"
+        : $"in {hall.PlainName} the pathways over the racks do not meet those at the exit";
 
     /// <summary>What is laid between halls that a route joins and finds no way.</summary>
     private static IEnumerable<(Rack One, Rack Other)> AcrossHalls(Judgement judgement, WayNet net)

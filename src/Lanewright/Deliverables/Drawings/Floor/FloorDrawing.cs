@@ -71,6 +71,7 @@ internal sealed class FloorDrawing
             // All rims first, so that none runs across the joint of two bands.
             foreach (var fill in fills) Band(fill, (path, width) => canvas.Rim(path, width + Canvas.RimOver));
             foreach (var fill in fills) Band(fill, (path, width) => canvas.Stroke(path, ColourOf(fill), width));
+            for (var strip = 0; strip < layout.Strips && layout.Strips > 1; strip++) Trim(canvas, strip);
             // A wide tray hides what stands below it.
             foreach (var rack in racks.Where(_ => !fills.IsEmpty)) Outline(canvas, rack);
             foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
@@ -122,15 +123,27 @@ internal sealed class FloorDrawing
 
     private IEnumerable<HallExit> Exits => hall.Exits.Prepend(hall.Exit);
 
-    /// <summary>A strip of the hall, and where along it the strip begins and ends.</summary>
+    /// <summary>The frame of a strip of the hall.</summary>
     private void Strip(Canvas canvas, int strip)
     {
         canvas.Box(Sheet.Margin, layout.TopOf(strip), layout.Width, layout.StripHeight, "faint");
-        if (layout.Strips > 1)
-        {
-            var words = $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(layout.Strips)}";
-            canvas.Text(Sheet.Margin + 8, layout.TopOf(strip) + 15, words, "small soft");
-        }
+    }
+
+    /// <summary>Round ends of pathways stand out where a strip is cut: what is beside a strip is paper again. Its name stands over what a
+    /// wide tray covers.</summary>
+    private void Trim(Canvas canvas, int strip)
+    {
+        // Above the first strip stands the heading.
+        var above = strip == 0 ? LeastBand : FloorLayout.HalfGap;
+        var (top, height) = (layout.TopOf(strip) - above, layout.StripHeight + above + FloorLayout.HalfGap);
+        var right = Sheet.Margin + layout.Width;
+        canvas.Box(0, top, Sheet.Margin, height, "paper");
+        canvas.Box(right, top, Sheet.Width - right, height, "paper");
+        var words = $"strip {Numerals.Whole(strip + 1)} of {Numerals.Whole(layout.Strips)}";
+        var end = TextFit.Width(words, SmallSize) + Sheet.Margin + 8;
+        canvas.Text(Sheet.Margin + 8, layout.TopOf(strip) + layout.StripHeight - 6, words, "small soft halo");
+        var foot = layout.TopOf(strip) + layout.StripHeight;
+        labels.Take(Sheet.Margin + 8, foot - 6 - SmallSize, end, foot);
     }
 
     private void Exit(Canvas canvas, HallExit exit)
@@ -192,21 +205,12 @@ internal sealed class FloorDrawing
     {
         var (a, b) = (fill.Net.Points[fill.Stretch.A], fill.Net.Points[fill.Stretch.B]);
         var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * layout.Scale);
-        var pieces = layout.Line(a.X, a.Y, b.X, b.Y);
-        for (var i = 0; i < pieces.Length; i++)
+        foreach (var (x1, y1, x2, y2) in layout.Line(a.X, a.Y, b.X, b.Y))
         {
-            var (x1, y1, x2, y2) = pieces[i];
-            // Ends are round; where a strip is cut they would stand out of it. Pieces are in the order of the strips.
-            var isTurned = layout.Along(a.X, a.Y) > layout.Along(b.X, b.Y);
-            if (i > 0) (x1, x2) = isTurned ? (x1, Within(x2, x1, width)) : (Within(x1, x2, width), x2);
-            if (i < pieces.Length - 1) (x1, x2) = isTurned ? (Within(x1, x2, width), x2) : (x1, Within(x2, x1, width));
             // A riser is a point of the floor and is seen as one.
             var end = fill.Pathway.IsRiser ? x2 + 0.01 : x2;
             draw($"M{Canvas.N(x1)} {Canvas.N(y1)}L{Canvas.N(end)} {Canvas.N(y2)}", fill.Pathway.IsRiser ? width + RiserMore : width);
         }
-
-        static double Within(double at, double far, double width) =>
-            at + (Math.Sign(far - at) * Math.Min(width / 2, Math.Abs(far - at) / 2));
     }
 
     /// <summary>Beside its line, where no other label stands; upright along a pathway that runs so.</summary>

@@ -7,6 +7,10 @@ namespace Lanewright.Deliverables.Drawings.Floor;
 internal sealed class FloorLayout
 {
     private const double Gap = 34;
+
+    /// <summary>Half of what lies between two strips.</summary>
+    public const double HalfGap = Gap / 2;
+
     private const int MostStrips = 6;
 
     /// <summary>Strips must make the scale so much larger to be worth the cuts.</summary>
@@ -99,6 +103,5 @@ internal sealed class FloorLayout
         double Y(double share) => y1 + (share * (y2 - y1));
     }
 
-    /// <summary>Metres along the sheet.</summary>
-    public double Along(double x, double y) => IsTurned ? y - back : x - left;
+    private double Along(double x, double y) => IsTurned ? y - back : x - left;
 }
