@@ -136,7 +136,8 @@ public sealed class LineCommandTests
         }
     }
 
-    // Worked by hand: 96 transmitters of 0 dBm at the most behind a multiplexer of 5.5 dB are 14.3 dBm together, above the 10 dBm of level 1
+    // Worked by hand: 96 transmitters of 0 dBm at the most behind a multiplexer of 5.5 dB are 14.3 dBm together, above the 10 dBm of
+    // level 1
     // (IEC 60825-2 as the notes quote it).
     [Fact]
     public void LightOfAllChannels_IsWhatTheHintCounts()
