@@ -284,6 +284,11 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
     private async Task Page(HttpContext http, string place, string rest)
     {
         var entry = Register.Find(place);
+        if (entry is not null && http.Request.Headers.ContainsKey("X-Ahead"))
+        {
+            await Ahead(entry, rest, http).ConfigureAwait(false);
+            return;
+        }
         var seen = desk.Ticks;
         // Texts that take longer to be held against one another are told of later.
         if (desk.Current is { } shown && desk.Files().Any(f => f.IsTyped)) await IsSoonDone(shown.Compared, http).ConfigureAwait(false);
@@ -311,13 +316,9 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
                 : Frame.BeingMade("The plan is being read and judged for the first time.", PlanDesk.JudgingPlace);
         // What the editor shows changes with every stroke and is fetched by it.
         if (entry.Key == "plan") return SheetPaper.Page(entry, rest, asked, now, desk, site);
-        var place = $"{entry.Key}\n{rest}\n{http.Request.QueryString}";
+        var place = PlaceOf(entry, rest, http);
         if (desk.Works.IsBrokenOff(place)) return Frame.BrokenOff(place);
-        var making = now.PageOf(place, () =>
-        {
-            using var work = desk.Works.Begin(place);
-            return SheetPaper.Page(entry, rest, asked, now, desk, site);
-        });
+        var making = Making(now, entry, rest, place, asked);
         if (!await IsSoonDone(making, http).ConfigureAwait(false))
             return Frame.BeingMade("This sheet is being worked out. It fills itself in as soon as it is ready; other sheets can be read "
                 + "meanwhile.", place);
@@ -330,5 +331,32 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
             // The text it was made from is no longer the newest; the page of the newest takes its place.
             return Frame.BeingMade("The text has changed; the sheet follows.", place);
         }
+    }
+
+    /// <summary>The place that the making of a sheet is known by.</summary>
+    private static string PlaceOf(RegisterEntry entry, string rest, HttpContext http) =>
+        $"{entry.Key}\n{rest}\n{http.Request.QueryString}";
+
+    private Task<Page> Making(Snapshot now, RegisterEntry entry, string rest, string place, IQueryCollection asked) =>
+        now.PageOf(place, () =>
+        {
+            using var work = desk.Works.Begin(place);
+            return SheetPaper.Page(entry, rest, asked, now, desk, site);
+        });
+
+    /// <summary>Has a sheet made that another one leads to, and tells whether it is there.</summary>
+    private Task Ahead(RegisterEntry entry, string rest, HttpContext http)
+    {
+        var place = PlaceOf(entry, rest, http);
+        var isBrokenOff = desk.Works.IsBrokenOff(place);
+        var isMade = !isBrokenOff && desk.Current is { } now && Making(now, entry, rest, place, http.Request.Query).IsCompleted;
+        return Reply.Json(http.Response, StatusCodes.Status200OK, json =>
+        {
+            json.WriteStartObject();
+            json.WriteBoolean("isMade", isMade);
+            json.WriteBoolean("isBrokenOff", isBrokenOff);
+            json.WriteString("work", place);
+            json.WriteEndObject();
+        });
     }
 }

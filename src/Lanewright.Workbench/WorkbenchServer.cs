@@ -42,10 +42,12 @@ public sealed class WorkbenchServer : IAsyncDisposable
     /// <param name="path">The plan's first file.</param>
     /// <param name="port">The port; 0 for any that is free.</param>
     /// <param name="elsewhere">Another address to serve on, with its passphrase; null for this machine alone.</param>
+    /// <param name="practises">Whether it practises edits while nobody wants anything, so that the first stroke is as quick as the
+    /// tenth.</param>
     /// <exception cref="WorkbenchFault">The plan cannot be read, or the address or the port cannot be had.</exception>
-    public static async Task<WorkbenchServer> StartAsync(string path, int port, Elsewhere? elsewhere = null)
+    public static async Task<WorkbenchServer> StartAsync(string path, int port, Elsewhere? elsewhere = null, bool practises = false)
     {
-        var desk = new PlanDesk(path);
+        var desk = new PlanDesk(path, practises);
         // Nothing of the surroundings steers this server: no settings file, no variable, no argument.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(options => Bound(options, elsewhere?.Address ?? IPAddress.Loopback, port));

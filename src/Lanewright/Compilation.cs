@@ -93,9 +93,9 @@ public static class Compilation
 
     /// <summary>The short look at what is wanted depends on nothing that is computed of the links, so it goes on beside them; of a plan
     /// with faults nobody asks for it.</summary>
-    private static Lazy<SizingAnswer?> GlanceOf(WantedFabric? wanted, FinderContext context, bool isWhole)
+    private static Lazy<ImmutableArray<ShapeLost>?> GlanceOf(WantedFabric? wanted, FinderContext context, bool isWhole)
     {
-        if (wanted is null || !isWhole) return new((SizingAnswer?)null);
+        if (wanted is null || !isWhole) return new((ImmutableArray<ShapeLost>?)null);
         var looking = Task.Run(() => FabricStudy.Glance(wanted, context), context.Cancel);
         return new(() => looking.GetAwaiter().GetResult());
     }

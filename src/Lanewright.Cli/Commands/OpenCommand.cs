@@ -39,7 +39,8 @@ internal static class OpenCommand
         if (port is < 0 or > HighestPort) throw new UsageFault($"--port is a number from 1 to {HighestPort}");
         try
         {
-            await using var server = await WorkbenchServer.StartAsync(DiskFiles.PlanPath(named), port, elsewhere).ConfigureAwait(false);
+            await using var server = await WorkbenchServer.StartAsync(DiskFiles.PlanPath(named), port, elsewhere, practises: true)
+                .ConfigureAwait(false);
             Screen.Line(server.Address.ToString());
             foreach (var line in What(elsewhere)) Screen.Line(line);
             using var door = opensBrowser ? BrowserDoor.Open(server.Address) : null;

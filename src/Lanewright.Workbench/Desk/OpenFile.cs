@@ -85,4 +85,15 @@ internal sealed class OpenFile(string name, string disk)
         remembered[++Version] = Text;
         remembered.Remove(Version - MostRemembered);
     }
+
+    /// <summary>A text with the line ends of the file: browsers know only one kind.</summary>
+    public string InItsEndings(string text)
+    {
+        var plain = text.Replace("\r\n", "\n", StringComparison.Ordinal);
+        return Disk.Contains("\r\n", StringComparison.Ordinal) ? plain.Replace("\n", "\r\n", StringComparison.Ordinal) : plain;
+    }
+
+    /// <summary>Why a file that was changed outside is not written over, and what a person may choose.</summary>
+    public string TornWords => $"{Name} was changed outside in the same lines since you began to type, so it is not written over. Take the "
+        + "text on disk, or keep yours: the text on disk is then put aside when you save.";
 }

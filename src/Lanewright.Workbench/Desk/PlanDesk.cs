@@ -26,8 +26,8 @@ internal sealed class PlanDesk : IAsyncDisposable
     private readonly SemaphoreSlim work = new(1);
     private readonly Task judging;
     private readonly Task watching;
-    private TaskCompletionSource pulse = NewPulse();
-    private long ticks;
+    private readonly Practice? practice;
+    private readonly Pulse pulse = new();
     private int isClosed;
     private readonly EarlierWork earlier = new();
     private (JudgedPlan Judged, Judging By)? saved;
@@ -36,8 +36,10 @@ internal sealed class PlanDesk : IAsyncDisposable
 
     /// <summary>Opens a plan.</summary>
     /// <param name="path">Its first file on disk.</param>
-    public PlanDesk(string path)
+    /// <param name="practises">Whether it practises while nobody wants anything, so that the first edits are quick.</param>
+    public PlanDesk(string path, bool practises = false)
     {
+        practice = practises ? new Practice() : null;
         folder = new PlanFolder(Path.GetDirectoryName(Path.GetFullPath(path)) ?? ".");
         keepsakes = new Keepsakes(folder);
         First = Path.GetFileName(path);
@@ -90,29 +92,14 @@ internal sealed class PlanDesk : IAsyncDisposable
     }
 
     /// <summary>Counts everything that may change a page.</summary>
-    public long Ticks => Interlocked.Read(ref ticks);
+    public long Ticks => pulse.Ticks;
 
     /// <summary>Waits until something may have changed a page, or until a time is over.</summary>
-    public async Task<long> NextTick(long seen, TimeSpan most, CancellationToken gone)
-    {
-        Task changed;
-        lock (gate) changed = pulse.Task;
-        if (Ticks == seen && !closing.IsCancellationRequested) await Task.WhenAny(changed, Task.Delay(most, gone)).ConfigureAwait(false);
-        return Ticks;
-    }
+    public Task<long> NextTick(long seen, TimeSpan most, CancellationToken gone) =>
+        closing.IsCancellationRequested ? Task.FromResult(Ticks) : pulse.Next(seen, most, gone);
 
     /// <summary>Says that a page may have changed.</summary>
-    public void Tick()
-    {
-        TaskCompletionSource old;
-        lock (gate)
-        {
-            Interlocked.Increment(ref ticks);
-            old = pulse;
-            pulse = NewPulse();
-        }
-        old.TrySetResult();
-    }
+    public void Tick() => pulse.Tick();
 
     /// <summary>A file of the plan; null for any other.</summary>
     public FileState? StateOf(string name)
@@ -129,7 +116,7 @@ internal sealed class PlanDesk : IAsyncDisposable
     /// <summary>Takes a text that was typed over a version of the file.</summary>
     public EditAnswer? Type(string name, long version, string text) => Change(name, file =>
     {
-        var own = WithEndingsOf(file, text);
+        var own = file.InItsEndings(text);
         if (file.Version == version)
         {
             file.Type(own);
@@ -149,7 +136,7 @@ internal sealed class PlanDesk : IAsyncDisposable
     /// <summary>Puts a text aside that a person gave up for another.</summary>
     public EditAnswer? PutAside(string name, string text) => Change(name, file =>
     {
-        keepsakes.PutAside(name, WithEndingsOf(file, text));
+        keepsakes.PutAside(name, file.InItsEndings(text));
         return new EditAnswer(true, "The other text is shown; yours is kept in .lanewright.", file.Version, null);
     });
 
@@ -159,7 +146,7 @@ internal sealed class PlanDesk : IAsyncDisposable
         if (file.Version != version)
             return new EditAnswer(false, "The text was changed once more; look at it first.", file.Version, file.Text);
         keepsakes.PutAside(name, file.Text);
-        file.Type(WithEndingsOf(file, text));
+        file.Type(file.InItsEndings(text));
         return new EditAnswer(true, "Your text is in place; the other is kept in .lanewright.", file.Version, null);
     });
 
@@ -172,7 +159,7 @@ internal sealed class PlanDesk : IAsyncDisposable
         LookAt(file);
         if (file.Typed is null && !file.IsGone) return new EditAnswer(true, "Nothing to save.", file.Version, file.Text);
         var typed = file.Text;
-        if (file.IsTorn) return new EditAnswer(false, Torn(file), file.Version, file.Text);
+        if (file.IsTorn) return new EditAnswer(false, file.TornWords, file.Version, file.Text);
         if (file.Version != version)
             return new EditAnswer(false, "The file was changed outside, in other lines. Both changes are in the text now; look at it and "
                 + "save again.", file.Version, file.Text);
@@ -212,25 +199,13 @@ internal sealed class PlanDesk : IAsyncDisposable
             newest.BreakOff();
             saved?.By.BreakOff();
         }
-        work.Release();
+        Want();
         Tick();
         // A request that is still under way may yet release the work, so that only what nobody else holds is disposed of.
         await Task.WhenAll(judging, watching).ConfigureAwait(false);
     }
 
     private static Judging Begun() => new(TimeProvider.System, new CancellationTokenSource());
-
-    private static TaskCompletionSource NewPulse() => new(TaskCreationOptions.RunContinuationsAsynchronously);
-
-    /// <summary>Browsers know only one kind of line end.</summary>
-    private static string WithEndingsOf(OpenFile file, string text)
-    {
-        var plain = text.Replace("\r\n", "\n", StringComparison.Ordinal);
-        return file.Disk.Contains("\r\n", StringComparison.Ordinal) ? plain.Replace("\n", "\r\n", StringComparison.Ordinal) : plain;
-    }
-
-    private static string Torn(OpenFile file) => $"{file.Name} was changed outside in the same lines since you began to type, so it is not "
-        + "written over. Take the text on disk, or keep yours: the text on disk is then put aside when you save.";
 
     private EditAnswer? Change(string name, Func<OpenFile, EditAnswer> change)
     {
@@ -244,7 +219,7 @@ internal sealed class PlanDesk : IAsyncDisposable
             if (running is { } slow && slow.Age > SaysItJudgesAfter) slow.BreakOff();
         }
         // It is judged while it goes to disk, and answered when it is there.
-        work.Release();
+        Want();
         KeepOnDisk(name);
         return answer;
     }
@@ -294,7 +269,7 @@ internal sealed class PlanDesk : IAsyncDisposable
             {
                 // A folder that cannot be looked into for a moment is looked into again.
             }
-            if (changed && !closing.IsCancellationRequested) work.Release();
+            if (changed && !closing.IsCancellationRequested) Want();
         }
     }
 
@@ -306,13 +281,31 @@ internal sealed class PlanDesk : IAsyncDisposable
     {
         while (true)
         {
-            await work.WaitAsync().ConfigureAwait(false);
+            if (!await IsWanted().ConfigureAwait(false)) continue;
             if (closing.IsCancellationRequested) return;
             // Several changes that waited are judged together.
             while (await work.WaitAsync(0).ConfigureAwait(false)) { }
             JudgeOnce();
             Tick();
         }
+    }
+
+    /// <summary>Waits until something is to be judged, and practises meanwhile; whether it is.</summary>
+    private async Task<bool> IsWanted()
+    {
+        var rest = practice is { IsLeft: true } && Current is { Fault.Length: 0 } ? Practice.Pause : Timeout.InfiniteTimeSpan;
+        if (await work.WaitAsync(rest).ConfigureAwait(false)) return true;
+        Dictionary<string, string> texts;
+        lock (gate) texts = open.Values.ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
+        practice?.Round(folder, texts, First, earlier, () => work.CurrentCount > 0);
+        return false;
+    }
+
+    /// <summary>Has the newest texts judged.</summary>
+    private void Want()
+    {
+        work.Release();
+        practice?.BreakOff();
     }
 
     private void JudgeOnce()

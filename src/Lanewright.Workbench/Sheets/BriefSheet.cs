@@ -42,8 +42,8 @@ internal static class BriefSheet
         markup.Open("section", ("class", "figures"), ("aria-label", "headline numbers"));
         Figure(Numerals.Grouped(summary.Price.Units), $"{currency} to buy{summary.Missing}", site.To("why", "price"));
         Figure(Numerals.Grouped((decimal)(summary.Power.Value / 1000), 1), "kW at most", site.To("why", "power"));
-        Figure(Numerals.Grouped(summary.Devices), "devices", site.To("racks"));
-        Figure(Numerals.Grouped(summary.Cables), "cables to lay", site.To("documents"));
+        Figure(Numerals.Grouped(summary.Devices), "devices", site.To("why", "devices"));
+        Figure(Numerals.Grouped(summary.Cables), "cables to lay", site.To("why", "cables"));
         Figure(Numerals.Grouped(summary.Links), "links", site.To("links"));
         Figure(Numerals.Grouped(summary.Passing), "links pass", site.To("why", "verdicts"));
         Figure(Numerals.Grouped(summary.Unproven), "links cannot be proved", site.Asking("links", "unproven"));
@@ -101,7 +101,8 @@ internal static class BriefSheet
             "#of all", "#kW at most");
         foreach (var kind in kinds)
             table.Row(new Entry(kind.Kind, paper.Site.Asking("parts", kind.Kind)), Numerals.Grouped(kind.Buy),
-                Numerals.Grouped(kind.Price), all > 0 ? Numerals.Fixed(kind.Price / all * 100, 1) + " %" : "", Kilowatts(kind.Watts));
+                new Entry(Numerals.Grouped(kind.Price), paper.Site.Asking("parts", kind.Kind)),
+                all > 0 ? Numerals.Fixed(kind.Price / all * 100, 1) + " %" : "", Kilowatts(kind.Watts));
         table.Row("sum", ["together", "", Numerals.Grouped(all), "", Kilowatts(kinds.Sum(k => k.Watts))]);
         table.Close();
     }
@@ -118,8 +119,11 @@ internal static class BriefSheet
         }
         var table = PaperTable.Open(paper.Markup, "demands", "demand", "kind", "#fullest link");
         foreach (var study in designed.Load.Demands)
-            table.Row(new Entry(study.Demand.Name, paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index))),
-                LoadWords.Kind(study), new Entry(LoadWords.Percent(study.MaxUtilisation), "", study.IsOverloaded ? "alert" : ""));
+        {
+            var sheet = paper.Site.To("fabric", Identifiers.Demand(study.Demand.Index));
+            table.Row(new Entry(study.Demand.Name, sheet), LoadWords.Kind(study),
+                new Entry(LoadWords.Percent(study.MaxUtilisation), sheet + "#fullest", study.IsOverloaded ? "alert" : ""));
+        }
         table.Close();
     }
 }

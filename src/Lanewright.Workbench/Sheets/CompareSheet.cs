@@ -14,9 +14,7 @@ internal static class CompareSheet
     {
         var typed = paper.Desk.Files().Where(f => f.IsTyped).Select(f => f.Name).ToList();
         if (typed.Count == 0)
-            return paper.Nothing("What if", "Nothing is typed that is not saved, so there is nothing to hold against the plan. Change "
-                + "its text on the sheet Plan: every sheet shows what would be, and this one the difference, until you save it or give "
-                + "it up.");
+            return NothingTyped(paper);
         paper.Heading("What if", $"The text as typed ({string.Join(", ", typed)}) beside the text on disk.");
         paper.Markup.Open("p");
         paper.Way("Save it or give it up on the sheet Plan", paper.Site.To("plan", typed[0]));
@@ -26,6 +24,17 @@ internal static class CompareSheet
         Found(paper, "Findings that are new", both.New);
         Found(paper, "Findings that are gone", both.Gone);
         Parts(paper, paper.Now.Saved, paper.Judged);
+        return true;
+    }
+
+    private static bool NothingTyped(SheetPaper paper)
+    {
+        paper.Nothing("What if", "Nothing is typed that is not saved, so there is nothing to hold against the plan. Change its text: every "
+            + "sheet then shows what would be, and this one the difference in price, power, margin, findings and parts, until you save it "
+            + "or give it up.");
+        paper.Markup.Open("p");
+        paper.Way("Change the text of the plan", paper.Site.To("plan"));
+        paper.Markup.Close();
         return true;
     }
 

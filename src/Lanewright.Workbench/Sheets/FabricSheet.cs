@@ -11,6 +11,7 @@ namespace Lanewright.Workbench.Sheets;
 internal static class FabricSheet
 {
     private const int MostFailures = 60;
+    private const int MostBusiest = 12;
 
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
@@ -37,6 +38,7 @@ internal static class FabricSheet
         Tried(paper, study, failures);
         paper.Figure(() => FabricDrawing.Write(paper.Markup, study, wanted, isFile: false, failures.View));
         paper.Figure(() => FailureDrawing.Write(paper.Markup, study, wanted, isFile: false));
+        Fullest(paper, study, failures.Down.Any() ? failures.View.Damage : null);
         Failures(paper, study, failures);
         return true;
     }
@@ -98,10 +100,40 @@ internal static class FabricSheet
             markup.Open("div");
             markup.Element("dt", name);
             markup.Open("dd");
+            markup.Open("a", ("href", name.StartsWith("fullest", StringComparison.Ordinal) ? "#fullest" : "#failures"));
             markup.Inline("b", now, ("class", isAlert ? "alert" : ""));
+            markup.Close();
             if (now != works) markup.Text($" {works} while all works");
             markup.Close();
             markup.Close();
+        }
+    }
+
+    /// <summary>How full links come to be: what flows over them, held against what they carry.</summary>
+    private static void Fullest(SheetPaper paper, DemandStudy study, DamagedNetwork? damage)
+    {
+        var busiest = damage?.Busiest(MostBusiest) ?? study.Busiest(MostBusiest);
+        if (busiest.IsEmpty) return;
+        paper.Markup.Open("div", ("id", "fullest"));
+        var map = study.Fabric.Map;
+        var table = PaperTable.Open(paper.Markup, "the fullest links: what flows over them and what they carry", "from", "to", "#parallel",
+            "#Gb/s each", "#Gb/s together", "#Gb/s that flow", "#in use", "#alike");
+        foreach (var busy in busiest)
+        {
+            var (each, parallel) = (busy.Rate.Gigabits, busy.Parallel);
+            table.Row(Node(busy.From), Node(busy.To), Numerals.Whole(parallel), Numerals.Plain(each),
+                Numerals.Plain(Math.Round(each * parallel, 1)), Numerals.Plain(Math.Round(busy.Gigabits, 1)),
+                LoadWords.Percent(busy.Utilisation), Numerals.Grouped(busy.ClassSize));
+        }
+        table.Close();
+        paper.Markup.Close();
+        return;
+
+        Entry Node(int node)
+        {
+            var name = map.Plan.Devices.Name(map.Devices(node)[0]);
+            return new Entry(map.Devices(node).Length > 1 ? $"{name} and {Numerals.Grouped(map.Devices(node).Length - 1)} alike" : name,
+                paper.Site.To("devices", name));
         }
     }
 
@@ -111,6 +143,7 @@ internal static class FabricSheet
     {
         var steps = FailureStep.Of(study);
         var limit = study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding;
+        paper.Markup.Open("div", ("id", "failures"));
         var table = PaperTable.Open(paper.Markup, "single failures, what costs most first", "what fails", "for example", "#alike",
             "#hosts cut off", "#traffic lost", "#fullest link then", "");
         foreach (var step in steps.Take(MostFailures))
@@ -121,6 +154,7 @@ internal static class FabricSheet
                 new Entry(LoadWords.Percent(step.Utilisation), "", step.Utilisation.Value > limit ? "alert" : ""),
                 step.Kind == FailureKind.Link ? "" : Take(step, failures));
         table.Close();
+        paper.Markup.Close();
         if (steps.Length > MostFailures)
             paper.Markup.Element("p", $"{Numerals.Grouped(steps.Length - MostFailures)} more steps do less; 'lanewright load --json' has "
                 + "all.", ("class", "soft"));

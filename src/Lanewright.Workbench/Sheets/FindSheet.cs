@@ -1,4 +1,3 @@
-using Lanewright.Deliverables;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 
@@ -8,6 +7,7 @@ namespace Lanewright.Workbench.Sheets;
 internal static class FindSheet
 {
     private const int Most = 60;
+    private const int MostLinks = 40;
 
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
@@ -58,7 +58,15 @@ internal static class FindSheet
         paper.Markup.Open("p");
         paper.Way("in the table of links", paper.Site.Asking("links", words));
         paper.Markup.Close();
-        return found + List(paper, "", links.Take(Most).Select(l => (Identifiers.Link(l), paper.Site.To("links", Identifiers.Link(l)))));
+        var table = PaperTable.Open(paper.Markup, "the first of them", "link", "from", "to", "#rate", "made with", "verdict");
+        foreach (var link in links.Take(MostLinks))
+        {
+            var row = book.Row(link);
+            table.Row(new Entry(row[0], paper.Site.To("links", row[0])), row[3], row[4], row[5], row[7],
+                new Entry(row[10], "", row[10] == "fail" ? "stop" : ""));
+        }
+        table.Close();
+        return found + links.Length;
     }
 
     private static int List(SheetPaper paper, string heading, IEnumerable<(string Words, string Address)> all)

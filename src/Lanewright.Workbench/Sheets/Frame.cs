@@ -191,7 +191,8 @@ internal sealed class Frame
         markup.Element("label", "Device, port, cable, part or code", ("for", "q"));
         markup.Leaf("input", ("id", "q"), ("name", "q"), ("type", "search"), ("autocomplete", "off"), ("maxlength", "200"));
         markup.Close();
-        markup.Element("p", "/ search · 1 to 9 and 0 sheets · n p next, previous · g the plan · Tab, then arrows, on a drawing",
+        markup.Element("p", "/ search · 1 to 9 and 0 sheets · n p next, previous · g the plan · w whole drawings · Tab, then "
+            + "arrows, on a drawing",
             ("class", "keys"));
         markup.Close();
     }

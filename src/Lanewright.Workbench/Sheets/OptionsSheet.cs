@@ -31,6 +31,7 @@ internal static class OptionsSheet
         else AskForBreakEvens(paper);
         paper.Markup.Element("h2", "What they look like");
         paper.Figure(() => OptionSheet.Write(paper.Markup, designed.Plan, study, isFile: false));
+        Bills(paper, designed.Plan, study);
         paper.Markup.Element("h2", "Why the others lost");
         foreach (var lost in study.Answer.Lost) paper.Markup.Element("p", $"{FabricShapes.Title(lost.Shape)}: {lost.Reason}.");
         foreach (var note in new[] { FabricWords.BoundHolds, FabricWords.EnergyCounted })
@@ -38,14 +39,39 @@ internal static class OptionsSheet
         return true;
     }
 
+    private static string Beside(Money amount, Money first) => Numerals.Grouped(amount.Units)
+        + (amount.Units == first.Units ? "" : $" ({WhatIf.Signed(amount.Units - first.Units)})");
+
+    /// <summary>What takes long is begun by the page itself, which shows how far it is; without a script it is asked for.</summary>
     private static void AskForBreakEvens(SheetPaper paper)
     {
+        var address = paper.Site.To("options") + "?q=" + Ask;
         paper.Markup.Element("h2", "What would change the answer");
+        paper.Markup.Open("div", ("class", "ahead"), ("data-ahead", address));
         paper.Markup.Open("p");
-        paper.Markup.Text("For a fabric of this size it takes long to find out, some minutes perhaps; the other sheets can be read "
-            + "meanwhile. ");
-        paper.Markup.Inline("a", "Find out", ("href", paper.Site.To("options") + "?q=" + Ask), ("class", "stay"));
+        paper.Markup.Text("To find out takes a while for a fabric of this size; this sheet and all others can be read meanwhile. ");
+        paper.Markup.Inline("a", "Find out", ("href", address), ("class", "stay"));
         paper.Markup.Close();
+        paper.Markup.Close();
+    }
+
+    /// <summary>What the price of each option is the sum of.</summary>
+    private static void Bills(SheetPaper paper, Plan plan, FabricStudy study)
+    {
+        paper.Markup.Element("h2", "What each price is the sum of");
+        foreach (var (option, i) in study.Answer.Options.Select((o, i) => (o, i)))
+        {
+            var title = $"{Numerals.Whole(i + 1)} {FabricShapes.Title(option.Shape)}";
+            paper.Markup.Open("div", ("id", "bill-" + Numerals.Whole(i + 1)));
+            var table = PaperTable.Open(paper.Markup, title, "part", "length", "#in use", "#to buy", "#each", "#" + plan.Currency);
+            foreach (var part in (FabricPart[])[.. option.SwitchesByModel, .. option.ModulesByModel, .. option.CablesByModel,
+                .. option.SmallParts])
+                table.Row(part.Item.Name, part.Length?.ToString() ?? "", Numerals.Grouped(part.Count), Numerals.Grouped(part.ToBuy),
+                    Numerals.Grouped(part.UnitPrice.Units, 2), Numerals.Grouped((part.UnitPrice * part.ToBuy).Units, 2));
+            table.Row("sum", ["together", "", "", "", "", Numerals.Grouped(option.Price.Units, 2)]);
+            table.Close();
+            paper.Markup.Close();
+        }
     }
 
     private static void SideBySide(SheetPaper paper, Plan plan, FabricStudy study)
@@ -54,7 +80,8 @@ internal static class OptionsSheet
         string[] heads = ["", .. options.Select((o, i) => $"#{Numerals.Whole(i + 1)} {FabricShapes.Title(o.Shape)}")];
         paper.Markup.Open("div", ("id", "options"));
         var table = PaperTable.Open(paper.Markup, "side by side; what differs from the first is in brackets", heads);
-        Money($"{plan.Currency} to buy", o => o.Price);
+        table.Row([$"{plan.Currency} to buy", .. options.Select((o, i) =>
+            new Entry(Beside(o.Price, options[0].Price), "#bill-" + Numerals.Whole(i + 1)))]);
         Money($"{plan.Currency} over {Numerals.Whole(study.Wanted.Years)} years", o => o.PriceOverYears);
         Money("of it switches and cards", o => o.CostOverYears.Switches);
         Money("of it modules", o => o.CostOverYears.Modules);
@@ -76,9 +103,7 @@ internal static class OptionsSheet
         void Money(string name, Func<FabricOption, Money> amount)
         {
             if (options.All(o => amount(o).Units == 0)) return;
-            var first = amount(options[0]).Units;
-            Plain(name, o => Numerals.Grouped(amount(o).Units)
-                + (amount(o).Units == first ? "" : $" ({WhatIf.Signed(amount(o).Units - first)})"));
+            Plain(name, o => Beside(amount(o), amount(options[0])));
         }
     }
 }

@@ -11,6 +11,9 @@ internal sealed class PaperTable
     /// <summary>Letters of a text that wants room beside narrow columns.</summary>
     private const int LongText = 28;
 
+    /// <summary>Columns that would stand too far apart on a wide sheet.</summary>
+    private const int Few = 6;
+
     private readonly MarkupWriter markup;
     private readonly ImmutableArray<bool> numbers;
 
@@ -22,7 +25,7 @@ internal sealed class PaperTable
 
     /// <summary>Begins a table.</summary>
     public static PaperTable Open(MarkupWriter markup, string caption, params ReadOnlySpan<string> headings) =>
-        Begin(markup, caption, "roll", headings);
+        Begin(markup, caption, headings.Length <= Few ? "roll few" : "roll", headings);
 
     /// <summary>Begins a table of few columns.</summary>
     public static PaperTable OpenNarrow(MarkupWriter markup, string caption, params ReadOnlySpan<string> headings) =>

@@ -21,7 +21,8 @@ internal static class PartsSheet
         if (paper.Judged.Designed is not { } designed) return paper.Nothing("Parts", "The plan cannot be read yet.");
         if (designed.Parts.IsEmpty) return paper.Nothing("Parts", "The plan needs no part.");
         if (paper.Thing.Length > 0) return One(paper, designed);
-        paper.Heading("Parts", "A model opens its places. Prices marked invented are placeholders until a quotation replaces them.");
+        paper.Heading("Parts", "A model opens its places and what it is needed for. "
+            + "Prices marked invented are placeholders until a quotation replaces them.");
         if (paper.Query.Length > 0)
         {
             paper.Markup.Open("p");
@@ -45,10 +46,11 @@ internal static class PartsSheet
             Rows = () => rows.Select(r => kept.Select(c => Sparse.Contains(whole.Columns[c].Name) && !Says(r[c]) ? Cell.Empty : r[c])
                 .ToArray()),
         };
-        PaperTable.Write(paper.Markup, view, $"prices in {designed.Plan.Currency}", MostRows, (column, text) => column switch
+        PaperTable.Write(paper.Markup, view, $"prices in {designed.Plan.Currency}", MostRows, (column, text, row) => column switch
         {
             "model" => paper.Site.To("parts", text),
             "kind" => paper.Site.Asking("parts", text),
+            "needed" or "to-buy" or "total-price" or "total-watts" => paper.Site.To("parts", rows[row][0].Text),
             _ => "",
         });
     }
@@ -62,6 +64,10 @@ internal static class PartsSheet
         var (name, places) = (part.Item.Name, PartPlaces.Of(designed, part.Item.Name));
         paper.Heading(name, $"{part.Item.Title}. Price {PartsView.PriceMarkOf(part)}.");
         List(paper, designed, r => r[0].Text == name);
+        WhyPart.Write(paper, designed, name);
+        if (places.Racks.Count > 0)
+            paper.Markup.Element("p", "On the floors below, the racks it goes to are filled with ink; a rack opens its elevation.",
+                ("class", "soft"));
         Names(paper, "Devices", places.Devices.Select(d => designed.Plan.Devices.Name(d)), "devices");
         Names(paper, "Links", places.Links.Select(Identifiers.Link), "links");
         if (places.Devices.Count == 0 && places.Links.Count == 0)
@@ -69,11 +75,12 @@ internal static class PartsSheet
                 ("class", "soft"));
         var view = new FloorView(places.Racks, r => paper.Site.To("racks", Site.Rack(r)));
         var inHall = places.Racks.CountBy(r => r.Hall).ToDictionary();
+        paper.Markup.Open("div", ("class", "places"));
         foreach (var (hall, i) in FloorSet.Halls(designed.Plan.Building).Select((h, i) => (h, i)).Where(h => inHall.ContainsKey(h.h))
             .OrderByDescending(h => inHall[h.h]))
             paper.Figure(
-                () => FloorSet.Drawing(designed, hall, view).Write(paper.Markup, Identifiers.Floor(i + 1) + "-floor", isFile: false),
-                "drawing places");
+                () => FloorSet.Drawing(designed, hall, view).Write(paper.Markup, Identifiers.Floor(i + 1) + "-floor", isFile: false));
+        paper.Markup.Close();
         return true;
     }
 

@@ -21,7 +21,8 @@ internal static class RacksSheet
         var book = designed.Racks.Value;
         if (book.Racks.IsEmpty) return paper.Nothing("Racks", "No device stands in a rack yet.");
         var sheets = ElevationSet.Sheets(book).ToList();
-        var names = sheets.Select((s, i) => (Name: Identifiers.Elevation(i + 1), Words: Words(s))).ToList();
+        var areSitesTold = book.Racks.Select(r => r.Rack.Hall.Site).Distinct().Count() > 1;
+        var names = sheets.Select((s, i) => (Name: Identifiers.Elevation(i + 1), Words: Words(s, areSitesTold))).ToList();
         // Without a wish, the sheet with most on it.
         var at = paper.Thing.Length == 0
             ? Enumerable.Range(0, sheets.Count).MaxBy(i => (sheets[i].Sum(r => r.Devices.Length), -i))
@@ -40,7 +41,12 @@ internal static class RacksSheet
         Devices(paper, designed, sheets[at]);
         var table = RacksView.Of(designed);
         PaperTable.Write(paper.Markup, table with { Rows = () => table.Rows().Where((_, i) => shown.Contains(book.All[i].Rack)) },
-            "these racks", MostRows, (_, _) => "");
+            "these racks; a number opens what it is made of", MostRows, (column, _, row) => column switch
+            {
+                "rack" => paper.Site.To("racks", Site.Rack(sheets[at][row].Rack)),
+                "kind" => "",
+                _ => WhyRack.Address(paper.Site, sheets[at][row]),
+            });
         if (designed.Plan.Power.IsEmpty) return true;
         var feeds = FeedsView.Of(designed);
         var loads = designed.Strips;
@@ -49,8 +55,14 @@ internal static class RacksSheet
         return true;
     }
 
-    private static string Words(ImmutableArray<RackContents> racks) => $"{racks[0].Rack.Hall.Name}/{racks[0].Rack.Row} "
-        + $"{Numerals.Whole(racks[0].Rack.Number)} to {Numerals.Whole(racks[^1].Rack.Number)}";
+    /// <summary>The racks of a sheet by hall, row and number. Halls of two sites may share a name, so with several sites the site is told,
+    /// too.</summary>
+    private static string Words(ImmutableArray<RackContents> racks, bool areSitesTold)
+    {
+        var (first, last) = (racks[0].Rack, racks[^1].Rack);
+        return $"{(areSitesTold ? first.Hall.FullName : first.Hall.Name)}/{first.Row} {Numerals.Whole(first.Number)}"
+            + (last.Number == first.Number ? "" : $" to {Numerals.Whole(last.Number)}");
+    }
 
     private static void Devices(SheetPaper paper, DesignedPlan designed, IEnumerable<RackContents> racks)
     {

@@ -9,6 +9,8 @@ namespace Lanewright.Workbench.Sheets;
 /// <summary>The margin of a channel of a line: the noise it meets, what its receiver needs, and what is left.</summary>
 internal static class WhyChannel
 {
+    private const double Parts = 1e6;
+
     /// <summary>The name of a channel's derivation.</summary>
     public static string Name(int line, int route, int channel) =>
         $"channel/{Identifiers.Line(line, route)}/{Numerals.Whole(channel + 1)}";
@@ -33,8 +35,8 @@ internal static class WhyChannel
 
     private static void Noise(SheetPaper paper, LineChannel channel)
     {
-        var table = PaperTable.OpenNarrow(paper.Markup,
-            "signal over noise in the reference width; ratios of noise add, decibels do not", "", "#dB", "#noise to signal");
+        const string caption = "signal over noise in the reference width; ratios of noise add, decibels do not";
+        var table = PaperTable.OpenNarrow(paper.Markup, caption, "", "#dB", "#noise, millionths of the signal");
         Noise(table, "over the noise of all amplifiers", channel.Osnr);
         Noise(table, "over nonlinear noise of the fibre", channel.OverNonlinear);
         var known = Ratio(channel.Osnr) + Ratio(channel.OverNonlinear);
@@ -50,7 +52,7 @@ internal static class WhyChannel
     private static void Noise(PaperTable table, string name, Decibels? over)
     {
         if (over is { } value)
-            table.Row(name, Fixed(value.Value), Ratio(value).ToString("E3", System.Globalization.CultureInfo.InvariantCulture));
+            table.Row(name, Fixed(value.Value), Numerals.Fixed(Ratio(value) * Parts, 1));
     }
 
     private static double Ratio(Decibels? over) => over is { } value ? 1 / value.Ratio : 0;

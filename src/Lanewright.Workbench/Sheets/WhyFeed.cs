@@ -16,10 +16,11 @@ internal static class WhyFeed
         var book = designed.Racks.Value;
         var strips = designed.Strips.Where(s => s.Feed.Name == name).ToList();
         if (strips.Count == 0) return paper.Unknown("Feed", $"There is no feed '{name}', or nothing stands in its racks.");
-        var feed = strips[0].Feed;
+        var (feed, factor) = (strips[0].Feed, designed.Plan.Policy.PowerFactor);
         paper.Heading($"What feed {name} carries", $"{Numerals.Plain(feed.Volts)} V, {Numerals.Whole(feed.Phases)} "
             + $"{(feed.Phases == 1 ? "phase" : "phases")}, breaker {Numerals.Plain(feed.Breaker.Value)} A, of which "
-            + $"{Numerals.Fixed(strips[0].Limit.Value, 1)} A may flow for hours; power factor {designed.Plan.Policy.PowerFactor}. A device "
+            + $"{Numerals.Fixed(strips[0].Limit.Value, 1)} A may flow for hours; power factor "
+            + $"{Numerals.Plain(factor.Value)} ({factor.Source}). A device "
             + "draws evenly from the feeds it is on. Mains work is for licensed persons, and local codes prevail.");
         foreach (var strip in strips.Take(MostRacks)) Strip(paper, designed, book, strip);
         if (strips.Count > MostRacks)

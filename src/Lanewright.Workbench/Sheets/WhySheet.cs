@@ -12,6 +12,9 @@ internal static class WhySheet
         {
             "price" => WhyPrice.Write(paper, designed),
             "power" => WhyPower.Write(paper, designed),
+            "devices" => WhyDevices.Write(paper, designed),
+            "cables" => WhyCables.Write(paper, designed),
+            "rack" => WhyRack.Write(paper, designed, rest),
             "verdicts" => WhyVerdicts.Write(paper, designed),
             "length" => WhyLength.Write(paper, designed, rest),
             "tray" => WhyTray.Write(paper, designed, rest),

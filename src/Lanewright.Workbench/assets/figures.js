@@ -4,6 +4,7 @@
 /** Names that are no links by themselves: the server tells which texts of a drawing are names of things. */
 export async function figures(root) {
   const drawings = [...document.querySelectorAll('figure svg.lw')];
+  fit();
   for (const drawing of drawings) stops(drawing);
   const texts = drawings.flatMap(d => [...d.querySelectorAll('text')]).filter(t => !t.closest('a, .title-block'));
   const names = [...new Set(texts.map(t => t.textContent))].filter(n => n && /\p{L}/u.test(n)).slice(0, 4000);
@@ -22,6 +23,40 @@ export async function figures(root) {
   }
   for (const drawing of drawings) stops(drawing);
 }
+
+const isWhole = () => sessionStorage.getItem('whole') === 'yes';
+
+/** Shows drawings as wide as the sheet, or small enough to be seen whole. */
+export function turn() {
+  sessionStorage.setItem('whole', isWhole() ? 'no' : 'yes');
+  fit();
+}
+
+/** A button on every drawing that is higher than the window. */
+function fit() {
+  document.body.classList.toggle('whole', isWhole());
+  const words = isWhole() ? 'as wide as the sheet' : 'the whole drawing';
+  for (const drawing of document.querySelectorAll('figure > svg.lw')) {
+    const figure = drawing.parentElement;
+    const [, , width, height] = (drawing.getAttribute('viewBox') ?? '0 0 1 1').split(' ').map(Number);
+    const isHigh = figure.clientWidth * height / width > window.innerHeight - 60;
+    let button = figure.querySelector('.fit');
+    if (!isHigh) {
+      button?.remove();
+      continue;
+    }
+    if (!button) {
+      button = document.createElement('button');
+      button.type = 'button';
+      button.className = 'fit';
+      button.title = 'key w';
+      button.addEventListener('click', turn);
+      figure.append(button);
+    }
+    button.textContent = words;
+  }
+}
+window.addEventListener('resize', fit);
 
 /** One stop of the tab key a drawing; arrow keys go from there to what lies next in their direction. */
 function stops(drawing) {

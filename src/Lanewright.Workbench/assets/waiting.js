@@ -10,6 +10,51 @@ export function waiting(root) {
   }
 }
 
+/** Has the server work out what this sheet only leads to, tells how far it is, and hands over the address once it is there. */
+export function ahead(root, go) {
+  for (const place of document.querySelectorAll('[data-ahead]')) {
+    if (place.dataset.isBegun) continue;
+    place.dataset.isBegun = 'yes';
+    void work(root, place, go);
+  }
+}
+
+async function work(root, place, go) {
+  const address = place.dataset.ahead;
+  while (place.isConnected) {
+    try {
+      const answer = await fetch(address, { headers: { 'x-ahead': 'yes' } });
+      const { isMade, isBrokenOff, work: name } = await answer.json();
+      if (!place.isConnected || isBrokenOff) return;
+      if (isMade) {
+        go(address);
+        return;
+      }
+      if (!place.querySelector('.waiting')) show(root, place, name);
+    } catch {
+      return;
+    }
+    await new Promise(done => setTimeout(done, every));
+  }
+}
+
+/** The words of a sheet that is waited for, inside the sheet that leads to it. */
+function show(root, place, name) {
+  const told = document.createElement('div');
+  told.className = 'waiting';
+  told.dataset.work = name;
+  const step = document.createElement('p');
+  step.className = 'step small';
+  told.append(step);
+  const off = document.createElement('button');
+  off.type = 'button';
+  off.textContent = 'Break it off';
+  off.dataset.post = `break-off?work=${encodeURIComponent(name)}`;
+  place.querySelector('a')?.remove();
+  place.append(told, off);
+  void follow(root, told);
+}
+
 async function follow(root, told) {
   told.dataset.isFollowed = 'yes';
   const step = told.querySelector('.step');

@@ -2,11 +2,11 @@
 // @ts-check
 import { linksSheet } from './links.js';
 import { editorSheet } from './editor.js';
-import { figures, point } from './figures.js';
+import { figures, point, turn } from './figures.js';
 import { sliders } from './sliders.js';
 import { whatIf } from './whatif.js';
 import { onPaper } from './paper.js';
-import { buttons, waiting } from './waiting.js';
+import { ahead, buttons, waiting } from './waiting.js';
 
 const body = document.body;
 const root = body.dataset.root ?? '/';
@@ -141,6 +141,10 @@ function start() {
   else sheet = null;
   sliders();
   waiting(root);
+  ahead(root, address => {
+    history.replaceState(null, '', address);
+    void refresh();
+  });
   point();
   void figures(root);
 }
@@ -200,6 +204,8 @@ document.addEventListener('keydown', event => {
     const ways = [...document.querySelectorAll('#register li a')];
     const here = ways.findIndex(way => way.getAttribute('aria-current') === 'page');
     ways.at((here + (event.key === 'n' ? 1 : -1) + ways.length) % ways.length)?.click();
+  } else if (event.key === 'w') {
+    turn();
   } else if (event.key === 'g') {
     location.href = root + 'plan';
   }

@@ -23,10 +23,11 @@ namespace Lanewright.Rules;
 /// <param name="Parts">What it needs.</param>
 /// <param name="Load">What its networks carry.</param>
 /// <param name="Books">What is worked out of it when first asked for.</param>
-/// <param name="Glance">What a short look finds of the fabric that the plan wants; null where it wants none, or too large a one.</param>
+/// <param name="Glance">What rules out each shape of the fabric that the plan wants; null where it wants none, where one can be had and
+/// where a short look cannot tell.</param>
 /// <param name="Findings">Where findings go.</param>
 public sealed record Judgement(
-    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, PlanBooks Books, Lazy<SizingAnswer?> Glance,
+    Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, PlanBooks Books, Lazy<ImmutableArray<ShapeLost>?> Glance,
     FindingSink Findings)
 {
     /// <summary>Other sets of links named with a finding.</summary>

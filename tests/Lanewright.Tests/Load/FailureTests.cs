@@ -198,10 +198,10 @@ public sealed class FailureTests
         Assert.True(holds >= 34, $"{holds} of 40 intervals hold the true share");
     }
 
-    /// <summary>MTBF / (MTBF + MTTR), `common practice`: one failure a year and 8.766 hours to repair make 1/1.001.</summary>
+    /// <summary>MTBF / (MTBF + MTTR), `common practice`: one failure a year and 8.76 hours to repair make 1/1.001.</summary>
     [Fact]
     public void Availability_OfAUnit() =>
-        Assert.Equal(1 / 1.001, Availability.OfUnit(1, TimeSpan.FromHours(8.766)).Value, 1e-12);
+        Assert.Equal(1 / 1.001, Availability.OfUnit(1, TimeSpan.FromHours(8.76)).Value, 1e-12);
 
     [Fact]
     public void Availability_OfAFabric_LiesBetweenItsBounds()

@@ -31,6 +31,7 @@ public sealed class ContrastTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
         AtLeast(Contrast.LeastOfText, colours["on-accent"], colours["accent"], "words on the accent");
         AtLeast(Contrast.LeastOfText, colours["paper"], colours["ink"], "the sheet chosen in the list");
         AtLeast(Contrast.LeastOfShapes, colours["accent"], colours["paper"], "shapes in the accent");
+        AtLeast(Contrast.LeastOfShapes, colours["dim"], colours["paper"], "the rim of what is drawn in a colour of the scale");
     }
 
     [Theory]

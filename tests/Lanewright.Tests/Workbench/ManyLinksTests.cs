@@ -13,7 +13,7 @@ public sealed class ManyLinksTests(Chromium chromium, ITestOutputHelper output)
     [Fact]
     public async Task Links_ScrollAndFollowAnEdit()
     {
-        await using var plan = await OpenedPlan.OfText(Text());
+        await using var plan = await StartedProgram.OfText(Text());
         var (editor, faults) = await chromium.Window();
         var (links, _) = await chromium.Window();
         await editor.GotoAsync(plan.Root + "plan");
@@ -31,13 +31,13 @@ public sealed class ManyLinksTests(Chromium chromium, ITestOutputHelper output)
         output.WriteLine($"{total} links: 20 jumps through the table, {watch.ElapsedMilliseconds / 20} ms each on average");
         Assert.InRange(await links.Locator("#links .line").CountAsync(), 10, 80);
         await Shots.Take(links, "Links-many");
-        await Edit(editor, links);
+        await Edit(plan, editor, links);
         Assert.Empty(faults);
     }
 
     /// <summary>Types one character that makes an error, several times, and waits until both windows show it. A page takes the time itself,
     /// from the stroke until what was found is painted; processor time tells what a machine with nothing else to do would take.</summary>
-    private async Task Edit(IPage editor, IPage links)
+    private async Task Edit(StartedProgram plan, IPage editor, IPage links)
     {
         var area = editor.Locator("#editor textarea");
         await Assertions.Expect(area).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("generated"));
@@ -48,15 +48,15 @@ public sealed class ManyLinksTests(Chromium chromium, ITestOutputHelper output)
             await links.EvaluateAsync(Watch, "#block .act");
             await editor.EvaluateAsync(Watch, "#editor .found .stop");
             var (first, second) = (await busy.Editor.Milliseconds(), await busy.Links.Milliseconds());
-            var server = Environment.CpuUsage.TotalTime;
+            var server = plan.Used;
             await editor.Keyboard.TypeAsync("x");
             var found = await editor.EvaluateAsync<double[]>("window.painted");
             var followed = await links.EvaluateAsync<double[]>("window.painted");
-            var used = (Environment.CpuUsage.TotalTime - server).TotalMilliseconds;
+            var used = (plan.Used - server).TotalMilliseconds;
             var pages = (await busy.Editor.Milliseconds() - first, await busy.Links.Milliseconds() - second);
             output.WriteLine(string.Create(CultureInfo.InvariantCulture,
                 $"edit of one line: findings painted {found[1] - found[0]:F0} ms after the stroke, the other window's sheet "
-                + $"{followed[1] - found[0]:F0} ms; processor of server and test {used:F0} ms, of the pages {pages.Item1:F0} and "
+                + $"{followed[1] - found[0]:F0} ms; processor of the program {used:F0} ms, of the pages {pages.Item1:F0} and "
                 + $"{pages.Item2:F0} ms"));
             // The window that is not typed in follows by itself, and after the stroke.
             Assert.True(followed[1] > found[0]);

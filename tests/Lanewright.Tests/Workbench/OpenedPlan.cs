@@ -34,16 +34,19 @@ internal sealed class OpenedPlan : IAsyncDisposable
     /// <summary>Opens a text as a plan, served to other machines as well.</summary>
     public static Task<OpenedPlan> OfText(string text, Elsewhere elsewhere) => Of([("plan.yaml", text)], elsewhere);
 
+    /// <summary>Opens a text as a plan, with a server that practises edits.</summary>
+    public static Task<OpenedPlan> Practising(string text) => Of([("plan.yaml", text)], null, practises: true);
+
     /// <summary>Opens files as a plan.</summary>
     public static Task<OpenedPlan> OfFiles(params (string Name, string Text)[] files) => Of(files, null);
 
-    private static async Task<OpenedPlan> Of((string Name, string Text)[] files, Elsewhere? elsewhere)
+    private static async Task<OpenedPlan> Of((string Name, string Text)[] files, Elsewhere? elsewhere, bool practises = false)
     {
         var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
         var plan = Path.Combine(folder, "plan");
         Directory.CreateDirectory(plan);
         foreach (var (name, text) in files) await File.WriteAllTextAsync(Path.Combine(plan, name), text);
-        return new OpenedPlan(plan, await WorkbenchServer.StartAsync(Path.Combine(plan, "plan.yaml"), 0, elsewhere));
+        return new OpenedPlan(plan, await WorkbenchServer.StartAsync(Path.Combine(plan, "plan.yaml"), 0, elsewhere, practises));
     }
 
     /// <summary>Opens a copy of an example.</summary>

@@ -11,7 +11,8 @@ public sealed class ShotTests(Chromium chromium, OpenedDemo demo) : IClassFixtur
     private static readonly string[] Behind =
     [
         "links/L000300", "classes/K020", "devices/spine-1", "parts/fixed-32x400", "rules/LW2401", "find?q=spine", "fabric/D05?down=spine-1",
-        "why/price", "why/power", "why/verdicts", "why/length/L000300", "why/feed/storage-a", "why/tray/survey/over-S",
+        "why/price", "why/power", "why/devices", "why/cables", "why/rack/bay/survey/A/01",
+        "why/verdicts", "why/length/L000300", "why/feed/storage-a", "why/tray/survey/over-S",
         "why/channel/W01a/1", "plant/headland",
     ];
 

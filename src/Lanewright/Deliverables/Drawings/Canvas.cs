@@ -5,6 +5,9 @@ namespace Lanewright.Deliverables.Drawings;
 /// <summary>Lines, shapes and text of a drawing. Looks live in <see cref="DrawingStyle"/>; this only places things.</summary>
 internal sealed class Canvas(MarkupWriter markup)
 {
+    /// <summary>By how much a rim is wider than the line over it.</summary>
+    public const double RimOver = 1.6;
+
     /// <summary>A straight line.</summary>
     public void Line(double x1, double y1, double x2, double y2, string style) => markup.Leaf("line",
         ("x1", N(x1)), ("y1", N(y1)), ("x2", N(x2)), ("y2", N(y2)), ("class", style));
@@ -27,6 +30,9 @@ internal sealed class Canvas(MarkupWriter markup)
     /// <summary>A path whose colour and width both carry a value.</summary>
     public void Stroke(string data, string colour, double width) => markup.Leaf("path",
         ("d", data), ("class", "load"), ("stroke", colour), ("stroke-width", N(width)));
+
+    /// <summary>The rim that what is drawn over it in a colour stands out by, however light or dark the colour and the paper are.</summary>
+    public void Rim(string data, double width) => markup.Leaf("path", ("d", data), ("class", "rim"), ("stroke-width", N(width)));
 
     /// <summary>A rectangle in a colour that carries a value.</summary>
     public void Filled(double x, double y, double width, double height, string fill) => markup.Leaf("rect",

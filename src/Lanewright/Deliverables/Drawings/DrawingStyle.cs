@@ -37,7 +37,7 @@ internal static class DrawingStyle
         + ".lw .stripe{stroke:" + Ink + ";stroke-width:1.1;fill:none;stroke-dasharray:2 6}.lw "
         + ".stripe2{stroke:#f4d327;stroke-width:1.1;fill:none;stroke-dasharray:2 6}"
         + ".lw .pair{stroke:" + Ink + ";stroke-width:4.4;fill:none}.lw .gap{stroke:" + Paper + ";stroke-width:1.8;fill:none}"
-        + ".lw .back{stroke-dasharray:10 5}.lw .load{fill:none;stroke-linecap:round}"
+        + ".lw .back{stroke-dasharray:10 5}.lw .load,.lw .rim{fill:none;stroke-linecap:round}.lw .rim{stroke:#8d897f}"
         + ".lw .shade1{fill:#33393f}.lw .shade2{fill:#7a6f5d}.lw .shade3{fill:#b5a98d}.lw .shade4{fill:#e3dbc6}"
         + ".lw .shade1,.lw .shade2,.lw .shade3,.lw .shade4{stroke:" + Ink + ";stroke-width:.7}"
         + ".lw .act{stroke:" + Accent + ";stroke-width:2.2;fill:none}.lw .actfill{fill:" + Accent + ";stroke:" + Accent

@@ -17,9 +17,16 @@ public sealed class PartsTally
     // Names are unique in a catalogue and far cheaper to compare than whole items.
     private readonly Dictionary<(string Name, Length? Length, string Type), Count> counts = [];
 
-    private PartsTally(Plan plan)
+    private readonly string only;
+    private readonly List<PartOrigin> origins = [];
+
+    /// <summary>What is being counted for.</summary>
+    private (PartOriginKind Kind, string Name) origin;
+
+    private PartsTally(Plan plan, string only = "")
     {
         this.plan = plan;
+        this.only = only;
     }
 
     /// <summary>The parts list: devices, cards, modules, cables, small parts; each in natural order of names, then by length.</summary>
@@ -30,15 +37,39 @@ public sealed class PartsTally
     public static ImmutableArray<PartLine> Of(Plan plan, LinkDesign design, Lazy<LineBook> lines, Lazy<PlantBook> plant)
     {
         var tally = new PartsTally(plan);
-        tally.CountDevices();
-        tally.CountModules(design);
-        tally.CountCables(design);
-        tally.CountFarCords(design);
-        tally.CountTrunks(design.Trunks);
-        if (!plan.Trunks.IsEmpty) tally.CountPatchCords(design, plant.Value);
-        if (!plan.Lines.IsEmpty) tally.CountLines(lines.Value);
-        if (!plan.LinePorts.IsEmpty) tally.CountLineCords(lines.Value);
+        tally.CountAll(design, lines, plant);
         return tally.Lines();
+    }
+
+    /// <summary>What one part of the list is needed for: the sum over a length is what its lines say.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">How its links are made.</param>
+    /// <param name="lines">Its lines between sites.</param>
+    /// <param name="plant">Its trunks.</param>
+    /// <param name="name">Name of the part.</param>
+    public static ImmutableArray<PartOrigin> OriginsOf(
+        Plan plan, LinkDesign design, Lazy<LineBook> lines, Lazy<PlantBook> plant, string name)
+    {
+        var tally = new PartsTally(plan, name);
+        tally.CountAll(design, lines, plant);
+        return
+        [
+            .. tally.origins.GroupBy(o => (o.Length, o.Kind, o.Name))
+                .Select(g => g.First() with { Needed = g.Sum(o => o.Needed), Existing = g.Sum(o => o.Existing) })
+                .OrderBy(o => o.Length ?? default).ThenBy(o => o.Kind).ThenBy(o => o.Name, NaturalOrder.Instance),
+        ];
+    }
+
+    private void CountAll(LinkDesign design, Lazy<LineBook> lines, Lazy<PlantBook> plant)
+    {
+        CountDevices();
+        CountModules(design);
+        CountCables(design);
+        CountFarCords(design);
+        CountTrunks(design.Trunks);
+        if (!plan.Trunks.IsEmpty) CountPatchCords(design, plant.Value);
+        if (!plan.Lines.IsEmpty) CountLines(lines.Value);
+        if (!plan.LinePorts.IsEmpty) CountLineCords(lines.Value);
     }
 
     private void CountDevices()
@@ -46,6 +77,7 @@ public sealed class PartsTally
         foreach (var group in plan.Devices.Groups)
         {
             var existing = group.IsExisting ? group.Count : 0;
+            origin = (PartOriginKind.Group, group.Name);
             Add(group.Model, null, group.Count, existing);
             foreach (var card in group.Cards) Add(card, null, group.Count, existing);
         }
@@ -54,6 +86,7 @@ public sealed class PartsTally
     /// <summary>One module a cage, however many links share it.</summary>
     private void CountModules(LinkDesign design)
     {
+        origin = (PartOriginKind.Cages, "");
         foreach (var (module, count) in design.ModulesInCages()) Add(module, null, count, 0);
     }
 
@@ -62,6 +95,7 @@ public sealed class PartsTally
         foreach (var (solution, statement, cables, links) in design.CablesBySolution())
         {
             var existing = plan.Statements[statement].IsExisting ? cables : 0;
+            origin = (PartOriginKind.Links, plan.Statements[statement].Name);
             if (solution is { Patching.IsEmpty: true, Cable: not CordModel { IsPlaceholder: true } })
                 Add(solution.Cable, solution.Length, cables, existing,
                     PlantBook.OverOneCord(plan.Standards, solution)?.CordTypes[0] ?? "");
@@ -78,7 +112,9 @@ public sealed class PartsTally
         {
             if (plan.Links.ToPort(link).Part != 0) continue;
             if (design.SolutionOf(link) is not { FarCord: { } far, Patching.IsEmpty: true } solution) continue;
-            Add(far, solution.FarLength ?? solution.Length, 1, plan.Statements[plan.Links.Statement(link)].IsExisting ? 1 : 0);
+            var statement = plan.Statements[plan.Links.Statement(link)];
+            origin = (PartOriginKind.Links, statement.Name);
+            Add(far, solution.FarLength ?? solution.Length, 1, statement.IsExisting ? 1 : 0);
         }
     }
 
@@ -87,6 +123,7 @@ public sealed class PartsTally
         foreach (var trunk in plan.Trunks)
         {
             var existing = trunk.IsExisting ? trunk.Count : 0;
+            origin = (PartOriginKind.Trunk, trunk.Name);
             for (var number = 0; number < trunk.Count; number++)
                 if (ways.Of(trunk, number) is { } length)
                     Add(trunk.Cable, length, 1, trunk.IsExisting ? 1 : 0, TrunkFronts.CableType(trunk));
@@ -107,7 +144,9 @@ public sealed class PartsTally
         for (var link = 0; link < plan.Links.Count; link++)
         {
             if (design.SolutionOf(link) is not { Patching.IsEmpty: false } solution) continue;
-            var existing = plan.Statements[plan.Links.Statement(link)].IsExisting ? 1 : 0;
+            var statement = plan.Statements[plan.Links.Statement(link)];
+            origin = (PartOriginKind.Links, statement.Name);
+            var existing = statement.IsExisting ? 1 : 0;
             for (var joint = 0; joint < solution.Patching.Length; joint++)
             {
                 var cord = solution.Patching[joint];
@@ -121,8 +160,9 @@ public sealed class PartsTally
 
     private void CountLines(LineBook lines)
     {
-        foreach (var route in lines.Lines.SelectMany(l => l.Routes))
+        foreach (var (line, route) in lines.Lines.SelectMany(l => l.Routes.Select(r => (l.Statement.Name, r))))
         {
+            origin = (PartOriginKind.Line, line);
             var channels = route.Answer.Question.Channels.Channels.Length;
             foreach (var (part, count) in LineParts.Of(plan.Catalogue, route.Answer.Design, channels, route.Terminals))
                 Add(part, null, count, 0);
@@ -132,11 +172,19 @@ public sealed class PartsTally
     private void CountLineCords(LineBook lines)
     {
         foreach (var cord in lines.Cords)
+        {
+            origin = (PartOriginKind.Line, plan.Lines[cord.Line].Name);
             if (cord is { Cord: { } item, Ordered: { } length }) Add(item, length, 1, 0);
+        }
     }
 
     private void Add(ICatalogueItem item, Length? length, long needed, long existing, string type = "")
     {
+        if (only.Length > 0)
+        {
+            if (item.Name == only) origins.Add(new PartOrigin(origin.Kind, origin.Name, length, needed, existing));
+            return;
+        }
         var before = counts.GetValueOrDefault((item.Name, length, type)) ?? new Count(item, 0, 0);
         counts[(item.Name, length, type)] = new Count(item, before.Needed + needed, before.Existing + existing);
     }

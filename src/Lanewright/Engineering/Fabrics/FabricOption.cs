@@ -71,6 +71,9 @@ public sealed record FabricOption
     /// <summary>How each tier reaches the next.</summary>
     public required ImmutableArray<TierUplinks> Uplinks { get; init; }
 
+    /// <summary>Switches and chassis by model, then their cards, each in natural order.</summary>
+    public required ImmutableArray<FabricPart> SwitchesByModel { get; init; }
+
     /// <summary>Modules by model, in natural order.</summary>
     public required ImmutableArray<FabricPart> ModulesByModel { get; init; }
 

@@ -66,12 +66,12 @@ public sealed class FabricStudy
         return breakEvens.Value;
     }
 
-    /// <summary>A short look at whether anything can be had: an answer without options and without a bound says that nothing can. Null for
-    /// fabrics so large that even a look takes long.</summary>
-    public static SizingAnswer? Glance(WantedFabric wanted, FinderContext context)
+    /// <summary>A short look at whether anything can be had: what rules out each shape where nothing can. Null where something can, and
+    /// for fabrics so large that even a look takes long.</summary>
+    public static ImmutableArray<ShapeLost>? Glance(WantedFabric wanted, FinderContext context)
     {
         var ports = wanted.Hosts.Sum(h => (long)HostBuild.CountIn(h, wanted.Years, wanted.Growth) * h.Ports);
-        return ports > MostGlanced ? null : new Sizing(context, SizingEffort.Glance).Of(wanted);
+        return ports > MostGlanced ? null : new Sizing(context, SizingEffort.Glance).RuledOut(wanted);
     }
 
     /// <summary>Answers a question.</summary>

@@ -39,6 +39,7 @@ internal sealed class OptionMaker(FabricDemand demand, PricedDesign priced)
             Gap = priced.Total == Money.Zero ? default : Share.From((double)((priced.Total - bound).Hundredths / priced.Total.Hundredths)),
             Switches = Switches(),
             Uplinks = Uplinks(),
+            SwitchesByModel = [.. bill.Parts<DeviceModel>(), .. bill.Parts<CardModel>()],
             ModulesByModel = modules,
             CablesByModel = cables,
             SmallParts = bill.Parts<SundryModel>(),

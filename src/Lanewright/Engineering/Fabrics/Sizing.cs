@@ -78,6 +78,22 @@ public sealed class Sizing
         return [];
     }
 
+    /// <summary>What rules out each shape where nothing can be had; null as soon as one shape has a design, or a search of one was broken
+    /// off and proves nothing.</summary>
+    public ImmutableArray<ShapeLost>? RuledOut(WantedFabric wanted)
+    {
+        var lost = ImmutableArray.CreateBuilder<ShapeLost>();
+        var demand = DemandOf(wanted, out var fault);
+        var search = demand is null ? null : new ShapeSearch(SearchOf(demand, effort));
+        foreach (var shape in Enum.GetValues<FabricShape>())
+        {
+            var result = search is null ? ShapeResult.None(fault) : search.Of(shape);
+            if (result.Best is not null || double.IsFinite(result.Bound)) return null;
+            lost.Add(new ShapeLost(shape, result.Reason, null));
+        }
+        return lost.ToImmutable();
+    }
+
     private SearchContext SearchOf(FabricDemand demand, SizingEffort effort) =>
         new(demand, space, new CostFloor(demand, context, pricer), new DesignPricer(demand, counter),
             (int)context.Standards.Practice("pair", "peer-links").Value, effort);

@@ -24,5 +24,5 @@ public sealed record SizingEffort(long MostLooked, int MostPriced, long MostPric
     public static SizingEffort First { get; } = new(200_000, 50, 20_000, 0, 200_000) { StopsAtFirst = true };
 
     /// <summary>For who asks only whether anything can be had at all.</summary>
-    public static SizingEffort Glance { get; } = new(20_000, 10, 0, 0, 20_000);
+    public static SizingEffort Glance { get; } = new(20_000, 10, 0, 0, 20_000) { StopsAtFirst = true };
 }

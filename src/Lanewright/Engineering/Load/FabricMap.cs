@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Engineering.Lines;
 using Lanewright.Model;
 using Lanewright.Quantities;
 
@@ -15,12 +16,12 @@ public sealed class FabricMap
     private readonly int[] cableOf;
     private readonly int[] firstPlanLink;
 
-    private FabricMap(PlanNetwork network, HostBundles bundles)
+    private FabricMap(PlanNetwork network, HostBundles bundles, LineBook? lines)
     {
         Network = network;
         (nodeOf, memberOf, devicesOf) = (bundles.NodeOf, bundles.MemberOf, bundles.DevicesOf);
-        var fabric = FabricLinks.Of(network, nodeOf);
-        (linkOf, firstPlanLink) = (fabric.LinkOf, fabric.FirstPlanLink);
+        var fabric = FabricLinks.Of(network, nodeOf, lines);
+        (linkOf, firstPlanLink, Routes) = (fabric.LinkOf, fabric.FirstPlanLink, fabric.Routes);
         var nodes = ImmutableArray.CreateBuilder<FabricNode>(devicesOf.Length);
         for (var node = 0; node < devicesOf.Length; node++)
             nodes.Add(bundles.KindOf[node] is var kind && network.IsSwitch(devicesOf[node][0])
@@ -50,7 +51,13 @@ public sealed class FabricMap
     /// <param name="network">The network.</param>
     /// <param name="roleOf">A number for each host: hosts of different numbers are never bundled, such as those that take part in a demand
     /// and those that do not.</param>
-    public static FabricMap Of(PlanNetwork network, Func<int, int> roleOf) => new(network, HostBundles.Of(network, roleOf));
+    /// <param name="lines">Lines between sites: channels whose ports the plan names belong to the main network. Null for none.</param>
+    public static FabricMap Of(PlanNetwork network, Func<int, int> roleOf, Lazy<LineBook>? lines = null) => new(
+        network, HostBundles.Of(network, roleOf),
+        network.Name.Length == 0 && !network.Plan.LinePorts.IsEmpty ? lines?.Value : null);
+
+    /// <summary>Routes between sites by their links of the fabric.</summary>
+    public ImmutableSortedDictionary<int, LineRoute> Routes { get; }
 
     /// <summary>The node of a device; -1 when the network does not reach it.</summary>
     public int NodeOf(int device) => nodeOf[device];
@@ -68,7 +75,7 @@ public sealed class FabricMap
     /// outside the network.</summary>
     public int CableOf(int planLink) => cableOf[planLink];
 
-    /// <summary>The first link of the plan in a fabric link, to name as an example.</summary>
+    /// <summary>The first link of the plan in a fabric link, to name as an example; -1 for a route between sites.</summary>
     public int FirstPlanLink(int link) => firstPlanLink[link];
 
     /// <summary>The tier of a node: 0 for hosts, 1 for leaves.</summary>

@@ -32,4 +32,10 @@ public enum FailureKind
 
     /// <summary>A way between two halls with all that goes from the one to the other.</summary>
     Route,
+
+    /// <summary>A span of fibre between sites with all routes over it.</summary>
+    Span,
+
+    /// <summary>A duct between sites with all spans in it.</summary>
+    Duct,
 }

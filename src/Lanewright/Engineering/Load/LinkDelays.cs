@@ -42,6 +42,12 @@ internal sealed class LinkDelays
             if (delays.Least[at] is not { } least || delay.Total < least.Total) delays.Least[at] = delay;
             if (delays.Most[at] is not { } most || delay.Total > most.Total) delays.Most[at] = delay;
         }
+        foreach (var (at, route) in map.Routes)
+        {
+            if (route.Answer.Design.Latency is not { } way) continue;
+            delays.Mark = Marks.Weaker(delays.Mark, way.Source.Mark);
+            delays.Least[at] = delays.Most[at] = new Delay(1, 0, default, default, way.Value);
+        }
         return delays;
     }
 

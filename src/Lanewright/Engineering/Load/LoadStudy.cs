@@ -29,7 +29,7 @@ public sealed class LoadStudy
             var own = demands.Where(d => d.Network == network.Name).ToImmutableArray();
             if (own.IsEmpty) continue;
             NetworkStudy Fabric(Func<int, int> roleOf) =>
-                new(FabricMap.Of(network, roleOf), design, books, plan.Policy, rule, earlier, cancel);
+                new(FabricMap.Of(network, roleOf, books.Lines), design, books, plan.Policy, rule, earlier, cancel);
             var whole = Fabric(_ => 0);
             fabrics.Add(whole);
             foreach (var demand in own)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Demands;
@@ -9,7 +10,7 @@ using Lanewright.Quantities;
 namespace Lanewright.Engineering.Load;
 
 /// <summary>Everything of a plan that can fail as a whole: links, modules, switches, cables of several links, racks,
-/// feeds, trays, trunks, panels and ways between halls.</summary>
+/// feeds, trays, trunks, panels, ways between halls, and spans and ducts between sites.</summary>
 public sealed class PlanFailures
 {
     private readonly FabricMap map;
@@ -42,6 +43,7 @@ public sealed class PlanFailures
         failures.AddTrunks();
         failures.AddPanels();
         failures.AddRoutes();
+        failures.AddCuts();
         return failures.units.ToImmutable();
     }
 
@@ -167,6 +169,21 @@ public sealed class PlanFailures
         foreach (var link in Links())
             foreach (var route in RoutesOf(link)) Note(routes, plan.Building.Routes.IndexOf(route), link);
         foreach (var (index, links) in routes) Add(plan.Building.Routes[index].Name, FailureKind.Route, OutageOf(links));
+    }
+
+    /// <summary>Fibre between sites: a cut takes down every route over a span, or over all spans in a duct.</summary>
+    private void AddCuts()
+    {
+        foreach (var span in plan.Spans) Cut(span.Name, FailureKind.Span, route => route.Spans.Contains(span));
+        foreach (var duct in plan.Spans.SelectMany(s => s.Ducts).Distinct().Order(Text.NaturalOrder.Instance))
+            Cut(duct, FailureKind.Duct, route => route.Spans.Any(s => s.Ducts.Contains(duct)));
+
+        void Cut(string name, FailureKind kind, Func<LineRoute, bool> isIn)
+        {
+            ImmutableArray<LinkOutage> lost =
+                [.. map.Routes.Where(r => isIn(r.Value)).Select(r => new LinkOutage(r.Key, map.Graph.Links[r.Key].Count))];
+            if (!lost.IsEmpty) Add(name, kind, new Outage([], lost, []));
+        }
     }
 
     /// <summary>Without pathways there is one way at most between two halls.</summary>

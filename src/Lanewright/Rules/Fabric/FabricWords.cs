@@ -45,6 +45,8 @@ internal static class FabricWords
         FailureKind.Trunk => $"trunk {unit.Name}",
         FailureKind.Panel => $"panel {unit.Name}",
         FailureKind.Route => $"the way from {unit.Name}",
+        FailureKind.Span => $"span {unit.Name}",
+        FailureKind.Duct => $"duct {unit.Name}",
         _ => unit.Name,
     };
 }

@@ -12,8 +12,7 @@ internal sealed class WishesUnmet() : Rule("LW3113", nameof(WishesUnmet))
     public override void Judge(Judgement judgement)
     {
         if (judgement.Plan.Wanted is not { } wanted) return;
-        // A search that was broken off has a bound and proves nothing.
-        if (judgement.Glance.Value is not { Options.IsEmpty: true, LowerBound: null, Lost: var lost }) return;
+        if (judgement.Glance.Value is not { } lost) return;
         var reasons = lost.GroupBy(l => l.Reason).Select(g => $"{string.Join(", ", g.Select(l => FabricShapes.Word(l.Shape)))}: {g.Key}");
         judgement.Add(this, wanted.Span,
             $"no fabric keeps all that is wanted ({string.Join("; ", reasons)}); 'lanewright size' tells which wishes cannot be had "

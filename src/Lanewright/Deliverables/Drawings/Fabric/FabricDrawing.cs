@@ -10,6 +10,7 @@ internal static class FabricDrawing
 {
     private const int MostBusiest = 6;
     private const double TableStep = 18;
+    private const double RimOfScale = 0.8;
 
     /// <summary>Writes it.</summary>
     /// <param name="markup">Where to.</param>
@@ -60,7 +61,10 @@ internal static class FabricDrawing
             canvas.Filled(left + (i * step), Sheet.Top + 6 - (width / 2), step, width, LoadColour.Of(part));
             if (i % 5 == 0) canvas.Text(left + (i * step) + (step / 2), Sheet.Top + 26, LoadWords.Percent(part), "tiny soft mid");
         }
-        var right = left + ((LoadColour.Steps + 1) * step) + 22;
+        var (end, middle) = (left + ((LoadColour.Steps + 1) * step), Sheet.Top + 6);
+        var (thin, thick) = (FabricPainter.WidthOf(Share.From(0)) / 2, FabricPainter.WidthOf(Share.From(1)) / 2);
+        canvas.Rim(PathText.Of($"M{left} {middle - thin}L{end} {middle - thick}V{middle + thick}L{left} {middle + thin}Z"), RimOfScale);
+        var right = end + 22;
         FabricPainter.Over(canvas, PathText.Of($"M{right} {Sheet.Top + 6}H{right + 34}"));
         canvas.Text(right + 17, Sheet.Top + 26, "over", "tiny soft mid");
     }

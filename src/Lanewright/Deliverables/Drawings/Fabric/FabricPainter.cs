@@ -9,9 +9,6 @@ internal sealed class FabricPainter(
 {
     private const double Thinnest = 1.1;
     private const double Thickest = 7;
-    private const int MostFigures = 12;
-    private const double NearLower = 0.66;
-    private const double LeastFigure = 0.0005;
 
     /// <summary>Width of a line by what it carries.</summary>
     public static double WidthOf(Share utilisation) => Thinnest + ((Thickest - Thinnest) * Math.Min(1, utilisation.Value));
@@ -22,6 +19,9 @@ internal sealed class FabricPainter(
         canvas.Stroke(path, DrawingStyle.Accent, Thickest + 1);
         canvas.Path(path, "gap");
     }
+
+    /// <summary>How high a line between two boxes of one tier is drawn by its curve.</summary>
+    public static double RiseOf(double x1, double x2) => Math.Min(34, 14 + (Math.Abs(x1 - x2) / 14));
 
     /// <summary>Draws it.</summary>
     public void Draw()
@@ -34,7 +34,8 @@ internal sealed class FabricPainter(
         canvas.Begin("boxes");
         for (var node = 0; node < picture.Nodes.Length; node++) Box(node);
         canvas.End();
-        foreach (var tier in layout.Tiers) Figures(tier);
+        var figures = new LoadFigures(canvas, picture, layout);
+        foreach (var tier in layout.Tiers) figures.Below(tier);
     }
 
     private void Edge(PictureEdge edge)
@@ -57,7 +58,13 @@ internal sealed class FabricPainter(
     private void Carrying(PictureEdge edge, string path)
     {
         if (edge.Worst.Value > study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding) Over(canvas, path);
-        else canvas.Stroke(path, LoadColour.Of(edge.Worst), WidthOf(edge.Worst));
+        else Full(path, edge.Worst);
+    }
+
+    private void Full(string path, Share share)
+    {
+        canvas.Rim(path, WidthOf(share) + Canvas.RimOver);
+        canvas.Stroke(path, LoadColour.Of(share), WidthOf(share));
     }
 
     private string PathOf(PictureEdge edge)
@@ -69,7 +76,7 @@ internal sealed class FabricPainter(
         // Links within a tier arch over it; those within a box make a small loop.
         var y = layout.Top(upper);
         if (edge.Upper == edge.Lower) (x1, x2) = (x1 - 12, x2 + 12);
-        var rise = Math.Min(34, 14 + (Math.Abs(x1 - x2) / 14));
+        var rise = RiseOf(x1, x2);
         return PathText.Of($"M{x1} {y}C{x1} {y - rise} {x2} {y - rise} {x2} {y}");
     }
 
@@ -115,32 +122,4 @@ internal sealed class FabricPainter(
         var words = count.Length > 0 ? $"{node.Name} {count}" : node.Name;
         canvas.Upright(x + 4, y + height - 6, TextFit.Short(words, height - 12, width < 20 ? 9.5 : 12), width < 20 ? "tiny" : "");
     }
-
-    /// <summary>Figures on the lines below a tier while there are few enough to read, at the fullest ones otherwise.</summary>
-    private void Figures(int tier)
-    {
-        var below = picture.Edges.Where(e => picture.Nodes[e.Upper].Tier == tier && picture.Nodes[e.Lower].Tier < tier).ToList();
-        if (below.Count > MostFigures) return;
-        // Figures stand where the lines are furthest apart: near the row with more boxes.
-        var isWideBelow = below.Select(e => e.Lower).Distinct().Count() >= below.Select(e => e.Upper).Distinct().Count();
-        var along = isWideBelow ? NearLower : 1 - NearLower;
-        foreach (var edge in below.Where(e => e.Worst.Value >= LeastFigure))
-        {
-            var lower = picture.Nodes[edge.Lower].Tier;
-            var (top, bottom) = (layout.Top(tier) + layout.Height(tier), layout.Top(lower));
-            var x = layout.Centre(edge.Upper) + ((layout.Centre(edge.Lower) - layout.Centre(edge.Upper)) * along);
-            var y = top + ((bottom - top) * along) + 4;
-            canvas.Text(x, y, LoadWords.Percent(edge.Worst), "small bold halo mid");
-            if (picture.IsByClass) canvas.Text(x, y + 13, ClassWords(edge), "tiny soft halo mid");
-        }
-    }
-
-    /// <summary>The figure is that of the fullest link; where others are emptier, their mean says so.</summary>
-    private static string ClassWords(PictureEdge edge)
-    {
-        var links = $"{Numerals.Grouped(edge.Links)} {(edge.Links == 1 ? "link" : "links")}";
-        return edge.Worst.Value - edge.Mean.Value > MeanApart ? $"mean {LoadWords.Percent(edge.Mean)}, {links}" : links;
-    }
-
-    private const double MeanApart = 0.01;
 }

@@ -36,6 +36,8 @@ public static class LoadWords
         FailureKind.Trunk => "trunk",
         FailureKind.Panel => "panel",
         FailureKind.Route => "route",
+        FailureKind.Span => "span",
+        FailureKind.Duct => "duct",
         _ => "tray",
     };
 

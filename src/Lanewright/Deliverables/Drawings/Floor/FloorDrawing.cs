@@ -13,7 +13,7 @@ namespace Lanewright.Deliverables.Drawings.Floor;
 internal sealed class FloorDrawing
 {
     private const double Room = Sheet.Width - (2 * Sheet.Margin);
-    private const double MostHeight = 820;
+    private const double MostHeight = 520;
     private const double Clear = 0.9;
     private const double LeastBand = 4;
     private const double FrontInset = 0.08;
@@ -68,7 +68,9 @@ internal sealed class FloorDrawing
         {
             for (var strip = 0; strip < layout.Strips; strip++) Strip(canvas, strip);
             foreach (var rack in racks) Rack(canvas, rack);
-            foreach (var fill in fills) Band(canvas, fill);
+            // All rims first, so that none runs across the joint of two bands.
+            foreach (var fill in fills) Band(fill, (path, width) => canvas.Rim(path, width + Canvas.RimOver));
+            foreach (var fill in fills) Band(fill, (path, width) => canvas.Stroke(path, ColourOf(fill), width));
             // A wide tray hides what stands below it.
             foreach (var rack in racks.Where(_ => !fills.IsEmpty)) Outline(canvas, rack);
             foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
@@ -151,14 +153,14 @@ internal sealed class FloorDrawing
         var (x2, y2) = layout.At(rack.X.Metres + half, rack.Y.Metres + depth, strip);
         var (left, top, width, height) = (Math.Min(x1, x2), Math.Min(y1, y2), Math.Abs(x2 - x1), Math.Abs(y2 - y1));
         var leads = view is not null && canvas.BeginWay(view.Address(rack), "rack " + rack.Name);
-        canvas.Box(left, top, width, height, "block");
+        var isMarked = view is not null && view.Marked.Contains(rack);
+        canvas.Box(left, top, width, height, isMarked ? "full" : "block");
         blocks.Add((left, top, left + width, top + height));
         var (fx1, fy1) = layout.At(rack.X.Metres - half, rack.Y.Metres + FrontInset, strip);
         var (fx2, fy2) = layout.At(rack.X.Metres + half, rack.Y.Metres + FrontInset, strip);
-        canvas.Line(fx1, fy1, fx2, fy2, "fine");
+        canvas.Line(fx1, fy1, fx2, fy2, isMarked ? "faint" : "fine");
         if (Math.Min(width, height) >= Roomy || (width >= Roomy && height >= SmallSize + 4))
-            canvas.Text(left + (width / 2), top + (height / 2) + 4, Numerals.Whole(rack.Number), "small mid");
-        if (view is not null && view.Marked.Contains(rack)) canvas.Box(left + 2, top + 2, width - 4, height - 4, "heavy");
+            canvas.Text(left + (width / 2), top + (height / 2) + 4, Numerals.Whole(rack.Number), "small mid" + (isMarked ? " light" : ""));
         if (leads) canvas.End();
     }
 
@@ -183,11 +185,13 @@ internal sealed class FloorDrawing
         labels.Take(textX - width, textY - 12, textX, textY + 2);
     }
 
-    private void Band(Canvas canvas, SegmentFill fill)
+    private string ColourOf(SegmentFill fill) =>
+        OfAllowed(fill) is { Value: <= 1 } taken ? LoadColour.Of(taken) : DrawingStyle.Accent;
+
+    private void Band(SegmentFill fill, Action<string, double> draw)
     {
         var (a, b) = (fill.Net.Points[fill.Stretch.A], fill.Net.Points[fill.Stretch.B]);
         var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * layout.Scale);
-        var taken = OfAllowed(fill);
         var pieces = layout.Line(a.X, a.Y, b.X, b.Y);
         for (var i = 0; i < pieces.Length; i++)
         {
@@ -198,8 +202,7 @@ internal sealed class FloorDrawing
             if (i < pieces.Length - 1) (x1, x2) = isTurned ? (Within(x1, x2, width), x2) : (x1, Within(x2, x1, width));
             // A riser is a point of the floor and is seen as one.
             var end = fill.Pathway.IsRiser ? x2 + 0.01 : x2;
-            canvas.Stroke($"M{Canvas.N(x1)} {Canvas.N(y1)}L{Canvas.N(end)} {Canvas.N(y2)}",
-                taken.Value > 1 ? DrawingStyle.Accent : LoadColour.Of(taken), fill.Pathway.IsRiser ? width + RiserMore : width);
+            draw($"M{Canvas.N(x1)} {Canvas.N(y1)}L{Canvas.N(end)} {Canvas.N(y2)}", fill.Pathway.IsRiser ? width + RiserMore : width);
         }
 
         static double Within(double at, double far, double width) =>

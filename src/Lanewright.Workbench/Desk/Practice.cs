@@ -1,0 +1,57 @@
+namespace Lanewright.Workbench.Desk;
+
+/// <summary>Judges edits that nobody made while nobody makes any. A program that was just started is slow on every way it goes for the
+/// first times, and the first stroke of a person ought to be as quick as the tenth. Its results are thrown away.</summary>
+internal sealed class Practice
+{
+    private const int MostRounds = 24;
+
+    /// <summary>How long nothing may have been wanted before a round begins.</summary>
+    public static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(250);
+
+    private static readonly TimeSpan MostTime = TimeSpan.FromSeconds(4);
+
+    private readonly Lock gate = new();
+    private TimeSpan spent;
+    private int rounds;
+    private CancellationTokenSource? going;
+
+    /// <summary>Whether there is anything left to practise.</summary>
+    public bool IsLeft => rounds < MostRounds && spent < MostTime;
+
+    /// <summary>Judges the texts with an empty line more at the end of the first.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="texts">The texts as they are, by name.</param>
+    /// <param name="first">The first file.</param>
+    /// <param name="earlier">What earlier compilations found.</param>
+    /// <param name="isWanted">Whether somebody waits for something else by now.</param>
+    public void Round(
+        PlanFolder folder, Dictionary<string, string> texts, string first, EarlierWork earlier, Func<bool> isWanted)
+    {
+        using var effort = new CancellationTokenSource();
+        lock (gate) going = effort;
+        var since = TimeProvider.System.GetTimestamp();
+        rounds++;
+        try
+        {
+            if (isWanted()) return;
+            texts[first] = texts.GetValueOrDefault(first, "") + new string('\n', 1 + (rounds % 2));
+            Compilation.Of(new DeskFiles(folder, texts), first, earlier: earlier, cancel: effort.Token);
+        }
+        catch (OperationCanceledException) when (effort.IsCancellationRequested)
+        {
+            // Somebody typed.
+        }
+        finally
+        {
+            lock (gate) going = null;
+            spent += TimeProvider.System.GetElapsedTime(since);
+        }
+    }
+
+    /// <summary>Ends the round that goes on.</summary>
+    public void BreakOff()
+    {
+        lock (gate) going?.Cancel();
+    }
+}

@@ -1,0 +1,30 @@
+using Lanewright.Quantities;
+using Lanewright.Rules;
+
+namespace Lanewright.Workbench.Sheets;
+
+/// <summary>How many devices there are, group by group.</summary>
+internal static class WhyDevices
+{
+    /// <summary>Writes it.</summary>
+    public static bool Write(SheetPaper paper, DesignedPlan designed)
+    {
+        var devices = designed.Plan.Devices;
+        paper.Heading($"{Numerals.Grouped(devices.Count)} devices", "The sum of the groups of the plan. A group opens its first device, "
+            + "and a model everything it goes to.");
+        var table = PaperTable.Open(paper.Markup, "groups, the largest first", "group", "model", "what it is", "#devices",
+            "#of them existing", "#in racks");
+        var at = 0;
+        var groups = devices.Groups.Select(g => (Group: g, First: (at += g.Count) - g.Count)).ToList();
+        foreach (var (group, first) in groups.OrderByDescending(g => g.Group.Count).ThenBy(g => g.Group.Name, Text.NaturalOrder.Instance))
+        {
+            var racks = Enumerable.Range(first, group.Count).Select(d => devices.Rack(d)?.Index).OfType<int>().Distinct().Count();
+            table.Row(new Entry(group.Name, group.Count > 0 ? paper.Site.To("devices", devices.Name(first)) : ""),
+                new Entry(group.Model.Name, paper.Site.To("parts", group.Model.Name)), group.Model.Title, Numerals.Grouped(group.Count),
+                group.IsExisting ? Numerals.Grouped(group.Count) : "", racks > 0 ? Numerals.Grouped(racks) : "");
+        }
+        table.Row("sum", ["together", "", "", Numerals.Grouped(devices.Count), "", ""]);
+        table.Close();
+        return true;
+    }
+}

@@ -1,0 +1,73 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using Lanewright.Deliverables.Drawings;
+using Lanewright.Engineering.Cost;
+
+namespace Lanewright.Tests.Workbench;
+
+/// <summary>What a number opens comes to the number.</summary>
+public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
+{
+    [Fact]
+    public void Parts_AreTheSumOfWhatNeedsThem()
+    {
+        var designed = Expect.Designed(Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"));
+        foreach (var name in designed.Parts.Select(p => p.Item.Name).Distinct())
+        {
+            var origins = PartsTally.OriginsOf(designed.Plan, designed.Design, designed.Lines, designed.Plant, name);
+            // Cords of one length may be of several types, a line each.
+            foreach (var lines in designed.Parts.Where(p => p.Item.Name == name).GroupBy(p => p.Length))
+            {
+                var own = origins.Where(o => o.Length == lines.Key).ToList();
+                Assert.Equal((lines.Sum(l => l.Needed), lines.Sum(l => l.Existing)), (own.Sum(o => o.Needed), own.Sum(o => o.Existing)));
+            }
+        }
+    }
+
+    /// <summary>Headline numbers of the brief are those that their derivations begin with.</summary>
+    [Theory]
+    [InlineData("why/devices", "devices")]
+    [InlineData("why/cables", "cables to lay")]
+    [InlineData("why/price", "CU to buy")]
+    public async Task Headline_OpensWhatItIsTheSumOf(string address, string name)
+    {
+        var (_, brief) = await demo.Get("brief");
+        var figure = All(PageOf(brief), "a").First(a => a.Attribute("href")!.Value.EndsWith(address, StringComparison.Ordinal)
+            && a.Value.EndsWith(name, StringComparison.Ordinal));
+        var (_, why) = await demo.Get(address);
+        var sum = All(PageOf(why), "tr").Single(r => r.Attribute("class")?.Value == "sum");
+        Assert.Contains(All(sum, "td"), d => NumberIn(d.Value) == NumberIn(figure.Value));
+    }
+
+    /// <summary>The number a text begins with, without its parts of a whole; null where it begins with none.</summary>
+    private static decimal? NumberIn(string text) => Regex.Match(text, @"^[0-9\u202f]+(\.[0-9]+)?") is { Success: true } found
+        ? Math.Round(decimal.Parse(found.Value.Replace("\u202f", "", StringComparison.Ordinal),
+            System.Globalization.CultureInfo.InvariantCulture), MidpointRounding.AwayFromZero)
+        : null;
+
+    [Theory]
+    [InlineData("fabric/D05")]
+    [InlineData("fabric/D05?down=spine-1")]
+    [InlineData("fabric/D02")]
+    public async Task FiguresOnLoads_StandApart(string sheet)
+    {
+        var (_, text) = await demo.Get(sheet);
+        var boxes = All(PageOf(text), "text")
+            .Where(t => t.Attribute("class")?.Value is "small bold halo mid" or "tiny soft halo mid")
+            .Select(t => (t.Value, Size: t.Attribute("class")!.Value[0] == 's' ? 10.5 : 9.5, Text: t))
+            .Select(t => (t.Value, Wide: TextFit.Width(t.Value, t.Size) / 2, High: t.Size, X: Of(t.Text, "x"),
+                Y: Of(t.Text, "y"))).ToList();
+        Assert.NotEmpty(boxes);
+        foreach (var (a, i) in boxes.Select((b, i) => (b, i)))
+            foreach (var b in boxes.Skip(i + 1))
+                Assert.True(Math.Abs(a.X - b.X) >= a.Wide + b.Wide - 1 || Math.Abs(a.Y - b.Y) >= Math.Min(a.High, b.High) - 1,
+                    $"'{a.Value}' and '{b.Value}' lie over one another");
+    }
+
+    private static double Of(XElement text, string name) =>
+        double.Parse(text.Attribute(name)!.Value, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static XElement PageOf(string text) => XDocument.Parse(Regex.Replace(text, "<!DOCTYPE html>", "")).Root!;
+
+    private static IEnumerable<XElement> All(XElement page, string name) => page.Descendants().Where(e => e.Name.LocalName == name);
+}
