@@ -96,7 +96,7 @@ internal sealed class LineCommand
         return answer.Design.Verdict == Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
-    /// <summary>The lines of a plan. What is wrong with the plan besides is for 'check' to say.</summary>
+    /// <summary>The lines of a plan. What is wrong with the plan beside its lines is for 'check' to say.</summary>
     private int Plan(ParseResult parsed, string path)
     {
         Option[] ofPlans = [name, sweep, json];
@@ -114,10 +114,14 @@ internal sealed class LineCommand
             throw new UsageFault($"the plan has no line '{wanted}' that could be read"
                 + Spelling.DidYouMean(wanted ?? "", all.Select(l => l.Statement.Name))
                 + (judged.HasErrors ? "; 'lanewright check' shows what stands in the way" : ""));
-        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed.Plan, stream, swept));
-        else foreach (var line in lines) LinePrinter.Print(line, designed.Plan, swept);
-        var isDenied = lines.Any(l => l.Verdict == Verdict.Fail || l.Routes.Length < l.Statement.Routes);
-        return isDenied ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+        var faults = PlanFaults.OfLines(designed.Findings);
+        if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed, stream, swept));
+        else
+        {
+            FindingPrinter.Print(Screen.Lines, faults);
+            foreach (var line in lines) LinePrinter.Print(line, designed.Plan, swept);
+        }
+        return faults.Length > 0 || lines.Any(l => l.Verdict == Verdict.Fail) ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
     private string? Swept(ParseResult parsed)

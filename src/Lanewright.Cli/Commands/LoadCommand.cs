@@ -4,7 +4,6 @@ using Lanewright.Cli.Printing;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Json;
 using Lanewright.Engineering.Load;
-using Lanewright.Findings;
 using Lanewright.Model.Binding;
 using Lanewright.Rules;
 using Lanewright.Text;
@@ -35,22 +34,19 @@ internal static class LoadCommand
         {
             var split = RuleOf(parsed.GetValue(rule));
             var judged = CommonOptions.Compile(parsed.GetRequiredValue(plan));
-            var faults = judged.Findings.Where(f => f.Severity == Severity.Error && IsOfReading(f)).ToList();
-            if (faults.Count > 0 && !parsed.GetValue(json)) LoadPrinter.PrintFaults(judged, faults);
+            var faults = PlanFaults.OfReading(judged.Findings);
+            if (faults.Length > 0 && !parsed.GetValue(json)) LoadPrinter.PrintFaults(judged, faults);
             var asked = Ask(judged, split, parsed.GetValue(demand), parsed.GetValue(pairs), parsed.GetValue(seed));
-            var answer = asked with { Errors = faults.Count };
+            var answer = asked with { Errors = faults.Length };
             if (parsed.GetValue(json)) Screen.Document(stream => LoadJson.Write(answer, stream));
             else LoadPrinter.Print(answer);
             // Only what the plan asks for can be answered with no.
             var isAsked = judged.Plan is { Demands.IsEmpty: false };
             var isDenied = isAsked && answer.Demands.Any(d => d.IsOverloaded || d.UnroutedGigabits > 0);
-            return isDenied || faults.Count > 0 ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+            return isDenied || faults.Length > 0 ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
         });
         return command;
     }
-
-    /// <summary>What rules find leaves the answer as it is; what could not be read is missing from it.</summary>
-    private static bool IsOfReading(Finding finding) => RuleBook.All.All(r => r.Kind != finding.Kind);
 
     private static LoadAnswer Ask(JudgedPlan judged, SplitRule? rule, string? demand, bool pairs, ulong seed)
     {

@@ -74,7 +74,7 @@ public static class DeliverySet
     [
         Csv(LinesView.Of(designed)),
         Csv(SpansView.Of(designed)),
-        new Deliverable("lines.json", stream => PlanLinesJson.Write(designed.Lines.Value.Lines, designed.Plan, stream)),
+        new Deliverable("lines.json", stream => PlanLinesJson.Write(designed.Lines.Value.Lines, designed, stream)),
         .. LineDrawingSet.Of(designed),
     ];
 

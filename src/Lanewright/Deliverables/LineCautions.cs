@@ -19,10 +19,11 @@ public static class LineCautions
     /// <param name="standards">Where the levels end.</param>
     public static string Hint(LineDesign design, StandardsLibrary standards)
     {
-        if (design.Checks.FirstOrDefault(c => c.Name == LineCheckNames.FibreLight) is not { Value: { } total, Limit: { } most } check)
-            return "";
+        if (design.Checks.FirstOrDefault(c => c.Name == LineCheckNames.FibreLight) is not { } check) return "";
+        if (check is not { Value: { } total, Limit: { } most })
+            return "how strong the light in a fibre may be is not known: take it for hazardous until the label or the maker says otherwise";
         var first = standards.LineValue("fibre-light", "hazard-from").Value;
-        var where = total <= first ? "level 1" : total <= most ? "level 1M" : "a level beyond 1M";
+        var where = total <= first ? "level 1" : total <= most ? "level 1M" : "beyond level 1M";
         return $"strongest light in a fibre {Numerals.Shown(total, "dBm")}: hazard {where}, for level 1 ends near "
             + $"{Numerals.Shown(first, "dBm")} and 1M near {Numerals.Shown(most, "dBm")} [{Marks.Name(check.Source?.Mark ?? Mark.Weak)}]; "
             + "a hint, and no classification";

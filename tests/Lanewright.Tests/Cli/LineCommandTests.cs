@@ -109,6 +109,44 @@ public sealed class LineCommandTests
         Assert.DoesNotContain("   at ", run.Error + run.Output, StringComparison.Ordinal);
     }
 
+    // A line that could not be read, or that rules find at fault, is no line that passes, however the rest may be.
+    [Theory]
+    [InlineData("good: { from: a, to: b, type: 400ZR }, lost: { from: a, to: b }", "1 error")]
+    [InlineData("late: { from: a, to: b, type: 400ZR, latency: 100 us }", "1 error")]
+    [InlineData("five: { from: a, to: b, rate: 400G, channels: 5, scheme: grey }", "1 error")]
+    public void PlanWithAFaultInItsLines_Fails(string lines, string counted)
+    {
+        var path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".yaml");
+        File.WriteAllText(path, $$"""
+            lanewright: 1
+            sites: { a: {}, b: {} }
+            spans: { s: { from: a, to: b, length: 30 km } }
+            lines: { {{lines}} }
+            """);
+        try
+        {
+            using var json = Json($"line {path} --json", 1);
+            Assert.Equal("fail", json.RootElement.GetProperty("verdict").GetString());
+            Assert.Equal(counted, $"{json.RootElement.GetProperty("errors").GetInt32()} error");
+            Assert.Contains(": error LW", Program.Run($"line {path}").Output, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
+    // Worked by hand: 96 transmitters of 0 dBm at the most behind a multiplexer of 5.5 dB are 14.3 dBm together, above the 10 dBm of level 1
+    // (IEC 60825-2 as the notes quote it).
+    [Fact]
+    public void LightOfAllChannels_IsWhatTheHintCounts()
+    {
+        using var json = Json("line --length 10km --type OR-100G-31.6GBd-QPSK --channels 96 --spacing 50GHz --json", 0);
+        var light = json.RootElement.GetProperty("checks").EnumerateArray().Single(c => c.GetProperty("name").GetString() == "fibre-light");
+        Assert.Equal(0 - 5.5 + (10 * Math.Log10(96)), light.GetProperty("value").GetDouble(), 0.01);
+        Assert.Contains("level 1M", json.RootElement.GetProperty("hazardHint").GetString(), StringComparison.Ordinal);
+    }
+
     private static JsonDocument Json(string arguments, int code)
     {
         var run = Program.Run(arguments);

@@ -78,8 +78,8 @@ public sealed class LinePriceTests
             """));
         var missing = Assert.Single(designed.Parts, p => p.IsMissingFromTotal);
         var row = PartsView.Of(designed).Rows().Single(r => r[0].Text == missing.Item.Name);
-        Assert.Equal(["", "", "not known"], [row[9].Text, row[10].Text, row[13].Text]);
-        Assert.False(row[9].IsNumber || row[10].IsNumber);
+        Assert.Equal(["", "", "not known"], [row[10].Text, row[11].Text, row[14].Text]);
+        Assert.False(row[10].IsNumber || row[11].IsNumber);
         Assert.Contains("1 line of the parts list", PlanSummary.Of(designed).Missing);
     }
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
 using Lanewright.Model;
+using Lanewright.Rules;
 
 namespace Lanewright.Deliverables.Json;
 
@@ -9,14 +10,19 @@ namespace Lanewright.Deliverables.Json;
 public static class PlanLinesJson
 {
     /// <summary>Writes them.</summary>
-    public static void Write(IReadOnlyList<LineResult> lines, Plan plan, Stream stream, string? swept = null) => JsonText.Write(
+    public static void Write(IReadOnlyList<LineResult> lines, DesignedPlan designed, Stream stream, string? swept = null) => JsonText.Write(
         stream, writer =>
     {
+        var plan = designed.Plan;
+        // What could not be read is missing below, and rules see more than one line at a time.
+        var errors = PlanFaults.OfLines(designed.Findings).Length;
         writer.WriteStartObject();
+        writer.WriteNumber("errors", errors);
         // The line that comes out worst stands for all, with the keys that a line by itself has.
         var governing = lines.SelectMany(l => l.Routes).OrderByDescending(r => r.Verdict)
             .ThenBy(r => r.Answer.Design.Worst?.Margin ?? default).FirstOrDefault();
-        if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, plan.Catalogue, plan.Currency, lines.Max(l => l.Verdict));
+        if (governing is not null) LineJson.WriteKeys(writer, governing.Answer, plan.Catalogue, plan.Currency,
+            errors > 0 ? Verdict.Fail : lines.Max(l => l.Verdict));
         writer.WriteStartArray("lines");
         foreach (var line in lines) Line(writer, line, plan, swept);
         writer.WriteEndArray();

@@ -193,13 +193,9 @@ internal sealed class CoherentChecks(
                 IsAdvice = true,
                 Note = "the closed form of nonlinear noise was not proven on so short a span",
             };
-        var light = question.Standards.LineValue("fibre-light", "hazard-most");
-        var strongest = state.Amplifiers.Select(a => a.Output.OfAll(channels.Length)).DefaultIfEmpty(trial.Transmitter).MaxBy(l => l.Dbm);
-        yield return Check.AtMost(LineCheckNames.FibreLight, strongest.Dbm, light, CheckUnits.Average) with
-        {
-            IsAdvice = true,
-            Note = "total power in the fibre; the label on the equipment and local rules decide",
-        };
+        yield return LineLight.Of(
+            question, type.TxMax?.Value is { } most ? PowerLevel.Max(most, trial.Transmitter) : null,
+            state.Amplifiers.Select(a => (a.Output + a.Pad).OfAll(channels.Length)));
     }
 
     private static string Shown(Decibels? value) => value is { } v ? Numerals.Unit(Math.Round(v.Value, 2), "dB") : "not known";

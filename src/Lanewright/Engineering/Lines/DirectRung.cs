@@ -86,6 +86,7 @@ internal static class DirectRung
                 .. Spacing(question, scheme, type),
                 penalties.Checks().First(),
                 .. penalties.Delays(),
+                LineLight.Of(question, type.TxMax?.Value ?? question.Transmitter, []),
             ],
             Channels =
             [

@@ -44,7 +44,7 @@ internal static class GreyRung
         {
             Scheme = LineScheme.Grey,
             TypeName = best.Type.Name,
-            Checks = [pairs, .. best.Link.Checks],
+            Checks = [pairs, .. best.Link.Checks, LightOf(question, best.Type)],
             Channels = [.. question.Channels.Channels.Select(_ => GreyChannel(best.Type, best.Link))],
             Latency = CoherentLine.LatencyOf(question),
             Spans = At(best.Link, question),
@@ -62,6 +62,10 @@ internal static class GreyRung
         if (more is not { Value: > 0 } farther) return question.Spans;
         return [.. question.Spans.Select(s => s with { Farther = farther * (s.Loss.Value / question.SpanLoss.Value) })];
     }
+
+    /// <summary>All wavelengths of one fibre at the most they may send.</summary>
+    private static Check LightOf(LineQuestion question, InterfaceType type) =>
+        LineLight.Of(question, null, type.TxAverageMax is { } most ? [most.Value.OfAll(type.WavelengthsPerFibre)] : []);
 
     /// <summary>What the channel of a link may lose; null where no budget is known.</summary>
     private static Decibels? LossLimit(SingleLink link) =>

@@ -44,7 +44,7 @@ public sealed record LineChange(string What, Decibels Gained, Money? Cost)
         if (question.Channels.Channels.Length > 1 && ChannelPlan.Middle(question.Standards.Grid, question.Channels.Spacing,
                 (question.Channels.Channels.Length + 1) / 2) is { } half)
             Ask("half the channels", question with { Channels = half });
-        if (design.Scheme == LineScheme.BoosterAndPreamplifier && question.Spans.Length == 1)
+        if (design.Scheme == LineScheme.BoosterAndPreamplifier && question.Spans is [{ MayDivide: true }])
         {
             var piece = question.Spans[0].Piece(2);
             Buy("an in-line amplifier in the middle", question with { Spans = [piece, piece] }, type, LineScheme.InLine);

@@ -34,10 +34,12 @@ public sealed record LineResult
     /// <summary>What it carries whole: a route that fails carries nothing.</summary>
     public BitRate Capacity => Statement.Rate * (Statement.Channels * Routes.Count(r => r.Carries));
 
-    /// <summary>The worst verdict of its routes; fail where the plan wants more routes, routes that share nothing, or more of the time
-    /// than they give.</summary>
+    /// <summary>The worst verdict of its routes; fail where the plan wants more routes, routes that share nothing, more of the time than
+    /// they give, or less delay.</summary>
     public Verdict Verdict => Routes.Length < Statement.Routes || Routes.IsEmpty || !Shared.IsEmpty
         || (Statement.AvailabilityLeast is { } least && Availability < least)
+        || (Statement.LatencyMost is { } most && Routes.Any(r => r.Answer.Design.Latency is { } delay && delay.Value > most))
+        || (Statement.DifferenceMost is { } apart && Difference > apart)
             ? Verdict.Fail
             : Routes.Max(r => r.Verdict);
 
