@@ -64,7 +64,7 @@ public sealed class PlantDocumentTests
         Assert.Equal("letters-mm", rows[0][^1].TrimEnd());
         Assert.All(rows.Skip(1).Zip(letters).Where(r => r.First[1].Length < 12 && r.First[2].Length < 12),
             r => Assert.True(r.Second >= 1.8, string.Join(',', r.First)));
-        var narrow = PlanBlock.Compile(Plan.Replace("width: 25 mm", "width: 12 mm", StringComparison.Ordinal));
+        var narrow = PlanBlock.Compile(Plan.Replace("l4", "controller-of-the-northern-storage-hall", StringComparison.Ordinal));
         Assert.Contains("letters are smaller than 1.8 mm",
             Encoding.UTF8.GetString(Delivered.File(narrow, "labels.html")), StringComparison.Ordinal);
     }
