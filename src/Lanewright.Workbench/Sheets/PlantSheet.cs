@@ -1,7 +1,6 @@
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Trace;
 using Lanewright.Deliverables.Tables;
-using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 
@@ -44,12 +43,9 @@ internal static class PlantSheet
     /// <summary>The way of the first cable through the trunk; others are told port by port in the table below.</summary>
     private static void Trace(SheetPaper paper, DesignedPlan designed, string trunk)
     {
-        var (design, book) = (designed.Design, designed.Plant.Value);
-        foreach (var way in book.Ways.Where(w => w.Way.Legs.Any(l => l.Trunk.Name == trunk)))
+        foreach (var (_, cable) in TraceSet.Ways(designed).Where(w => w.Way.Way.Legs.Any(l => l.Trunk.Name == trunk)))
         {
-            var name = Identifiers.Cable(design.CableOf(way.FirstLink));
-            if (CablePath.Of(designed.Plan, design, book, way.FirstLink, name) is not { } path) continue;
-            paper.Figure(() => new TraceDrawing(designed.Plan, "trace", name, path).Write(paper.Markup, isFile: false));
+            paper.Figure(() => new TraceDrawing(designed.Plan, "trace", cable).Write(paper.Markup, isFile: false));
             return;
         }
         paper.Markup.Element("p", $"Nothing is patched through {trunk} yet.", ("class", "soft"));

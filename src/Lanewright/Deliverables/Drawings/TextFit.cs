@@ -43,6 +43,21 @@ public static class TextFit
         return Cut + text[start..];
     }
 
+    /// <summary>The text, or where it is wider than allowed its beginning and its end with an ellipsis between them: names of a row begin
+    /// alike, and their numbers tell them apart.</summary>
+    public static string Middle(string text, double width, double size)
+    {
+        if (Width(text, size) <= width) return text;
+        var room = width - Width(Cut, size);
+        var (tail, head) = (text.Length, 0);
+        while (tail > 0 && Width(text[(tail - 1)..], size) <= room / 2) tail--;
+        while (head < tail && Width(text[..(head + 1)] + text[tail..], size) <= room) head++;
+        // Half of a surrogate pair is no character.
+        if (head > 0 && char.IsHighSurrogate(text[head - 1])) head--;
+        if (tail < text.Length && char.IsLowSurrogate(text[tail])) tail++;
+        return text[..head] + Cut + text[tail..];
+    }
+
     /// <summary>The text in lines of at most a width, broken at blanks and after hyphens and slashes; what is more than the lines allowed
     /// is cut.</summary>
     public static ImmutableArray<string> Lines(string text, double width, double size, int most = int.MaxValue, bool bold = false)

@@ -79,14 +79,33 @@ internal sealed class TitleBlock
     public static TitleBlock Of(string about, params ImmutableArray<(string Label, string Value, double Share)> cells) =>
         new(cells, Verdict.Pass, about, []);
 
+    /// <summary>The block of a drawing of one link, with its verdict and what decides against it.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="about">What the drawing is about, in a word or two.</param>
+    /// <param name="verdict">What the link comes to.</param>
+    /// <param name="reasons">What decides against it.</param>
+    /// <param name="more">Label, value and relative width of each further cell.</param>
+    public static TitleBlock Of(
+        Plan plan, string about, Verdict verdict, ImmutableArray<string> reasons,
+        params ImmutableArray<(string Label, string Value, double Share)> more)
+    {
+        var block = Of(plan, about, [.. more, ("verdict", Checks.Word(verdict), 1.2)]);
+        return new TitleBlock(block.cells, verdict, about, verdict == Verdict.Pass ? [] : Shown(verdict, reasons));
+    }
+
     /// <summary>The comparisons that decide against the way, one a line.</summary>
     private static ImmutableArray<string> ReasonsOf(LinkWay way)
     {
         var verdict = way.Solution.Verdict;
         if (verdict == Verdict.Pass) return [];
-        var deciding = way.Solution.Checks.Where(c => c.Verdict == verdict && !c.IsAdvice).Select(LostBy.Describe).Distinct().ToList();
+        var deciding = way.Solution.Checks.Where(c => c.Verdict == verdict && !c.IsAdvice).Select(LostBy.Describe).Distinct();
+        return Shown(verdict, [.. deciding]);
+    }
+
+    private static ImmutableArray<string> Shown(Verdict verdict, ImmutableArray<string> deciding)
+    {
         var shown = deciding.Take(MostReasons).Select(d => $"{(verdict == Verdict.Fail ? "Fails" : "Unproven")}: {d}");
-        if (deciding.Count > MostReasons) shown = shown.Append($"and {Numerals.Whole(deciding.Count - MostReasons)} more");
+        if (deciding.Length > MostReasons) shown = shown.Append($"and {Numerals.Whole(deciding.Length - MostReasons)} more");
         return [.. shown.Select(r => TextFit.Short(r, Sheet.Width - (2 * Sheet.Margin), ReasonSize, bold: true))];
     }
 

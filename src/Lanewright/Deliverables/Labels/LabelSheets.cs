@@ -13,11 +13,6 @@ public static class LabelSheets
     /// <summary>Labels drawn at most: a browser that lays out more takes minutes. The table holds all.</summary>
     public const int MostDrawn = 10_000;
 
-    private const double Inset = 1.5;
-    private const double LargestText = 4.2;
-    private const double SmallShare = 0.72;
-    private const double LineShare = 0.27;
-
     /// <summary>Writes them.</summary>
     public static void Write(DesignedPlan designed, Stream stream)
     {
@@ -29,6 +24,11 @@ public static class LabelSheets
         Head(markup, designed.Plan.Name, sheet);
         markup.Open("body");
         var all = LabelList.Of(designed);
+        var tiny = all.Take(MostDrawn).Count(l => LabelLine.Smallest(sheet, l) < LabelLine.Readable);
+        if (tiny > 0)
+            markup.Element("p", $"On {Numerals.Grouped(tiny)} labels letters are smaller than {Numerals.Plain(LabelLine.Readable)} mm "
+                + "(5 pt), too small to be read on a rack: take larger labels or shorter names. labels.csv names the size of each.",
+                ("class", "note"));
         var page = 0;
         foreach (var labels in all.Take(MostDrawn).Chunk(sheet.OnPage)) Page(markup, sheet, labels, ++page);
         var left = Math.Max(0, all.LongCount() - MostDrawn);
@@ -49,7 +49,7 @@ public static class LabelSheets
             + "body{margin:0}svg{display:block;break-after:page;background:#fff}"
             + $"svg text{{font-family:{DrawingStyle.Fonts};fill:#000;font-variant-numeric:tabular-nums}}"
             + "svg .cut{fill:none;stroke:#b8b4aa;stroke-width:.1}@media print{svg .cut{stroke:none}}"
-            + "@media screen{body{background:#ddd8cc}svg{margin:6mm auto}}");
+            + "@media print{.note{display:none}}@media screen{body{background:#ddd8cc}svg{margin:6mm auto}.note{margin:6mm}}");
         markup.Close();
         markup.Close();
     }
@@ -69,23 +69,13 @@ public static class LabelSheets
         markup.Close();
     }
 
-    /// <summary>Three lines; letters as large as the widest line and the height of the label leave them.</summary>
     private static void Label(MarkupWriter markup, LabelSheet sheet, PrintedLabel label, double x, double y)
     {
         var (width, height) = (sheet.Width.Millimetres, sheet.Height.Millimetres);
         markup.Leaf("rect", ("x", N(x)), ("y", N(y)), ("width", N(width)), ("height", N(height)), ("class", "cut"));
-        var room = Math.Max(0, width - (2 * Inset));
-        var size = Math.Min(LargestText, height * LineShare * 0.8);
-        Line(markup, label.First, x + Inset, y + (height * LineShare), room, size, bold: true);
-        Line(markup, label.Second, x + Inset, y + (2 * height * LineShare), room, size, bold: false);
-        Line(markup, label.Third, x + Inset, y + (3 * height * LineShare), room, size * SmallShare, bold: false);
-    }
-
-    private static void Line(MarkupWriter markup, string text, double x, double y, double room, double size, bool bold)
-    {
-        if (text.Length == 0) return;
-        var fits = Math.Min(size, room / TextFit.Width(text, 1, bold));
-        markup.Element("text", text, ("x", N(x)), ("y", N(y)), ("font-size", N(fits)), ("font-weight", bold ? "700" : "400"));
+        foreach (var line in LabelLine.Of(sheet, label))
+            markup.Element("text", line.Text, ("x", N(x + LabelLine.Inset)), ("y", N(y + line.Y)), ("font-size", N(line.Size)),
+                ("font-weight", line.IsBold ? "700" : "400"));
     }
 
     private static string Mm(Length length) => N(length.Millimetres);

@@ -10,7 +10,7 @@ public static class LabelsView
     public static TableView Of(DesignedPlan designed) => new("labels",
     [
         new("kind", 8), new("line-1", 28), new("line-2", 28), new("line-3", 28), new("page", 7, ColumnKind.Whole),
-        new("place", 7, ColumnKind.Whole),
+        new("place", 7, ColumnKind.Whole), new("letters-mm", 10, ColumnKind.Real),
     ], () => Rows(designed));
 
     private static IEnumerable<Cell[]> Rows(DesignedPlan designed)
@@ -19,7 +19,8 @@ public static class LabelsView
         var number = 0;
         foreach (var label in LabelList.Of(designed))
         {
-            yield return [label.Kind, label.First, label.Second, label.Third, (number / onPage) + 1, (number % onPage) + 1];
+            yield return [label.Kind, label.First, label.Second, label.Third, (number / onPage) + 1, (number % onPage) + 1,
+                Math.Round(LabelLine.Smallest(designed.Plan.Labels, label), 2)];
             number++;
         }
     }

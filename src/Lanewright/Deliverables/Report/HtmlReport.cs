@@ -59,6 +59,7 @@ public static class HtmlReport
             new ReportLoad(markup, designed).Write();
             new ReportRacks(markup, designed).Write();
             new ReportPathways(markup, designed).Write();
+            new ReportPlant(markup, designed).Write();
             ReportSpares.Write(markup, designed);
             new ReportLines(markup, designed).Write();
             new ReportClasses(markup, designed, ways, drawn).Write();
@@ -77,9 +78,10 @@ public static class HtmlReport
         (string, string)[] racks = judged.Designed?.Racks.Value.Racks.IsEmpty != false ? [] : [(ReportRacks.Anchor, "Racks, power "
             + "and heat")];
         (string, string)[] pathways = judged.Designed?.Pathways.Value.Net is null ? [] : [(ReportPathways.Anchor, ReportPathways.Heading)];
+        (string, string)[] plant = judged.Plan?.Trunks.IsEmpty != false ? [] : [(ReportPlant.Anchor, ReportPlant.Heading)];
         (string, string)[] lines = judged.Plan?.Lines.IsEmpty != false ? [] : [(ReportLines.Anchor, "Lines between sites")];
         foreach (var (target, words) in (IEnumerable<(string, string)>)[("findings", ReportFront.Heading), .. sizing, .. load, .. racks,
-            .. pathways, .. lines, ("classes", "Classes of links"), ("parts", "Parts"), ("notes", "Notes")])
+            .. pathways, .. plant, .. lines, ("classes", "Classes of links"), ("parts", "Parts"), ("notes", "Notes")])
             markup.Inline("a", words, ("href", "#" + target));
         foreach (var way in drawn) markup.Inline("a", way.Name, ("href", "#" + way.Name));
         markup.Close();

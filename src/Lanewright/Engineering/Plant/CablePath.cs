@@ -149,7 +149,7 @@ public sealed class CablePath
         Connection(channel, Place(patch.NearPanel, patch.NearSlot), PortOf(patch.IsNearOpen, patch.NearPort), isMeasured);
         Cassette(channel, patch, patch.Leg.IsTurned, patch.NearPort, isMeasured, isBefore: true);
         var glass = trunk.MeasuredLoss ?? Glass(channel, patch.Leg.Length ?? default);
-        Add("trunk", trunk.NameOf(patch.Number), trunk.Cable.Name, glass);
+        Add("trunk", trunk.NameOf(patch.Number), $"type {TrunkFronts.CableType(trunk)}, {trunk.Cable.Name}", glass);
         // Splices that the statement counts lie nobody knows where; those of the trunk lie in it.
         if (trunk.Splices > 0 && !AreSplicesStated)
             Add("splices", trunk.NameOf(patch.Number), Numerals.Whole(trunk.Splices),

@@ -19,7 +19,7 @@ public sealed record IdleTrunk(TrunkGroup Trunk, int Number, Length? Length, Way
         var state = book.Trunks[trunk.Index];
         var elements = ImmutableArray.CreateBuilder<PathElement>();
         Front(isFar: false);
-        elements.Add(new PathElement("trunk", trunk.NameOf(number), trunk.Cable.Name, null));
+        elements.Add(new PathElement("trunk", trunk.NameOf(number), $"type {TrunkFronts.CableType(trunk)}, {trunk.Cable.Name}", null));
         for (var i = 1; i <= trunk.PairsBetween; i++)
             elements.Add(new PathElement("connection", trunk.NameOf(number), $"on the way, {i} of {trunk.PairsBetween}", null));
         Front(isFar: true);

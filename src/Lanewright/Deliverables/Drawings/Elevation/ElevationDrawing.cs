@@ -36,7 +36,7 @@ internal sealed class ElevationDrawing(
         var most = racks.Max(r => r.Rack.Type.Units);
         var top = Sheet.Top + HeadRoom;
         var floor = top + (most * UnitHeight);
-        var bottom = floor + 16 + (6 * LineStep) + CautionRoom;
+        var bottom = floor + 16 + ((4 + (2 * FeedLines)) * LineStep) + CautionRoom;
         var row = $"{racks[0].Rack.Hall.FullName}, row {racks[0].Rack.Row}";
         var block = TitleBlock.Of(designed.Plan, row,
             ("hall and row", row, 2.4), ("seen from", isRear ? "the rear" : "the front", 1.2), ("racks", Numerals.Whole(racks.Length), 0.8),
@@ -94,7 +94,7 @@ internal sealed class ElevationDrawing(
         canvas.Box(left + 1, y + 0.6, Inner - 2, height - 1.2, isRear ? "hollow" : "block");
         var places = isRear ? [] : designed.Plant.Value.Fronts.Value.Of(device.Device);
         var room = places.Count == 0 ? Inner - 10 : (Inner * NameShare) - 8;
-        canvas.Text(left + 5, y + (height / 2) + 3.4, TextFit.Short(device.Name, room, TinySize), "tiny");
+        canvas.Text(left + 5, y + (height / 2) + 3.4, TextFit.Middle(device.Name, room, TinySize), "tiny");
         if (places.Count > 0) Front(canvas, places, device.Group.Model.Units, left + (Inner * NameShare), y);
     }
 
@@ -119,7 +119,7 @@ internal sealed class ElevationDrawing(
         {
             var x = i == 0 ? left - Strip - 1 : left + Inner + 1;
             canvas.Box(x, top + UnitHeight, Strip, floor - top - (2 * UnitHeight), own[i].AfterLoss > own[i].Limit ? "actfill" : "full");
-            var name = TextFit.Short(own[i].Feed.Name, (floor - top) / 2, TinySize);
+            var name = TextFit.Middle(own[i].Feed.Name, (floor - top) / 2, TinySize);
             canvas.Upright(x + Strip - 1, floor - UnitHeight - 6, name, "tiny light");
         }
     }
@@ -139,21 +139,38 @@ internal sealed class ElevationDrawing(
                 ? $"most {Numerals.Fixed(contents.Maximum.Value / 1000, 1)} of {Numerals.Fixed(watts.Value / 1000, 1)} kW"
                 : $"most {Numerals.Grouped((decimal)Math.Round(contents.Maximum.Value))} W",
                 hot is { } cooled && contents.Maximum > cooled),
-            .. designed.Plan.Power.IsEmpty ? [] : strips.Value[contents.Rack.Index].Take(2).Select(Current),
+            .. designed.Plan.Power.IsEmpty ? [] : strips.Value[contents.Rack.Index].Take(2).SelectMany(Current),
         ];
         for (var i = 0; i < lines.Length; i++)
             canvas.Text(x + 6, floor + 18 + (i * LineStep), TextFit.Short(lines[i].Text, Pitch - 10, SmallSize),
                 lines[i].IsOver ? "small alert" : "small");
     }
 
-    /// <summary>The current of a strip, and what it is after the loss of another feed; a long name gives way to the figures.</summary>
-    private (string Text, bool IsOver) Current(StripLoad strip)
+    /// <summary>The current of a strip, and what it is after the loss of another feed; on a sheet where a name and its figures do not fit
+    /// one line, names stand above them.</summary>
+    private IEnumerable<(string Text, bool IsOver)> Current(StripLoad strip)
+    {
+        var (name, isOver) = (strip.Feed.Name, strip.AfterLoss > strip.Limit);
+        if (FeedLines == 1)
+        {
+            yield return ($"{name} {Figures(strip)}", isOver);
+            yield break;
+        }
+        yield return (TextFit.Middle(name, (Pitch - 10) / Bold, SmallSize), isOver);
+        yield return (Figures(strip), isOver);
+    }
+
+    private static string Figures(StripLoad strip)
     {
         var after = strip.Lost is null ? "" : "/" + Numerals.Fixed(strip.AfterLoss.Value, 1);
-        var figures = $" {Numerals.Fixed(strip.Highest.Value, 1)}{after} of {Numerals.Fixed(strip.Limit.Value, 1)} A";
-        var room = Pitch - 10 - TextFit.Width(figures, SmallSize);
-        return (TextFit.Ending(strip.Feed.Name, room, SmallSize) + figures, strip.AfterLoss > strip.Limit);
+        return $"{Numerals.Fixed(strip.Highest.Value, 1)}{after} of {Numerals.Fixed(strip.Limit.Value, 1)} A";
     }
+
+    /// <summary>Names of feeds that break a limit stand in bold, which is wider.</summary>
+    private const double Bold = 1.12;
+
+    private int FeedLines => designed.Plan.Power.IsEmpty || racks.SelectMany(r => strips.Value[r.Rack.Index])
+        .All(s => TextFit.Width($"{s.Feed.Name} {Figures(s)}", SmallSize) <= (Pitch - 10) / Bold) ? 1 : 2;
 
     private string Description() => string.Join(" ", racks.Select(r =>
         $"Rack {r.Rack.Name}: {Numerals.Whole(r.Devices.Length)} devices, {Numerals.Whole(r.FreeUnits)} units free, "

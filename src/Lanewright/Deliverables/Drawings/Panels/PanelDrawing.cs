@@ -68,7 +68,7 @@ internal sealed class PanelDrawing(DesignedPlan designed, PanelFronts fronts, Im
         canvas.Text(x + 5, y + 13, Numerals.Padded(place.Slot, 2), "tiny soft");
         if (place.Trunk is not { } trunk) return;
         var name = trunk.NameOf(place.Number);
-        canvas.Text(x + 19, y + 13, TextFit.Short(name, width - 24, TinySize), "tiny");
+        canvas.Text(x + 19, y + 13, TextFit.Middle(name, width - 24, TinySize), "tiny");
         if (place.IsOpen)
         {
             canvas.Box(x + (width / 2) - (ArrayWidth / 2), y + 26, ArrayWidth, 9, place.Used.IsEmpty ? "hollow" : "full");

@@ -24,7 +24,7 @@ internal static class PanelSet
     }
 
     /// <summary>Panels in order, as many on a sheet as their heights allow.</summary>
-    private static IEnumerable<ImmutableArray<int>> Sheets(DesignedPlan designed, PanelFronts fronts)
+    public static IEnumerable<ImmutableArray<int>> Sheets(DesignedPlan designed, PanelFronts fronts)
     {
         var sheet = ImmutableArray.CreateBuilder<int>();
         var units = 0;

@@ -10,102 +10,126 @@ namespace Lanewright.Deliverables.Drawings.Trace;
 /// interface type allows.</summary>
 internal sealed class TraceDrawing
 {
-    private const double StrandY = Sheet.Top + 62;
-    private const double WordsY = Sheet.Top + 120;
-    private const double StairTop = Sheet.Top + 206;
-    private const double StairHeight = 170;
+    private const double StrandTop = Sheet.Top + 50;
+    private const double LineStep = 13;
+    private const double StairHeight = 150;
+    private const double TinySize = 9.5;
 
     private readonly Plan plan;
     private readonly string id;
-    private readonly string cable;
+    private readonly TracedCable cable;
     private readonly CablePath path;
-    private readonly double cell;
+    private readonly TraceCells cells;
+    private readonly TraceStrands strands;
+    private readonly double wordsY;
+    private readonly double stairTop;
 
     /// <summary>Takes what is drawn.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="id">Identifier of the sheet.</param>
-    /// <param name="cable">Identifier of the cable.</param>
-    /// <param name="path">Its way.</param>
-    public TraceDrawing(Plan plan, string id, string cable, CablePath path)
+    /// <param name="cable">The cable; of several legs the first is drawn.</param>
+    public TraceDrawing(Plan plan, string id, TracedCable cable)
     {
         this.plan = plan;
         this.id = id;
         this.cable = cable;
-        this.path = path;
-        cell = (Sheet.Width - (2 * Sheet.Margin)) / path.Elements.Length;
+        path = cable.Legs[0].Path;
+        cells = new TraceCells(path.Elements);
+        strands = new TraceStrands(path, cells, StrandTop);
+        wordsY = StrandTop + strands.Height + 22;
+        stairTop = wordsY + (6 * LineStep) + 26;
     }
 
     /// <summary>Writes it.</summary>
     public void Write(MarkupWriter markup, bool isFile)
     {
-        var loss = path.Loss?.Value ?? 0;
+        var leg = cable.Legs[0];
+        var loss = Numerals.Unit(Math.Round(path.Loss?.Value ?? 0, 2), "dB");
         var trunks = string.Join(", ", path.Patches.Select(p => p.Trunk.NameOf(p.Number)));
         var methods = string.Join(", ", path.Patches.Select(p => p.Trunk.MethodName).Distinct());
-        var head = new SheetHead(id, $"The way of {cable} through {trunks}",
-            $"{path.Length}, {Numerals.Unit(Math.Round(loss, 2), "dB")} for the worst lane; "
-            + "never look into an open end, whatever is said to be switched off", Description());
-        var block = TitleBlock.Of(plan, cable, ("cable", cable, 1.2), (path.Patches.Length == 1 ? "trunk" : "trunks", trunks, 2.6),
-            ("method", methods, 0.8), ("length", path.Length.ToString(), 1),
-            ("loss", Numerals.Unit(Math.Round(loss, 2), "dB"), 1),
-            ("allowed", path.Allowed is { } most ? Numerals.Unit(Math.Round(most, 2), "dB") : "not known", 1));
-        Sheet.Write(markup, head, block, StairTop + StairHeight + 10, isFile, canvas =>
+        var whole = cable.Of == 1 ? cable.Cable : $"{cable.Cable}, leg {Numerals.Whole(leg.Number)} of {Numerals.Whole(cable.Of)},";
+        var head = new SheetHead(id, $"The way of {whole} through {trunks}",
+            $"{path.Length}, {loss} for the worst lane. A line keeps the colour of its lane; dots show the fibre of the trunk. "
+            + "Never look into an open end, whatever is said to be switched off", Description());
+        var block = TitleBlock.Of(plan, cable.Cable, leg.Verdict, leg.Reasons, ("cable", cable.Cable, 1.2),
+            (path.Patches.Length == 1 ? "trunk" : "trunks", trunks, 2.2), ("method", methods, 0.8), ("length", path.Length.ToString(), 1),
+            ("loss", loss, 1), ("allowed", path.Allowed is { } most ? Numerals.Unit(Math.Round(most, 2), "dB") : "not known", 1));
+        Sheet.Write(markup, head, block, stairTop + StairHeight + 10, isFile, canvas =>
         {
-            new TraceStrands(path, Sheet.Margin, cell, StrandY).Draw(canvas);
+            strands.Draw(canvas, isBelowSymbols: true);
             for (var i = 0; i < path.Elements.Length; i++) Symbol(canvas, path.Elements[i], i);
+            strands.Draw(canvas, isBelowSymbols: false);
+            canvas.Text(Sheet.Margin, wordsY + (6 * LineStep), "dB of each", "tiny soft");
             Stair(canvas);
         });
     }
 
-    private double Middle(int i) => Sheet.Margin + (cell * (i + 0.5));
-
     private void Symbol(Canvas canvas, PathElement element, int i)
     {
-        var x = Middle(i);
+        var (x, middle, height) = (cells.Middle(i), strands.Middle, strands.Height);
         switch (element.Kind)
         {
-            case "port" or "module" or "cassette":
-                var width = Math.Min(cell * 0.7, element.Kind == "module" ? 44.0 : 52.0);
-                canvas.Box(x - (width / 2), StrandY - (TraceStrands.Height / 2), width, TraceStrands.Height,
-                    element.Kind == "cassette" ? "block" : "box");
+            case "port":
+                canvas.Box(x - TraceStrands.HalfPort, middle - (height / 2), 2 * TraceStrands.HalfPort, height, "box");
+                break;
+            case "module" or "cassette":
+                var width = Math.Min(cells.Width(i) * 0.7, 52.0);
+                canvas.Box(x - (width / 2), middle - (height / 2), width, height, element.Kind == "cassette" ? "block" : "box");
                 break;
             case "connection":
-                var (plug, high) = (Math.Min(10, cell / 6), TraceStrands.Height - 8);
-                canvas.Box(x - plug - 1, StrandY - (high / 2), plug, high, "hollow");
-                canvas.Box(x + 1, StrandY - (high / 2), plug, high, "hollow");
+                var (plug, high) = (Math.Min(10, cells.Width(i) / 4), height - 8);
+                canvas.Box(x - plug - 1, middle - (high / 2), plug, high, "hollow");
+                canvas.Box(x + 1, middle - (high / 2), plug, high, "hollow");
                 break;
             case "trunk":
-                canvas.Box(x - (cell * 0.5), StrandY - (TraceStrands.Height / 2) - 2, cell, TraceStrands.Height + 4, "ink");
+                canvas.Box(cells.Left(i), middle - (height / 2) - 2, cells.Width(i), height + 4, "ink");
                 break;
             default:
                 break;
         }
-        var room = cell - 4;
-        canvas.Text(x, WordsY, element.Kind, "head bold mid");
-        canvas.Text(x, WordsY + 16, TextFit.Short(element.Id, room, 10.5), "small mid");
-        canvas.Text(x, WordsY + 31, TextFit.Short(element.Position, room, 9.5), "tiny soft mid");
+        if (element.Kind == "connection") Place(canvas, element, i);
+        else Words(canvas, element, i);
         if (element.Loss is { Value: > 0 } loss)
-            canvas.Text(x, WordsY + 48, Numerals.Unit(Math.Round(loss.Value, 3), "dB"), "small mid");
+            canvas.Text(x, wordsY + (6 * LineStep), Numerals.Plain(Math.Round(loss.Value, 3)), "small mid");
+    }
+
+    /// <summary>Where a pair mates stands above it, every second one higher where several follow one another.</summary>
+    private void Place(Canvas canvas, PathElement element, int i)
+    {
+        var raised = 0;
+        for (var before = i - 1; before >= 0 && path.Elements[before].Kind == "connection"; before--) raised ^= 1;
+        var y = strands.Middle - (strands.Height / 2) - 17 - (raised * 2 * LineStep);
+        canvas.Text(cells.Middle(i), y, element.Id, "tiny mid");
+        canvas.Text(cells.Middle(i), y + 11, element.Position, "tiny soft mid");
+    }
+
+    private void Words(Canvas canvas, PathElement element, int i)
+    {
+        var (x, room, y) = (cells.Middle(i), cells.Width(i) - 3, wordsY);
+        canvas.Text(x, y, element.Kind, "head bold mid");
+        foreach (var line in TextFit.Lines(element.Id, room, TinySize, 2)) canvas.Text(x, y += LineStep, line, "tiny mid");
+        foreach (var line in TextFit.Lines(element.Position, room, TinySize, 3)) canvas.Text(x, y += LineStep, line, "tiny soft mid");
     }
 
     private void Stair(Canvas canvas)
     {
         var most = Math.Max(path.Allowed ?? 0, path.Loss?.Value ?? 0) * 1.05;
         if (most <= 0) return;
-        double At(double loss) => StairTop + (loss / most * StairHeight);
-        canvas.Text(Sheet.Margin, StairTop - 8, "loss so far, dB", "small soft");
-        canvas.Line(Sheet.Margin, StairTop, Sheet.Width - Sheet.Margin, StairTop, "faint");
+        double At(double loss) => stairTop + (loss / most * StairHeight);
+        canvas.Text(Sheet.Margin, stairTop - 8, "loss so far, dB", "small soft");
+        canvas.Line(Sheet.Margin, stairTop, Sheet.Width - Sheet.Margin, stairTop, "faint");
         var sum = 0.0;
-        var line = PathText.Of($"M{Sheet.Margin} {StairTop}");
+        var line = PathText.Of($"M{Sheet.Margin} {stairTop}");
         for (var i = 0; i < path.Elements.Length; i++)
         {
             var before = sum;
             sum += path.Elements[i].Loss?.Value ?? 0;
             var isLong = path.Elements[i].Kind is "trunk" or "cord";
             line += isLong
-                ? PathText.Of($"H{Middle(i) - (cell / 2)}L{Middle(i) + (cell / 2)} {At(sum)}")
-                : PathText.Of($"H{Middle(i)}V{At(sum)}");
+                ? PathText.Of($"H{cells.Left(i)}L{cells.Right(i)} {At(sum)}")
+                : PathText.Of($"H{cells.Middle(i)}V{At(sum)}");
             if (sum - before > 0 && !isLong)
-                canvas.Text(Middle(i) + 5, At(sum) - 4, Numerals.Fixed(sum, 2), "tiny soft halo");
+                canvas.Text(cells.Middle(i) + 5, At(sum) - 4, Numerals.Fixed(sum, 2), "tiny soft halo");
         }
         canvas.Path(line + PathText.Of($"H{Sheet.Width - Sheet.Margin}"), "heavy");
         if (path.Allowed is not { } allowed) return;
@@ -116,6 +140,7 @@ internal sealed class TraceDrawing
     private string Description()
     {
         ImmutableArray<string> words = [.. path.Elements.Select(e => $"{e.Kind} {e.Id} {e.Position}".TrimEnd())];
-        return string.Join(", ", words) + ".";
+        ImmutableArray<string> fibres = [.. path.Fibres.Select(f => $"{FibreWords.Start(f)} arrives at {FibreWords.End(f)}")];
+        return string.Join(", ", words) + ". " + (fibres.IsEmpty ? "" : string.Join(", ", fibres) + ".");
     }
 }

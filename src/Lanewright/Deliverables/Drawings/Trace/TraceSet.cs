@@ -12,16 +12,22 @@ internal static class TraceSet
     /// <summary>The files.</summary>
     public static IEnumerable<Deliverable> Of(DesignedPlan designed)
     {
-        if (designed.Plan.Trunks.IsEmpty) yield break;
-        var (design, book) = (designed.Design, designed.Plant.Value);
         var number = 0;
-        // Of a split cage the first port stands for all.
-        foreach (var way in book.Ways.Where(w => PatchPlaces.LegOf(designed.Plan, w.FirstLink) == 1).Take(MostDrawn))
+        foreach (var (_, cable) in Ways(designed).Take(MostDrawn))
         {
-            var name = Identifiers.Cable(design.CableOf(way.FirstLink));
-            if (CablePath.Of(designed.Plan, design, book, way.FirstLink, name) is not { } path) continue;
-            var id = $"T{Numerals.Padded(++number, 2)}-trace";
-            yield return DrawingFile.Of($"drawings/{id}.svg", m => new TraceDrawing(designed.Plan, id, name, path).Write(m, isFile: true));
+            var id = NameOf(++number);
+            yield return DrawingFile.Of($"drawings/{id}.svg", m => new TraceDrawing(designed.Plan, id, cable).Write(m, isFile: true));
         }
+    }
+
+    /// <summary>The name of a sheet by its number, from 1.</summary>
+    public static string NameOf(int number) => $"T{Numerals.Padded(number, 2)}-trace";
+
+    /// <summary>The ways that are drawn, each with its first link followed. Of a split cage the first port stands for all.</summary>
+    public static IEnumerable<(WayState Way, TracedCable Cable)> Ways(DesignedPlan designed)
+    {
+        if (designed.Plan.Trunks.IsEmpty) yield break;
+        foreach (var way in designed.Plant.Value.Ways.Where(w => PatchPlaces.LegOf(designed.Plan, w.FirstLink) == 1))
+            if (TracedCable.Followed(designed, new NamedLink(way.FirstLink, IsWholeCable: false)) is { } cable) yield return (way, cable);
     }
 }
