@@ -46,6 +46,11 @@ public sealed class WavelengthType(FactSheet sheet)
     /// <summary>Highest launch.</summary>
     public Known<PowerLevel>? TxMax { get; } = sheet.Level("tx-max");
 
+    /// <summary>The most that a transmitter sends; null where nobody says.</summary>
+    /// <param name="weakest">What is stated of the weakest, above which the strongest lies in any case.</param>
+    public PowerLevel? StrongestOf(PowerLevel? weakest) =>
+        TxMax is { } most ? PowerLevel.Max(most.Value, weakest ?? most.Value) : null;
+
     /// <summary>Penalties of low receive power.</summary>
     public PenaltySteps RxPenalties { get; } = PenaltySteps.Read(sheet, "rx-penalty@", isFloor: true);
 

@@ -136,6 +136,45 @@ public sealed class LineCommandTests
         }
     }
 
+    // Source: OIF-400ZR (as the notes quote it): a receiver bears -20 dBm only with 34 dB of signal over noise, else -12 dBm; at 40 km and
+    // 8.8 dB the weakest transmitter of -10 dBm arrives with -18.8 dBm.
+    [Theory]
+    [InlineData("line --length 40km --type 400ZR --tx-osnr 34dB --json", "pass")]
+    [InlineData("line --length 40km --type 400ZR --tx-osnr 30dB --booster no --preamp no --inline no --json", "fail")]
+    public void UnamplifiedReceiver_NeedsALowNoiseTransmitterForWeakLight(string arguments, string verdict)
+    {
+        using var json = JsonDocument.Parse(Program.Run(arguments).Output);
+        var tried = json.RootElement.GetProperty("tried").EnumerateArray()
+            .Single(t => t.GetProperty("scheme").GetString() == "coherent");
+        Assert.Equal(verdict, tried.GetProperty("verdict").GetString());
+    }
+
+    // Worked by hand from the shipped type: the weakest transmitter of 10G-DWDM sends 0 dBm and the strongest 3 dBm; saying so of the
+    // weakest changes nothing of the strongest, which decides over the pad.
+    [Fact]
+    public void StatedWeakestTransmitter_LeavesTheStrongest()
+    {
+        const string plain = "line --length 20km --type 10G-DWDM --json";
+        using var own = Json(plain, 0);
+        using var stated = Json(plain + " --tx 0dBm", 0);
+        var pad = own.RootElement.GetProperty("receiverPadDb").GetDouble();
+        Assert.True(pad > 0);
+        Assert.Equal(pad, stated.RootElement.GetProperty("receiverPadDb").GetDouble());
+    }
+
+    // Source: tilt of a comb by stimulated Raman scattering grows with its power; 64 channels of 4.9 dBm tilt each stretch of 1500 km by
+    // more than the 2 dB that amplifier practice levels (common practice).
+    [Fact]
+    public void TiltBeyondAmplifiers_Fails()
+    {
+        using var json = Json(
+            "line --length 1500km --type ZR+-200G --channels 64 --spacing 75GHz --fibre G.654.E --launch 4.9dBm --json", 1);
+        var tilt = json.RootElement.GetProperty("checks").EnumerateArray()
+            .Single(c => c.GetProperty("name").GetString() == "amplifier-tilt");
+        Assert.Equal("fail", tilt.GetProperty("verdict").GetString());
+        Assert.True(tilt.GetProperty("value").GetDouble() > 2);
+    }
+
     // Worked by hand: 96 transmitters of 0 dBm at the most behind a multiplexer of 5.5 dB are 14.3 dBm together, above the 10 dBm of
     // level 1
     // (IEC 60825-2 as the notes quote it).
@@ -143,7 +182,8 @@ public sealed class LineCommandTests
     public void LightOfAllChannels_IsWhatTheHintCounts()
     {
         using var json = Json("line --length 10km --type OR-100G-31.6GBd-QPSK --channels 96 --spacing 50GHz --json", 0);
-        var light = json.RootElement.GetProperty("checks").EnumerateArray().Single(c => c.GetProperty("name").GetString() == "fibre-light");
+        var light = json.RootElement.GetProperty("checks").EnumerateArray()
+            .Single(c => c.GetProperty("name").GetString() == "fibre-light");
         Assert.Equal(0 - 5.5 + (10 * Math.Log10(96)), light.GetProperty("value").GetDouble(), 0.01);
         Assert.Contains("level 1M", json.RootElement.GetProperty("hazardHint").GetString(), StringComparison.Ordinal);
     }

@@ -256,6 +256,7 @@ public sealed partial class TidyTests
         ("NonlinearNoise.cs", 27),
         ("NonlinearNoise.cs", 5.0),
         ("NonlinearNoise.cs", 6),
+        ("CombShape.cs", 0.2), // what amplifiers are set in
         ("CoherentTrial.cs", 30), // bounds of a search
         ("CoherentTrial.cs", 14),
         ("CoherentTrial.cs", 7),

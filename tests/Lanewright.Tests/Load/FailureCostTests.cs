@@ -97,7 +97,9 @@ public sealed class FailureCostTests
         // One feed, down a tenth of a year for each year it ran: up 1 / 1.1 of the time, and nothing else fails.
         Assert.Equal(1 / 1.1, dark.Availability!.Value.Upper.Value, 1e-9);
         var fed = LoadPlans.Study(Racks.Replace("FEEDS", ", feeds: [a, b]", StringComparison.Ordinal) + Rates);
-        Assert.Equal(1, fed.Availability!.Value.Lower.Value, 1e-9);
+        // Dark where both are down at once: an eleventh of the time each.
+        Assert.Equal(1 - (1 / 121.0), fed.Availability!.Value.Lower.Value, 1e-9);
+        Assert.Equal(1, fed.Availability.Value.Upper.Value, 1e-9);
     }
 
     /// <summary>One of two links to a spine breaks. What comes down from the spine to a host with one leaf doubles on the other; a host of

@@ -68,9 +68,10 @@ public sealed class PlanNetworkTests
         // Two hosts share each split cage.
         Assert.Equal(16, units[FailureKind.Cable].Count);
         Assert.Equal(10, units[FailureKind.Rack].Count);
-        // Only what has no other feed falls with A.
-        var feed = Assert.Single(units[FailureKind.Feed]);
-        Assert.Equal("A", feed.Name);
+        // Only what has no other feed falls with A; nothing falls with B.
+        Assert.Equal(["A", "B"], units[FailureKind.Feed].Select(f => f.Name));
+        Assert.Empty(units[FailureKind.Feed][1].Outage.Nodes);
+        var feed = units[FailureKind.Feed][0];
         Assert.Equal(["store-1", "store-2", "store-3", "store-4"], feed.Outage.Nodes.SelectMany(n => study.Fabric.Map.Devices(n))
             .Select(study.Fabric.Map.Plan.Devices.Name).Order(StringComparer.Ordinal));
     }

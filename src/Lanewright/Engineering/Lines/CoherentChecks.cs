@@ -14,7 +14,8 @@ internal sealed class CoherentChecks(
 {
     /// <summary>The comparisons in their order.</summary>
     public IEnumerable<Check> All() =>
-        [Osnr(), Shannon(), .. Reserve(), .. Power(), .. Band(), .. Filtering(), .. state.Amplifiers.SelectMany(Amplifier), .. Advice()];
+        [Osnr(), Shannon(), .. Reserve(), .. Power(), .. Band(), .. Filtering(), .. state.Amplifiers.SelectMany(Amplifier), .. Levelling(),
+            .. Advice()];
 
     /// <summary>The last places of a sum are no noise.</summary>
     private const double Rounding = 1e-9;
@@ -77,16 +78,13 @@ internal sealed class CoherentChecks(
                 Note = question.Multiplexes ? "with both multiplexers" : "",
             };
         }
-        else
-        {
-            var floor = type.RxMin;
-            // Light over the noise of amplifiers and transmitter: what the glass adds is no noise a receiver is specified by.
-            var most = Enumerable.Range(0, channels.Length).Max(i => state.Amplified(i) + state.TransmitterNoise);
-            if (type.RxMinAtHighOsnr is { } lower && type.HighOsnr is { } high && most > 0 && most * high.Value.Ratio <= 1 + Rounding)
-                floor = lower;
-            yield return Check.AtLeast(
-                LineCheckNames.ReceiveLow, state.LowestReceived.Dbm, floor?.As(l => l.Dbm), CheckUnits.Average, marks);
-        }
+        var floor = type.RxMin;
+        // Light over the noise of amplifiers and transmitter: what the glass adds is no noise a receiver is specified by.
+        var most = Enumerable.Range(0, channels.Length).Max(i => state.Amplified(i) + state.TransmitterNoise);
+        if (type.RxMinAtHighOsnr is { } lower && type.HighOsnr is { } high && most > 0 && most * high.Value.Ratio <= 1 + Rounding)
+            floor = lower;
+        yield return Check.AtLeast(
+            LineCheckNames.ReceiveLow, state.LowestReceived.Dbm, floor?.As(l => l.Dbm), CheckUnits.Average, marks);
         yield return Check.AtMost(
             LineCheckNames.ReceiveHigh, Strongest?.Dbm, type.RxMax?.As(l => l.Dbm), CheckUnits.Average, marks) with
         {
@@ -94,12 +92,12 @@ internal sealed class CoherentChecks(
         };
     }
 
-    /// <summary>Without a booster and a preamplifier the strongest transmitter decides; null where nobody says how strong that
-    /// is.</summary>
+    /// <summary>Without a booster and a preamplifier the strongest transmitter decides, whatever is stated of the weakest; null where
+    /// nobody says how strong that is.</summary>
     private PowerLevel? Strongest =>
-        trial.HasBooster || trial.HasPreamplifier || question.Transmitter is not null
+        trial.HasBooster || trial.HasPreamplifier
         ? state.HighestReceived
-        : state.HighestReceived + (type.TxMax?.Value - trial.Transmitter);
+        : state.HighestReceived + (type.StrongestOf(question.Transmitter) - trial.Transmitter);
 
     private IEnumerable<Check> Band()
     {
@@ -172,6 +170,18 @@ internal sealed class CoherentChecks(
         { Note = amplifier.Place };
     }
 
+    /// <summary>Amplifiers between spans are taken to level the comb behind their stretch: as much as they can.</summary>
+    private IEnumerable<Check> Levelling()
+    {
+        if (channels.Length == 1 || state.HopTilts.Count < 2 || question.Equipment.InLine is not { } inLine) yield break;
+        var most = state.HopTilts.SkipLast(1).Max(t => Math.Abs(t.Whole.Value));
+        if (most <= CombShape.LeastTilt) yield break;
+        yield return Check.AtMost(LineCheckNames.Tilt, most, inLine.TiltMax?.As(t => t.Value), "dB", NoiseMark) with
+        {
+            Note = "the most that an in-line amplifier has to level behind its stretch",
+        };
+    }
+
     private IEnumerable<Check> Advice()
     {
         // Where a type plans channels so close, its definition has seen to neighbours and filters.
@@ -194,7 +204,7 @@ internal sealed class CoherentChecks(
                 Note = "the closed form of nonlinear noise was not proven on so short a span",
             };
         yield return LineLight.Of(
-            question, type.TxMax?.Value is { } most ? PowerLevel.Max(most, trial.Transmitter) : null,
+            question, type.StrongestOf(question.Transmitter),
             state.Amplifiers.Select(a => (a.Output + a.Pad).OfAll(channels.Length)));
     }
 

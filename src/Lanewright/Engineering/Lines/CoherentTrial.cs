@@ -82,7 +82,7 @@ internal sealed class CoherentTrial
         var taken = Decibels.From(flatState.HopTilts.Max(t => t.Whole.Value));
         var (best, worth) = (flatState, Worth(flatState));
         // A tilt below what amplifiers are set in is none.
-        for (var share = 1; share <= Shares && taken.Value > 2 / TenthsInDecibel; share++)
+        for (var share = 1; share <= Shares && taken.Value > CombShape.LeastTilt; share++)
         {
             var tilt = Decibels.Min(taken * ((double)share / Shares), most.Value);
             var state = At(launch, new CombShape(tilt, Count, hops));

@@ -12,6 +12,9 @@ internal sealed class CombShape
     private readonly double[][] own;
     private readonly double[][] fall;
 
+    /// <summary>What amplifiers are set in; a smaller tilt is none. In dB.</summary>
+    public const double LeastTilt = 0.2;
+
     /// <summary>Takes the tilt from the lowest to the highest channel, and the stretches.</summary>
     public CombShape(Decibels tilt, int channels, IReadOnlyList<CombNoise> hops)
     {

@@ -63,7 +63,7 @@ internal static class DirectRung
         var penalties = new LinePenalties(question, type, []);
         var loss = question.SpanLoss + (question.MultiplexerLoss * 2);
         var low = (question.Transmitter ?? type.TxMin?.Value) - loss;
-        var high = (question.Transmitter ?? type.TxMax?.Value) - loss;
+        var high = type.StrongestOf(question.Transmitter) - loss;
         var pad = high is { } level && type.RxMax is { } most && level > most.Value
             ? Decibels.From(Math.Ceiling((level - most.Value).Value))
             : default;
@@ -86,7 +86,7 @@ internal static class DirectRung
                 .. Spacing(question, scheme, type),
                 penalties.Checks().First(),
                 .. penalties.Delays(),
-                LineLight.Of(question, type.TxMax?.Value ?? question.Transmitter, []),
+                LineLight.Of(question, type.StrongestOf(question.Transmitter), []),
             ],
             Channels =
             [

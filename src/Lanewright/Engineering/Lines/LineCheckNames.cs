@@ -63,6 +63,9 @@ public static class LineCheckNames
     /// <summary>Gain of an amplifier.</summary>
     public const string Gain = "amplifier-gain";
 
+    /// <summary>Tilt that an amplifier between spans levels.</summary>
+    public const string Tilt = "amplifier-tilt";
+
     /// <summary>Total output of an amplifier.</summary>
     public const string Output = "amplifier-output";
 

@@ -21,7 +21,7 @@ public sealed record TestLimit(string Edition, Known<double>? Limit)
     public static TestLimit Of(StandardsLibrary standards, string edition, Fibre fibre, Length length, int inner, int splices)
     {
         var end = standards.Cabling("edition-" + edition, fibre.Kind == FibreKind.MultiMode ? "end-multi-mode" : "end-single-mode");
-        if (end is not { } ends || Attenuation(standards, edition, fibre) is not { } glass
+        if (end is not { } ends || standards.Cabling("cable-" + fibre.Name, "attenuation") is not { } glass
             || standards.Cabling("pair", "loss") is not { } pair || standards.Cabling("splice", "loss") is not { } splice)
         {
             return new TestLimit(edition, null);
@@ -32,11 +32,6 @@ public sealed record TestLimit(string Edition, Known<double>? Limit)
         var used = parts.Where((_, i) => (i != 2 || inner > 0) && (i != 3 || splices > 0));
         return new TestLimit(edition, used.MaxBy(k => k.Source.Mark).As(_ => sum));
     }
-
-    /// <summary>What an edition gave for all multi-mode cable goes before what is given for the class of fibre.</summary>
-    private static Known<double>? Attenuation(StandardsLibrary standards, string edition, Fibre fibre) =>
-        (fibre.Kind == FibreKind.MultiMode ? standards.Cabling("edition-" + edition, "attenuation-multi-mode") : null)
-        ?? standards.Cabling("cable-" + fibre.Name, "attenuation");
 
     /// <summary>The limits of several permanent links one behind the other: a sum for each edition, and none where one has none.</summary>
     public static ImmutableArray<TestLimit> Together(IEnumerable<ImmutableArray<TestLimit>> links)
