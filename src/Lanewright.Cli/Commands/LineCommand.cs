@@ -118,7 +118,7 @@ internal sealed class LineCommand
         if (parsed.GetValue(json)) Screen.Document(stream => PlanLinesJson.Write(lines, designed, stream, swept));
         else
         {
-            FindingPrinter.Print(Screen.Lines, faults);
+            if (faults.Length > 0) FindingPrinter.Print(Screen.Lines, faults);
             foreach (var line in lines) LinePrinter.Print(line, designed.Plan, swept);
         }
         return faults.Length > 0 || lines.Any(l => l.Verdict == Verdict.Fail) ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;

@@ -136,8 +136,9 @@ public sealed class WrittenPlacesTests
     /// tight does not offer it.</summary>
     [Theory]
     [InlineData("cooling: 400 kW", "cooling: 97.5 kW", "cooling: 400000 W", "cooling: 97500 W", FabricShape.LeafSpine, "LW4405")]
-    [InlineData("width: 110 mm, kind", "width: 40 mm, kind", "width: 0.11 m, kind", "width: 0.04 m, kind", FabricShape.ThreeTier, "LW4101")]
-    [InlineData("width: 300 mm, depth: 80 mm", "width: 16 mm, depth: 30 mm", "width: 0.3 m, depth: 0.08 m", "width: 0.016 m, depth: 0.03 m",
+    [InlineData("width: 110 mm, kind", "width: 28 mm, kind", "width: 0.11 m, kind", "width: 0.028 m, kind", FabricShape.ThreeTier,
+        "LW4101")]
+    [InlineData("width: 300 mm, depth: 80 mm", "width: 10 mm, depth: 20 mm", "width: 0.3 m, depth: 0.08 m", "width: 0.01 m, depth: 0.02 m",
         FabricShape.Planes, "LW4101")]
     public void OptionThatOverloadsItsPlace_IsNotOfferedThere(
         string loose, string tight, string written, string writtenTight, FabricShape shape, string code)

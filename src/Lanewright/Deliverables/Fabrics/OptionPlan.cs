@@ -181,8 +181,8 @@ public sealed class OptionPlan
         if (links.Parallel > 1) writer.WriteLine($"    count: {Numerals.Whole(links.Parallel)}");
     }
 
-    /// <summary>Any traffic of hosts that keep to what the wanted ratios promise them, so that the fabric is drawn with its load and held
-    /// against them: no link is then more than full.</summary>
+    /// <summary>Any traffic of hosts that keep to what the wanted ratios promise them and to how full a link may be, so that the fabric is
+    /// drawn with its load and held against them.</summary>
     private void Demands()
     {
         if (option.Layout.Links.IsEmpty || plan.Wanted is not { } wanted) return;
@@ -190,11 +190,13 @@ public sealed class OptionPlan
         var kinds = wanted.Hosts
             .Select(h => (Host: h, Groups: groups.Where((_, i) => option.Layout.Groups[i].Name == h.Name && IsHost(i)).SelectMany(g => g)))
             .Select(h => (h.Host, Names: h.Groups.Select(g => g.Name).ToImmutableArray(),
-                Rate: Math.Floor((h.Host.Rate * h.Host.Ports).Gigabits * ratio.Denominator / ratio.Numerator)))
+                Rate: Math.Floor((h.Host.Rate * h.Host.Ports).Gigabits * plan.Policy.MostUtilisation.Value * ratio.Denominator
+                    / ratio.Numerator)))
             .Where(h => !h.Names.IsEmpty && h.Rate >= 1)
             .ToList();
         if (kinds.Count == 0) return;
-        writer.WriteLine($"\n# Any traffic of hosts that send and take what the wanted oversubscription, {ratio} in all, leaves them.");
+        writer.WriteLine($"\n# Any traffic of hosts that send and take what the wanted oversubscription, {ratio} in all, "
+            + "and the most utilisation leave them.");
         writer.WriteLine("demands:");
         foreach (var (host, names, rate) in kinds)
         {

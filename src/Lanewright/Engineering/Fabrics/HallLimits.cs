@@ -14,6 +14,7 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed class HallLimits
 {
     private readonly FinderContext context;
+    private readonly PhaseDealer dealer = new();
     private readonly Dictionary<int, ImmutableArray<StandingDevice>> standing;
     private readonly Dictionary<int, ImmutableArray<PowerFeed>> feedsOf;
     private readonly Dictionary<(int Rack, int Hosts, int HostKind, SwitchBuild Build, int Switches), string> stacks = [];
@@ -118,7 +119,7 @@ internal sealed class HallLimits
         ];
         foreach (var feed in feeds)
         {
-            var strip = StripLoads.Of(rack, uses, feeds, feed, context.Policy);
+            var strip = StripLoads.Of(rack, uses, feeds, feed, context.Policy, dealer);
             if (strip.Highest > strip.Limit)
                 return $"the strip of '{feed.Name}' in rack {rack.Name} would carry {strip.Highest} and may carry {strip.Limit} "
                     + "without end";

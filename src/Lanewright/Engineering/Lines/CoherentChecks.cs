@@ -77,14 +77,24 @@ internal sealed class CoherentChecks(
             {
                 Note = question.Multiplexes ? "with both multiplexers" : "",
             };
+            if (type.HighOsnr is { } quiet && type.RxMin?.Value > state.LowestReceived)
+                yield return Check.AtLeast(
+                    LineCheckNames.TransmitterOsnr, (question.TransmitterOsnr ?? type.TransmitterOsnr?.Value)?.Value,
+                    quiet.As(q => q.Value), "dB") with
+                {
+                    Note = $"what the receivers need where less than {type.RxMin.Value} arrives",
+                };
         }
-        var floor = type.RxMin;
-        // Light over the noise of amplifiers and transmitter: what the glass adds is no noise a receiver is specified by.
-        var most = Enumerable.Range(0, channels.Length).Max(i => state.Amplified(i) + state.TransmitterNoise);
-        if (type.RxMinAtHighOsnr is { } lower && type.HighOsnr is { } high && most > 0 && most * high.Value.Ratio <= 1 + Rounding)
-            floor = lower;
-        yield return Check.AtLeast(
-            LineCheckNames.ReceiveLow, state.LowestReceived.Dbm, floor?.As(l => l.Dbm), CheckUnits.Average, marks);
+        else
+        {
+            var floor = type.RxMin;
+            // Light over the noise of amplifiers and transmitter: what the glass adds is no noise a receiver is specified by.
+            var most = Enumerable.Range(0, channels.Length).Max(i => state.Amplified(i) + state.TransmitterNoise);
+            if (type.RxMinAtHighOsnr is { } lower && type.HighOsnr is { } high && most > 0 && most * high.Value.Ratio <= 1 + Rounding)
+                floor = lower;
+            yield return Check.AtLeast(
+                LineCheckNames.ReceiveLow, state.LowestReceived.Dbm, floor?.As(l => l.Dbm), CheckUnits.Average, marks);
+        }
         yield return Check.AtMost(
             LineCheckNames.ReceiveHigh, Strongest?.Dbm, type.RxMax?.As(l => l.Dbm), CheckUnits.Average, marks) with
         {

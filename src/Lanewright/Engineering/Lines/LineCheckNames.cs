@@ -66,6 +66,9 @@ public static class LineCheckNames
     /// <summary>Tilt that an amplifier between spans levels.</summary>
     public const string Tilt = "amplifier-tilt";
 
+    /// <summary>Signal over noise that a transmitter sends, where weak light needs it high.</summary>
+    public const string TransmitterOsnr = "transmitter-osnr";
+
     /// <summary>Total output of an amplifier.</summary>
     public const string Output = "amplifier-output";
 

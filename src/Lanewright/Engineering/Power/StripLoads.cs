@@ -15,16 +15,16 @@ public sealed class StripLoads
         [[0, 1, 2], [1, 2, 0], [2, 0, 1], [0, 2, 1], [2, 1, 0], [1, 0, 2]];
 
     private readonly Policy policy;
-    private readonly PhaseDealer dealer = new();
+    private readonly PhaseDealer dealer;
     private readonly Dictionary<PowerFeed, double[]> ofFeed = [];
 
-    private StripLoads(Policy policy) => this.policy = policy;
+    private StripLoads(Policy policy, PhaseDealer dealer) => (this.policy, this.dealer) = (policy, dealer);
 
     /// <summary>The loads, rack by rack.</summary>
     public static ImmutableArray<StripLoad> Of(RackBook book)
     {
         var plan = book.Plan;
-        var strips = new StripLoads(plan.Policy);
+        var strips = new StripLoads(plan.Policy, new PhaseDealer());
         var loads = ImmutableArray.CreateBuilder<StripLoad>();
         var feedsOf = plan.Power.SelectMany(f => f.Racks, (feed, rack) => (feed, rack)).ToLookup(f => f.rack, f => f.feed);
         foreach (var contents in book.Racks)
@@ -50,9 +50,10 @@ public sealed class StripLoads
     /// <param name="feeds">All feeds of the rack.</param>
     /// <param name="feed">The feed of the strip.</param>
     /// <param name="policy">What holds for breakers and power factors.</param>
+    /// <param name="dealer">Knows racks alike that were dealt before.</param>
     public static StripLoad Of(
-        Rack rack, ImmutableArray<StripUse> devices, ImmutableArray<PowerFeed> feeds, PowerFeed feed, Policy policy) =>
-        new StripLoads(policy).Of(rack, devices, feeds, feed);
+        Rack rack, ImmutableArray<StripUse> devices, ImmutableArray<PowerFeed> feeds, PowerFeed feed, Policy policy, PhaseDealer dealer) =>
+        new StripLoads(policy, dealer).Of(rack, devices, feeds, feed);
 
     private StripLoad Of(Rack rack, ImmutableArray<StripUse> devices, ImmutableArray<PowerFeed> feeds, PowerFeed feed)
     {
