@@ -108,7 +108,8 @@ public sealed class SheetTests(Chromium chromium, OpenedDemo demo) : IClassFixtu
         var stops = await page.Locator("figure svg.lw a[tabindex='0']").CountAsync();
         Assert.Equal(await page.Locator("figure svg.lw:has(a)").CountAsync(), stops);
         await page.Locator("figure svg.lw a[tabindex='0']").First.FocusAsync();
-        await page.Keyboard.PressAsync("ArrowDown");
+        // Devices are named from the floor up, and below the lowest stand the feeds of the rack.
+        await page.Keyboard.PressAsync("ArrowUp");
         var name = await page.EvaluateAsync<string>("document.activeElement.textContent");
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync(name);
