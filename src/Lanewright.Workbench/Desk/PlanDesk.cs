@@ -290,6 +290,9 @@ internal sealed class PlanDesk : IAsyncDisposable
         }
     }
 
+    /// <summary>Edits practised since the start.</summary>
+    public int RoundsPractised => practice?.Rounds ?? 0;
+
     /// <summary>Waits until something is to be judged, and practises meanwhile; whether it is.</summary>
     private async Task<bool> IsWanted()
     {

@@ -1,10 +1,12 @@
 namespace Lanewright.Workbench.Desk;
 
 /// <summary>Judges edits that nobody made while nobody makes any. A program that was just started is slow on every way it goes for the
-/// first times, and the first stroke of a person ought to be as quick as the tenth. Its results are thrown away.</summary>
+/// first times, and the first stroke of a person ought to be as quick as the tenth. Its findings are thrown
+/// away.</summary>
 internal sealed class Practice
 {
-    private const int MostRounds = 24;
+    /// <summary>Fewer than the states of a plan that earlier work is kept for, so that none of it is lost to practice.</summary>
+    private const int MostRounds = 12;
 
     /// <summary>How long nothing may have been wanted before a round begins.</summary>
     public static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(250);
@@ -13,11 +15,13 @@ internal sealed class Practice
 
     private readonly Lock gate = new();
     private TimeSpan spent;
-    private int rounds;
     private CancellationTokenSource? going;
 
+    /// <summary>Rounds that were begun.</summary>
+    public int Rounds { get; private set; }
+
     /// <summary>Whether there is anything left to practise.</summary>
-    public bool IsLeft => rounds < MostRounds && spent < MostTime;
+    public bool IsLeft => Rounds < MostRounds && spent < MostTime;
 
     /// <summary>Judges the texts with an empty line more at the end of the first.</summary>
     /// <param name="folder">The folder.</param>
@@ -31,16 +35,21 @@ internal sealed class Practice
         using var effort = new CancellationTokenSource();
         lock (gate) going = effort;
         var since = TimeProvider.System.GetTimestamp();
-        rounds++;
+        Rounds++;
         try
         {
             if (isWanted()) return;
-            texts[first] = texts.GetValueOrDefault(first, "") + new string('\n', 1 + (rounds % 2));
+            texts[first] = texts.GetValueOrDefault(first, "") + new string('\n', 1 + (Rounds % 2));
             Compilation.Of(new DeskFiles(folder, texts), first, earlier: earlier, cancel: effort.Token);
         }
         catch (OperationCanceledException) when (effort.IsCancellationRequested)
         {
             // Somebody typed.
+        }
+        // What an edit that nobody made brings to light is told when somebody makes it; until then the desk stays open.
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            Rounds = MostRounds;
         }
         finally
         {

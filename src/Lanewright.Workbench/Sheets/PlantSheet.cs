@@ -43,11 +43,10 @@ internal static class PlantSheet
     /// <summary>The way of the first cable through the trunk; others are told port by port in the table below.</summary>
     private static void Trace(SheetPaper paper, DesignedPlan designed, string trunk)
     {
-        foreach (var (_, cable) in TraceSet.Ways(designed).Where(w => w.Way.Way.Legs.Any(l => l.Trunk.Name == trunk)))
-        {
+        var ways = designed.Plant.Value.Ways.Where(w => w.Way.Legs.Any(l => l.Trunk.Name == trunk));
+        if (ways.Select(w => TraceSet.Followed(designed, w)).OfType<TracedCable>().FirstOrDefault() is { } cable)
             paper.Figure(() => new TraceDrawing(designed.Plan, "trace", cable).Write(paper.Markup, isFile: false));
-            return;
-        }
-        paper.Markup.Element("p", $"Nothing is patched through {trunk} yet.", ("class", "soft"));
+        else
+            paper.Markup.Element("p", $"Nothing is patched through {trunk} yet.", ("class", "soft"));
     }
 }

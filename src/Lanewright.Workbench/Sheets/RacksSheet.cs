@@ -45,7 +45,7 @@ internal static class RacksSheet
             {
                 "rack" => paper.Site.To("racks", Site.Rack(sheets[at][row].Rack)),
                 "kind" => "",
-                _ => WhyRack.Address(paper.Site, sheets[at][row]),
+                _ => sheets[at][row].Devices.IsEmpty ? "" : WhyRack.Address(paper.Site, sheets[at][row]),
             });
         if (designed.Plan.Power.IsEmpty) return true;
         var feeds = FeedsView.Of(designed);

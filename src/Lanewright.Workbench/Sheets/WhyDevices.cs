@@ -14,12 +14,10 @@ internal static class WhyDevices
             + "and a model everything it goes to.");
         var table = PaperTable.Open(paper.Markup, "groups, the largest first", "group", "model", "what it is", "#devices",
             "#of them existing", "#in racks");
-        var at = 0;
-        var groups = devices.Groups.Select(g => (Group: g, First: (at += g.Count) - g.Count)).ToList();
-        foreach (var (group, first) in groups.OrderByDescending(g => g.Group.Count).ThenBy(g => g.Group.Name, Text.NaturalOrder.Instance))
+        foreach (var group in devices.Groups.OrderByDescending(g => g.Count).ThenBy(g => g.Name, Text.NaturalOrder.Instance))
         {
-            var racks = Enumerable.Range(first, group.Count).Select(d => devices.Rack(d)?.Index).OfType<int>().Distinct().Count();
-            table.Row(new Entry(group.Name, group.Count > 0 ? paper.Site.To("devices", devices.Name(first)) : ""),
+            var racks = Enumerable.Range(group.First, group.Count).Select(d => devices.Rack(d)?.Index).OfType<int>().Distinct().Count();
+            table.Row(new Entry(group.Name, group.Count > 0 ? paper.Site.To("devices", devices.Name(group.First)) : ""),
                 new Entry(group.Model.Name, paper.Site.To("parts", group.Model.Name)), group.Model.Title, Numerals.Grouped(group.Count),
                 group.IsExisting ? Numerals.Grouped(group.Count) : "", racks > 0 ? Numerals.Grouped(racks) : "");
         }

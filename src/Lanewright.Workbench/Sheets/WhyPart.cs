@@ -56,7 +56,6 @@ internal static class WhyPart
     private static string? FirstOf(DesignedPlan designed, string group)
     {
         var devices = designed.Plan.Devices;
-        var at = Enumerable.Range(0, devices.Count).FirstOrDefault(d => devices.Group(d).Name == group, -1);
-        return at < 0 ? null : devices.Name(at);
+        return devices.Groups.FirstOrDefault(g => g.Name == group) is { Count: > 0 } found ? devices.Name(found.First) : null;
     }
 }

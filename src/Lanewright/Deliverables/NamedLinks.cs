@@ -70,7 +70,7 @@ public static class NamedLinks
             for (var joint = 0; joint <= patches.Length; joint++)
             {
                 var (from, to) = (PatchPlaces.From(designed, labels, link, joint), PatchPlaces.To(designed, labels, link, joint));
-                if (CordNames.Of(cable, solution, joint, PatchPlaces.LegOf(plan, link)) == name)
+                if (CordNames.Of(cable, solution, joint, plan.Links.LegOf(link)) == name)
                     return new NamedLink(link, solution.Patching[joint].Links > 1);
                 if (IsPlace(from) || IsPlace(to) || IsLabel(name, from.Label, to.Label)) return new NamedLink(link, IsWholeCable: false);
             }

@@ -1,5 +1,4 @@
 using Lanewright.Engineering.Plant;
-using Lanewright.Model;
 using Lanewright.Model.Links;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -31,9 +30,6 @@ internal static class PatchPlaces
         var patch = patches[joint];
         return Panel(labels, patch, patch.NearPanel, patch.NearSlot, patch.IsNearOpen, patch.NearPort);
     }
-
-    /// <summary>Which port of a split cage a link is, from 1.</summary>
-    public static int LegOf(Plan plan, int link) => Math.Max((int)plan.Links.FromPort(link).Part, plan.Links.ToPort(link).Part) + 1;
 
     private static PatchPlace Device(PlaceLabels labels, int device, PortPlace port) =>
         new(device, labels.Port(device, port), labels.Place(device, port), null);

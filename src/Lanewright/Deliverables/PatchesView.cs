@@ -47,7 +47,7 @@ public static class PatchesView
         var (plan, cable) = (designed.Plan, Identifiers.Cable(designed.Design.CableOf(link)));
         var cord = solution.Patching[joint];
         var polarity = designed.Plant.Value.WayOf(link)?.Polarity;
-        var leg = PatchPlaces.LegOf(plan, link);
+        var leg = plan.Links.LegOf(link);
         var laid = new CableKey(CableKind.Cable, link, joint);
         var (from, to) = (PatchPlaces.From(designed, labels, link, joint), PatchPlaces.To(designed, labels, link, joint));
         return

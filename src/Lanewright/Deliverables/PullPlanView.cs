@@ -40,7 +40,7 @@ public static class PullPlanView
         }
         var cable = Identifiers.Cable(designed.Design.CableOf(key.Index));
         return designed.Design.SolutionOf(key.Index) is { Patching.IsEmpty: false } solution
-            ? CordNames.Of(cable, solution, key.Number, PatchPlaces.LegOf(designed.Plan, key.Index))
+            ? CordNames.Of(cable, solution, key.Number, designed.Plan.Links.LegOf(key.Index))
             : cable;
     }
 

@@ -11,7 +11,7 @@ namespace Lanewright.Deliverables;
 public static class TrunkSizesView
 {
     /// <summary>The table.</summary>
-    public static TableView Of(DesignedPlan designed) => Of(TrunkSizing.Of(designed.Plan, designed.Plant.Value, null));
+    public static TableView Of(DesignedPlan designed) => Of(designed.Books.TrunkSizes.Value);
 
     /// <summary>The table of a sizing.</summary>
     public static TableView Of(TrunkSizing sizing) => new("trunk-sizes",

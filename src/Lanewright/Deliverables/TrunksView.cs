@@ -66,7 +66,7 @@ public static class TrunksView
     }
 
     private static Cell[] Application(DesignedPlan designed, TrunkState state) =>
-        TrunkBudget.Of(designed.Plan, designed.Design, designed.Plant.Value, state) is { } tightest
+        designed.Books.TrunkBudgets.Value[state.Trunk.Index] is { } tightest
         ?
         [
             tightest.Type, Math.Round(tightest.Allowed, 3), Math.Round(tightest.Channel, 3), Math.Round(tightest.Trunk, 3),

@@ -20,6 +20,8 @@ public sealed class PlanBooks
     {
         Lines = lines;
         Plant = new(() => PlantBook.Of(plan, design));
+        TrunkSizes = new(() => TrunkSizing.Of(plan, Plant.Value, null));
+        TrunkBudgets = new(() => [.. Plant.Value.Trunks.Select(t => TrunkBudget.Of(plan, design, Plant.Value, t))]);
         Pathways = new(() => PathwayBook.Of(plan, design, Plant));
         Pulls = new(() => PullPlan.Of(plan, design, Pathways.Value, Plant));
         Racks = new(() => RackBook.Of(plan, design, lines));
@@ -31,6 +33,13 @@ public sealed class PlanBooks
 
     /// <summary>What trunks between panels carry.</summary>
     public Lazy<PlantBook> Plant { get; }
+
+    /// <summary>Which trunks would do, with the growth that the plan states.</summary>
+    public Lazy<TrunkSizing> TrunkSizes { get; }
+
+    /// <summary>What the links through each group of trunks leave for it, in the order of the groups; null where none has a
+    /// limit.</summary>
+    public Lazy<ImmutableArray<TrunkBudget?>> TrunkBudgets { get; }
 
     /// <summary>Which ways cables go.</summary>
     public Lazy<PathwayBook> Pathways { get; }

@@ -3,12 +3,7 @@ using Lanewright.Engineering;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
-using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Load;
-using Lanewright.Engineering.Pathways;
-using Lanewright.Engineering.Plant;
-using Lanewright.Engineering.Power;
-using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
 
@@ -24,23 +19,4 @@ namespace Lanewright.Rules;
 /// <param name="Sizing">What fabric to buy, where the plan wants one: worked out when first asked for.</param>
 public sealed record DesignedPlan(
     Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, ImmutableArray<Finding> Findings,
-    PlanBooks Books, Lazy<FabricStudy?> Sizing)
-{
-    /// <summary>Which ways cables go.</summary>
-    public Lazy<PathwayBook> Pathways => Books.Pathways;
-
-    /// <summary>In what bundles and in what order cables are pulled.</summary>
-    public Lazy<PullPlan> Pulls => Books.Pulls;
-
-    /// <summary>What trunks between panels carry.</summary>
-    public Lazy<PlantBook> Plant => Books.Plant;
-
-    /// <summary>How lines between sites are built.</summary>
-    public Lazy<LineBook> Lines => Books.Lines;
-
-    /// <summary>What stands in the racks.</summary>
-    public Lazy<RackBook> Racks => Books.Racks;
-
-    /// <summary>What the strips of feeds carry in them.</summary>
-    public ImmutableArray<StripLoad> Strips => Books.Strips.Value;
-}
+    PlanBooks Books, Lazy<FabricStudy?> Sizing) : WorkedPlan(Plan, Design, Parts, Load, Books);

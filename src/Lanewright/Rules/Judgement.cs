@@ -3,13 +3,8 @@ using Lanewright.Engineering;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
-using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Load;
-using Lanewright.Engineering.Pathways;
-using Lanewright.Engineering.Plant;
-using Lanewright.Engineering.Power;
-using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model;
 using Lanewright.Quantities;
@@ -28,7 +23,7 @@ namespace Lanewright.Rules;
 /// <param name="Findings">Where findings go.</param>
 public sealed record Judgement(
     Plan Plan, LinkDesign Design, ImmutableArray<PartLine> Parts, LoadStudy Load, PlanBooks Books, Lazy<ImmutableArray<ShapeLost>?> Glance,
-    FindingSink Findings)
+    FindingSink Findings) : WorkedPlan(Plan, Design, Parts, Load, Books)
 {
     /// <summary>Other sets of links named with a finding.</summary>
     private const int MostRelated = 5;
@@ -36,24 +31,6 @@ public sealed record Judgement(
     /// <summary>Whether reading and binding found no error. What a network is and carries can only be judged of a
     /// plan that is whole.</summary>
     public bool IsWhole { get; } = Findings.ErrorCount == 0;
-
-    /// <summary>Which ways cables go.</summary>
-    public Lazy<PathwayBook> Pathways => Books.Pathways;
-
-    /// <summary>In what bundles and in what order cables are pulled.</summary>
-    public Lazy<PullPlan> Pulls => Books.Pulls;
-
-    /// <summary>What trunks between panels carry.</summary>
-    public Lazy<PlantBook> Plant => Books.Plant;
-
-    /// <summary>How lines between sites are built.</summary>
-    public Lazy<LineBook> Lines => Books.Lines;
-
-    /// <summary>What stands in the racks.</summary>
-    public Lazy<RackBook> Racks => Books.Racks;
-
-    /// <summary>What the strips of feeds carry in them.</summary>
-    public ImmutableArray<StripLoad> Strips => Books.Strips.Value;
 
     /// <summary>The classes that have a way to be made, with the way most of their links are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>

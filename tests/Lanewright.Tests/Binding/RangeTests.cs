@@ -70,6 +70,24 @@ public sealed class RangeTests
         if (isWrong) Assert.Contains("name one of a, b, or describe 'c' under 'power'", found[0].Message, StringComparison.Ordinal);
     }
 
+    // A feed that is described and cannot be read is told once; that a group draws from it raises nothing more.
+    [Theory]
+    [InlineData("{ racks: hall/A, breaker: 16 A }", "LW0105")]
+    [InlineData("{ racks: hall/A, volts: -3 V, breaker: 16 A }", "LW0107")]
+    public void FeedThatCannotBeRead_IsToldAndNothingFalls(string feed, string code)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { main: { halls: { hall: { rows: { A: { racks: 2 } } } } } }
+            power:
+              a: {{feed}}
+              b: { racks: hall/A, volts: 230 V, breaker: 16 A }
+            devices:
+              host: { model: server-2u, cards: nic-2x200, racks: hall/A, feeds: [a, b] }
+            """);
+        Assert.Equal(code, Assert.Single(judged.Findings, f => f.Severity == Severity.Error).Kind.Code);
+    }
+
     [Fact]
     public void FeedsOfAPlanWithoutPower_AreNamesOfItsOwn() => Assert.DoesNotContain(
         PlanBlock.Compile("lanewright: 1\ndevices:\n  host: { model: server-2u, feeds: [left, right] }\n").Findings,

@@ -192,6 +192,7 @@ public sealed partial class TidyTests
         ("GroupPlacer.cs", 1_000_000), // a bound of work
         ("GroupPlacer.cs", 200), // bound of a search
         ("GroupPlacer.cs", 1e-9), // rounding of the last places
+        ("StripLoads.cs", 0.999999), // below a limit by more than rounding
         ("PhaseSearch.cs", 5000), // a bound of work
         ("PhaseSearch.cs", 1e-9), // rounding of the last places
         ("AirStream.cs", 60), // minutes in an hour

@@ -36,7 +36,9 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
             && a.Value.EndsWith(name, StringComparison.Ordinal));
         var (_, why) = await demo.Get(address);
         var sum = All(PageOf(why), "tr").Single(r => r.Attribute("class")?.Value == "sum");
-        Assert.Contains(All(sum, "td"), d => NumberIn(d.Value) == NumberIn(figure.Value));
+        var told = NumberIn(figure.Value);
+        Assert.NotNull(told);
+        Assert.Contains(All(sum, "td"), d => NumberIn(d.Value) == told);
     }
 
     /// <summary>The number a text begins with, without its parts of a whole; null where it begins with none.</summary>

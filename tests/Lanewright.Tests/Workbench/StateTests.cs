@@ -15,7 +15,7 @@ public sealed class StateTests
     [InlineData("fabric", "A section 'demands'")]
     [InlineData("links", "no links yet")]
     [InlineData("lines", "no line between sites")]
-    [InlineData("plant", "The plan has no trunks")]
+    [InlineData("plant", "the section 'trunks'")]
     [InlineData("compare", "Change")]
     [InlineData("find", "Type a device")]
     public async Task SheetWithNothingToShow_SaysWhatWouldFillIt(string sheet, string words)

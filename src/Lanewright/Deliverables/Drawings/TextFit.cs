@@ -34,15 +34,6 @@ public static class TextFit
         return text[..kept].TrimEnd() + Cut;
     }
 
-    /// <summary>The text, or where it is wider than allowed an ellipsis and its end: names of a row tell themselves apart there.</summary>
-    public static string Ending(string text, double width, double size)
-    {
-        if (Width(text, size) <= width) return text;
-        var start = 1;
-        while (start < text.Length && (Width(Cut + text[start..], size) > width || char.IsLowSurrogate(text[start]))) start++;
-        return Cut + text[start..];
-    }
-
     /// <summary>The text, or where it is wider than allowed its beginning and its end with an ellipsis between them: names of a row begin
     /// alike, and their numbers tell them apart.</summary>
     public static string Middle(string text, double width, double size)

@@ -23,15 +23,16 @@ public static class LabelSheets
         markup.Open("html", ("xmlns", "http://www.w3.org/1999/xhtml"), ("lang", "en-GB"));
         Head(markup, designed.Plan.Name, sheet);
         markup.Open("body");
-        var all = LabelList.Of(designed);
-        var tiny = all.Take(MostDrawn).Count(l => LabelLine.Smallest(sheet, l) < LabelLine.Readable);
+        // Labels of a large plan are many: those drawn are made once, and the others counted once.
+        var drawn = LabelList.Of(designed).Take(MostDrawn).ToList();
+        var tiny = drawn.Count(l => LabelLine.Smallest(sheet, l) < LabelLine.Readable);
         if (tiny > 0)
             markup.Element("p", $"On {Numerals.Grouped(tiny)} labels letters are smaller than {Numerals.Plain(LabelLine.Readable)} mm "
                 + "(5 pt), too small to be read on a rack: take larger labels or shorter names. labels.csv names the size of each.",
                 ("class", "note"));
         var page = 0;
-        foreach (var labels in all.Take(MostDrawn).Chunk(sheet.OnPage)) Page(markup, sheet, labels, ++page);
-        var left = Math.Max(0, all.LongCount() - MostDrawn);
+        foreach (var labels in drawn.Chunk(sheet.OnPage)) Page(markup, sheet, labels, ++page);
+        var left = drawn.Count < MostDrawn ? 0 : LabelList.Of(designed).LongCount() - MostDrawn;
         if (left > 0)
             markup.Element("p", $"{Numerals.Grouped(left)} more labels are in labels.csv, with their pages and places.");
         markup.Close();

@@ -18,7 +18,7 @@ internal static class PatchLabels
         DesignedPlan designed, PlaceLabels labels, int link, Solution solution, HashSet<(int Cable, int Joint)> told)
     {
         var cable = designed.Design.CableOf(link);
-        var leg = PatchPlaces.LegOf(designed.Plan, link);
+        var leg = designed.Plan.Links.LegOf(link);
         for (var joint = 0; joint < solution.Patching.Length; joint++)
         {
             var cord = solution.Patching[joint];

@@ -2,6 +2,7 @@ using Lanewright.Deliverables.Drawings.Panels;
 using Lanewright.Deliverables.Drawings.Trace;
 using Lanewright.Deliverables.Json;
 using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -71,7 +72,7 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
         var table = HtmlTable.Open(markup, headings);
         foreach (var state in designed.Plant.Value.Trunks.Take(MostRows))
         {
-            var budget = TrunkBudget.Of(designed.Plan, designed.Design, designed.Plant.Value, state);
+            var budget = designed.Books.TrunkBudgets.Value[state.Trunk.Index];
             string[] row =
             [
                 state.Trunk.Name,
@@ -103,7 +104,7 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
 
     private void Sizes()
     {
-        var sizing = TrunkSizing.Of(designed.Plan, designed.Plant.Value, null);
+        var sizing = designed.Books.TrunkSizes.Value;
         if (sizing.Groups.IsEmpty) return;
         markup.Element("h3", "Sizes of trunks");
         var unit = designed.Plan.Currency;
@@ -135,15 +136,22 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
     /// <summary>The ways that fail first, then those that cannot be proved.</summary>
     private void Traces()
     {
-        var ways = TraceSet.Ways(designed).Select((w, i) => (w.Cable, Number: i + 1)).ToList();
-        foreach (var (cable, number) in ways.OrderByDescending(w => w.Cable.Legs[0].Verdict).ThenBy(w => w.Number).Take(MostTraces))
+        var ways = TraceSet.Ways(designed).Select((w, i) => (Way: w, Number: i + 1)).ToList();
+        foreach (var (way, number) in ways.OrderByDescending(w => VerdictOf(w.Way.FirstLink)).ThenBy(w => w.Number).Take(MostTraces))
         {
+            if (TraceSet.Followed(designed, way) is not { } cable) continue;
             markup.Open("figure", ("class", "ribbon"));
             new TraceDrawing(designed.Plan, TraceSet.NameOf(number), cable).Write(markup, isFile: false);
             markup.Close();
         }
-        Left(ways.Count - MostTraces, "the folder drawings/ holds the ways through all trunks");
+        Left(ways.Count - MostTraces, ways.Count <= TraceSet.MostDrawn
+            ? "the folder drawings/ holds the ways through all trunks"
+            : $"the folder drawings/ holds the first {Numerals.Whole(TraceSet.MostDrawn)}");
     }
+
+    private Verdict VerdictOf(int link) => designed.Plant.Value.IsPortless(link) || designed.Design.SolutionOf(link) is not { } solution
+        ? Verdict.Fail
+        : solution.Verdict;
 
     private static string Words(TrunkMix? mix) => mix is null ? "" : TrunkSizesView.Words(mix);
 

@@ -71,7 +71,7 @@ public static class BreakEvenTurns
 
     private static BreakEvenStretch Together(List<BreakEvenStretch> narrow)
     {
-        var names = narrow.SelectMany(s => s.Others.Prepend(s.Name)).Where(n => n.Length > 0).Distinct().ToList();
+        var names = narrow.Select(s => s.Name).Where(n => n.Length > 0).Distinct().ToList();
         var most = narrow.GroupBy(s => (s.Shape, s.Name)).MaxBy(g => g.Sum(s => s.To - s.From))?.Key ?? (null, "");
         return new BreakEvenStretch(narrow[0].From, narrow[^1].To, most.Shape, most.Name, narrow[0].CostFrom, narrow[^1].CostTo)
         {

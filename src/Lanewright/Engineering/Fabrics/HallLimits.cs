@@ -119,6 +119,7 @@ internal sealed class HallLimits
         ];
         foreach (var feed in feeds)
         {
+            if (StripLoads.BearsPlainly(uses, feeds, feed, context.Policy)) continue;
             var strip = StripLoads.Of(rack, uses, feeds, feed, context.Policy, dealer);
             if (strip.Highest > strip.Limit)
                 return $"the strip of '{feed.Name}' in rack {rack.Name} would carry {strip.Highest} and may carry {strip.Limit} "

@@ -99,7 +99,8 @@ internal static class DirectRung
             Spans = question.Spans,
             ReceiverPad = pad,
             Multiplexes = question.Multiplexes,
-            Stages = LineStages.OfLevels(question, question.Transmitter ?? type.TxMin?.Value, question.SpanLoss, pad),
+            Stages = LineStages.OfLevels(question, question.Transmitter ?? type.TxMin?.Value, question.SpanLoss, pad,
+                question.Multiplexes),
             LowestReceived = type.RxMin is { } floor ? floor.Value + penalty : null,
         };
     }

@@ -49,8 +49,7 @@ internal static class GreyRung
             Latency = CoherentLine.LatencyOf(question),
             Spans = At(best.Link, question),
             Stages = LineStages.OfLevels(
-                question with { Channels = question.Channels with { Channels = question.Channels.Channels[..1] } },
-                best.Type.TxAverageMin?.Value, best.Link.Loss?.Maximum, default),
+                question, best.Type.TxAverageMin?.Value, best.Link.Loss?.Maximum, default, multiplexes: false),
             LowestReceived = best.Type.TxAverageMin?.Value - LossLimit(best.Link),
         };
     }

@@ -28,7 +28,8 @@ internal sealed class LadderPrices(LineQuestion question)
         Module(type.Name) is { } module
         && (module * (2L * Channels)) + (CheapestAmplifier * (2L * AmplifiersOf(scheme))) < price;
 
-    private IEnumerable<WavelengthType> Types(LineScheme scheme) => scheme switch
+    /// <summary>Types that a scheme is tried with.</summary>
+    public IEnumerable<WavelengthType> Types(LineScheme scheme) => scheme switch
     {
         LineScheme.Grey => [],
         LineScheme.CoarseDirect or LineScheme.DenseDirect => question.Type is null or { IsCoherent: false }

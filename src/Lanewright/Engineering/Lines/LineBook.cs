@@ -176,9 +176,9 @@ public sealed class LineBook
 
     private static ImmutableArray<LineCut> CutsOf(LineStatement line, ImmutableArray<LineRoute> routes)
     {
-        var spans = routes.SelectMany(r => r.Spans).Distinct().Select(cut => Cut(cut.Name, false, r => r.Spans.Contains(cut)));
+        var spans = routes.SelectMany(r => r.Spans).Distinct().Select(cut => Cut(cut.Name, false, r => r.Crosses(cut)));
         var inDucts = routes.SelectMany(r => r.Spans).SelectMany(s => s.Ducts).Distinct().Order(NaturalOrder.Instance)
-            .Select(cut => Cut(cut, true, r => r.Spans.Any(s => s.Ducts.Contains(cut))));
+            .Select(cut => Cut(cut, true, r => r.LiesIn(cut)));
         return [.. spans.Concat(inDucts).OrderBy(c => c.Left).ThenBy(c => c.IsDuct).ThenBy(c => c.What, NaturalOrder.Instance)];
 
         LineCut Cut(string what, bool isDuct, Func<LineRoute, bool> isIn) => new(

@@ -5,7 +5,7 @@ using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Lines;
 
-/// <summary>Tries the schemes from the cheapest on and takes the first that works.</summary>
+/// <summary>Tries the schemes in their order and takes the cheapest that works; where prices are not known, the first.</summary>
 public static class LineLadder
 {
     /// <summary>Spans that long ones are divided into at most, all together.</summary>
@@ -24,17 +24,19 @@ public static class LineLadder
         var prices = new LadderPrices(question);
         var tried = new List<TriedScheme>();
         var kept = new List<LineDesign>();
+        var unwanted = new HashSet<int>();
         (LineDesign Design, LinePrice? Price, int Tried)? thin = null, best = null;
         foreach (var scheme in Schemes)
         {
             // A price that is not known stands against none, so that the order of the ladder decides.
             if (best is { } found && !(found.Price?.Total is { } most && prices.MayBeBelow(most, scheme))) continue;
-            if (Try(question, scheme) is not { } design) continue;
+            if (Try(question, scheme, prices) is not { } design) continue;
             var isWanted = question.Type is not { } type || type.Name == design.TypeName;
             var reason = LineWords.Reason(design, question.LeastMargin);
             if (!isWanted && design.Verdict == Verdict.Pass) reason += $"; {question.Type?.Name} is asked for";
             var price = prices.Of(design);
             tried.Add(new TriedScheme(scheme, design.Verdict, reason, price));
+            if (!isWanted) unwanted.Add(tried.Count - 1);
             if (!isWanted) continue;
             kept.Add(design);
             if (design.Verdict != Verdict.Pass) continue;
@@ -45,19 +47,19 @@ public static class LineLadder
             if (isThin && best is null && scheme != LineScheme.InLine) tried[^1] = tried[^1] with { Reason = reason + Thin };
         }
         if ((best ?? thin) is { } taken)
-            return new LineAnswer(question, taken.Design, Compared(tried, taken.Tried, question), taken.Price);
-        var nearest = Nearest(kept) ?? Try(question, LineScheme.Grey) ?? kept[0];
+            return new LineAnswer(question, taken.Design, Compared(tried, taken.Tried, unwanted), taken.Price);
+        var nearest = Nearest(kept) ?? Try(question, LineScheme.Grey, prices) ?? kept[0];
         return new LineAnswer(question, nearest, [.. tried], prices.Of(nearest));
     }
 
     private const string Thin = ", less than penalties may take that are known for their largest values only";
 
     /// <summary>The schemes with what each that would work as well costs more than the one that is taken.</summary>
-    private static ImmutableArray<TriedScheme> Compared(List<TriedScheme> tried, int taken, LineQuestion question)
+    private static ImmutableArray<TriedScheme> Compared(List<TriedScheme> tried, int taken, HashSet<int> unwanted)
     {
         if (tried[taken].Price?.Total is not { } least) return [.. tried];
         return [.. tried.Select((t, i) => i != taken && t.Verdict == Verdict.Pass && t.Price?.Total is { } price && price > least
-            && (question.Type is null || !t.Reason.EndsWith("is asked for", StringComparison.Ordinal))
+            && !unwanted.Contains(i)
                 ? t with { Reason = $"{t.Reason}; its parts cost {Numerals.Grouped((price - least).Units)} more than those of "
                     + LineWords.Name(tried[taken].Scheme) }
                 : t)];
@@ -68,24 +70,23 @@ public static class LineLadder
         design.Checks.Any(c => c.Name == LineCheckNames.Reserve && c.Verdict == Verdict.Fail);
 
     /// <summary>The design in one scheme; null where the scheme makes no sense for the line.</summary>
-    public static LineDesign? Try(LineQuestion question, LineScheme scheme) => scheme switch
+    public static LineDesign? Try(LineQuestion question, LineScheme scheme) => Try(question, scheme, new LadderPrices(question));
+
+    private static LineDesign? Try(LineQuestion question, LineScheme scheme, LadderPrices prices) => scheme switch
     {
         LineScheme.Grey => GreyRung.Of(question),
         LineScheme.CoarseDirect or LineScheme.DenseDirect => DirectRung.Of(question, scheme),
-        LineScheme.InLine => OverTypes(question, scheme, InLine),
-        _ => OverTypes(question, scheme, (asked, type) => CoherentLine.Of(asked, type, scheme)),
+        LineScheme.InLine => OverTypes(question, scheme, prices, InLine),
+        _ => OverTypes(question, scheme, prices, (asked, type) => CoherentLine.Of(asked, type, scheme)),
     };
 
     /// <summary>The cheapest type that works; where no price is known, the first; where none works, the nearest.</summary>
-    private static LineDesign? OverTypes(LineQuestion question, LineScheme scheme, Func<LineQuestion, WavelengthType, LineDesign?> design)
+    private static LineDesign? OverTypes(
+        LineQuestion question, LineScheme scheme, LadderPrices prices, Func<LineQuestion, WavelengthType, LineDesign?> design)
     {
-        var prices = new LadderPrices(question);
-        var types = question.Type is { } asked
-            ? asked.IsCoherent ? [asked] : (IEnumerable<WavelengthType>)[]
-            : prices.Sorted(question.Standards.WavelengthTypes.Where(t => t.IsCoherent && t.Rate == question.Rate));
         LineDesign? nearest = null;
         (LineDesign Design, Money? Price)? best = null;
-        foreach (var type in types)
+        foreach (var type in prices.Sorted(prices.Types(scheme)))
         {
             if (best is { } found && !(found.Price is { } most && prices.MayBeBelow(most, scheme, type))) continue;
             if (design(question, type) is not { } made) continue;

@@ -22,6 +22,12 @@ public sealed record LineRoute(
     /// <summary>Whether it counts for what is left and how often: a route that fails does not.</summary>
     public bool Carries => Verdict != Verdict.Fail;
 
+    /// <summary>Whether it leads over a span.</summary>
+    public bool Crosses(FibreSpan span) => Spans.Contains(span);
+
+    /// <summary>Whether any of its spans lies in a duct.</summary>
+    public bool LiesIn(string duct) => Spans.Any(s => s.Ducts.Contains(duct));
+
     /// <summary>How long it is.</summary>
     public Length Length => Answer.Question.Length;
 

@@ -71,20 +71,22 @@ internal static class LineStages
     /// <param name="transmitter">The lowest level of a transmitter.</param>
     /// <param name="fibre">What the spans lose together.</param>
     /// <param name="pad">A pad before the receiver.</param>
-    public static ImmutableArray<LineStage> OfLevels(LineQuestion question, PowerLevel? transmitter, Decibels? fibre, Decibels pad)
+    /// <param name="multiplexes">Whether channels share the fibre.</param>
+    public static ImmutableArray<LineStage> OfLevels(
+        LineQuestion question, PowerLevel? transmitter, Decibels? fibre, Decibels pad, bool multiplexes)
     {
         if (transmitter is not { } level || fibre is not { } loss) return [];
         var at = default(Length);
         var stages = ImmutableArray.CreateBuilder<LineStage>();
         stages.Add(new LineStage("transmitter", at, level, null));
-        if (question.Multiplexes) stages.Add(new LineStage("multiplexer", at, level -= question.MultiplexerLoss, null));
+        if (multiplexes) stages.Add(new LineStage("multiplexer", at, level -= question.MultiplexerLoss, null));
         foreach (var span in question.Spans)
         {
             at += span.Length;
             level -= loss * (span.Loss.Value / question.SpanLoss.Value);
             stages.Add(new LineStage(span.Name.Length > 0 ? span.Name : "span", at, level, null));
         }
-        if (question.Multiplexes) stages.Add(new LineStage("demultiplexer", at, level -= question.MultiplexerLoss, null));
+        if (multiplexes) stages.Add(new LineStage("demultiplexer", at, level -= question.MultiplexerLoss, null));
         stages.Add(new LineStage("receiver", at, level - pad, null));
         return stages.ToImmutable();
     }

@@ -105,7 +105,7 @@ public sealed class DemandStudy
 
     /// <summary>What the worst traffic of a hose does after each single failure; null for other demands, under the ideal split, and where
     /// it is too much work.</summary>
-    public FailureSweep? HoseSweep => hoseSweep.Value;
+    private FailureSweep? HoseSweep => hoseSweep.Value;
 
     /// <summary>How far the demand can grow under the best split; null without traffic.</summary>
     public Throughput? BestThroughput => throughput.Value;
@@ -186,7 +186,7 @@ public sealed class DemandStudy
     }
 
     private HoseWorstCase? WorstOf(ImmutableArray<Terminal> hosts) => Fabric.Rule == SplitRule.Ideal
-        ? IdealWorstCase.Of(Fabric.InsideOrAll, hosts, Fabric.Cancel)
+        ? Fabric.IdealWorst(hosts)
         : Fabric.Earlier.Of(nameof(HoseWorstCase), LoadQuestion.Of(Fabric.InsideOrAll, hosts, Fabric.Rule),
             () => HoseWorstCase.Of(Fabric.InsideOrAll, hosts, Fabric.Rule, Fabric.Cancel));
 

@@ -25,12 +25,16 @@ public sealed class NetworkStudy
         failures = new(() => PlanFailures.Of(map, design, books));
         bisection = new(() => Bisection.Of(map.Graph, AllHosts()));
         worstCase = new(() => rule == SplitRule.Ideal
-            ? IdealWorstCase.Of(InsideOrAll, AllHosts(), cancel)
+            ? IdealWorst(AllHosts())
             : earlier.Of(nameof(WorstCase), LoadQuestion.Of(InsideOrAll, AllHosts(), rule),
                 () => HoseWorstCase.OfFullest(InsideOrAll, AllHosts(), rule, cancel)));
         latency = new(() => PathLatency.Of(map, design));
         HasInside = map.Graph.Links.Any(l => !map.IsAccess(l));
     }
+
+    /// <summary>The worst that any traffic between hosts can do under the ideal split.</summary>
+    internal HoseWorstCase? IdealWorst(ImmutableArray<Terminal> hosts) => Earlier.Of(
+        nameof(IdealWorstCase), LoadQuestion.Of(InsideOrAll, hosts, SplitRule.Ideal), () => IdealWorstCase.Of(InsideOrAll, hosts, Cancel));
 
     /// <summary>The network as a graph.</summary>
     public FabricMap Map { get; }

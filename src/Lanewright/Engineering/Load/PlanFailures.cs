@@ -177,9 +177,10 @@ public sealed class PlanFailures
     /// <summary>Fibre between sites: a cut takes down every route over a span, or over all spans in a duct.</summary>
     private void AddCuts()
     {
-        foreach (var span in plan.Spans) Cut(span.Name, FailureKind.Span, route => route.Spans.Contains(span));
+        if (map.Routes.Count == 0) return;
+        foreach (var span in plan.Spans) Cut(span.Name, FailureKind.Span, route => route.Crosses(span));
         foreach (var duct in plan.Spans.SelectMany(s => s.Ducts).Distinct().Order(Text.NaturalOrder.Instance))
-            Cut(duct, FailureKind.Duct, route => route.Spans.Any(s => s.Ducts.Contains(duct)));
+            Cut(duct, FailureKind.Duct, route => route.LiesIn(duct));
 
         void Cut(string name, FailureKind kind, Func<LineRoute, bool> isIn)
         {

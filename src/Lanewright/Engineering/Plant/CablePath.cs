@@ -137,9 +137,8 @@ public sealed class CablePath
     private void Cord(Channel channel, int joint)
     {
         var cord = solution.Patching[joint];
-        var leg = Math.Max((int)plan.Links.FromPort(link).Part, plan.Links.ToPort(link).Part) + 1;
         var type = Polarity is { } polarity ? polarity.CordTypes[joint] + ", " : "";
-        Add("cord", CordNames.Of(cable, solution, joint, leg), type + cord.Cord.Name, Glass(channel, cord.Length));
+        Add("cord", CordNames.Of(cable, solution, joint, plan.Links.LegOf(link)), type + cord.Cord.Name, Glass(channel, cord.Length));
     }
 
     private void Trunk(Channel channel, TrunkPatch patch)

@@ -1,3 +1,4 @@
+using Lanewright.Engineering.Choice;
 using Lanewright.Model.Plant;
 using Lanewright.Standards;
 
@@ -35,7 +36,7 @@ public static class CassetteFit
             : (trunk.Cable.Near, trunk.Cable.PolishNear, trunk.Cable.PinsNear);
         if (cassette.Rear.Length > 0 && cassette.Rear != connector)
             return $"{item.Name} takes {cassette.Rear} at its rear and the trunk ends in {connector}";
-        if (IsOther(cassette.RearPolish, polish))
+        if (!CordMatch.PolishFits(cassette.RearPolish, polish))
             return $"{item.Name} is {cassette.RearPolish} at its rear and the trunk {polish}: angled and flat ends must never mate";
         if (Pins(standards, connector, pins) is { Length: > 0 } own && own == cassette.RearPins)
             return $"{item.Name} is {own} at its rear and so is the trunk: of two ends that mate one has pins and one has none";
@@ -44,9 +45,6 @@ public static class CassetteFit
             ? $"{item.Name} is {cassette.Glass} and the trunk {glass}: light is lost or scattered where they meet"
             : "";
     }
-
-    private static bool IsOther(string rear, string trunk) =>
-        rear.Length > 0 && trunk.Length > 0 && (rear == "APC") != (trunk == "APC");
 
     private static string Pins(StandardsLibrary standards, string connector, string said) =>
         said.Length > 0 ? said : standards.Connector(connector)?.Word("cord-pins") ?? "";

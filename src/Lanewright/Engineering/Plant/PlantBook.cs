@@ -27,6 +27,7 @@ public sealed class PlantBook
         ledger = new PortLedger(plan, insides);
         var lit = Patch();
         Ways = [.. ways];
+        Portless = [.. patchesOf.Keys.Where(IsPortless).Order()];
         Fronts = new Lazy<PanelFronts>(() => PanelFronts.Of(plan, this));
         Trunks = [.. plan.Trunks.Select(t => StateOf(t, lit[t.Index]))];
     }
@@ -50,7 +51,7 @@ public sealed class PlantBook
     public bool IsPortless(int link) => PatchesOf(link).Any(p => !p.IsThere);
 
     /// <summary>Links for which a trunk on their way has no port left, rising.</summary>
-    public ImmutableArray<int> Portless => [.. patchesOf.Where(p => p.Value.Any(h => !h.IsThere)).Select(p => p.Key).Order()];
+    public ImmutableArray<int> Portless { get; }
 
     /// <summary>The way a link takes; null for one that is not patched.</summary>
     public WayState? WayOf(int link) => wayOf.TryGetValue(link, out var way) ? Ways[way] : null;
@@ -70,9 +71,7 @@ public sealed class PlantBook
         var positions = (int)(standards.Connector(cord.Near)?.Real("positions")?.Value ?? 0);
         if (cord.Near != cord.Far || solution.FarCord is not null || positions == 0) return null;
         var isDuplex = positions == PositionsOfDuplex;
-        var lanes = Math.Max(
-            WayCords.FibresOf(solution.FromModule, solution.FromApplication),
-            WayCords.FibresOf(solution.ToModule, solution.ToApplication)) / 2;
+        var lanes = WayCords.FibresOf(solution) / 2;
         return WayPolarities.Of(standards.Polarity, [], [],
             new WayCords([isDuplex ? PatchKind.Duplex : PatchKind.Array], [isDuplex ? 0 : positions], lanes, 0));
     }
@@ -80,7 +79,7 @@ public sealed class PlantBook
     /// <summary>The fibres of a link, followed through the ports it takes; empty where they are not known.</summary>
     public ImmutableArray<FibreLine> FibresOf(int link) =>
         WayOf(link) is { } way && design.SolutionOf(link) is { } solution && !way.Polarity.Fibres.IsEmpty
-            ? new FibreWalk(plan.Standards.Polarity, PatchesOf(link), InsidesOf(way.Way), WayCords.Of(solution, PartOf(link)),
+            ? new FibreWalk(plan.Standards.Polarity, PatchesOf(link), InsidesOf(way.Way), WayCords.Of(solution, plan.Links.LegOf(link)),
                 way.Polarity.CordTypes).All()
             : [];
 
@@ -102,7 +101,7 @@ public sealed class PlantBook
             var cable = design.CableOf(link);
             if (cable < 0 || design.SolutionOf(link) is not { Through: { } way } solution) continue;
             var before = way.Legs.Select(l => ledger.TakenOf(l.Trunk)).ToList();
-            var patches = patchesOf[link] = ledger.Take(solution, cable, PartOf(link));
+            var patches = patchesOf[link] = ledger.Take(solution, cable, plan.Links.LegOf(link));
             for (var i = 0; i < way.Legs.Length; i++)
                 if (ledger.TakenOf(way.Legs[i].Trunk) > before[i] && patches[i].IsThere)
                     lit[way.Legs[i].Trunk.Index][patches[i].Number - 1] += Lit(way.Legs[i].Trunk, solution);
@@ -114,7 +113,7 @@ public sealed class PlantBook
     /// <summary>Links that go the same way over cords alike, and in the same order, have one polarity.</summary>
     private void Note(int link, TrunkWay way, Solution solution, ImmutableArray<TrunkPatch> patches)
     {
-        var cords = WayCords.Of(solution, PartOf(link));
+        var cords = WayCords.Of(solution, plan.Links.LegOf(link));
         var key = string.Join('|', string.Join(',', way.Legs.Select(l => (l.Trunk.Index, l.IsTurned))), string.Join(',', cords.Kinds),
             string.Join(',', cords.Positions), cords.Lanes, cords.Part);
         if (!wayByKey.TryGetValue(key, out var index))
@@ -133,7 +132,7 @@ public sealed class PlantBook
     {
         var length = design.Trunks.Of(trunk);
         return new TrunkState(
-            trunk, length, ledger.TakenOf(trunk), lit.Sum(), Alone(trunk, length),
+            trunk, length, ledger.TakenOf(trunk), Alone(trunk, length),
             [.. Ways.Where(w => w.Way.Legs.Any(l => l.Trunk == trunk))],
             [.. TestLimit.Of(plan.Standards, trunk, length)])
         {
@@ -155,15 +154,11 @@ public sealed class PlantBook
 
     private const int PositionsOfDuplex = 2;
 
-    /// <summary>Which port of a split cage a link is, from 1.</summary>
-    private int PartOf(int link) => Math.Max((int)plan.Links.FromPort(link).Part, plan.Links.ToPort(link).Part) + 1;
-
     /// <summary>A duplex port lights two fibres; an array those of its lanes, there and back.</summary>
     private static int Lit(TrunkGroup trunk, Solution solution)
     {
         if (trunk.IsDuplex) return 2;
-        var fibres = Math.Max(
-            WayCords.FibresOf(solution.FromModule, solution.FromApplication), WayCords.FibresOf(solution.ToModule, solution.ToApplication));
+        var fibres = WayCords.FibresOf(solution);
         return fibres == 0 ? trunk.Fibres : Math.Min(trunk.Fibres, fibres);
     }
 }

@@ -9,16 +9,18 @@ namespace Lanewright.Engineering.Plant;
 /// <param name="Trunk">The trunks.</param>
 /// <param name="Length">Length of each; null when it cannot be told.</param>
 /// <param name="Ports">Ports that cables are patched to, those included for which none is left.</param>
-/// <param name="FibresLit">Fibres that carry light.</param>
 /// <param name="Alone">Where transmitters and receivers meet for a link through these trunks alone.</param>
 /// <param name="Ways">The ways of links through them.</param>
 /// <param name="Tests">What the cabling test may show, edition by edition.</param>
 public sealed record TrunkState(
-    TrunkGroup Trunk, Length? Length, int Ports, int FibresLit, WayPolarity Alone, ImmutableArray<WayState> Ways,
+    TrunkGroup Trunk, Length? Length, int Ports, WayPolarity Alone, ImmutableArray<WayState> Ways,
     ImmutableArray<TestLimit> Tests)
 {
     /// <summary>Fibres of each of them that carry light, in their order.</summary>
     public required ImmutableArray<int> LitEach { get; init; }
+
+    /// <summary>Fibres that carry light.</summary>
+    public int FibresLit => LitEach.Sum();
 
     /// <summary>Fibres there are.</summary>
     public int Fibres => Trunk.Count * Trunk.Fibres;

@@ -13,8 +13,7 @@ public sealed record WayCords(ImmutableArray<PatchKind> Kinds, ImmutableArray<in
     /// <summary>The cords of a solution.</summary>
     /// <param name="solution">How a link is made.</param>
     /// <param name="part">Which port of a split cage it is, from 1.</param>
-    public static WayCords Of(Solution solution, int part) => Of(solution.Patching,
-        Math.Max(FibresOf(solution.FromModule, solution.FromApplication), FibresOf(solution.ToModule, solution.ToApplication)), part);
+    public static WayCords Of(Solution solution, int part) => Of(solution.Patching, FibresOf(solution), part);
 
     /// <summary>The cords of a way.</summary>
     /// <param name="patching">The cords, from the first end of the link on.</param>
@@ -27,6 +26,10 @@ public sealed record WayCords(ImmutableArray<PatchKind> Kinds, ImmutableArray<in
         return new WayCords(
             [.. patching.Select(p => p.Kind)], [.. patching.Select(p => p.Positions)], fibres / 2, startsDuplex != endsDuplex ? part : 0);
     }
+
+    /// <summary>Fibres of the module that has most.</summary>
+    public static int FibresOf(Solution solution) => Math.Max(
+        FibresOf(solution.FromModule, solution.FromApplication), FibresOf(solution.ToModule, solution.ToApplication));
 
     /// <summary>Fibres that the module as a whole takes.</summary>
     public static int FibresOf(Model.Catalogues.ModuleModel? module, Model.Catalogues.Application? application) =>

@@ -9,7 +9,7 @@ internal sealed class PhaseSearch
 {
     private const int Phases = 3;
 
-    /// <summary>States looked at: a rack of forty devices of a few kinds has fewer.</summary>
+    /// <summary>States looked at: a rack of twenty devices of two kinds has fewer.</summary>
     private const int MostStates = 5000;
 
     private readonly ImmutableArray<double> loads;

@@ -69,6 +69,27 @@ public sealed class StripLoads
         return new StripLoad(rack, feed, limit, normal, worst, lost) { Plugs = plugs, IsBestOrder = deal.IsBest };
     }
 
+    /// <summary>Whether a strip bears what stands in its rack however outlets are chosen with a little care: the largest load where least
+    /// is drawn, which no best order is fuller than. Only told where all devices are on all feeds, so that a lost one loads all alike;
+    /// no in any other case says nothing.</summary>
+    /// <param name="devices">What stands in the rack.</param>
+    /// <param name="feeds">All feeds of the rack.</param>
+    /// <param name="feed">The feed of the strip.</param>
+    /// <param name="policy">What holds for breakers and power factors.</param>
+    public static bool BearsPlainly(
+        ImmutableArray<StripUse> devices, ImmutableArray<PowerFeed> feeds, PowerFeed feed, Policy policy)
+    {
+        if (devices.Any(d => d.Feeds.Length != feeds.Length)) return false;
+        var sums = new double[feed.Phases];
+        foreach (var watts in devices.Select(d => d.Watts.Value).OrderDescending())
+            sums[Array.IndexOf(sums, sums.Min())] += watts / Math.Max(1, feeds.Length - 1);
+        var limit = BreakerRule.Most(feed.Breaker, policy.BreakerShare.Value, feed.IsFullRated);
+        return PhaseCurrents.Of(sums, feed, policy.PowerFactor.Value).Max() < limit * Nearly;
+    }
+
+    /// <summary>Below a limit by more than the last places.</summary>
+    private const double Nearly = 0.999999;
+
     /// <summary>The feeds of a rack that a device is on: those its group names, or all of them.</summary>
     /// <param name="named">The feeds its group names; empty where it names none.</param>
     /// <param name="feeds">All feeds of the rack.</param>

@@ -36,4 +36,7 @@ public sealed class LinkTable
 
     /// <summary>The port of its second end.</summary>
     public PortPlace ToPort(int link) => toPort[link];
+
+    /// <summary>Which port of a split cage a link is, from 1.</summary>
+    public int LegOf(int link) => Math.Max((int)FromPort(link).Part, ToPort(link).Part) + 1;
 }

@@ -17,8 +17,7 @@ internal sealed class BreakerOverloaded() : Rule("LW4401", nameof(BreakerOverloa
             if (over.Count == 0) continue;
             var worst = over.MaxBy(s => s.Highest) ?? over[0];
             // A breaker that does while all feeds are up and trips with one lost is no cure.
-            var least = BreakerRule.Least(
-                worst.Lost is null ? worst.Highest : worst.AfterLoss, default, judgement.Plan.Policy.BreakerShare.Value);
+            var least = BreakerRule.Least(worst.AfterLoss, default, judgement.Plan.Policy.BreakerShare.Value);
             var afterLoss = worst.Lost is null ? "" : $" for the {worst.AfterLoss} it carries when '{worst.Lost.Name}' is lost";
             var more = over.Count > 1 ? $" (and {Numerals.Whole(over.Count - 1)} more)" : "";
             judgement.Add(this, feed.Key.Span,

@@ -15,7 +15,8 @@ internal sealed class FeedMissesRack() : Rule("LW4414", nameof(FeedMissesRack))
             from rack in judgement.Racks.Value.Racks
             from @group in rack.Devices.Select(devices.Group).Distinct()
             from feed in @group.Feeds
-            where !reaches[feed].Contains(rack.Rack.Index)
+            // A feed that is described and could not be read has been told already.
+            where reaches.TryGetValue(feed, out var racks) && !racks.Contains(rack.Rack.Index)
             group rack by (Group: @group, Feed: feed);
         foreach (var racks in missed)
         {

@@ -25,8 +25,13 @@ internal sealed class ElevationDrawing(
     private const double HeadRoom = 18;
     private const double NameShare = 0.42;
 
+    private readonly Lazy<int> feedLines = new(() => designed.Plan.Power.IsEmpty || racks.SelectMany(r => strips.Value[r.Rack.Index])
+        .All(s => TextFit.Width($"{s.Feed.Name} {Figures(s)}", SmallSize) <= (PitchOf(racks.Length) - 10) / Bold) ? 1 : 2);
+
     /// <summary>Racks share the width of the sheet; a few are not drawn wider than many would look.</summary>
-    private double Pitch => (Sheet.Width - (2 * Sheet.Margin)) / Math.Max(LeastRacks, racks.Length);
+    private double Pitch => PitchOf(racks.Length);
+
+    private static double PitchOf(int racks) => (Sheet.Width - (2 * Sheet.Margin)) / Math.Max(LeastRacks, racks);
 
     private double Inner => Pitch - Scale - (2 * Strip) - 12;
 
@@ -36,7 +41,7 @@ internal sealed class ElevationDrawing(
         var most = racks.Max(r => r.Rack.Type.Units);
         var top = Sheet.Top + HeadRoom;
         var floor = top + (most * UnitHeight);
-        var bottom = floor + 16 + ((4 + (2 * FeedLines)) * LineStep) + CautionRoom;
+        var bottom = floor + 16 + ((4 + (2 * feedLines.Value)) * LineStep) + CautionRoom;
         var row = $"{racks[0].Rack.Hall.FullName}, row {racks[0].Rack.Row}";
         var block = TitleBlock.Of(designed.Plan, row,
             ("hall and row", row, 2.4), ("seen from", isRear ? "the rear" : "the front", 1.2), ("racks", Numerals.Whole(racks.Length), 0.8),
@@ -151,7 +156,7 @@ internal sealed class ElevationDrawing(
     private IEnumerable<(string Text, bool IsOver)> Current(StripLoad strip)
     {
         var (name, isOver) = (strip.Feed.Name, strip.AfterLoss > strip.Limit);
-        if (FeedLines == 1)
+        if (feedLines.Value == 1)
         {
             yield return ($"{name} {Figures(strip)}", isOver);
             yield break;
@@ -168,9 +173,6 @@ internal sealed class ElevationDrawing(
 
     /// <summary>Names of feeds that break a limit stand in bold, which is wider.</summary>
     private const double Bold = 1.12;
-
-    private int FeedLines => designed.Plan.Power.IsEmpty || racks.SelectMany(r => strips.Value[r.Rack.Index])
-        .All(s => TextFit.Width($"{s.Feed.Name} {Figures(s)}", SmallSize) <= (Pitch - 10) / Bold) ? 1 : 2;
 
     private string Description() => string.Join(" ", racks.Select(r =>
         $"Rack {r.Rack.Name}: {Numerals.Whole(r.Devices.Length)} devices, {Numerals.Whole(r.FreeUnits)} units free, "

@@ -47,12 +47,9 @@ public static class BreakEvenChart
     }
 
     private static string Subtitle(BreakEven breakEven) => Changes(breakEven)
-        + (IsExact(breakEven)
+        + (breakEven.IsChain
             ? ""
             : " The price goes in steps; the dots are where it was asked, and lines join them.");
-
-    /// <summary>Whether the price is a chain of straight lines, with all its corners known.</summary>
-    private static bool IsExact(BreakEven breakEven) => breakEven.IsChain;
 
     private static string Changes(BreakEven breakEven) => breakEven.Stretches.Length == 1
         ? "The same option is the cheapest over the whole range."
@@ -94,7 +91,7 @@ public static class BreakEvenChart
                 [(stretch.From, stretch.CostFrom), .. stretch.Between, (stretch.To, stretch.CostTo)];
             foreach (var (from, to) in points.Zip(points.Skip(1)))
                 canvas.Line(scale.X(from.Value), scale.Y(from.Cost.Units), scale.X(to.Value), scale.Y(to.Cost.Units), "heavy");
-            if (!IsExact(breakEven))
+            if (!breakEven.IsChain)
                 foreach (var point in points) canvas.Circle(scale.X(point.Value), scale.Y(point.Cost.Units), 2.4, "full");
         }
         foreach (var corner in told.Skip(1))
