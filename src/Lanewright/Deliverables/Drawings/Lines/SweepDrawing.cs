@@ -58,7 +58,8 @@ internal sealed class SweepDrawing(SheetHead head, TitleBlock block, LineAnswer 
         var along = new ChartAxis(points.Select(p => p.Value), left, right, 5, isTight: true);
         var kept = sweep.Of == LineSweep.Loss ? 0 : answer.Question.LeastMargin.Value;
         var up = new ChartAxis(points.Select(p => p.Margin).Append(0).Append(kept), Bottom, Top, 6);
-        canvas.Text(left, Top - 10, $"margin of {sweep.Of}, dB, over {Words(sweep)}", "small soft");
+        canvas.Text(left, Top - 23, $"margin of {sweep.Of}, dB,", "small soft");
+        canvas.Text(left, Top - 10, "over " + Words(sweep), "small soft");
         foreach (var tick in up.Ticks())
         {
             canvas.Line(left, up.At(tick), right, up.At(tick), "faint");
