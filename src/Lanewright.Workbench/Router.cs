@@ -17,9 +17,6 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
 
     /// <summary>How long a page may take before its reader is told that it is being made.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(900);
-
-    /// <summary>How long the first page may wait for the first result: the frame of the sheets is there sooner than that.</summary>
-    private static readonly TimeSpan FirstPatience = TimeSpan.FromMilliseconds(150);
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(25);
 
     private readonly Site site = new(doorkeeper.Token);
@@ -309,7 +306,7 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
     private async Task<Page> Body(RegisterEntry entry, string rest, HttpContext http)
     {
         var asked = http.Request.Query;
-        if (desk.Current is null) await desk.NextTick(desk.Ticks, FirstPatience, http.RequestAborted).ConfigureAwait(false);
+        // The frame of the sheets does not wait for the first result; the sheet fills itself in.
         if (desk.Current is not { } now)
             return desk.Works.IsBrokenOff(PlanDesk.JudgingPlace)
                 ? Frame.BrokenOff(PlanDesk.JudgingPlace)

@@ -22,11 +22,11 @@ public abstract class CheckRule : Rule
     /// <inheritdoc/>
     public sealed override void Judge(Judgement judgement)
     {
-        var spoken =
-            from judged in judgement.Judged()
-            let check = Worst(judged.Solution)
-            where check is not null
-            select (judged.Choice, judged.Solution, Check: check);
+        // Both ends may say the same, and two sources may set the same limit: the worst of them speaks.
+        var spoken = judgement.SpokenOf(CheckName)
+            .Where(s => Speaks(s.Check, s.Solution))
+            .GroupBy(s => (s.Choice.Class.Index, s.Solution.Checks))
+            .Select(way => way.OrderBy(s => Margin(s.Check)).First());
         // One set of links may fail in several classes, by a little here and by more there: the worst stands for all of them.
         foreach (var set in spoken.GroupBy(s => s.Choice.Class.Statement.Index))
         {
@@ -35,12 +35,6 @@ public abstract class CheckRule : Rule
             judgement.Add(this, worst.Choice, Message(judgement.Plan, worst.Choice.Class, worst.Solution, worst.Check), worst.Check, links);
         }
     }
-
-    /// <summary>Both ends may say the same, and two sources may set the same limit: the worst of them speaks.</summary>
-    private Check? Worst(Solution solution) => SameCause.Spoken(solution.Checks)
-        .Where(c => c.Name == CheckName && Speaks(c, solution))
-        .OrderBy(Margin)
-        .FirstOrDefault();
 
     private static double Margin(Check check) => check.Margin ?? double.NegativeInfinity;
 

@@ -16,7 +16,7 @@ public sealed record ClassChoice(LinkClass Class, ImmutableArray<Solution> Candi
     public ChosenShare? Winner => Shares.IsEmpty ? null : Shares[0];
 
     /// <summary>What the class comes to.</summary>
-    public Verdict Verdict => Shares.IsEmpty ? Verdict.Fail : Shares.Max(s => s.Solution.Verdict);
+    public Verdict Verdict { get; } = Shares.IsEmpty ? Verdict.Fail : Shares.Max(s => s.Solution.Verdict);
 
     /// <summary>Whether the plan names what to use, so that its failing is the plan's own and not a lack of candidates.</summary>
     public bool IsNamed

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 
 namespace Lanewright.Engineering.Choice;
 
@@ -39,6 +38,7 @@ internal sealed class EarlierSolutions
     internal sealed class Bank(FinderContext context, LinkQuestions questions)
     {
         private readonly SolutionFinder finder = new(context);
+        private readonly Ranking ranking = new(context.Policy);
         private readonly ConcurrentDictionary<LinkClass, Answer> answers = [];
         private long round;
 
@@ -54,9 +54,10 @@ internal sealed class EarlierSolutions
         public LinkClass QuestionOf(LinkClass link) => questions.Of(link);
 
         /// <summary>Every way to make links that ask a question; may be asked from several threads.</summary>
-        public ImmutableArray<Solution> All(LinkClass question)
+        public FoundSolutions All(LinkClass question)
         {
-            if (!answers.TryGetValue(question, out var answer)) answer = answers.GetOrAdd(question, new Answer(finder.All(question)));
+            if (!answers.TryGetValue(question, out var answer))
+                answer = answers.GetOrAdd(question, new Answer(new FoundSolutions(finder.All(question), ranking)));
             answer.LastWanted = round;
             return answer.Solutions;
         }
@@ -68,9 +69,9 @@ internal sealed class EarlierSolutions
         }
     }
 
-    private sealed class Answer(ImmutableArray<Solution> solutions)
+    private sealed class Answer(FoundSolutions solutions)
     {
-        public ImmutableArray<Solution> Solutions { get; } = solutions;
+        public FoundSolutions Solutions { get; } = solutions;
 
         public long LastWanted { get; set; }
     }

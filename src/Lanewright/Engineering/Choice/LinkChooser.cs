@@ -39,7 +39,7 @@ public sealed class LinkChooser
         // Finding takes time and touches nothing, so cores share it; choosing counts stock down and keeps to the order of the plan.
         foreach (var batch in ClassesTogether.Of(plan, classes).Chunk(Batch))
         {
-            var found = new (LinkClass, ImmutableArray<Solution>)[batch.Length][];
+            var found = new (LinkClass, FoundSolutions)[batch.Length][];
             var asked = Array.ConvertAll(batch, chooser.Ask);
             Parallel.For(0, batch.Length, options, i => found[i] = chooser.Find(asked[i]));
             foreach (var candidates in found) chooser.ChooseTogether(candidates, choices);
@@ -50,35 +50,45 @@ public sealed class LinkChooser
     private (LinkClass Class, LinkClass Question)[] Ask(ImmutableArray<int> together) =>
         [.. together.Select(i => (classes.All[i], answers.QuestionOf(classes.All[i])))];
 
-    private (LinkClass Class, ImmutableArray<Solution> All)[] Find((LinkClass Class, LinkClass Question)[] asked) =>
+    private (LinkClass Class, FoundSolutions Found)[] Find((LinkClass Class, LinkClass Question)[] asked) =>
         [.. asked.Select(a => (a.Class, Of(a.Class, answers.All(a.Question))))];
 
     /// <summary>An answer knows trunks by what they are made of; the class knows which they are.</summary>
-    private static ImmutableArray<Solution> Of(LinkClass link, ImmutableArray<Solution> answer) =>
-        link.Through is null ? answer : [.. answer.Select(s => s with { Through = link.Through })];
+    private static FoundSolutions Of(LinkClass link, FoundSolutions answer) =>
+        link.Through is { } way ? answer.Through(way) : answer;
 
-    private void ChooseTogether((LinkClass Class, ImmutableArray<Solution> All)[] candidates, ClassChoice[] choices)
+    private void ChooseTogether((LinkClass Class, FoundSolutions Found)[] candidates, ClassChoice[] choices)
     {
         var shared = candidates.Length > 1 ? SharedPart(candidates) : null;
-        foreach (var (link, all) in candidates)
+        foreach (var (link, found) in candidates)
         {
-            var usable = shared is null ? all : all.Where(s => KeyOf(link, s) == shared);
-            choices[link.Index] = ChooseOne(link, [.. usable], all);
+            choices[link.Index] = shared is null && stock.IsEmpty
+                ? ChooseNew(link, found)
+                : ChooseOne(link, shared is null ? found.All : [.. found.All.Where(s => KeyOf(link, s) == shared)], found);
         }
     }
 
+    /// <summary>Where nothing is in stock the first links of a class are as dear as the last.</summary>
+    private ClassChoice ChooseNew(LinkClass link, FoundSolutions found)
+    {
+        if (found.All.IsEmpty || link.Count == 0) return new ClassChoice(link, found.ByNewPrice, []);
+        var best = found.ByBatchPrice[0];
+        var price = Money.FromHundredths(stock.CostOf(best, link.Count) / link.Count);
+        return new ClassChoice(link, found.ByNewPrice, [new ChosenShare(best, link.Count, price)]);
+    }
+
     /// <summary>The part in the shared cage that serves all classes at the least total price; null when none does.</summary>
-    private string? SharedPart((LinkClass Class, ImmutableArray<Solution> All)[] candidates)
+    private string? SharedPart((LinkClass Class, FoundSolutions Found)[] candidates)
     {
         string? best = null;
         var bestCost = (Verdict.Fail, decimal.MaxValue);
-        var keys = candidates[0].All.Select(s => KeyOf(candidates[0].Class, s)).Distinct().Order(StringComparer.Ordinal);
+        var keys = candidates[0].Found.All.Select(s => KeyOf(candidates[0].Class, s)).Distinct().Order(StringComparer.Ordinal);
         foreach (var key in keys)
         {
             var cost = (Verdict.Pass, 0m);
-            foreach (var (link, all) in candidates)
+            foreach (var (link, found) in candidates)
             {
-                var first = ranking.Order(all.Where(s => KeyOf(link, s) == key), s => stock.CostOf(s, link.Count)).FirstOrDefault();
+                var first = ranking.Order(found.All.Where(s => KeyOf(link, s) == key), s => stock.CostOf(s, link.Count)).FirstOrDefault();
                 if (first is null)
                 {
                     cost = (Verdict.Fail, decimal.MaxValue);
@@ -101,7 +111,7 @@ public sealed class LinkChooser
         return module is null ? solution.Cable.Name : module.Name + "/" + solution.Cable.Name;
     }
 
-    private ClassChoice ChooseOne(LinkClass link, ImmutableArray<Solution> usable, ImmutableArray<Solution> all)
+    private ClassChoice ChooseOne(LinkClass link, ImmutableArray<Solution> usable, FoundSolutions found)
     {
         var shares = ImmutableArray.CreateBuilder<ChosenShare>();
         var left = link.Count;
@@ -119,6 +129,6 @@ public sealed class LinkChooser
             else shares.Add(new ChosenShare(best, links, price));
             left -= links;
         }
-        return new ClassChoice(link, ranking.Order(all, Solution.NewPrice), shares.ToImmutable());
+        return new ClassChoice(link, found.ByNewPrice, shares.ToImmutable());
     }
 }

@@ -3,6 +3,7 @@ using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
+using Lanewright.Model.Devices;
 using Lanewright.Model.Links;
 using Lanewright.Quantities;
 
@@ -23,8 +24,11 @@ public sealed class LinkClasses
     private readonly int[] kindOf;
     private readonly List<EndSpec> ends = [];
     private readonly Dictionary<(Model.Catalogues.CageModel Cage, int Ways, Watts? Limit), short> endByContent = [];
-    private readonly Dictionary<(int Group, PortPlace Port), short> endByPort = [];
+    private readonly Dictionary<(int Cage, int Ways), short>[] endByPort;
     private readonly ImmutableArray<Model.Places.RackType> rackTypes;
+
+    /// <summary>Kind of each rack, as a place among the kinds.</summary>
+    private readonly short[] typeOfRack;
 
     private LinkClasses(Plan plan, RouteLength route, LaidDetours detours)
     {
@@ -33,6 +37,8 @@ public sealed class LinkClasses
         this.detours = detours;
         grid = new LengthGrid(plan.Catalogue, plan.Stock.Select(s => s.Length).OfType<Length>());
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
+        typeOfRack = [.. plan.Building.Racks.Select(r => (short)rackTypes.IndexOf(r.Type))];
+        endByPort = [.. plan.Devices.Groups.Select(_ => new Dictionary<(int Cage, int Ways), short>())];
         kindOf = StatementKinds.FirstAlike(plan.Statements);
         Trunks = new TrunkWays(plan, route, detours);
         Bundles = CageBundles.Of(plan);
@@ -76,23 +82,34 @@ public sealed class LinkClasses
         for (var link = 0; link < needed.Length; link++) needed[link] = Needed(link);
         Bundles.RaiseToLongest(needed, link => !StartsApart(link));
         var far = FarNeeded();
+        // Neighbours are mostly alike, which is sooner seen than looked up.
+        var (last, lastKey, lastStatement) = (-1, default(LinkClassKey), -1);
         for (var link = 0; link < needed.Length; link++)
         {
             var key = KeyOf(link, needed[link], far.Length == 0 ? double.NaN : far[link]);
-            if (!classByKey.TryGetValue(key, out var index))
+            var statement = plan.Links.Statement(link);
+            if (last < 0 || key != lastKey || statement != lastStatement)
             {
-                index = keys.Count;
-                classByKey.Add(key, index);
-                keys.Add(key);
-                counts.Add(0);
-                firsts.Add(link);
-                statements.Add([]);
+                (last, lastKey, lastStatement) = (IndexOf(key, link), key, statement);
+                statements[last].Add(statement);
             }
-            statements[index].Add(plan.Links.Statement(link));
-            counts[index]++;
-            ClassOf[link] = index;
+            counts[last]++;
+            ClassOf[link] = last;
         }
         All = [.. keys.Select((key, index) => ClassFor(key, index))];
+    }
+
+    /// <summary>The class of a key; a link begins one that there is not yet.</summary>
+    private int IndexOf(LinkClassKey key, int link)
+    {
+        if (classByKey.TryGetValue(key, out var index)) return index;
+        index = keys.Count;
+        classByKey.Add(key, index);
+        keys.Add(key);
+        counts.Add(0);
+        firsts.Add(link);
+        statements.Add([]);
+        return index;
     }
 
     /// <summary>Racks are searched from once each when it is known what will be asked.</summary>
@@ -185,8 +202,8 @@ public sealed class LinkClasses
             stated is null ? place : -1,
             stated is { } length ? WayPlace(metres, place, length) : -1,
             (short)routeIndex,
-            (short)(rackFrom is null ? -1 : rackTypes.IndexOf(rackFrom.Type)),
-            (short)(rackTo is null ? -1 : rackTypes.IndexOf(rackTo.Type)),
+            rackFrom is null ? (short)-1 : typeOfRack[rackFrom.Index],
+            rackTo is null ? (short)-1 : typeOfRack[rackTo.Index],
             Bundles.ShapeOf(link),
             double.IsNaN(farMetres) ? -1 : grid.PlaceOf(Length.FromMetres(farMetres)),
             WayOf(link)?.Turns ?? 0);
@@ -199,19 +216,21 @@ public sealed class LinkClasses
     private short EndOf(int device, PortPlace port)
     {
         var group = plan.Devices.Group(device);
-        var kind = (group.Index, port with { Part = 0 });
-        if (endByPort.TryGetValue(kind, out var index)) return index;
+        var known = endByPort[group.Index];
+        if (known.TryGetValue((port.Cage, port.Ways), out var index)) return index;
+        return known[(port.Cage, port.Ways)] = EndOf(group, port);
+    }
+
+    private short EndOf(DeviceGroup group, PortPlace port)
+    {
         var slot = group.Layout.Slots[port.Cage];
         var limit = slot.Cage.LimitOf(group.Layout.NumberInBank(port.Cage));
         var content = (slot.Cage, (int)port.Ways, limit);
-        if (!endByContent.TryGetValue(content, out index))
-        {
-            index = checked((short)ends.Count);
-            var others = group.Layout.Slots.Select(s => s.Cage).Where(c => c != slot.Cage).Distinct();
-            ends.Add(new EndSpec(index, slot.Cage, port.Ways, limit) { Elsewhere = [.. others] });
-            endByContent.Add(content, index);
-        }
-        endByPort.Add(kind, index);
+        if (endByContent.TryGetValue(content, out var index)) return index;
+        index = checked((short)ends.Count);
+        var others = group.Layout.Slots.Select(s => s.Cage).Where(c => c != slot.Cage).Distinct();
+        ends.Add(new EndSpec(index, slot.Cage, port.Ways, limit) { Elsewhere = [.. others] });
+        endByContent.Add(content, index);
         return index;
     }
 

@@ -20,6 +20,9 @@ internal sealed class StockLedger
         }
     }
 
+    /// <summary>Whether nothing is on hand at all.</summary>
+    public bool IsEmpty => left.Count == 0;
+
     /// <summary>Price of one link of the next batch made this way, in hundredths, what is left in stock counted at nothing.</summary>
     public decimal PriceOf(Solution solution) => CostOf(solution, Batch(solution)) / Batch(solution);
 

@@ -30,7 +30,22 @@ internal sealed class DeviceSelection(PlanTree tree, DeviceTable devices, Findin
             var known = devices.Groups.Select(g => g.Name);
             Names.Require<DeviceGroup>(null, "group or device", name.Value, known, name.Span, findings);
         }
-        return (chosen.ToImmutable(), [.. chosen.Select(devices.Group).Distinct()]);
+        return (chosen.ToImmutable(), GroupsOf(chosen));
+    }
+
+    /// <summary>The groups of devices, each once, in the order of their first devices.</summary>
+    private ImmutableArray<DeviceGroup> GroupsOf(IReadOnlyList<int> chosen)
+    {
+        var (groups, seen) = (ImmutableArray.CreateBuilder<DeviceGroup>(), new HashSet<int>());
+        var last = -1;
+        foreach (var device in chosen)
+        {
+            var group = devices.Group(device);
+            if (group.Index == last) continue;
+            last = group.Index;
+            if (seen.Add(last)) groups.Add(group);
+        }
+        return groups.ToImmutable();
     }
 
     private bool IsInDoubt(string name) =>

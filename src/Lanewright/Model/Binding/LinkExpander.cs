@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Lanewright.Findings;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Lines;
@@ -22,6 +23,9 @@ internal sealed class LinkExpander
     private readonly List<int> toDevice = [];
     private readonly List<PortPlace> fromPort = [];
     private readonly List<PortPlace> toPort = [];
+
+    /// <summary>Pairs of the set of links at hand.</summary>
+    private readonly List<(int From, int To)> joined = [];
 
     public LinkExpander(DeviceTable devices, FindingSink findings)
     {
@@ -84,17 +88,14 @@ internal sealed class LinkExpander
     {
         var fromLinks = new Dictionary<int, int>();
         var toLinks = new Dictionary<int, int>();
-        var toItself = false;
-        pairs.ForEach(statement, (a, b) =>
+        joined.Clear();
+        pairs.ForEach(statement, (a, b) => joined.Add((a, b)));
+        var toItself = joined.RemoveAll(p => p.From == p.To) > 0;
+        foreach (var (a, b) in joined)
         {
-            if (a == b)
-            {
-                toItself = true;
-                return;
-            }
-            fromLinks[a] = fromLinks.GetValueOrDefault(a) + 1;
-            toLinks[b] = toLinks.GetValueOrDefault(b) + 1;
-        });
+            CountUp(fromLinks, a);
+            CountUp(toLinks, b);
+        }
         if (toItself)
             findings.Add(ModelFindings.LinkToItself, statement.Span,
                 $"'{statement.Name}' links a device to itself, which is left out; "
@@ -113,23 +114,25 @@ internal sealed class LinkExpander
         var to = Demand(statement, statement.To, statement.From, isFrom: false, toLinks);
         var shortFrom = new Dictionary<int, int>();
         var shortTo = new Dictionary<int, int>();
-        pairs.ForEach(statement, (a, b) =>
+        foreach (var (a, b) in joined)
         {
-            if (a == b) return;
             var portA = allotment.Take(a, from);
             var portB = allotment.Take(b, to);
-            if (portA is null) shortFrom[a] = shortFrom.GetValueOrDefault(a) + 1;
-            if (portB is null) shortTo[b] = shortTo.GetValueOrDefault(b) + 1;
-            if (portA is null || portB is null) return;
+            if (portA is null) CountUp(shortFrom, a);
+            if (portB is null) CountUp(shortTo, b);
+            if (portA is null || portB is null) continue;
             statementOf.Add(statement.Index);
             fromDevice.Add(a);
             toDevice.Add(b);
             fromPort.Add(portA.Value);
             toPort.Add(portB.Value);
-        });
+        }
         ReportShort(from, shortFrom, fromLinks);
         ReportShort(to, shortTo, toLinks);
     }
+
+    private static void CountUp(Dictionary<int, int> counts, int device) =>
+        CollectionsMarshal.GetValueRefOrAddDefault(counts, device, out _)++;
 
     private EndDemand Demand(LinkStatement statement, LinkEnd end, LinkEnd far, bool isFrom, Dictionary<int, int> links)
     {

@@ -8,7 +8,7 @@ internal sealed class AdapterInUse() : Rule("LW2109", nameof(AdapterInUse), Seve
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        foreach (var (choice, _) in judgement.Judged())
+        foreach (var (choice, _) in judgement.Judged)
         {
             var statement = choice.Class.Statement;
             if (!statement.From.UsesAdapter && !statement.To.UsesAdapter) continue;

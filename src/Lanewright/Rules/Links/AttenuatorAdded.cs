@@ -10,7 +10,7 @@ internal sealed class AttenuatorAdded() : Rule("LW2416", nameof(AttenuatorAdded)
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        foreach (var (choice, solution) in judgement.Judged())
+        foreach (var (choice, solution) in judgement.Judged)
         {
             if (solution.Attenuator is not { } part || solution.Verdict == Verdict.Fail) continue;
             if (choice.Class.Statement.Attenuator is not null) continue;

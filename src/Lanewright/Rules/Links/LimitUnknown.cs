@@ -9,7 +9,7 @@ internal sealed class LimitUnknown() : Rule("LW2702", nameof(LimitUnknown), Seve
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        foreach (var (choice, solution) in judgement.Judged())
+        foreach (var (choice, solution) in judgement.Judged)
         {
             if (solution.Verdict == Verdict.Fail) continue;
             // Of fibres that nobody can follow the rule about their trunks speaks.

@@ -11,7 +11,7 @@ internal sealed class LossMarginThin() : Rule("LW2414", nameof(LossMarginThin), 
     public override void Judge(Judgement judgement)
     {
         var wanted = judgement.Plan.Policy.LeastMargin.Value;
-        foreach (var (choice, solution) in judgement.Judged())
+        foreach (var (choice, solution) in judgement.Judged)
         {
             var loss = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
             if (loss is not { Verdict: Verdict.Pass, Margin: { } margin } || margin >= Math.Max(wanted, 0)) continue;

@@ -10,7 +10,7 @@ internal sealed class WeakValuesUsed() : Rule("LW2704", nameof(WeakValuesUsed), 
     public override void Judge(Judgement judgement)
     {
         var weak = new SortedDictionary<string, long>(StringComparer.Ordinal);
-        foreach (var (choice, solution) in judgement.Judged())
+        foreach (var (choice, solution) in judgement.Judged)
         {
             // The weakest mark of the whole would not do: a habit of the trade, such as a connection's loss, ranks below a weak value.
             if (!solution.Checks.Any(c => !c.IsAdvice && c.Mark == Mark.Weak)) continue;

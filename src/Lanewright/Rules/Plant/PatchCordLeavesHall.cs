@@ -9,7 +9,7 @@ internal sealed class PatchCordLeavesHall() : Rule("LW4211", nameof(PatchCordLea
     public override void Judge(Judgement judgement)
     {
         var devices = judgement.Plan.Devices;
-        foreach (var (choice, solution) in judgement.Judged())
+        foreach (var (choice, solution) in judgement.Judged)
         {
             if (solution.Through is not { } way) continue;
             var links = judgement.Plan.Links;

@@ -12,7 +12,7 @@ internal sealed class TestPassesLinkFails() : Rule("LW4208", nameof(TestPassesLi
     public override void Judge(Judgement judgement)
     {
         // One set of links says it once, however many classes its lengths make.
-        foreach (var (choice, solution) in judgement.Judged().DistinctBy(j => j.Choice.Class.Statement.Index))
+        foreach (var (choice, solution) in judgement.Judged.DistinctBy(j => j.Choice.Class.Statement.Index))
         {
             var loss = solution.Checks.FirstOrDefault(c => c.Name == CheckNames.ChannelLoss);
             if (solution.Through is not { } way || loss?.Limit is not { } most) continue;
