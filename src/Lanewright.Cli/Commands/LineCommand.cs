@@ -154,14 +154,15 @@ internal sealed class LineCommand
         if (parsed.GetValue(pairs) < 1) throw new UsageFault("--pairs is 1 or more");
         var width = parsed.GetValue(spacing) is null
             ? standards.UsualSpacing(named, wanted ?? default)
-            : GridCommand.SpacingOf(parsed, spacing);
+            : new SpacingChoice(GridCommand.SpacingOf(parsed, spacing), SpacingChoice.Stated);
         return new LineQuestion
         {
             Standards = standards,
             Catalogue = CatalogueBinder.Shipped,
             Type = named,
             Rate = named?.Rate ?? wanted ?? default,
-            Channels = GridCommand.PlanOf(standards.Grid, width, GridCommand.FrequencyOf(parsed, first), parsed.GetValue(channels)),
+            Channels = GridCommand.PlanOf(standards.Grid, width.Spacing, GridCommand.FrequencyOf(parsed, first), parsed.GetValue(channels)),
+            SpacingWhy = width.Why,
             Spans = [SpanOf(parsed, standards)],
             Equipment = EquipmentOf(parsed, standards),
             Pairs = parsed.GetValue(pairs),

@@ -22,7 +22,7 @@ internal static class LinePrinter
         if (!design.Stages.IsEmpty) Stages(design);
         if (design.Channels.Any(c => c.Gsnr is not null)) Channels(design);
         foreach (var spans in LineSpanWords.Of(design.Spans)) Screen.Line(spans);
-        if (LineSpanWords.WithoutExpected(design) is { Length: > 0 } without) Screen.Line(without);
+        if (LineSpanWords.OfExpected(design) is { Length: > 0 } without) Screen.Line(without);
         ChecksPrinter.Print(design.Checks);
         if (answer.Price is { } price) Parts(price, currency);
         Screen.Line(Summary(answer));
@@ -78,7 +78,7 @@ internal static class LinePrinter
             : "";
         var apart = design.Channels.Length > 1 && design.Scheme is not (LineScheme.Grey or LineScheme.CoarseDirect)
             ? $", {Numerals.Whole(design.Channels.Length)} channels "
-                + $"{Numerals.Shown(answer.Question.Channels.Spacing.Gigahertz, "GHz")} apart"
+                + $"{Numerals.Shown(answer.Question.Channels.Spacing.Gigahertz, "GHz")} apart ({answer.Question.SpacingWhy})"
             : "";
         var tilt = design.LaunchTilt.Value > 0 ? $" tilted by {Numerals.Unit(Math.Round(design.LaunchTilt.Value, 1), "dB")}" : "";
         var launch = design.Launch is { } level ? $", launch {Numerals.Shown(level.Dbm, "dBm")} a channel{tilt}" : "";

@@ -10,9 +10,9 @@ public static class LinePriceWords
     /// <summary>What stands where a price is not known.</summary>
     public const string Unknown = "not known";
 
-    /// <summary>The price of a scheme in a table: empty where there is nothing to build.</summary>
+    /// <summary>The price of a scheme in a table: <c>not built</c> where there is nothing to price.</summary>
     public static string Short(LinePrice? price) =>
-        price is null ? "" : price.Total is { } total ? Numerals.Grouped(total.Units) : Unknown;
+        price is null ? "not built" : price.Total is { } total ? Numerals.Grouped(total.Units) : Unknown;
 
     /// <summary>The price of a design in a sentence, with what is missing from it; empty where there is nothing to build.</summary>
     /// <param name="price">The price.</param>

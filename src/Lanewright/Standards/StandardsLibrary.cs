@@ -211,14 +211,16 @@ public sealed class StandardsLibrary
     /// slot that holds a spectrum of the rate.</summary>
     /// <param name="type">The type; null when any of the rate will do.</param>
     /// <param name="rate">The rate.</param>
-    public Frequency UsualSpacing(WavelengthType? type, BitRate rate)
+    public SpacingChoice UsualSpacing(WavelengthType? type, BitRate rate)
     {
-        if (type?.SpacingMin is { } least) return least.Value;
+        if (type?.SpacingMin is { } least) return new SpacingChoice(least.Value, $"none is stated: the least of {type.Name}");
         var slots = type is not null
             ? [type.SlotOn(Grid)]
             : WavelengthTypes.Where(t => t.IsCoherent && t.Rate == rate).Select(t => t.SlotOn(Grid));
         var narrowest = slots.OfType<Frequency>().DefaultIfEmpty(FrequencyGrid.UsualSpacing).MinBy(s => s.Hertz);
-        return narrowest > FrequencyGrid.UsualSpacing ? narrowest : FrequencyGrid.UsualSpacing;
+        return narrowest > FrequencyGrid.UsualSpacing
+            ? new SpacingChoice(narrowest, $"none is stated: the narrowest slot for {type?.Name ?? $"a spectrum of {rate}"}")
+            : new SpacingChoice(FrequencyGrid.UsualSpacing, "none is stated: the usual grid");
     }
 
     /// <summary>A kind of fibre between sites by name, or null.</summary>

@@ -96,9 +96,11 @@ public sealed class WavelengthType(FactSheet sheet)
     /// <summary>Penalties of multiplexers by the spacing in gigahertz that they are made for.</summary>
     public PenaltySteps FilterPenalties { get; } = PenaltySteps.Read(sheet, "filter-penalty@", isFloor: true);
 
-    /// <summary>Penalties known at a single point only: what a careful planner keeps beside the required signal over noise.</summary>
-    public Decibels Reserve =>
-        (Sheet.Decibels("pmd-reserve")?.Value ?? default) + (Sheet.Decibels("pdl-reserve")?.Value ?? default);
+    /// <summary>Penalty of mean polarisation-mode dispersion that is printed for the largest value alone: the most it may take.</summary>
+    public Decibels PmdReserve { get; } = sheet.Decibels("pmd-reserve")?.Value ?? default;
+
+    /// <summary>The same of polarisation-dependent loss.</summary>
+    public Decibels PdlReserve { get; } = sheet.Decibels("pdl-reserve")?.Value ?? default;
 
     /// <summary>Lowest frequency it is tuned to.</summary>
     public Known<Frequency>? FrequencyMin { get; } = sheet.Real("frequency-min")?.As(Frequency.FromTerahertz);

@@ -125,6 +125,8 @@ public sealed partial class TidyTests
         ("SpareParts.cs", 1e-9), // rounding of the last places
         ("HostBuild.cs", 1e-9), // rounding of the last places
         ("FabricHall.cs", 0.5), // the middle of a rack
+        ("NonlinearNoise.cs", 0.3), // exponent of noise in step, Poggiolini et al.
+        ("NonlinearNoise.cs", 6), // in the same
         ("LineBook.cs", 16), // bound of a listing
         ("LineConflict.cs", 12), // bound of a listing
         ("GreyRung.cs", 40), // half a window in nanometres, to tell its wavelengths from others

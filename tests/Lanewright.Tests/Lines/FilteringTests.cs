@@ -56,7 +56,7 @@ public sealed class FilteringTests
     public void Spacing_IsTheUsualOneOrWhatTheTypeNeeds()
     {
         var standards = StandardsLibrary.Shipped;
-        double Usual(string name) => standards.UsualSpacing(standards.Wavelength(name), default).Gigahertz;
+        double Usual(string name) => standards.UsualSpacing(standards.Wavelength(name), default).Spacing.Gigahertz;
         Assert.Equal([100, 75, 150, 162.5],
             [Usual("400ZR"), Usual("ZR+-400G"), Usual("OR-800G-118.2GBd-16QAM"), Usual("OR-800G-131.3GBd-16QAM")]);
     }

@@ -25,27 +25,27 @@ public sealed class LinePropagationTests
 
     public static TheoryData<int> Cases => new(Enumerable.Range(0, Rows.Count));
 
-    // The model takes spans each by itself. What of the noise adds up in step from span to span makes it come out too small for Gaussian
-    // symbols, most over short spans: 0.5 dB at five and at ten of 40 km. For symbols that modules send it stays above.
+    // What decides lets noise add up in step from span to span and so stays above Gaussian symbols, by no more than its middle is above the
+    // mean; spans taken each by itself, which is what is expected, stay above the symbols that modules send.
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Model_StaysAbovePropagatedSymbolsAndNearGaussianOnes(int index)
+    public void Model_StaysAbovePropagatedSymbols(int index)
     {
         var row = Rows[index];
-        var model = 10 * Math.Log10(ModelOf(row));
+        var (inStep, apart) = ModelOf(row);
         double Of(string column) => double.Parse(row.Text(column)!, CultureInfo.InvariantCulture);
-        Assert.InRange(model, Of("gauss") - Scatter - InStep(row), Of("gauss") + MiddleOverMean + Scatter);
-        Assert.True(model > Of("16qam") && model > Of("qpsk"), $"{row.Text("case")}: {model}");
+        Assert.InRange(Decibel(inStep), Of("gauss"), Of("gauss") + MiddleOverMean + Scatter);
+        Assert.True(Decibel(apart) > Of("16qam") && Decibel(apart) > Of("qpsk"), $"{row.Text("case")}: {Decibel(apart)}");
     }
 
-    private static double InStep(MapNode row) => row.Text("spans")!.Contains('*', StringComparison.Ordinal) ? 0.15 : 0;
+    private static double Decibel(double value) => 10 * Math.Log10(value);
 
     [Fact]
     public void Cases_AreMany() => Assert.True(Rows.Count >= 26, $"{Rows.Count}");
 
-    private static double ModelOf(MapNode row)
+    private static (double InStep, double Apart) ModelOf(MapNode row)
     {
-        var (sum, left, times) = (0.0, 1.0, 1);
+        var (sum, left, times, inStep) = (0.0, 1.0, 1, 1.0);
         var words = row.Text("spans")!.Split(' ');
         for (var i = 0; i < words.Length; i++)
         {
@@ -54,13 +54,15 @@ public sealed class LinePropagationTests
                 times = int.Parse(words[i + 1], CultureInfo.InvariantCulture);
                 break;
             }
+            var isRepeated = words.Length > i + 1 && words[i + 1] == "*";
             var span = Glass([.. words[i].Split('/').Select(w => double.Parse(w, CultureInfo.InvariantCulture))]);
             var channels = int.Parse(row.Text("channels")!, CultureInfo.InvariantCulture);
             var comb = new NonlinearNoise(span, channels, Gigahertz(row, "spacing-ghz"), Gigahertz(row, "gigabaud"));
             sum += comb.Plain(channels / 2) * left * left;
+            if (isRepeated) inStep = comb.InStep(int.Parse(words[i + 2], CultureInfo.InvariantCulture), span.Length);
             left *= Math.Exp(-span.Alpha * span.Length.Metres);
         }
-        return sum * times;
+        return (sum * times * inStep, sum * times);
     }
 
     private static GlassSpan Glass(double[] of) => new(

@@ -30,6 +30,7 @@ public static class LineJson
         writer.Number("lengthKm", answer.Question.Length.Kilometres);
         writer.Number("spanLossDb", answer.Question.SpanLoss.Value);
         writer.Number("spacingGhz", answer.Question.Channels.Spacing.Gigahertz);
+        writer.WriteString("spacingWhy", answer.Question.SpacingWhy);
         writer.Number("launchDbm", design.Launch?.Dbm);
         writer.Number("launchTiltDb", design.LaunchTilt.Value);
         writer.Number("totalLaunchDbm", design.Total?.Dbm);
@@ -40,7 +41,7 @@ public static class LineJson
         var limit = answer.Question.Standards.Wavelength(design.TypeName)?.ErrorLimit?.Value;
         foreach (var channel in design.Channels) Channel(writer, channel, limit);
         writer.WriteEndArray();
-        writer.WriteString("expectedMarginNote", LineSpanWords.WithoutExpected(design));
+        writer.WriteString("expectedMarginNote", LineSpanWords.OfExpected(design));
         ChecksJson.Write(writer, "checks", design.Checks);
         writer.Number("latencyUs", design.Latency?.Value.Nanoseconds / 1000);
         writer.WriteStartArray("tried");
@@ -95,6 +96,7 @@ public static class LineJson
             writer.Number("outputDbm", amplifier.Output.Dbm);
             writer.Number("gainDb", amplifier.Gain.Value);
             writer.Number("padDb", amplifier.Pad.Value);
+            writer.Number("padBeforeDb", amplifier.PadBefore.Value);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();

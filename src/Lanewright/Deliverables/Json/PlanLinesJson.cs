@@ -37,7 +37,7 @@ public static class PlanLinesJson
         writer.WriteString("to", line.Statement.To.Name);
         writer.WriteString("verdict", Checks.Word(line.Verdict));
         writer.Number("capacityGbps", line.Capacity.Gigabits);
-        writer.Number("availabilityPercent", line.Availability.Percent);
+        writer.Number("availabilityPercent", LineWords.CutOff(line.Availability));
         writer.Number("latencyDifferenceUs", line.Difference?.Nanoseconds / 1000);
         writer.WriteNumber("routesWanted", line.Statement.Routes);
         Texts(writer, "separating", line.Separating);
@@ -71,7 +71,7 @@ public static class PlanLinesJson
             writer.WriteStartObject();
             Texts(writer, "spans", route.Spans.Select(s => s.Name));
             Texts(writer, "sites", route.Sites.Select(s => s.Name));
-            writer.Number("availabilityPercent", route.Availability.Percent);
+            writer.Number("availabilityPercent", LineWords.CutOff(route.Availability));
             writer.WriteString("fromModule", route.Terminals.From?.Name ?? "");
             writer.WriteString("toModule", route.Terminals.To?.Name ?? "");
             ChecksJson.Write(writer, "portChecks", route.Terminals.Checks);

@@ -123,7 +123,7 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
                 channel.Dispersion is { } d ? Numerals.Whole((long)Math.Round(d.PicosecondsPerNanometre)) : "");
         }
         table.Close();
-        Sentence(LineSpanWords.WithoutExpected(design));
+        Sentence(LineSpanWords.OfExpected(design));
 
         static string Of(double? value) => value is { } known ? Numerals.Fixed(known, 2) : "";
     }

@@ -67,11 +67,18 @@ internal sealed class ChannelResults
         };
     }
 
-    /// <summary>Signal over noise with symbols as they are. The correction is known for one span alone.</summary>
+    /// <summary>Stretches up to which the noise of all, each by itself, was held against propagated symbols.</summary>
+    private const int MostHeld = 10;
+
+    /// <summary>Signal over noise with symbols as they are. The correction is known for one span alone; over several, symbols of a few
+    /// levels leave their noise out of step, so that it adds as powers.</summary>
     private Decibels? Expected(int channel, double noise)
     {
-        if (!isOneSpan || symbols?.ExcessKurtosis is not { } kurtosis) return null;
-        var less = state.Nonlinear(channel) - CoherentTrial.ExpectedNonlinear(state, channel, kurtosis.Value);
-        return Decibels.OfRatio(1 / (noise - (less / perReference)));
+        if (symbols?.ExcessKurtosis is not { } kurtosis) return null;
+        if (!isOneSpan && trial.Stretches is 1 or > MostHeld) return null;
+        var expected = isOneSpan
+            ? CoherentTrial.ExpectedNonlinear(state, channel, kurtosis.Value)
+            : trial.ApartNonlinear(state, channel);
+        return Decibels.OfRatio(1 / (noise - ((state.Nonlinear(channel) - expected) / perReference)));
     }
 }

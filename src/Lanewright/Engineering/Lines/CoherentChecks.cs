@@ -57,11 +57,14 @@ internal sealed class CoherentChecks(
 
     private IEnumerable<Check> Reserve()
     {
-        if (type.Reserve.Value <= 0 || channels.Min(c => c.Margin) is not { } margin) yield break;
-        yield return Check.AtLeast(LineCheckNames.Reserve, margin.Value, new Known<double>(type.Reserve.Value, type.Definition), "dB") with
+        if (trial.Reserve.Value <= 0 || channels.Min(c => c.Margin) is not { } margin) yield break;
+        var kept = question.LeastMargin.Value > 0 ? $", beside {question.LeastMargin} kept" : "";
+        var reserve = new Known<double>(trial.Reserve.Value, type.Definition);
+        var check = Check.AtLeast(LineCheckNames.Reserve, (margin - question.LeastMargin).Value, reserve, "dB", NoiseMark).OrUnproven();
+        var missing = check is { Verdict: Verdict.Unproven, Margin: { } less } ? $"{Numerals.Shown(-less, "dB")} missing: " : "";
+        yield return check with
         {
-            IsAdvice = true,
-            Note = "penalties of delay and polarisation that are printed for their largest values only",
+            Note = $"{missing}penalties of delay and polarisation are printed for their largest values only, and may take so much{kept}",
         };
     }
 
@@ -98,16 +101,24 @@ internal sealed class CoherentChecks(
         yield return Check.AtMost(
             LineCheckNames.ReceiveHigh, Strongest?.Dbm, type.RxMax?.As(l => l.Dbm), CheckUnits.Average, marks) with
         {
-            Note = state.ReceiverPad.Value > 0 ? $"with a pad of {state.ReceiverPad} before the receiver" : "",
+            Note = string.Join(", ", new[]
+            {
+                state.ReceiverPad.Value > 0 ? $"with a pad of {state.ReceiverPad} before the receiver" : "",
+                trial.Spread.Value > 0 ? OfStrongest : "",
+            }.Where(n => n.Length > 0)),
         };
     }
 
-    /// <summary>Without a booster and a preamplifier the strongest transmitter decides, whatever is stated of the weakest; null where
-    /// nobody says how strong that is.</summary>
-    private PowerLevel? Strongest =>
-        trial.HasBooster || trial.HasPreamplifier
-        ? state.HighestReceived
-        : state.HighestReceived + (type.StrongestOf(question.Transmitter) - trial.Transmitter);
+    /// <summary>Without a booster the strongest transmitter decides, whatever is stated of the weakest, and an amplifier's gain is the same
+    /// for both; null where nobody says how strong that is.</summary>
+    private PowerLevel? Strongest => trial.HasBooster || type.StrongestOf(question.Transmitter) is not null
+        ? state.HighestReceived + trial.Spread
+        : null;
+
+    /// <summary>What leaves an amplifier at most, before the pad behind it, all channels together.</summary>
+    private PowerLevel Total(LineAmplifier amplifier) => (amplifier.Output + amplifier.Pad + trial.Spread).OfAll(channels.Length);
+
+    private const string OfStrongest = "from the strongest transmitters";
 
     private IEnumerable<Check> Band()
     {
@@ -163,21 +174,23 @@ internal sealed class CoherentChecks(
     private IEnumerable<Check> Amplifier(LineAmplifier amplifier)
     {
         var mark = NoiseMark;
-        var pad = amplifier.Pad.Value > 0 ? $", pad of {Shown(amplifier.Pad)} behind it" : "";
+        var pad = (amplifier.PadBefore.Value > 0 ? $", pad of {Shown(amplifier.PadBefore)} before it" : "")
+            + (amplifier.Pad.Value > 0 ? $", pad of {Shown(amplifier.Pad)} behind it" : "");
+        var strong = trial.Spread.Value > 0 ? ", " + OfStrongest : "";
         yield return Check.AtMost(
             LineCheckNames.Gain, amplifier.Gain.Value, amplifier.Model.GainMax?.As(g => g.Value), "dB", mark) with
         { Note = amplifier.Place + pad };
-        var total = (amplifier.Output + amplifier.Pad).OfAll(channels.Length);
         yield return Check.AtMost(
-            LineCheckNames.Output, total.Dbm, amplifier.Model.OutputMax?.As(o => o.Dbm), CheckUnits.Average, mark) with
-        { Note = $"{amplifier.Place}, all channels together" };
+            LineCheckNames.Output, Total(amplifier).Dbm, amplifier.Model.OutputMax?.As(o => o.Dbm), CheckUnits.Average, mark) with
+        { Note = $"{amplifier.Place}, all channels together{strong}" };
         if (amplifier.Model.Mask is null) yield break;
         yield return Check.AtLeast(
             LineCheckNames.InputLow, amplifier.Input.Dbm, amplifier.Model.InputMin?.As(l => l.Dbm), CheckUnits.Average, mark) with
         { Note = amplifier.Place };
         yield return Check.AtMost(
-            LineCheckNames.InputHigh, amplifier.Input.Dbm, amplifier.Model.InputMax?.As(l => l.Dbm), CheckUnits.Average, mark) with
-        { Note = amplifier.Place };
+            LineCheckNames.InputHigh, (amplifier.Input + trial.Spread).Dbm, amplifier.Model.InputMax?.As(l => l.Dbm), CheckUnits.Average,
+            mark) with
+        { Note = amplifier.Place + strong };
     }
 
     /// <summary>Amplifiers between spans are taken to level the comb behind their stretch: as much as they can.</summary>
@@ -215,7 +228,7 @@ internal sealed class CoherentChecks(
             };
         yield return LineLight.Of(
             question, type.StrongestOf(question.Transmitter),
-            state.Amplifiers.Select(a => (a.Output + a.Pad).OfAll(channels.Length)));
+            state.Amplifiers.Select(Total));
     }
 
     private static string Shown(Decibels? value) => value is { } v ? Numerals.Unit(Math.Round(v.Value, 2), "dB") : "not known";

@@ -103,6 +103,7 @@ public static class CoherentLine
     {
         Scheme = scheme,
         TypeName = type.Name,
+        IsBuilt = false,
         Checks =
         [
             missing is NoBooster or NoPreamplifier or NoInLine or Dark

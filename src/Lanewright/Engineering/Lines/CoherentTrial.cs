@@ -44,11 +44,13 @@ internal sealed class CoherentTrial
         HasBooster = scheme is LineScheme.Booster or LineScheme.BoosterAndPreamplifier or LineScheme.InLine;
         HasPreamplifier = scheme is LineScheme.Preamplifier or LineScheme.BoosterAndPreamplifier or LineScheme.InLine;
         Transmitter = transmitter;
+        // Behind a booster channels are levelled to the launch, whatever each transmitter sends.
+        Spread = !HasBooster && type.StrongestOf(transmitter) is { } strongest ? strongest - transmitter : default;
         Reference = question.Standards.Grid.ReferenceWidth.Value;
         perReference = width.Hertz / Reference.Hertz;
         var ownOsnr = question.TransmitterOsnr ?? type.TransmitterOsnr?.Value;
         transmitterNoise = ownOsnr is { } osnr ? 1 / osnr.Ratio : 0;
-        fixedPenalty = penalties.OfAll;
+        (fixedPenalty, Reserve) = (penalties.OfAll, penalties.Reserve);
         dispersionPenalty = penalties.OfDispersion;
         fixedFactor = [.. dispersionPenalty.Select(d => (fixedPenalty + Decibels.From(d)).Ratio)];
         var all = question.Channels.Channels;
@@ -65,6 +67,12 @@ internal sealed class CoherentTrial
 
     /// <summary>Lowest level of a transmitter.</summary>
     public PowerLevel Transmitter { get; }
+
+    /// <summary>The most that penalties may take which are known at one point only.</summary>
+    public Decibels Reserve { get; }
+
+    /// <summary>How much more the strongest transmitter sends than the lowest, as far as it is felt at the receivers.</summary>
+    public Decibels Spread { get; }
 
     /// <summary>The width that noise is told in.</summary>
     public Frequency Reference { get; }
@@ -201,7 +209,7 @@ internal sealed class CoherentTrial
         var state = new CombState(Count, transmitterNoise, perReference, shape);
         var level = Transmitter - question.MultiplexerLoss;
         if (HasBooster && have.Booster is { } booster)
-            level = Amplify(state, amplifiers, LineAmplifier.Set("booster", booster, level, launch), null);
+            level = Amplify(state, amplifiers, Set("booster", booster, level, launch), null);
         state.LaunchWatts = level.Watts;
         for (var hop = 0; hop < hops.Length; hop++)
         {
@@ -214,19 +222,25 @@ internal sealed class CoherentTrial
             state.HopTilts.Add(tilt);
             if (hop < hops.Length - 1 && have.InLine is { } inLine)
             {
-                var between = LineAmplifier.Set($"in-line {Numerals.Whole(hop + 1)}", inLine, level, before);
-                level = Amplify(state, amplifiers, between, tilt);
+                level = Amplify(state, amplifiers, Set($"in-line {Numerals.Whole(hop + 1)}", inLine, level, before), tilt);
             }
             else if (HasPreamplifier && have.Preamplifier is { } preamplifier)
             {
-                var set = LineAmplifier.Set("preamplifier", preamplifier, level, Wanted(preamplifier, level));
-                level = Amplify(state, amplifiers, set, tilt);
+                level = Amplify(state, amplifiers, Set("preamplifier", preamplifier, level, null), tilt);
             }
         }
-        state.Finish(level - question.MultiplexerLoss, type.RxMax?.Value, offsets);
+        state.Finish(level - question.MultiplexerLoss, type.RxMax?.Value - Spread, offsets);
         state.Amplifiers = amplifiers.ToImmutable();
         state.Launch = launch;
         return state;
+    }
+
+    /// <summary>An amplifier as it is set, with a pad before it where more arrives than it bears; a preamplifier's output follows from
+    /// what comes in.</summary>
+    private LineAmplifier Set(string place, AmplifierModel model, PowerLevel arriving, PowerLevel? output)
+    {
+        var before = LineAmplifier.Before(model, arriving + Spread, Count);
+        return LineAmplifier.Set(place, model, arriving, output ?? Wanted(model, arriving - before), before);
     }
 
     /// <summary>Penalties of a channel: low receive power by the level it has, the others by the line.</summary>
@@ -236,6 +250,13 @@ internal sealed class CoherentTrial
     /// <summary>Nonlinear noise over signal with symbols as they are, for a line of one stretch.</summary>
     public static double ExpectedNonlinear(CombState state, int channel, double excessKurtosis) =>
         state.Shape.Expected(0, channel, state.LaunchWatts, NonlinearNoise.CrossShare(excessKurtosis));
+
+    /// <summary>Nonlinear noise over signal of several stretches, each by itself.</summary>
+    public double ApartNonlinear(CombState state, int channel) =>
+        Enumerable.Range(0, hops.Length).Sum(hop => state.Shape.Apart(hop, channel, state.LaunchWatts));
+
+    /// <summary>Stretches between amplifiers.</summary>
+    public int Stretches => hops.Length;
 
     /// <summary>How far a channel is from the middle of the comb, in terahertz.</summary>
     public double Offset(int channel) => offsets[channel];
@@ -250,8 +271,8 @@ internal sealed class CoherentTrial
         // Gain that is there anyway is no reason for a pad, as long as the receivers bear it.
         if (preamplifier.GainMin is { } lowest) wanted = PowerLevel.Max(wanted, input + lowest.Value);
         if (type.RxMin is { } least) wanted = PowerLevel.Max(wanted, least.Value + question.MultiplexerLoss + Decibels.From(1));
-        if (type.RxMax is { } most) wanted = PowerLevel.Min(wanted, most.Value + question.MultiplexerLoss - Decibels.From(1));
-        if (preamplifier.OutputMax is { } output) wanted = PowerLevel.Min(wanted, output.Value.OfEach(Count));
+        if (type.RxMax is { } most) wanted = PowerLevel.Min(wanted, most.Value + question.MultiplexerLoss - Decibels.From(1) - Spread);
+        if (preamplifier.OutputMax is { } output) wanted = PowerLevel.Min(wanted, output.Value.OfEach(Count) - Spread);
         if (preamplifier.GainMax is { } gain) wanted = PowerLevel.Min(wanted, input + gain.Value);
         return wanted;
     }

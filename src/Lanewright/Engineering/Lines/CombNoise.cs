@@ -9,6 +9,7 @@ internal sealed class CombNoise
 {
     private readonly double ramanPerWatt;
     private readonly ImmutableArray<(NonlinearNoise Noise, double Left, double Given)> pieces;
+    private readonly Length length;
 
     /// <summary>Takes the spans, each with its glass, and the comb.</summary>
     public CombNoise(ImmutableArray<LineSpan> spans, ImmutableArray<GlassSpan> glass, ChannelPlan comb, Frequency width)
@@ -16,10 +17,11 @@ internal sealed class CombNoise
         Loss = spans.Aggregate(default(Decibels), (sum, span) => sum + span.Loss);
         var found = ImmutableArray.CreateBuilder<(NonlinearNoise, double, double)>();
         var before = default(Decibels);
+        length = Length.FromMetres(glass.Sum(g => g.Length.Metres));
         var isAlike = glass.All(g => g with { Length = glass[0].Length } == glass[0]);
         for (var piece = 0; piece < (isAlike ? 1 : glass.Length); piece++)
         {
-            var here = isAlike ? glass[0] with { Length = Length.FromMetres(glass.Sum(g => g.Length.Metres)) } : glass[piece];
+            var here = isAlike ? glass[0] with { Length = length } : glass[piece];
             var left = 1 / before.Ratio;
             var slope = (spans[piece].Fibre.RamanSlope?.Value ?? 0) * left;
             var noise = new NonlinearNoise(here, comb.Channels.Length, comb.Spacing, width);
@@ -53,6 +55,9 @@ internal sealed class CombNoise
         for (var i = 0; i < ratio.Length; i++) fall[i] /= plain[i];
         return (plain, own, fall);
     }
+
+    /// <summary>How much more so many stretches like this make than their sum; of unlike pieces the one that says most counts.</summary>
+    public double InStep(int stretches) => pieces.Max(p => p.Noise.InStep(stretches, length));
 
     /// <summary>Length over which full power would take as much from light, or give it, as is missing while it mixes: twice the mean of the
     /// effective length so far, by the square of the power there. The closed form with Raman scattering (Semrau, Killey, Bayvel, JLT 2019)

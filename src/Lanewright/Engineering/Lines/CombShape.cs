@@ -11,6 +11,7 @@ internal sealed class CombShape
     private readonly double[][] plain;
     private readonly double[][] own;
     private readonly double[][] fall;
+    private readonly double[] inStep;
 
     /// <summary>What amplifiers are set in; a smaller tilt is none. In dB.</summary>
     public const double LeastTilt = 0.2;
@@ -26,13 +27,19 @@ internal sealed class CombShape
         for (var i = 0; i < channels; i++) ratio[i] /= mean;
         Levels = [.. ratio.Select(r => Decibels.OfRatio(r).Value)];
         (plain, own, fall) = (new double[hops.Count][], new double[hops.Count][], new double[hops.Count][]);
+        inStep = new double[hops.Count];
         for (var hop = 0; hop < hops.Count; hop++)
         {
             var known = hop;
             // Alike stretches are one object, and reckoned once.
             for (var before = 0; before < hop && known == hop; before++) known = ReferenceEquals(hops[before], hops[hop]) ? before : hop;
-            if (known < hop) (plain[hop], own[hop], fall[hop]) = (plain[known], own[known], fall[known]);
-            else (plain[hop], own[hop], fall[hop]) = hops[hop].For(step, ratio);
+            if (known < hop) (plain[hop], own[hop], fall[hop], inStep[hop]) = (plain[known], own[known], fall[known], inStep[known]);
+            else
+            {
+                (plain[hop], own[hop], fall[hop]) = hops[hop].For(step, ratio);
+                inStep[hop] = hops[hop].InStep(hops.Count);
+                for (var i = 0; i < channels; i++) plain[hop][i] *= inStep[hop];
+            }
         }
     }
 
@@ -45,7 +52,8 @@ internal sealed class CombShape
     /// <summary>The same in dB.</summary>
     public ImmutableArray<double> Levels { get; }
 
-    /// <summary>Nonlinear noise over signal in the width of a channel, by the plain model.</summary>
+    /// <summary>Nonlinear noise over signal in the width of a channel, by the plain model, as much of it in step with that of other
+    /// stretches as of symbols like Gaussian noise.</summary>
     public double Plain(int hop, int channel, double watts) => plain[hop][channel] * Squared(hop, channel, watts);
 
     /// <summary>Adds the same for all channels.</summary>
@@ -59,7 +67,10 @@ internal sealed class CombShape
         for (var i = 0; i < sum.Length; i++) sum[i] += plain[hop][i] * room[i];
     }
 
-    /// <summary>The value of one channel with the part of the neighbours scaled.</summary>
+    /// <summary>The same as if nothing of it were in step: what stretches make one by one.</summary>
+    public double Apart(int hop, int channel, double watts) => Plain(hop, channel, watts) / inStep[hop];
+
+    /// <summary>The value of one channel with the part of the neighbours scaled, over one stretch alone.</summary>
     public double Expected(int hop, int channel, double watts, double crossShare) =>
         (own[hop][channel] + ((plain[hop][channel] - own[hop][channel]) * crossShare)) * Squared(hop, channel, watts);
 

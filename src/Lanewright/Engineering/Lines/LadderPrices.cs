@@ -13,7 +13,9 @@ internal sealed class LadderPrices(LineQuestion question)
     private int Channels => question.Channels.Channels.Length;
 
     /// <summary>The price of a design; null where it is not known.</summary>
-    public LinePrice? Of(LineDesign design) => question.Catalogue is { } catalogue ? LinePrice.Of(catalogue, design) : null;
+    public LinePrice? Of(LineDesign design) => question.Catalogue is { } catalogue
+        ? LinePrice.Of(catalogue, design, question.TerminalsOf?.Invoke(design.TypeName))
+        : null;
 
     /// <summary>Types of a rate by the price of their modules, those without one last.</summary>
     public IEnumerable<WavelengthType> Sorted(IEnumerable<WavelengthType> types) =>

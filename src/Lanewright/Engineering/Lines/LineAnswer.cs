@@ -7,16 +7,4 @@ namespace Lanewright.Engineering.Lines;
 /// <param name="Design">The design.</param>
 /// <param name="Tried">The schemes in the order they were tried.</param>
 /// <param name="Price">What the parts of the design cost; null where there is nothing to build, or nobody asks for prices.</param>
-public sealed record LineAnswer(LineQuestion Question, LineDesign Design, ImmutableArray<TriedScheme> Tried, LinePrice? Price = null)
-{
-    /// <summary>The answer with the modules that its ends take, and their price instead of that of the cheapest.</summary>
-    public LineAnswer With(LineTerminals terminals)
-    {
-        if (Question.Catalogue is not { } catalogue || LinePrice.Of(catalogue, Design, terminals) is not { } price) return this;
-        return this with
-        {
-            Price = price,
-            Tried = [.. Tried.Select(t => t.Scheme == Design.Scheme && t.Price is not null ? t with { Price = price } : t)],
-        };
-    }
-}
+public sealed record LineAnswer(LineQuestion Question, LineDesign Design, ImmutableArray<TriedScheme> Tried, LinePrice? Price = null);

@@ -144,17 +144,18 @@ public sealed class LineBook
 
     private LineRoute? RouteOf(LineStatement line, ImmutableArray<FibreSpan> way, int route)
     {
-        if (PlanLines.Question(plan, line, way) is not { } question) return null;
+        if (PlanLines.Question(plan, line, way) is not { } asked) return null;
+        var question = asked with { TerminalsOf = type => modules.Of(line, route, type) };
         var scheme = Enum.GetValues<LineScheme>().Where(s => LineWords.Name(s) == line.Scheme).Cast<LineScheme?>().FirstOrDefault();
         var named = scheme is { } one ? LineLadder.Try(question, one) : null;
         var answer = named is null ? LineLadder.Of(question) : Named(question, named);
         var (sites, terminals) = (SitesOf(line, way), modules.Of(line, route, answer.Design.TypeName));
-        return new LineRoute(way, sites, answer.With(terminals), availability.Of(way, sites), terminals);
+        return new LineRoute(way, sites, answer, availability.Of(way, sites), terminals);
     }
 
-    private LineAnswer Named(LineQuestion question, LineDesign design)
+    private static LineAnswer Named(LineQuestion question, LineDesign design)
     {
-        var price = LinePrice.Of(plan.Catalogue, design);
+        var price = new LadderPrices(question).Of(design);
         return new LineAnswer(question, design,
             [new TriedScheme(design.Scheme, design.Verdict, LineWords.Reason(design, question.LeastMargin), price)], price);
     }

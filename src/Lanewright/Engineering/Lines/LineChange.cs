@@ -74,7 +74,7 @@ public sealed record LineChange(string What, Decibels Gained, Money? Cost)
             changes.Add(new LineChange(what, then - now, before is { } was && after is { } becomes ? becomes - was : null));
         }
 
-        Money? PriceOf(LineDesign made) => LinePrice.Of(catalogue, made)?.Total;
+        Money? PriceOf(LineDesign made) => LinePrice.Of(catalogue, made, question.TerminalsOf?.Invoke(made.TypeName))?.Total;
     }
 
     private const double Least = 0.005;

@@ -21,7 +21,7 @@ public static class LineCheckNames
     /// <summary>Signal over noise against the bound of Shannon.</summary>
     public const string Shannon = "shannon";
 
-    /// <summary>Margin against penalties that are known at one point only; advice.</summary>
+    /// <summary>Margin against the most that penalties may take which are known at one point only: less proves nothing.</summary>
     public const string Reserve = "reserve";
 
     /// <summary>Largest dispersion.</summary>

@@ -15,6 +15,9 @@ public sealed record LineDesign
     /// <summary>The interface type it was reckoned with; empty when there is none.</summary>
     public required string TypeName { get; init; }
 
+    /// <summary>Whether it was worked out; what lacks an amplifier or a value was not, and so has no price.</summary>
+    public bool IsBuilt { get; init; } = true;
+
     /// <summary>The comparisons.</summary>
     public required ImmutableArray<Check> Checks { get; init; }
 

@@ -25,7 +25,7 @@ public static class LineLadder
         var tried = new List<TriedScheme>();
         var kept = new List<LineDesign>();
         var unwanted = new HashSet<int>();
-        (LineDesign Design, LinePrice? Price, int Tried)? thin = null, best = null;
+        (LineDesign Design, LinePrice? Price, int Tried)? best = null;
         foreach (var scheme in Schemes)
         {
             // A price that is not known stands against none, so that the order of the ladder decides.
@@ -40,19 +40,13 @@ public static class LineLadder
             if (!isWanted) continue;
             kept.Add(design);
             if (design.Verdict != Verdict.Pass) continue;
-            // One that passes by less than what penalties may still take is kept for the case that nothing better does.
-            var isThin = IsThin(design);
-            if (isThin) thin ??= (design, price, tried.Count - 1);
-            else if (best is null || price?.Total < best?.Price?.Total) best = (design, price, tried.Count - 1);
-            if (isThin && best is null && scheme != LineScheme.InLine) tried[^1] = tried[^1] with { Reason = reason + Thin };
+            if (best is null || price?.Total < best?.Price?.Total) best = (design, price, tried.Count - 1);
         }
-        if ((best ?? thin) is { } taken)
+        if (best is { } taken)
             return new LineAnswer(question, taken.Design, Compared(tried, taken.Tried, unwanted), taken.Price);
         var nearest = Nearest(kept) ?? Try(question, LineScheme.Grey, prices) ?? kept[0];
         return new LineAnswer(question, nearest, [.. tried], prices.Of(nearest));
     }
-
-    private const string Thin = ", less than penalties may take that are known for their largest values only";
 
     /// <summary>The schemes with what each that would work as well costs more than the one that is taken.</summary>
     private static ImmutableArray<TriedScheme> Compared(List<TriedScheme> tried, int taken, HashSet<int> unwanted)
@@ -64,10 +58,6 @@ public static class LineLadder
                     + LineWords.Name(tried[taken].Scheme) }
                 : t)];
     }
-
-    /// <summary>Whether a design's margin is smaller than what penalties may take that are known at one point only.</summary>
-    private static bool IsThin(LineDesign design) =>
-        design.Checks.Any(c => c.Name == LineCheckNames.Reserve && c.Verdict == Verdict.Fail);
 
     /// <summary>The design in one scheme; null where the scheme makes no sense for the line.</summary>
     public static LineDesign? Try(LineQuestion question, LineScheme scheme) => Try(question, scheme, new LadderPrices(question));

@@ -44,7 +44,7 @@ public static class LineParts
 
     private static IEnumerable<(Decibels Loss, int Count)> Pads(LineDesign design, int channels)
     {
-        foreach (var amplifier in design.Amplifiers.Where(a => a.Pad.Value > 0)) yield return (amplifier.Pad, 1);
+        foreach (var pad in design.Amplifiers.SelectMany(a => new[] { a.PadBefore, a.Pad }).Where(p => p.Value > 0)) yield return (pad, 1);
         if (design.ReceiverPad.Value > 0) yield return (design.ReceiverPad, channels);
     }
 

@@ -38,6 +38,10 @@ internal sealed class LinePenalties
     /// <summary>Penalties that all channels share.</summary>
     public Decibels OfAll { get; }
 
+    /// <summary>The most that penalties may take which are printed for their largest values alone: nothing of what the line has
+    /// none of.</summary>
+    public Decibels Reserve => (MeanDelay is 0 ? default : type.PmdReserve) + (Pdl is { Value: 0 } ? default : type.PdlReserve);
+
     /// <summary>Mean differential delay from end to end in ps: roots of sums of squares, since axes are turned at random.</summary>
     public double? MeanDelay
     {

@@ -22,11 +22,12 @@ public sealed record LinePrice(ImmutableArray<LinePart> Parts)
     /// <summary>The weakest mark of the prices that are known.</summary>
     public Mark Mark => Parts.Where(p => p.Each is not null).Select(p => p.Item.PriceMark).Aggregate(Mark.Seen, Marks.Weaker);
 
-    /// <summary>The price of a design; null for one that cannot be built for want of a type.</summary>
+    /// <summary>The price of a design; null for one that is not built.</summary>
     /// <param name="catalogue">What can be bought.</param>
     /// <param name="design">The design.</param>
     /// <param name="terminals">The modules that are chosen; null for the cheapest of the type.</param>
-    public static LinePrice? Of(Catalogue catalogue, LineDesign design, LineTerminals? terminals = null) => design.TypeName.Length == 0
+    public static LinePrice? Of(Catalogue catalogue, LineDesign design, LineTerminals? terminals = null) =>
+        design.TypeName.Length == 0 || !design.IsBuilt
         ? null
         : new LinePrice([.. LineParts.Of(catalogue, design, design.Channels.Length, terminals).Select(p =>
             new LinePart(p.Part, p.Count, IsStated(catalogue, p.Part) ? p.Part.Price : null))]);

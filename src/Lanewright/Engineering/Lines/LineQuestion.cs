@@ -14,6 +14,9 @@ public sealed record LineQuestion
     /// <summary>What can be bought; null where nobody asks for prices.</summary>
     public Catalogue? Catalogue { get; init; }
 
+    /// <summary>The modules that the ends take of a type, which a price counts; null where the cheapest will do.</summary>
+    public Func<string, LineTerminals>? TerminalsOf { get; init; }
+
     /// <summary>The type that is asked for; null when any type of the rate will do.</summary>
     public WavelengthType? Type { get; init; }
 
@@ -22,6 +25,9 @@ public sealed record LineQuestion
 
     /// <summary>The channels.</summary>
     public required ChannelPlan Channels { get; init; }
+
+    /// <summary>Why channels lie so far apart: what was stated, or what was chosen where nothing was.</summary>
+    public string SpacingWhy { get; init; } = SpacingChoice.Stated;
 
     /// <summary>The spans from end to end.</summary>
     public required ImmutableArray<LineSpan> Spans { get; init; }

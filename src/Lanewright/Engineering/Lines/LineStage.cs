@@ -7,4 +7,8 @@ namespace Lanewright.Engineering.Lines;
 /// <param name="At">How far from the transmitter.</param>
 /// <param name="Level">Power of the channel there.</param>
 /// <param name="OverNoise">Signal over all noise so far, in the reference width; null while nothing adds any.</param>
-public sealed record LineStage(string What, Length At, PowerLevel Level, Decibels? OverNoise);
+public sealed record LineStage(string What, Length At, PowerLevel Level, Decibels? OverNoise)
+{
+    /// <summary>What a pad before an amplifier is called.</summary>
+    public const string Pad = "pad";
+}

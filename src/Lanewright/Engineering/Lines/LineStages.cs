@@ -56,14 +56,21 @@ internal static class LineStages
         void Amplify()
         {
             var amplifier = amplifiers.Dequeue();
-            noise += amplifier.Model.Figure is { } figure
-                ? AmplifierNoise.AtInput(figure.Value, amplifier.Gain, question.Channels.Channels[worst], trial.Reference)
-                    / (amplifier.Input + shift).Watts
-                : amplifier.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, amplifier.Input + shift).Ratio : 0;
+            if (amplifier.PadBefore.Value > 0)
+            {
+                level -= amplifier.PadBefore;
+                Add(LineStage.Pad);
+            }
+            noise += Added(amplifier, amplifier.Input + shift, question.Channels.Channels[worst], trial.Reference);
             level = amplifier.Output;
             Add(amplifier.Place);
         }
     }
+
+    private static double Added(LineAmplifier amplifier, PowerLevel input, Frequency channel, Frequency reference) =>
+        amplifier.Model.Figure is { } figure ? AmplifierNoise.AtInput(figure.Value, amplifier.Gain, channel, reference) / input.Watts
+        : amplifier.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, input).Ratio
+        : 0;
 
     /// <summary>The way of light without amplifiers and so without noise of theirs; empty where the transmitter or the loss is not
     /// known.</summary>

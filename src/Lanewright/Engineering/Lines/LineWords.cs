@@ -43,12 +43,16 @@ public static class LineWords
     }
 
     /// <summary>A share of time in per cent, cut off and not rounded: what fails once in a million years does not work always.</summary>
-    public static string Percent(Share share)
+    public static string Percent(Share share) => Numerals.Fixed(CutOff(share), PercentPlaces) + " %";
+
+    /// <summary>The same as a number, for whoever reads both.</summary>
+    public static double CutOff(Share share)
     {
-        const int places = 6;
-        var whole = Math.Pow(10, places);
-        return Numerals.Fixed(Math.Floor((share.Percent * whole) + (1 / whole)) / whole, places) + " %";
+        var whole = Math.Pow(10, PercentPlaces);
+        return Math.Floor((share.Percent * whole) + (1 / whole)) / whole;
     }
+
+    private const int PercentPlaces = 6;
 
     /// <summary>Lengths of lines are told in kilometres.</summary>
     private static string Shown(double value, string unit) => unit == "m" && Math.Abs(value) >= MetresInKilometre

@@ -13,6 +13,7 @@ public sealed class NonlinearNoise
     private readonly double terahertz;
     private readonly double width;
     private readonly double crossScale;
+    private readonly double mixing;
     private readonly double[] each;
 
     /// <summary>Takes the glass and the comb.</summary>
@@ -30,6 +31,8 @@ public sealed class NonlinearNoise
         var reach = Math.Abs(span.Beta2) * span.InStep.Metres;
         Own = scale * Math.Asinh(Math.PI * Math.PI / 2 * reach * this.width * this.width) / (2 * Math.PI * reach);
         crossScale = 2 * scale / (4 * Math.PI * reach);
+        mixing = Math.Asinh(Math.PI * Math.PI / 2 * Math.Abs(span.Beta2) / span.Alpha * this.width * this.width
+            * Math.Pow(channels, 2 * this.width / this.spacing)) * span.Alpha;
         each = Neighbours(Math.PI * Math.PI * reach * this.width);
     }
 
@@ -68,6 +71,14 @@ public sealed class NonlinearNoise
 
     /// <summary>How far a channel lies above the middle of the comb.</summary>
     public double Terahertz(int channel) => (channel - ((Channels - 1) / 2.0)) * terahertz;
+
+    /// <summary>How much more the noise of several stretches is than their sum, since some of it adds up in step from one to the next:
+    /// their number to a small power (Poggiolini et al., JLT 30(24) 2012 and 32(4) 2014). It is that of symbols like Gaussian noise; sets
+    /// of a few symbols make less.</summary>
+    /// <param name="stretches">How many follow each other, each amplified to what it began with.</param>
+    /// <param name="each">How long one is.</param>
+    public double InStep(int stretches, Length each) =>
+        Math.Pow(stretches, 0.3 * Math.Log(1 + (6 / (mixing * each.Metres))));
 
     /// <summary>Share of the neighbours' part that symbols of an excess kurtosis leave of it. It holds for one span: over several the plain
     /// value stands. The own part is never scaled, since for QPSK that would fall below what happens.</summary>

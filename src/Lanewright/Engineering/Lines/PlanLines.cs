@@ -27,6 +27,7 @@ internal static class PlanLines
             Type = line.Type,
             Rate = line.Rate,
             Channels = channels,
+            SpacingWhy = line.SpacingWhy,
             Spans = [.. spans.OfType<LineSpan>()],
             Equipment = usual with
             {

@@ -74,6 +74,10 @@ public sealed record Check
         }
         : this;
 
+    /// <summary>This comparison against the most that something may come to: what meets it is proved, and what misses it cannot be
+    /// told.</summary>
+    public Check OrUnproven() => Verdict == Verdict.Fail ? this with { Verdict = Verdict.Unproven } : this;
+
     /// <summary>A comparison of words.</summary>
     public static Check Of(string name, bool passes, Citation? source, string note = "") => new(name)
     {

@@ -50,11 +50,11 @@ internal sealed class LineBinder(
         if (from == to) Contradicts(map.SpanOf("to"), $"the line '{name}' ends where it begins; name the site it leads to");
         CheckType(name, map, span, type);
         var spacing = map.InUnits("spacing", UnitText.Frequencies) is { } width and > 0
-            ? Frequency.FromGigahertz(width)
+            ? new SpacingChoice(Frequency.FromGigahertz(width), SpacingChoice.Stated)
             : standards.UsualSpacing(type, map.Rate("rate") ?? default);
         var channels = map.Whole("channels") ?? 1;
         var first = map.InUnits("first", UnitText.Frequencies) is { } lowest and > 0 ? Frequency.FromGigahertz(lowest) : (Frequency?)null;
-        CheckChannels(name, map, span, channels, spacing, first);
+        CheckChannels(name, map, span, channels, spacing.Spacing, first);
         CheckWay(map, "over", over, from, to);
         CheckWay(map, "other-way", other, from, to);
         if (!other.IsEmpty && over.IsEmpty)
@@ -71,7 +71,8 @@ internal sealed class LineBinder(
             Type = type,
             Rate = type?.Rate ?? map.Rate("rate") ?? default,
             Channels = channels,
-            Spacing = spacing,
+            Spacing = spacing.Spacing,
+            SpacingWhy = spacing.Why,
             First = first,
             Routes = !other.IsEmpty ? 2 : map.Whole("routes") ?? 1,
             Over = over,

@@ -34,6 +34,9 @@ public sealed record LineStatement
     /// <summary>From channel to channel.</summary>
     public required Frequency Spacing { get; init; }
 
+    /// <summary>Why channels lie so far apart.</summary>
+    public required string SpacingWhy { get; init; }
+
     /// <summary>The lowest channel.</summary>
     public Frequency? First { get; init; }
 

@@ -12,6 +12,6 @@ internal sealed class LineUnavailable() : LineRule("LW5129", nameof(LineUnavaila
         if (line.Statement.AvailabilityLeast is not { } least || line.Routes.IsEmpty || line.Availability >= least) return;
         Say(judgement, line, $"cuts and sites leave it {LineWords.Percent(line.Availability)} of the time, and {least} are "
             + "wanted; add a second route, or have cuts repaired faster, or feed and cool its sites better",
-            new Evidence("availability", line.Availability.Percent, least.Percent, "%", judgement.Plan.Policy.FibreCuts.Source));
+            new Evidence("availability", LineWords.CutOff(line.Availability), least.Percent, "%", judgement.Plan.Policy.FibreCuts.Source));
     }
 }

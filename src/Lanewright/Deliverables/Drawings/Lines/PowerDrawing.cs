@@ -176,6 +176,7 @@ internal sealed class PowerDrawing(LineSheet sheet)
             }
             if (IsSpan(i)) Loops(canvas, middle, room is null ? 1 : 0);
             else if (Stages[i].What is "multiplexer" or "demultiplexer") Multiplexer(canvas, middle, Stages[i].What == "multiplexer");
+            else if (Stages[i].What == LineStage.Pad) canvas.Box(middle - 6, StripY - 9, 12, 18, "box");
             else if (Stages[i].What == "receiver") canvas.Box(x2 - 22, StripY - 11, 22, 22, "box");
             else canvas.Path(PathText.Of($"M{middle - 11} {StripY - 13}L{middle + 13} {StripY}L{middle - 11} {StripY + 13}Z"), "box");
             Text(canvas, middle, StripY + 32, TextFit.Short(Name(i), Math.Max(40, x2 - x1 - 4), Small), "small mid");
@@ -215,6 +216,7 @@ internal sealed class PowerDrawing(LineSheet sheet)
             var before = Stages[stage - 1];
             return $"{LineSheet.Of((here.At - before.At).Kilometres, "km")}, {LineSheet.Of((before.Level - here.Level).Value, "dB")}";
         }
+        if (here.What == LineStage.Pad) return LineSheet.Of((Stages[stage - 1].Level - here.Level).Value, "dB");
         var amplifier = sheet.Design.Amplifiers.FirstOrDefault(a => a.Place == here.What);
         if (amplifier is null) return "";
         var pad = amplifier.Pad.Value > 0 ? $", pad {LineSheet.Of(amplifier.Pad.Value, "dB")}" : "";

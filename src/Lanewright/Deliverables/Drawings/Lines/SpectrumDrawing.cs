@@ -68,7 +68,7 @@ internal sealed class SpectrumDrawing(LineSheet sheet)
         Axis(canvas, margins, MarginTop, MarginBottom,
             channels.Any(c => c.ExpectedMargin is not null)
                 ? "margin, dB: bars by the plain model, which decides; marks as expected with symbols as they are"
-                : "margin, dB, by the plain model, which decides; none is told as expected over several spans");
+                : "margin, dB, by the plain model, which decides; none is told as expected over such spans");
         foreach (var channel in channels)
         {
             if (channel.Margin is not { } margin) continue;
