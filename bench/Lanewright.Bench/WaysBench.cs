@@ -10,15 +10,20 @@ namespace Lanewright.Bench;
 /// places.</summary>
 internal static class WaysBench
 {
-    private const int Racks = 2000;
     private const int Runs = 3;
 
-    /// <summary>Prints a line a number of cables.</summary>
+    /// <summary>Prints a line a number of cables, for a hall of about 5,000 points and for one twice as large.</summary>
     public static void Run(IReadOnlyList<int> sizes)
     {
+        Run(sizes, 34, 1000);
+        Run(sizes, 54, 2000);
+    }
+
+    private static void Run(IReadOnlyList<int> sizes, int lines, int racks)
+    {
         Console.WriteLine();
-        var (building, nodes) = Grid(54);
-        Console.WriteLine($"ways of cables: {Numerals.Whole(nodes)} points of trays and racks, {Numerals.Whole(Racks)} racks");
+        var (building, nodes) = Grid(lines, racks);
+        Console.WriteLine($"ways of cables: {Numerals.Whole(nodes)} points of trays and racks, {Numerals.Whole(racks)} racks");
         var before = (Cables: 0, Time: 0.0);
         foreach (var cables in sizes)
         {
@@ -27,7 +32,7 @@ internal static class WaysBench
             {
                 stretches = 0;
                 var ways = new ShortestWays(WayNet.Of(building, StandardsLibrary.Shipped));
-                var questions = Questions(cables).ToList();
+                var questions = Questions(cables, racks).ToList();
                 ways.Expect(questions.Distinct());
                 foreach (var question in questions) stretches += ways.Between(question)?.Stretches.Length ?? 0;
             });
@@ -50,33 +55,33 @@ internal static class WaysBench
         var time = Clock.Best(2, () =>
         {
             var search = new DisjointSearch(net);
-            var state = 3UL;
+            var (state, racks) = (3UL, net.Building.Racks.Length);
             for (var i = 0; i < pairs; i++)
             {
-                var (from, to) = (Next(ref state), Next(ref state));
+                var (from, to) = (Next(ref state, racks), Next(ref state, racks));
                 if (from != to) _ = search.Find(from, to, to, 0);
             }
         });
         Console.WriteLine($"  {Numerals.Whole(pairs)} pairs of ways apart: {Numerals.Fixed(time, 0)} ms");
     }
 
-    private static IEnumerable<WayQuestion> Questions(int cables)
+    private static IEnumerable<WayQuestion> Questions(int cables, int racks)
     {
         var state = 1UL;
         for (var cable = 0; cable < cables; cable++)
         {
-            var (from, to) = (Next(ref state), Next(ref state));
+            var (from, to) = (Next(ref state, racks), Next(ref state, racks));
             if (from != to) yield return WayQuestion.Between(from, to, 0);
         }
     }
 
-    private static int Next(ref ulong state)
+    private static int Next(ref ulong state, int racks)
     {
         state = unchecked((state * 6364136223846793005UL) + 1442695040888963407UL);
-        return (int)((state >> 33) % Racks);
+        return (int)((state >> 33) % (ulong)racks);
     }
 
-    private static (Building Building, int Nodes) Grid(int lines)
+    private static (Building Building, int Nodes) Grid(int lines, int count)
     {
         const double step = 1.2;
         var hall = new Hall(0, "site", "hall", Length.FromMetres(2.6), default, default, default);
@@ -91,9 +96,12 @@ internal static class WaysBench
         var type = new RackType(
             "rack", 48, Length.FromMillimetres(600), Length.FromMillimetres(1200), Length.FromMillimetres(150), default);
         var state = 7UL;
-        var racks = Enumerable.Range(0, Racks).Select(i => new Rack(i, hall, "R", i + 1,
-            Length.FromMetres(far * Next(ref state) / Racks), Length.FromMetres(far * Next(ref state) / Racks), type)).ToImmutableArray();
+        var racks = Enumerable.Range(0, count)
+            .Select(i => new Rack(i, hall, "R", i + 1, Somewhere(), Somewhere(), type))
+            .ToImmutableArray();
         var building = new Building([hall], racks, []) { Pathways = [.. trays] };
         return (building, WayNet.Of(building, StandardsLibrary.Shipped).Points.Length);
+
+        Length Somewhere() => Length.FromMetres(far * Next(ref state, count) / count);
     }
 }

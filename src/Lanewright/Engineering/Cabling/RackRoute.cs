@@ -34,7 +34,9 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
     /// <param name="heightTo">Height of the device in that.</param>
     /// <param name="across">The way at the height of the pathway; not looked at inside one rack.</param>
     public Length Between(Rack from, Length heightFrom, Rack to, Length heightTo, Length across) =>
-        Parts(from, heightFrom, to, heightTo, across).Total;
+        from.Index == to.Index
+            ? Upright(heightFrom, heightTo)
+            : Whole(across + (from.Hall.PathwayHeight - heightFrom).Abs() + (to.Hall.PathwayHeight - heightTo).Abs(), default);
 
     /// <summary>The same, part by part.</summary>
     /// <param name="from">One rack.</param>
@@ -48,7 +50,8 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
         if (from.Index == to.Index)
         {
             var upright = (heightFrom - heightTo).Abs();
-            return new RouteParts(default, upright, default, default, default, insideRacks, default, upright + insideRacks);
+            return new RouteParts(
+                default, upright, default, default, default, insideRacks, default, Upright(heightFrom, heightTo));
         }
         return OutOfRack(across, (from.Hall.PathwayHeight - heightFrom).Abs(), (to.Hall.PathwayHeight - heightTo).Abs(), default);
     }
@@ -72,8 +75,12 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
     {
         var way = across + rise + drop;
         return new RouteParts(across, rise, drop, way * policy.Contingency.Value, policy.Service * 2, policy.InRack * 2, surveyed,
-            WithSlack(way) + (policy.InRack * 2) + surveyed);
+            Whole(way, surveyed));
     }
+
+    private Length Upright(Length heightFrom, Length heightTo) => (heightFrom - heightTo).Abs() + (policy.InRack * 2);
+
+    private Length Whole(Length way, Length surveyed) => WithSlack(way) + (policy.InRack * 2) + surveyed;
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => (way * (1 + policy.Contingency.Value)) + (policy.Service * 2);

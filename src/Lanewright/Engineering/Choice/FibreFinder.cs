@@ -22,6 +22,9 @@ internal sealed class FibreFinder(FinderContext context)
     // The types at the ends are few, the classes of links many.
     private readonly ConcurrentDictionary<(InterfaceType From, InterfaceType To), (ImmutableArray<Check> Checks, bool Fails)> media = [];
 
+    // A search for what to buy asks about the same few cages over every length.
+    private readonly ConcurrentDictionary<EndKey, List<ModuleEnd>> ends = [];
+
     /// <summary>All pairs of modules that could join the ends; named modules are judged even when they do not fit.</summary>
     public IEnumerable<Solution> Find(LinkClass link)
     {
@@ -53,7 +56,18 @@ internal sealed class FibreFinder(FinderContext context)
         }
     }
 
+    /// <summary>What may sit at an end; remembered where nothing is said of it.</summary>
     private List<ModuleEnd> Ends(LinkClass link, EndSpec spec, LinkEnd end, string side)
+    {
+        var isOpen = end is { Module: null, UsesAdapter: false, Fec: null, Autonegotiation: null };
+        return isOpen && link.Statement.Type is null && spec.Elsewhere.IsEmpty
+            ? ends.GetOrAdd(new EndKey(spec.Cage, spec.Ways, spec.PowerLimit, link.Statement.Rate, side), _ => Found())
+            : Found();
+
+        List<ModuleEnd> Found() => FindEnds(link, spec, end, side);
+    }
+
+    private List<ModuleEnd> FindEnds(LinkClass link, EndSpec spec, LinkEnd end, string side)
     {
         var use = FinderContext.UseOf(spec, end, link.Statement.Rate);
         var ends = new List<ModuleEnd>();

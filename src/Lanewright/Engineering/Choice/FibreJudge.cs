@@ -163,7 +163,7 @@ internal sealed class FibreJudge(FinderContext context)
         checks.AddRange(CordChecks(link, from, to, cords, channel.Fibre));
         if (link.Through is { } trunks)
             checks.AddRange(WayChecks.Of(context.Standards, trunks, cords.Patching, Fibres(from, to), cords.LinksPerCable));
-        checks.AddRange(FibreLinkChecks.Of(context.Standards, channel, fromType, toType));
+        checks.AddRange(FibreLinkChecks.Of(context.Standards, channel, fromType, toType, out var loss));
         checks.AddRange(Bends(link, cords.Cord));
         checks.AddRange(context.Common(link, channel.Fibre.Name, isDraft, isNamed, channel.Length, latency));
         var cable = cords.Cord ?? Missing(channel.Fibre);
@@ -186,7 +186,7 @@ internal sealed class FibreJudge(FinderContext context)
             Adapters = adapters,
             Length = cords.NearLength ?? channel.Length,
             Channel = channel,
-            Loss = ChannelLoss.Worse(channel, fromType, toType),
+            Loss = loss,
             Checks = checks.ToImmutable(),
             Parts = FinderContext.WithoutExisting(
                 link.Statement, [.. Parts(link, from, to, cords, channel), .. FinderContext.Uses(adapters)]),

@@ -15,7 +15,7 @@ internal sealed class CostFloor
     private readonly int placeInRack;
     private readonly RackRoute route;
     private readonly Dictionary<int, int> nearest = [];
-    private readonly Dictionary<(LinkEnds Ends, int Place), LinkRates> rates = [];
+    private readonly Dictionary<LinkEnds, LinkReach> reaches = [];
     private readonly int placeAcross;
     private readonly int placeTrunk;
     private readonly Dictionary<int, ImmutableArray<(int Place, long Hosts, long HostYears)>> apart = [];
@@ -77,22 +77,13 @@ internal sealed class CostFloor
             .Select(g => (g.Key, g.Sum(r => r.Hosts), g.Sum(r => r.Years)));
     }
 
-    /// <summary>Links between switches that stand in different racks.</summary>
-    public double Fabric(LinkEnds ends, long links, long linkYears) => Links(ends, placeAcross, links, linkYears);
-
-    /// <summary>The same where no way is shorter than a place in the grid of lengths.</summary>
-    public double Fabric(LinkEnds ends, long links, long linkYears, int place) => Links(ends, place, links, linkYears);
-
-    /// <summary>Whether anything carries a link over a length or a longer one.</summary>
-    /// <param name="ends">Its ends.</param>
-    /// <param name="place">Place of the length in the grid of lengths.</param>
-    public bool Reaches(LinkEnds ends, int place) => !RatesOf(ends, place).IsEmpty;
+    /// <summary>Links between two kinds of port, length by length.</summary>
+    public LinkReach Between(LinkEnds ends) => reaches.TryGetValue(ends, out var found)
+        ? found
+        : reaches[ends] = new LinkReach(ends, pricer, demand.Free, wattYear);
 
     /// <summary>Watts that a link between a host and the lowest tier draws at the least.</summary>
     public double EdgeWatts(LinkEnds ends) => RatesOf(ends, placeInRack).LeastWatts;
-
-    /// <summary>Watts that a link draws at the least where no way is shorter than a place in the grid of lengths.</summary>
-    public double FabricWatts(LinkEnds ends, int place) => RatesOf(ends, place).LeastWatts;
 
     /// <summary>Place in the grid of lengths of the way from a rack of hosts to the nearest rack of an upper tier.</summary>
     public int NearestAbove(Rack rack)
@@ -106,12 +97,7 @@ internal sealed class CostFloor
 
     private double Links(LinkEnds ends, int place, long links, long linkYears) => RatesOf(ends, place).Cost(links, linkYears);
 
-    private LinkRates RatesOf(LinkEnds ends, int place)
-    {
-        if (rates.TryGetValue((ends, place), out var found)) return found;
-        return rates[(ends, place)] = new LinkRates(
-            [.. pricer.Floors(ends, place).Select(f => ((double)f.Price(demand.Free), f.Watts))], wattYear);
-    }
+    private LinkRates RatesOf(LinkEnds ends, int place) => Between(ends).From(place);
 
     /// <summary>No link between two racks of these is shorter.</summary>
     private Length Shortest(ImmutableArray<Rack> lowers, ImmutableArray<Rack> uppers)

@@ -51,7 +51,8 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
         var inPlane = host.Demand.Ports / planes;
         // Whatever the fill, the uplinks of all leaves together carry no less.
         if ((long)((double)final / fullest * inPlane * Parallel(config, 1)) > most) return;
-        var isFullest = true;
+        var (isFullest, place) = (true, context.PlaceAbove(config));
+        var reach = context.Floor.Between(new LinkEnds(config.UpPorts, use));
         for (var hosts = fullest; hosts > 0; hosts--)
         {
             var leaves = context.LeafFloor(kind, config, hosts);
@@ -66,11 +67,10 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
             isFullest = false;
             var links = upperLinks * planes * uppers;
             var linkYears = context.BlockYears(kind, hosts) * inPlane * parallel * planes * uppers;
-            if (!context.Floor.Reaches(new LinkEnds(config.UpPorts, use), context.FarthestPlace(kind, config, hosts))) continue;
-            var place = context.PlaceAbove(config);
-            var least = leaves + context.Floor.Fabric(new LinkEnds(config.UpPorts, use), links, linkYears, place);
+            if (reach.From(context.FarthestPlace(kind, config, hosts)).IsEmpty) continue;
+            var least = leaves + reach.From(place).Cost(links, linkYears);
             if (double.IsNaN(least)) return;
-            room += new SharedRoom(0, links * context.Floor.FabricWatts(new LinkEnds(config.UpPorts, use), place));
+            room += new SharedRoom(0, links * reach.From(place).LeastWatts);
             if (least >= limit || !context.KeepsRoom(upperRoom, kind, room, incumbent)) continue;
             rows.Add(new LeafRow(config, use, hosts, parallel, blocks, (int)upperLinks, least) { Units = room.Units, Watts = room.Watts });
         }

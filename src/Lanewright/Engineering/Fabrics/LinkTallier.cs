@@ -23,6 +23,7 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         var ends = new LinkEnds(from.Use, to.Use);
         var kinds = new Dictionary<long, Count>();
         var kindOf = new Count[spots.Length];
+        var (lastKey, last) = (-1L, default(Count));
         for (var i = 0; i < spots.Length; i++)
         {
             ref readonly var spot = ref spots[i];
@@ -31,7 +32,9 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
             var isToRaised = to.IsRaised[spot.ToPort / to.Use.Mode.Ways];
             var key = ((((long)place * 4) + (isFromRaised ? 2 : 0) + (isToRaised ? 1 : 0)) * from.Types.Count * to.Types.Count)
                 + (from.TypeOf[spot.From] * to.Types.Count) + to.TypeOf[spot.To];
-            if (!kinds.TryGetValue(key, out var count))
+            // Links that follow one another are mostly alike.
+            var count = key == lastKey ? last : null;
+            if (count is null && !kinds.TryGetValue(key, out count))
             {
                 var way = pricer.Chosen(
                     ends, place, isFromRaised, isToRaised, from.Types[from.TypeOf[spot.From]], to.Types[to.TypeOf[spot.To]]);
@@ -40,6 +43,7 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
             }
             count.Add(spot.FromPort % from.Use.Mode.Ways == 0, spot.ToPort % to.Use.Mode.Ways == 0);
             kindOf[i] = count;
+            (lastKey, last) = (key, count);
         }
         return new LinkTally([.. kinds.Values.Select(c => c.Line())], Watts(spots, kindOf, from, isFrom: true),
             Watts(spots, kindOf, to, isFrom: false), "")

@@ -123,7 +123,9 @@ internal sealed record SearchContext(
             foreach (var use in Space.Uses(upper, config.UpPorts.Mode.Rate, Wanted))
             {
                 var ends = new LinkEnds(config.UpPorts, use);
-                if (ends.IsPlanned && least + Floor.Fabric(ends, links, linkYears, place) is var cost && cost < best) best = cost;
+                if (!ends.IsPlanned) continue;
+                var cost = least + Floor.Between(ends).From(place).Cost(links, linkYears);
+                if (cost < best) best = cost;
             }
         }
         return leavesUnder[(kind, upper)] = best;
@@ -214,15 +216,15 @@ internal sealed record SearchContext(
     {
         // Leaves apart may stand as near as any rack of theirs, which the lower bound takes already.
         if (row.Config.IsApart) return 0;
-        var ends = new LinkEnds(row.Config.UpPorts, row.UpperPorts);
+        var reach = Floor.Between(new LinkEnds(row.Config.UpPorts, row.UpperPorts));
         var (placed, leaves, years) = (0.0, 0L, 0L);
         foreach (var (place, count, leafYears) in LeavesByPlace(kind, row.HostsPerLeaf))
         {
-            var cost = Floor.Fabric(ends, count * linksPerLeaf, leafYears * linksPerLeaf, place);
+            var cost = reach.From(place).Cost(count * linksPerLeaf, leafYears * linksPerLeaf);
             if (double.IsNaN(cost)) return double.PositiveInfinity;
             (placed, leaves, years) = (placed + cost, leaves + count, years + leafYears);
         }
-        return Math.Max(0, placed - Floor.Fabric(ends, leaves * linksPerLeaf, years * linksPerLeaf));
+        return Math.Max(0, placed - reach.From(Floor.PlaceAcross).Cost(leaves * linksPerLeaf, years * linksPerLeaf));
     }
 
     /// <summary>Leaves by the place in the grid of lengths of the shortest way from their rack to an upper tier, nearest first; with the

@@ -36,7 +36,12 @@ public sealed record ChannelLoss(Decibels Maximum, Decibels Minimum, Wavelength 
     public static ChannelLoss? Worse(Channel channel, InterfaceType from, InterfaceType to)
     {
         var forth = Of(channel, from);
-        var back = from.Name == to.Name ? forth : Of(channel, to);
+        return Worse(forth, from.Name == to.Name ? forth : Of(channel, to));
+    }
+
+    /// <summary>The larger of two losses; null when either is not known.</summary>
+    internal static ChannelLoss? Worse(ChannelLoss? forth, ChannelLoss? back)
+    {
         if (forth is null || back is null) return null;
         return back.Maximum > forth.Maximum ? back : forth;
     }

@@ -12,6 +12,8 @@ public sealed class FibreLinkChecks
     private readonly Channel channel;
     private readonly InterfaceType from;
     private readonly InterfaceType to;
+    private readonly ChannelLoss? lossOfFrom;
+    private readonly ChannelLoss? lossOfTo;
     private readonly ChannelLoss? loss;
 
     private FibreLinkChecks(StandardsLibrary standards, Channel channel, InterfaceType from, InterfaceType to)
@@ -20,13 +22,20 @@ public sealed class FibreLinkChecks
         this.channel = channel;
         this.from = from;
         this.to = to;
-        loss = ChannelLoss.Worse(channel, from, to);
+        lossOfFrom = ChannelLoss.Of(channel, from);
+        lossOfTo = ReferenceEquals(from, to) ? lossOfFrom : ChannelLoss.Of(channel, to);
+        loss = IsSameType ? lossOfFrom : ChannelLoss.Worse(lossOfFrom, lossOfTo);
     }
 
     private bool IsSameType => from.Name == to.Name;
 
     /// <summary>All comparisons that apply, in their order.</summary>
-    public static ImmutableArray<Check> Of(StandardsLibrary standards, Channel channel, InterfaceType from, InterfaceType to)
+    public static ImmutableArray<Check> Of(StandardsLibrary standards, Channel channel, InterfaceType from, InterfaceType to) =>
+        Of(standards, channel, from, to, out _);
+
+    /// <summary>The same, with the larger loss of the two types, which is null when that of either is not known.</summary>
+    public static ImmutableArray<Check> Of(
+        StandardsLibrary standards, Channel channel, InterfaceType from, InterfaceType to, out ChannelLoss? loss)
     {
         var link = new FibreLinkChecks(standards, channel, from, to);
         var checks = ImmutableArray.CreateBuilder<Check>();
@@ -43,6 +52,7 @@ public sealed class FibreLinkChecks
         checks.Add(link.Worse(link.Overload));
         checks.AddRange(link.Damage());
         checks.AddRange(new ReflectionChecks(standards, channel, from, to).All());
+        loss = link.loss;
         return checks.ToImmutable();
     }
 
@@ -67,8 +77,10 @@ public sealed class FibreLinkChecks
         return (back.Margin ?? 0) < (forth.Margin ?? 0) ? back with { End = "from" } : forth with { End = "to" };
     }
 
+    private ChannelLoss? LossOf(InterfaceType type) => ReferenceEquals(type, from) ? lossOfFrom : lossOfTo;
+
     /// <summary>The type at whose wavelengths the attenuation is not known.</summary>
-    private InterfaceType Unlit() => ChannelLoss.Of(channel, from) is null ? from : to;
+    private InterfaceType Unlit() => lossOfFrom is null ? from : to;
 
     private Check Loss()
     {
@@ -120,7 +132,7 @@ public sealed class FibreLinkChecks
     /// <summary>What the transmitter of one type and the receiver of the other allow between them, by the algebra of budgets.</summary>
     private Check Budget(InterfaceType tx, InterfaceType rx)
     {
-        var value = ChannelLoss.Of(channel, tx)?.Maximum.Value;
+        var value = LossOf(tx)?.Maximum.Value;
         if (AllowedLoss(tx, rx, channel.Fibre) is not { } allowed)
             return Check.Unknown(CheckNames.PowerBudget, $"launch of {tx.Name} or sensitivity of {rx.Name} is not known");
         return Check.AtMost(CheckNames.PowerBudget, value, allowed, "dB", loss?.Mark ?? Mark.Weak) with
@@ -248,7 +260,7 @@ public sealed class FibreLinkChecks
     /// <summary>Where the levels are not known: between two of a type it may be known how much attenuation they need.</summary>
     private Check OverloadOfType(InterfaceType tx, InterfaceType rx)
     {
-        if (tx.Name != rx.Name || tx.OverloadAttenuation is not { } needed || ChannelLoss.Of(channel, tx) is not { } least)
+        if (tx.Name != rx.Name || tx.OverloadAttenuation is not { } needed || LossOf(tx) is not { } least)
             return Check.Unknown(CheckNames.Overload, $"launch of {tx.Name} or overload of {rx.Name} is not known");
         return Check.AtLeast(CheckNames.Overload, least.Minimum.Value, needed.As(n => n.Value), "dB", least.Mark) with
         {
@@ -259,7 +271,7 @@ public sealed class FibreLinkChecks
     /// <summary>A level of the transmitter less the least the channel takes.</summary>
     private Known<PowerLevel>? Highest(InterfaceType tx, Known<PowerLevel>? launch)
     {
-        var least = ChannelLoss.Of(channel, tx)?.Minimum ?? default;
+        var least = LossOf(tx)?.Minimum ?? default;
         return launch?.As(level => level - least);
     }
 

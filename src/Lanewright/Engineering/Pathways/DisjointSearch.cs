@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Lanewright.Engineering.Pathways;
 
 /// <summary>Two ways from one rack to two racks, or to one, that have as few stretches in common as there can be, then as few crossings,
@@ -187,9 +189,9 @@ public sealed class DisjointSearch
 
     private CableWay Way(Query query, List<int> edges, int end)
     {
-        if (query.Source < end) return WaySearch.WayOf(net, query.Source, edges);
+        if (query.Source < end) return WaySearch.WayOf(net, query.Source, CollectionsMarshal.AsSpan(edges));
         edges.Reverse();
-        return WaySearch.WayOf(net, end, edges);
+        return WaySearch.WayOf(net, end, CollectionsMarshal.AsSpan(edges));
     }
 
     private (List<int> Edges, int End) Follow(Query query, List<(int Edge, int Point)> flow)

@@ -1,7 +1,7 @@
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>The shortest way between any two racks, found when first asked for. The search from a rack serves all that are asked for next
-/// from the same rack, and the answers of all racks are kept.</summary>
+/// <summary>The shortest way between any two racks, found when first asked for. Those told of beforehand are found together, a
+/// search a rack; for the rest the search from a rack serves all that are asked for next from it. All answers are kept.</summary>
 public sealed class ShortestWays
 {
     private readonly WaySearch search;
@@ -36,16 +36,38 @@ public sealed class ShortestWays
     public CableWay? Between(WayQuestion question)
     {
         if (known.TryGetValue(question, out var found)) return found;
+        FindExpected();
+        if (known.TryGetValue(question, out found)) return found;
         var key = KeyOf(question);
-        var isExpected = wanted.Remove(key, out var targets);
         if (key != held && !(searched.TryGetValue(key, out var kept) && Take(kept)))
         {
             search.From(key.Rack, key.FarHall, key.Side);
-            if (!isExpected) Keep(key);
+            Keep(key);
         }
         held = key;
-        foreach (var target in targets ?? []) known[question with { To = target }] = search.To(target);
         return known[question] = search.To(question.To);
+    }
+
+    /// <summary>Searches from all racks that were told of, as many at once as there are processors; the answers are the same in any
+    /// order.</summary>
+    private void FindExpected()
+    {
+        if (wanted.Count == 0) return;
+        var racks = wanted.ToArray();
+        var found = new CableWay?[racks.Length][];
+        wanted.Clear();
+        Parallel.For(0, racks.Length, () => new WaySearch(Net), (i, _, own) =>
+        {
+            var (key, targets) = racks[i];
+            own.From(key.Rack, key.FarHall, key.Side);
+            found[i] = [.. targets.Select(own.To)];
+            return own;
+        }, _ => { });
+        for (var i = 0; i < racks.Length; i++)
+        {
+            var (key, targets) = racks[i];
+            for (var k = 0; k < targets.Count; k++) known[new WayQuestion(key.Rack, targets[k], key.Side)] = found[i][k];
+        }
     }
 
     /// <summary>What is asked for without notice may well be asked for again from the same rack.</summary>

@@ -10,6 +10,7 @@ public sealed class WayNet
 {
     private readonly int[] first;
     private readonly int[] edgesAt;
+    private readonly WayArc[] arcs;
     private readonly ImmutableDictionary<string, int> sideNumbers;
     private readonly int[] rackPoints;
     private readonly int firstPlace;
@@ -41,6 +42,13 @@ public sealed class WayNet
             edgesAt[next[Edges[e].A]++] = e;
             edgesAt[next[Edges[e].B]++] = e;
         }
+        arcs = new WayArc[edgesAt.Length];
+        for (var p = 0; p < Points.Length; p++)
+            for (var i = first[p]; i < first[p + 1]; i++)
+            {
+                var (e, edge) = (edgesAt[i], Edges[edgesAt[i]]);
+                arcs[i] = new WayArc(edge.Far(p), e, edge.Metres, edge.Hall, edge.Side, edge.Route);
+            }
     }
 
     /// <summary>The places.</summary>
@@ -65,6 +73,9 @@ public sealed class WayNet
 
     /// <summary>Edges at a point, in their order.</summary>
     public ReadOnlySpan<int> EdgesAt(int point) => edgesAt.AsSpan(first[point], first[point + 1] - first[point]);
+
+    /// <summary>The same edges as they are seen from there.</summary>
+    internal ReadOnlySpan<WayArc> ArcsAt(int point) => arcs.AsSpan(first[point], first[point + 1] - first[point]);
 
     /// <summary>The point of a rack.</summary>
     public int PointOf(int rack) => rackPoints[rack];

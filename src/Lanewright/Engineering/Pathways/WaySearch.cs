@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -9,6 +9,7 @@ internal sealed class WaySearch
     private readonly double[] metres;
     private readonly int[] by;
     private readonly WayHeap heap;
+    private readonly List<int> edges = [];
     private int source;
 
     public WaySearch(WayNet net)
@@ -49,24 +50,22 @@ internal sealed class WaySearch
         while (heap.TryTake(out var point))
         {
             if (point == goal) return;
-            // A rack is an end of a way, never on it.
-            if (point != source && net.IsRack(point)) continue;
-            var isExit = net.IsExit(point);
+            var (isExit, here) = (net.IsExit(point), metres[point]);
             var cameByRoute = isExit && net.Edges[by[point]].Route >= 0;
-            foreach (var e in net.EdgesAt(point))
+            foreach (ref readonly var arc in net.ArcsAt(point))
             {
-                var edge = net.Edges[e];
-                if (isExit && cameByRoute == (edge.Route >= 0)) continue;
-                if (edge.Side != side && edge.Side != 0 && side != 0) continue;
-                if (edge.Route >= 0 ? !Leads(edge, point, ownHall, farHall) : edge.Hall != ownHall && edge.Hall != farHall) continue;
-                if (isClosed is not null && IsClosed(edge, isClosed)) continue;
-                var far = edge.Far(point);
-                var way = metres[point] + edge.Metres;
-                if (way >= metres[far]) continue;
-                metres[far] = way;
-                by[far] = e;
+                var way = here + arc.Metres;
+                if (way >= metres[arc.Far]) continue;
+                if (isExit && cameByRoute == (arc.Route >= 0)) continue;
+                if (arc.Side != side && arc.Side != 0 && side != 0) continue;
+                if (arc.Route >= 0 ? !Leads(arc, point, ownHall, farHall) : arc.Hall != ownHall && arc.Hall != farHall) continue;
+                if (isClosed is not null && IsClosed(arc.Edge, isClosed)) continue;
+                metres[arc.Far] = way;
+                by[arc.Far] = arc.Edge;
+                // A rack is an end of a way, never on it.
+                if (net.IsRack(arc.Far) && arc.Far != goal) continue;
                 // No way is shorter than the straight line, so what is taken from the heap first is reached by its shortest way.
-                heap.Lower(far, isStraight ? way + net.Points[far].To(net.Points[goal]) : way);
+                heap.Lower(arc.Far, isStraight ? way + net.Points[arc.Far].To(net.Points[goal]) : way);
             }
         }
     }
@@ -77,10 +76,10 @@ internal sealed class WaySearch
     {
         var end = net.PointOf(rack);
         if (double.IsInfinity(metres[end])) return null;
-        var edges = new List<int>();
+        edges.Clear();
         for (var at = end; at != source; at = net.Edges[by[at]].Far(at)) edges.Add(by[at]);
         edges.Reverse();
-        return WayOf(net, source, edges);
+        return WayOf(net, source, CollectionsMarshal.AsSpan(edges));
     }
 
     /// <summary>What was found, to be put back later.</summary>
@@ -95,35 +94,41 @@ internal sealed class WaySearch
     }
 
     /// <summary>The way along edges that begin at a rack.</summary>
-    public static CableWay WayOf(WayNet net, int source, IReadOnlyList<int> edges)
+    public static CableWay WayOf(WayNet net, int source, ReadOnlySpan<int> edges)
     {
-        var stretches = ImmutableArray.CreateBuilder<int>(edges.Count);
-        var metres = 0.0;
+        var inPathways = 0;
+        foreach (var e in edges)
+            if (net.Edges.ItemRef(e).Stretch >= 0) inPathways++;
+        var (stretches, next, metres) = (new int[inPathways], 0, 0.0);
         Model.Places.HallRoute? route = null;
         foreach (var e in edges)
         {
-            var edge = net.Edges[e];
-            if (edge.Stretch >= 0) stretches.Add(edge.Stretch);
+            ref readonly var edge = ref net.Edges.ItemRef(e);
+            if (edge.Stretch >= 0) stretches[next++] = edge.Stretch;
             if (edge.Route >= 0) route = net.Building.Routes[edge.Route];
             else metres += Inside(net, edge);
         }
         var (low, high) = (Height(net, edges[0], source), Height(net, edges[^1], -1));
-        return new CableWay(stretches.ToImmutable(), metres, low, high, route);
+        return new CableWay(ImmutableCollectionsMarshal.AsImmutableArray(stretches), metres, low, high, route);
     }
 
-    private bool IsClosed(WayEdge edge, Predicate<int> isClosed) =>
-        (edge.Stretch >= 0 && isClosed(edge.Stretch)) || (edge.Route >= 0 && isClosed(net.Stretches.Length + edge.Route));
+    private bool IsClosed(int index, Predicate<int> isClosed)
+    {
+        var edge = net.Edges[index];
+        return (edge.Stretch >= 0 && isClosed(edge.Stretch)) || (edge.Route >= 0 && isClosed(net.Stretches.Length + edge.Route));
+    }
 
     /// <summary>A route leads out of the own hall and into the other, never back and never through a third.</summary>
-    private bool Leads(WayEdge route, int at, int ownHall, int farHall)
+    private bool Leads(in WayArc arc, int at, int ownHall, int farHall)
     {
-        var (from, to) = (net.Building.Routes[route.Route].From.Index, net.Building.Routes[route.Route].To.Index);
+        var (route, edge) = (net.Building.Routes[arc.Route], net.Edges[arc.Edge]);
+        var (from, to) = (route.From.Index, route.To.Index);
         return ownHall != farHall
-            && ((route.A == at && from == ownHall && to == farHall) || (route.B == at && to == ownHall && from == farHall));
+            && ((edge.A == at && from == ownHall && to == farHall) || (edge.B == at && to == ownHall && from == farHall));
     }
 
     /// <summary>What goes up and down at a rack depends on the device and is counted with it.</summary>
-    private static double Inside(WayNet net, WayEdge edge) =>
+    private static double Inside(WayNet net, in WayEdge edge) =>
         net.IsRack(edge.B) ? net.Points[edge.A].Across(net.Points[edge.B]) : edge.Metres;
 
     private static double Height(WayNet net, int edge, int rackPoint)
