@@ -47,9 +47,10 @@ internal static class SizingPrinter
             Row("rack units, after the last year", o => $"{Numerals.Grouped(o.RackUnits)}, {Numerals.Grouped(o.Needs.RackUnits)}"),
             Row("hosts it can still grow by", o => Numerals.Grouped(o.GrowthLeft)),
             Row("modules for faster lanes", o => Serving(o.NextLaneRate.ModulesServing, o.NextLaneRate.Modules)),
-            Row("ports of a host", FabricWords.Meeting),
             Row("fibres for faster lanes", o => Serving(o.NextLaneRate.FibresServing, o.NextLaneRate.Fibres)),
+            Row("ports of a host", FabricWords.Meeting),
         ]);
+        foreach (var line in FabricWords.FasterLanes(options)) Screen.Line(line);
         foreach (var open in FabricWords.NotSettled(options)) Screen.Line(open);
         Screen.Line(FabricWords.BoundHolds);
         Screen.Line(FabricWords.EnergyCounted);

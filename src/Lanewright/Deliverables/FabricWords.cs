@@ -37,6 +37,13 @@ public static class FabricWords
     public static string Uplinks(TierUplinks tier) =>
         $"{Numerals.Whole(tier.Uplinks)} x {tier.Rate} each to {Numerals.Whole(tier.Uppers)} above, {Ratio(tier.Achieved)}{Split(tier)}";
 
+    /// <summary>What serves when lanes become one step faster, and what does not, with the reason; once for all options.</summary>
+    public static IEnumerable<string> FasterLanes(ImmutableArray<FabricOption> options) => options
+        .SelectMany(o => o.NextLaneRate.Kinds)
+        .Select(k => $"faster lanes: {(k.IsFibre ? "fibres of" : "modules")} {k.Name} "
+            + $"{(k.Serves ? "still serve" : "do not serve")}: {k.Why}")
+        .Distinct();
+
     /// <summary>Which options may after all cost less than the first; none where the first is proven to be the cheapest.</summary>
     public static IEnumerable<string> NotSettled(ImmutableArray<FabricOption> options)
     {

@@ -139,6 +139,18 @@ internal static class FabricOptionJson
         writer.WriteNumber("modulesServing", next.ModulesServing);
         writer.WriteNumber("fibres", next.Fibres);
         writer.WriteNumber("fibresServing", next.FibresServing);
+        writer.WriteStartArray("kinds");
+        foreach (var kind in next.Kinds)
+        {
+            writer.WriteStartObject();
+            writer.WriteString("kind", kind.Name);
+            writer.WriteString("counted", kind.IsFibre ? "fibres" : "modules");
+            writer.WriteNumber("count", kind.Count);
+            writer.WriteBoolean("serves", kind.Serves);
+            writer.WriteString("why", kind.Why);
+            writer.WriteEndObject();
+        }
+        writer.WriteEndArray();
         writer.WriteEndObject();
     }
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Links;
 using Lanewright.Model.Catalogues;
-using Lanewright.Quantities;
 using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Fabrics;
@@ -29,7 +29,7 @@ internal sealed class NextLanes
     /// <summary>What of the links of a design still serves.</summary>
     public NextLaneRate Of(IEnumerable<TallyLine> lines)
     {
-        var (modules, modulesServing, fibres, fibresServing) = (0L, 0L, 0L, 0L);
+        var kinds = new List<NextLaneKind>();
         foreach (var line in lines)
         {
             foreach (var (module, application, count) in new[]
@@ -37,36 +37,57 @@ internal sealed class NextLanes
                 (line.Solution.FromModule, line.Solution.FromApplication, line.FromCages),
                 (line.Solution.ToModule, line.Solution.ToApplication, line.ToCages),
             })
-            {
-                if (module is null || application is null) continue;
-                modules += count;
-                if (Serves(module, application)) modulesServing += count;
-            }
-            if (line.Solution.FromApplication?.Optical is not { } type || line.Solution.Channel is not { } channel) continue;
-            fibres += line.Links * type.Fibres;
-            if (HasSuccessor(type, channel.Fibre, line.Solution.Length)) fibresServing += line.Links * type.Fibres;
+                if (module is not null && application is not null) kinds.Add(KindOf(module, application, count));
+            if (line.Solution.FromApplication?.Optical is { } type && line.Solution.Channel is { } channel)
+                kinds.Add(KindOf(type, channel, line.Links * type.Fibres));
         }
-        return new NextLaneRate(modules, modulesServing, fibres, fibresServing);
+        return new NextLaneRate(
+        [
+            .. kinds.GroupBy(k => k with { Count = 0 }).Select(g => g.Key with { Count = g.Sum(k => k.Count) }).Where(k => k.Count > 0)
+                .OrderBy(k => k.IsFibre).ThenByDescending(k => k.Count).ThenBy(k => k.Name, StringComparer.Ordinal),
+        ]);
     }
 
     /// <summary>Whether a cage whose silicon has the next lane rate takes the module and still runs its lanes.</summary>
-    private bool Serves(ModuleModel module, Application application)
+    private NextLaneKind KindOf(ModuleModel module, Application application, long count)
     {
         var own = application.Host.Signal;
+        var (name, form) = ($"{module.FormFactor.Name} of {NameOf(own)} lanes", module.FormFactor.Name);
         var next = signals.FirstOrDefault(s => BitsOf(s) > BitsOf(own));
-        return next != default && cages.Any(c =>
-            c.Signals.Contains(next) && c.Signals.Contains(own) && c.FormFactor.Accepts.Contains(module.FormFactor.Name));
+        if (next == default) return new NextLaneKind(name, false, false, $"no cage has lanes faster than {NameOf(own)}", count);
+        var takers = cages.Where(c => c.Signals.Contains(next) && c.FormFactor.Accepts.Contains(form)).ToList();
+        if (takers.Find(c => c.Signals.Contains(own)) is { } cage)
+            return new NextLaneKind(name, false, true, $"cages {cage.FormFactor.Name} of {NameOf(next)} lanes take them", count);
+        return new NextLaneKind(name, false, false, takers.Count == 0
+            ? $"no cage of {NameOf(next)} lanes takes {form}"
+            : $"cages of {NameOf(next)} lanes that take {form} no longer run {NameOf(own)}", count);
     }
 
-    /// <summary>Whether an interface type with the next step of lanes on the medium runs over the same glass.</summary>
-    private bool HasSuccessor(InterfaceType type, Fibre fibre, Length length) => context.Standards.InterfaceTypes.Any(next =>
-        LaneOf(next) > LaneOf(type)
-        && (!next.IsDraft || context.Policy.AllowsDrafts)
-        && next.FibreKind == type.FibreKind
-        && next.Fibres == type.Fibres
-        && next.Connector == type.Connector
-        && next.WavelengthsPerFibre == type.WavelengthsPerFibre
-        && next.Reach(fibre) is { } reach && reach.Value >= length);
+    /// <summary>Whether an interface type with faster lanes runs over the same glass as it lies.</summary>
+    private NextLaneKind KindOf(InterfaceType type, Channel channel, long count)
+    {
+        var name = $"{type.Name} over {channel.Fibre.Name}";
+        var faster = context.Standards.InterfaceTypes.Where(t => LaneOf(t) > LaneOf(type) && t.Reach(channel.Fibre) is not null).ToList();
+        var alike = faster.Where(t => t.Fibres == type.Fibres && t.Connector == type.Connector
+            && t.WavelengthsPerFibre == type.WavelengthsPerFibre).ToList();
+        if (alike.Count == 0)
+            return new NextLaneKind(name, true, false, faster.Count == 0
+                ? $"no type of faster lanes runs over {channel.Fibre.Name}"
+                : "types of faster lanes need other fibres, connectors or wavelengths", count);
+        var fits = alike.Where(t => t.Reach(channel.Fibre) is { } reach && reach.Value >= channel.Length && Bears(t, channel)).ToList();
+        if (fits.Find(t => !t.IsDraft || context.Policy.AllowsDrafts) is { } next)
+            return new NextLaneKind(name, true, true, $"{next.Name} runs over them", count);
+        return new NextLaneKind(name, true, false, fits.Count > 0
+            ? $"{fits[0].Name} is a draft, and the policy does not allow drafts"
+            : $"{alike[0].Name} does not reach as far or bear the loss", count);
+    }
+
+    /// <summary>Whether a type bears what the channel loses; one whose limit is not known is not said to.</summary>
+    private static bool Bears(InterfaceType type, Channel channel) =>
+        type.LossMax(channel.Fibre) is { } most && ChannelLoss.Of(channel, type) is { } loss && loss.Maximum <= most.Value;
+
+    private string NameOf(LaneSignal signal) =>
+        context.Standards.SignalNames.FirstOrDefault(n => context.Standards.Signal(n) == signal) ?? signal.ToString();
 
     private static long LaneOf(InterfaceType type) => type.Rate.BitsPerSecond / Math.Max(1, type.MediaLanes);
 
