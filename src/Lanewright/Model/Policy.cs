@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Demands;
+using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 using Lanewright.Standards;
 
@@ -70,6 +71,10 @@ public sealed record Policy
 
     /// <summary>A link that a demand fills beyond this is overloaded.</summary>
     public Share MostUtilisation { get; init; } = Share.From(1);
+
+    /// <summary>The most a tier may carry from below against what it has upward, from the hosts up; the last holds for all tiers above it;
+    /// empty when not stated.</summary>
+    public ImmutableArray<Ratio> Oversubscription { get; init; } = [];
 
     /// <summary>Cuts of fibre between sites in a year on 1000 km.</summary>
     public required Known<double> FibreCuts { get; init; }

@@ -2,9 +2,11 @@ using System.Text;
 using Lanewright.Deliverables.Fabrics;
 using Lanewright.Engineering.Cost;
 using Lanewright.Engineering.Fabrics;
+using Lanewright.Engineering.Load;
 using Lanewright.Findings;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
+using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
 namespace Lanewright.Tests.Fabrics;
@@ -148,6 +150,10 @@ public sealed class OptionPlanTests
         var warnings = judged.Findings.Where(f => f.Severity == Severity.Warning && !(mayShareRacks && f.Kind.Name == "PairInOneRack"));
         Assert.Equal([], warnings.Select(f => f.Kind.Code).Distinct());
         var designed = Expect.Designed(judged);
+        // What was promised to the hosts is told beside what is built, and the warnings above would say if that were worse.
+        foreach (var tier in TierOversubscription.Of(designed.Load.Networks[0]))
+            Assert.Equal(
+                plan.Wanted?.OversubscriptionOf(tier.Tier - 1), Ratio.OfTier(designed.Plan.Policy.Oversubscription, tier.Tier - 1));
         Assert.Equal(
             option.Switches.GroupBy(s => s.Model.Name).Select(g => $"{g.Key} {g.Sum(s => s.Count)}").Order(),
             designed.Plan.Devices.Groups.Where(g => g.Model.Kind != DeviceKind.Host && !g.IsExisting)

@@ -97,7 +97,12 @@ public sealed class OptionPlan
 
     private void Policy()
     {
-        var lines = PolicyText.Lines(plan.Policy, plan.Standards).ToList();
+        // The wishes are not repeated, but what was promised to the hosts holds for what is built.
+        var policy = option.Uplinks.IsEmpty || plan.Wanted is not { } wanted ? plan.Policy : plan.Policy with
+        {
+            Oversubscription = wanted.Oversubscription.IsEmpty ? [Ratio.One] : wanted.Oversubscription,
+        };
+        var lines = PolicyText.Lines(policy, plan.Standards).ToList();
         if (lines.Count == 0) return;
         writer.WriteLine("\npolicy:");
         foreach (var line in lines) writer.WriteLine("  " + line);

@@ -45,6 +45,8 @@ internal static class PolicyText
                 + $"convention: {(level.Count == SpareCount.NeverShort ? "F" : "S")} }}";
         if (policy.Split != usual.Split) yield return "split: " + DemandLanguage.Splits.First(s => s.Split == policy.Split).Name;
         if (policy.MostUtilisation != usual.MostUtilisation) yield return "most-utilisation: " + PlanText.Share(policy.MostUtilisation);
+        if (!policy.Oversubscription.IsEmpty)
+            yield return "oversubscription: " + PlanText.Names([.. policy.Oversubscription.Select(r => r.ToString())]);
         if (policy.BreakerShare.Value != usual.BreakerShare.Value)
             yield return "breaker-share: " + PlanText.Share(Share.From(policy.BreakerShare.Value));
         if (policy.PowerFactor.Value != usual.PowerFactor.Value)

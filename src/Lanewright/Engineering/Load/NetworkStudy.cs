@@ -75,11 +75,12 @@ public sealed class NetworkStudy
     /// <summary>Oversubscription as built, tier by tier from the hosts up.</summary>
     public ImmutableArray<TierOversubscription> Oversubscription => TierOversubscription.Of(Map.Network);
 
-    /// <summary>The ratio the plan wants of a tier; null when it wants none of the hall its worst switch stands in.</summary>
+    /// <summary>The ratio the plan wants of a tier: what is wanted of the hall its worst switch stands in, or the policy's; null when
+    /// neither says one.</summary>
     public Ratio? WantedOf(TierOversubscription tier) =>
         Map.Plan.Wanted is { } wanted && wanted.Concerns(Map.Plan.Devices.Rack(tier.Device))
             ? wanted.OversubscriptionOf(tier.Tier - 1)
-            : null;
+            : Ratio.OfTier(Map.Plan.Policy.Oversubscription, tier.Tier - 1);
 
     /// <summary>Delay of the shortest and the longest way between hosts; null without one.</summary>
     public PathLatency? Latency => latency.Value;

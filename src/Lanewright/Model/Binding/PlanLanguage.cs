@@ -282,6 +282,11 @@ public static class PlanLanguage
             Otherwise = "per-hop",
         },
         new("most-utilisation", Shapes.Share, "a link that a demand fills beyond this is overloaded") { Otherwise = "100 %" },
+        new("oversubscription", new ListShape(WantedLanguage.OversubscriptionRatio),
+            "most bandwidth below a switch against that above, tier by tier; the last stated holds for the tiers above")
+        {
+            Otherwise = "any",
+        },
         new("breaker-share", Shapes.Share, "share of a breaker that continuous load may take; the wiring rules of the country decide")
         {
             Otherwise = "80 %",

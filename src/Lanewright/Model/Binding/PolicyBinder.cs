@@ -38,6 +38,7 @@ public static class PolicyBinder
         AllowsDrafts = map.Switch("drafts") ?? false,
         Split = DemandLanguage.Splits.FirstOrDefault(s => s.Name == map.Text("split")).Split,
         MostUtilisation = map.Share("most-utilisation") ?? Share.From(1),
+        Oversubscription = WantedBinder.Ratios(map),
         SiteAvailability = map.Share("site-availability"),
         FibreCuts = map.Real("fibre-cuts") is { } cuts and >= 0
             ? new Known<double>(cuts, Citation.OfPlan)

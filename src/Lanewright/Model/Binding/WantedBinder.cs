@@ -35,7 +35,7 @@ internal sealed class WantedBinder(
             Span = map.Span,
             Growth = map.Share("growth") ?? default,
             Years = map.Whole("years") ?? UsualYears,
-            Oversubscription = [.. map.Texts("oversubscription").Select(t => Ratio.TryRead(t.Value, out var r) ? r : Ratio.One)],
+            Oversubscription = Ratios(map) is { IsEmpty: false } own ? own : policy.Oversubscription,
             Survive = map.Whole("survive") ?? 0,
             Planes = map.Whole("planes") ?? 1,
             Rails = map.Whole("rails") ?? 1,
@@ -56,6 +56,10 @@ internal sealed class WantedBinder(
         if (!wanted.HostRacks.IsEmpty) wanted = wanted with { Site = new WantedSite(building, power, Standing(map, wanted)) };
         return IsBounded(wanted, map) ? wanted : null;
     }
+
+    /// <summary>Ratios of tiers, from the hosts up.</summary>
+    internal static ImmutableArray<Ratio> Ratios(MapNode map) =>
+        [.. map.Texts("oversubscription").Select(t => Ratio.TryRead(t.Value, out var r) ? r : Ratio.One)];
 
     private ImmutableArray<HostDemand> Hosts(MapNode map)
     {

@@ -49,7 +49,7 @@ public static class WantedLanguage
         new("years", Shapes.Whole(1, MostYears), "years to look ahead, for growth and energy") { Otherwise = "4" },
         new("oversubscription", new ListShape(OversubscriptionRatio), "most bandwidth below a switch against that above, tier by tier")
         {
-            Otherwise = "1:1; the last stated holds for the tiers above",
+            Otherwise = "that of the policy, or 1:1; the last stated holds for the tiers above",
         },
         new("survive", Shapes.Whole(0, 16), "switches of any one tier that may be out with the ratio still kept") { Otherwise = "0" },
         new("planes", Shapes.Whole(1, 16), "fabrics side by side; port i of each host goes to plane i") { Otherwise = "1" },

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Quantities;
 
 namespace Lanewright.Model.Wanted;
@@ -28,6 +29,12 @@ public readonly record struct Ratio(long Numerator, long Denominator) : ICompara
             return a == 0 ? this : new Ratio(Numerator / a, Denominator / a);
         }
     }
+
+    /// <summary>The ratio of a tier where the last stated holds for all above it; null where none is.</summary>
+    /// <param name="ratios">The ratios, from the hosts up.</param>
+    /// <param name="tier">The tier, from 0 at the hosts.</param>
+    public static Ratio? OfTier(ImmutableArray<Ratio> ratios, int tier) =>
+        ratios.IsEmpty ? null : ratios[Math.Min(tier, ratios.Length - 1)];
 
     /// <summary>One ratio after another: oversubscription of several tiers multiplies.</summary>
     public static Ratio operator *(Ratio lower, Ratio upper) =>

@@ -78,7 +78,7 @@ public sealed record WantedFabric
     /// <summary>The ratio wanted of a tier.</summary>
     /// <param name="tier">The tier, from 0 at the hosts.</param>
     public Ratio OversubscriptionOf(int tier) =>
-        Oversubscription.IsEmpty ? Ratio.One : Oversubscription[Math.Min(tier, Oversubscription.Length - 1)];
+        Ratio.OfTier(Oversubscription, tier) ?? Ratio.One;
 
     /// <summary>Whether what stands in a rack belongs to what is asked about: anything, or what stands in the halls of the racks named for
     /// hosts.</summary>

@@ -1,5 +1,6 @@
 using Lanewright.Engineering.Load;
 using Lanewright.Findings;
+using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Fabric;
@@ -13,11 +14,19 @@ internal sealed class TierOversubscribed() : Rule("LW3114", nameof(TierOversubsc
     /// <inheritdoc/>
     public override void Judge(Judgement judgement)
     {
-        if (judgement.Plan.Wanted is not { } wanted) return;
+        var (devices, wanted, ratios) = (judgement.Plan.Devices, judgement.Plan.Wanted, judgement.Plan.Policy.Oversubscription);
+        if (wanted is not null) Judge(judgement, IsAskedAbout, tier => wanted.OversubscriptionOf(tier - 1));
+        if (!ratios.IsEmpty) Judge(judgement, d => !IsAskedAbout(d), tier => Ratio.OfTier(ratios, tier - 1) ?? Ratio.One);
+
+        bool IsAskedAbout(int device) => wanted?.Concerns(devices.Rack(device)) == true;
+    }
+
+    private void Judge(Judgement judgement, Func<int, bool> isMeant, Func<int, Ratio> wanted)
+    {
         var devices = judgement.Plan.Devices;
-        foreach (var tier in TierOversubscription.Of(judgement.Load.Networks[0], d => wanted.Concerns(devices.Rack(d))))
+        foreach (var tier in TierOversubscription.Of(judgement.Load.Networks[0], isMeant))
         {
-            var most = wanted.OversubscriptionOf(tier.Tier - 1);
+            var most = wanted(tier.Tier);
             if (!tier.Exceeds(most)) continue;
             var name = devices.Name(tier.Device);
             judgement.Add(this, judgement.Load.Networks[0].Statement(judgement.Load.Networks[0].UpLinks(tier.Device)[0]).Span,
