@@ -1,5 +1,3 @@
-using Lanewright.Engineering.Fabrics;
-
 namespace Lanewright.Tests.Fabrics;
 
 /// <summary>What of an option still serves when lanes become one step faster, against what the documents say of forms and types.</summary>

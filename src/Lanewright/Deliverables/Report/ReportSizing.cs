@@ -42,7 +42,8 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
                 Numerals.Grouped(option.RackUnits));
         }
         table.Close();
-        foreach (var note in FabricWords.NotSettled(study.Answer.Options).Append(FabricWords.BoundHolds).Append(FabricWords.EnergyCounted))
+        var notes = FabricWords.FasterLanes(study.Answer.Options).Concat(FabricWords.NotSettled(study.Answer.Options));
+        foreach (var note in notes.Append(FabricWords.BoundHolds).Append(FabricWords.EnergyCounted))
             markup.Element("p", char.ToUpperInvariant(note[0]) + note[1..] + ".");
         foreach (var lost in study.Answer.Lost) markup.Element("p", $"{FabricShapes.Title(lost.Shape)} lost: {lost.Reason}.");
     }

@@ -83,41 +83,41 @@ public sealed class BreakEvens
         return wanted with { Oversubscription = [.. Enumerable.Range(0, tiers).Select(t => wanted.OversubscriptionOf(t) * times)] };
     }
 
-    private BreakEven ModulePrice()
-    {
-        var gap = 0.0;
-        var answers = 0;
-        FabricShape? near = null;
-        var chain = LowerEnvelope.Of(LeastModulePrice, 4, times =>
-        {
-            step?.Invoke(BreakEvenQuantity.ModulePrice, ++answers);
-            var winner = new Sizing(WithModulePrice(context, times)).Cheapest(wanted, near);
-            (gap, near) = (Math.Max(gap, winner.Gap), winner.Shape);
-            var cost = winner.Option?.CostOverYears;
-            var modules = cost?.Modules.Hundredths ?? 0;
-            var rest = (cost?.Total.Hundredths ?? 0) - modules;
-            return (new CostLine(rest, modules / times), (winner.Shape, winner.Name, rest));
-        });
-        return new BreakEven(BreakEvenQuantity.ModulePrice, 1, Stretches(chain)) { Gap = Share.From(gap) };
-    }
+    private BreakEven ModulePrice() => AgainstPrice(BreakEvenQuantity.ModulePrice, 1, (LeastModulePrice, 4),
+        (times, near) => new Sizing(WithModulePrice(context, times)).Cheapest(wanted, near),
+        (option, times) => (option.CostOverYears.Modules.Hundredths, option.CostOverYears.Modules.Hundredths / times));
 
     private BreakEven EnergyPrice()
     {
         var now = wanted.EnergyPrice.PerKilowattHour;
-        var gap = 0.0;
-        var answers = 0;
+        return AgainstPrice(BreakEvenQuantity.EnergyPrice, now, (0, now > 0 ? now * 4 : 1),
+            (price, near) => sizing.Cheapest(WithEnergyPrice(wanted, price), near),
+            (option, _) => (option.CostOverYears.Energy.Hundredths,
+                (decimal)option.EnergyOverYears.KilowattHours * Money.FromUnits(1).Hundredths));
+    }
+
+    /// <summary>The chain of the cheapest against a price.</summary>
+    /// <param name="quantity">The price.</param>
+    /// <param name="now">What it is now.</param>
+    /// <param name="range">Where it is looked at.</param>
+    /// <param name="ask">The cheapest at a price, with the shape that has won nearby.</param>
+    /// <param name="priced">Hundredths of an option that hang on the price, there and for each unit of it.</param>
+    private BreakEven AgainstPrice(
+        BreakEvenQuantity quantity, decimal now, (decimal Least, decimal Most) range, Func<decimal, FabricShape?, Winner> ask,
+        Func<FabricOption, decimal, (decimal There, decimal PerUnit)> priced)
+    {
+        var (gap, answers) = (0.0, 0);
         FabricShape? near = null;
-        var chain = LowerEnvelope.Of(0, now > 0 ? now * 4 : 1, price =>
+        var chain = LowerEnvelope.Of(range.Least, range.Most, price =>
         {
-            step?.Invoke(BreakEvenQuantity.EnergyPrice, ++answers);
-            var winner = sizing.Cheapest(WithEnergyPrice(wanted, price), near);
+            step?.Invoke(quantity, ++answers);
+            var winner = ask(price, near);
             (gap, near) = (Math.Max(gap, winner.Gap), winner.Shape);
-            var cost = winner.Option?.CostOverYears;
-            var rest = (cost?.Total.Hundredths ?? 0) - (cost?.Energy.Hundredths ?? 0);
-            var perUnit = (decimal)(winner.Option?.EnergyOverYears.KilowattHours ?? 0) * Money.FromUnits(1).Hundredths;
+            var (there, perUnit) = winner.Option is { } option ? priced(option, price) : (0, 0);
+            var rest = (winner.Option?.CostOverYears.Total.Hundredths ?? 0) - there;
             return (new CostLine(rest, perUnit), (winner.Shape, winner.Name, rest));
         });
-        return new BreakEven(BreakEvenQuantity.EnergyPrice, now, Stretches(chain)) { Gap = Share.From(gap) };
+        return new BreakEven(quantity, now, Stretches(chain)) { Gap = Share.From(gap) };
     }
 
     private BreakEven Growth()

@@ -11,35 +11,32 @@ public sealed class FabricStudy
     private const long MostGlanced = 4_000;
 
     private readonly Lazy<ImmutableArray<BreakEven>> breakEvens;
-    private readonly Lazy<ImmutableArray<ImmutableArray<Wish>>> conflicts;
-    private readonly Lazy<ImmutableArray<Relaxation>> relaxations;
+    private readonly Lazy<(ImmutableArray<ImmutableArray<Wish>> All, bool AreProven)> conflicts;
+    private readonly Lazy<(ImmutableArray<Relaxation> All, bool AreProven)> relaxations;
     private Action<BreakEvenQuantity, int>? told;
 
     private FabricStudy(WantedFabric wanted, FinderContext context, Sizing sizing, SizingAnswer answer)
     {
         Wanted = wanted;
         Answer = answer;
-        ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
         breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context, (q, n) => told?.Invoke(q, n)));
-        var isLastProven = true;
-        ImmutableArray<FabricNeeds> Any(WantedFabric question)
-        {
-            var found = sizing.Any(question, out isLastProven);
-            if (found.IsEmpty && !isLastProven) IsProven = false;
-            return found;
-        }
         conflicts = new(() =>
         {
-            if (!answer.Options.IsEmpty) return [];
-            var found = Fabrics.Conflicts.Of(wanted, Any, () => isLastProven);
-            AreConflictsProven = IsProven;
-            return found;
+            if (!answer.Options.IsEmpty) return ([], true);
+            var search = new ProvenSearch(sizing);
+            return (Fabrics.Conflicts.Of(wanted, search.Any, () => search.IsLastProven), search.IsProven);
         });
-        // Where a search was broken off no conflict may be proven, and a design that keeps all but one wish still helps. Where nothing is
-        // in the way, nothing can give way.
-        relaxations = new(() => answer.Options.IsEmpty && !conflicts.Value.Any(c => c.IsEmpty) && (conflicts.Value.Any() || !IsProven)
-            ? new Relaxations(wanted, conflicts.Value, Solve, Any).All()
-            : []);
+        relaxations = new(() =>
+        {
+            var (sets, areProven) = conflicts.Value;
+            // Where a search was broken off no conflict may be proven, and a design that keeps all but one wish still helps. Where nothing
+            // is in the way, nothing can give way.
+            if (!answer.Options.IsEmpty || sets.Any(c => c.IsEmpty) || (sets.IsEmpty && areProven)) return ([], true);
+            var search = new ProvenSearch(sizing);
+            return (new Relaxations(wanted, sets, Solve, search.Any).All(), search.IsProven);
+        });
+
+        ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
     }
 
     /// <summary>What was asked.</summary>
@@ -53,16 +50,16 @@ public sealed class FabricStudy
     public bool IsQuick => Answer.Looked <= MostQuick;
 
     /// <summary>Where nothing fits: every minimal set of wishes that cannot be had together.</summary>
-    public ImmutableArray<ImmutableArray<Wish>> Conflicts => conflicts.Value;
+    public ImmutableArray<ImmutableArray<Wish>> Conflicts => conflicts.Value.All;
 
     /// <summary>Where nothing fits: how far each wish has to give way.</summary>
-    public ImmutableArray<Relaxation> Relaxations => relaxations.Value;
+    public ImmutableArray<Relaxation> Relaxations => relaxations.Value.All;
 
     /// <summary>Whether these are all the conflicts there are: no search for one was broken off.</summary>
-    public bool AreConflictsProven { get; private set; } = true;
+    public bool AreConflictsProven => conflicts.Value.AreProven;
 
-    /// <summary>Whether conflicts and relaxations, as far as they were worked out, are proven: no search for one was broken off.</summary>
-    public bool IsProven { get; private set; } = true;
+    /// <summary>Whether conflicts and relaxations are proven: no search for one was broken off.</summary>
+    public bool IsProven => conflicts.Value.AreProven && relaxations.Value.AreProven;
 
     /// <summary>Where something fits: what would change the answer, a quantity each. To find it many more questions are answered, once,
     /// when it is first asked for.</summary>

@@ -52,12 +52,13 @@ internal sealed class LinkPricer(FinderContext context)
         return floors[key] = kept.ToImmutable();
     }
 
-    /// <summary>A number for all cages alike, so that models with the same cage share their prices.</summary>
+    /// <summary>A number for all cages alike, so that models with the same cage share their prices. How else it may be split does not
+    /// count: what is asked about is one of its modes.</summary>
     private int CageId(CageModel cage)
     {
         if (cageByReference.TryGetValue(cage, out var id)) return id;
-        var content = string.Join('|', cage.FormFactor.Name, cage.Lanes, string.Join(',', cage.LaneRates), string.Join(',', cage.Modes),
-            cage.PowerLimit?.Value, cage.RaisedEvery > 0 ? cage.RaisedLimit?.Value : null, string.Join(',', cage.Fec),
+        var content = string.Join('|', cage.FormFactor.Name, cage.Lanes, string.Join(',', cage.LaneRates), cage.PowerLimit?.Value,
+            cage.RaisedEvery > 0 ? cage.RaisedLimit?.Value : null, string.Join(',', cage.Fec),
             cage.HasAutonegotiation, cage.EnablesHighPower, cage.TakesAdapters);
         if (!cageByContent.TryGetValue(content, out id)) cageByContent[content] = id = cageByContent.Count;
         return cageByReference[cage] = id;
