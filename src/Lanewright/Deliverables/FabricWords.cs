@@ -39,7 +39,8 @@ public static class FabricWords
 
     /// <summary>How to get what takes too long to be found for documents that nobody waits for.</summary>
     public const string BreakEvensApart =
-        "what would change the answer takes long to find for a fabric of this size: 'lanewright size' with --break-evens finds and draws it";
+        "what would change the answer takes long to find for a fabric of this size: 'lanewright size' with --break-evens finds and "
+        + "draws it";
 
     /// <summary>What serves when lanes become one step faster, and what does not, with the reason; once for all options.</summary>
     public static IEnumerable<string> FasterLanes(ImmutableArray<FabricOption> options) => options

@@ -166,8 +166,8 @@ public sealed class WrittenPlacesTests
             Assert.True(judged.Designed is not null, Expect.Text(judged));
             var written = Expect.Designed(judged).Plan;
             Assert.Equal((plan.Revision, plan.Date, plan.Currency), (written.Revision, written.Date, written.Currency));
-            // The wishes are not repeated, so their ratio becomes one of the policy.
-            var promised = plan.Wanted?.Oversubscription ?? [];
+            // The wishes are not repeated, so where there are tiers their ratio becomes one of the policy.
+            var promised = option.Uplinks.IsEmpty ? plan.Policy.Oversubscription : plan.Wanted?.Oversubscription ?? [];
             Assert.Equal(Facts(plan.Policy with { Oversubscription = promised }), Facts(written.Policy));
             Assert.Equal(Facts(plan.Labels), Facts(written.Labels));
             var halls = option.Layout.Racks.Select(r => r.Hall.FullName).ToHashSet();
@@ -203,7 +203,7 @@ public sealed class WrittenPlacesTests
     {
         if (thing is null) return "none";
         if (thing is double number) return Math.Round(number, 6).ToString(CultureInfo.InvariantCulture);
-        if (thing is string or Enum or IFormattable) return Convert.ToString(thing, CultureInfo.InvariantCulture) ?? "";
+        if (thing is string or Enum or IFormattable or Ratio) return Convert.ToString(thing, CultureInfo.InvariantCulture) ?? "";
         if (thing is bool flag) return flag ? "yes" : "no";
         if (thing is SourceSpan or Citation) return "";
         if (thing is IEnumerable many) return "[" + string.Join("; ", many.Cast<object?>().Select(Facts)) + "]";
