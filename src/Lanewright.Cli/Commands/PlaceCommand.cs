@@ -67,10 +67,11 @@ internal static class PlaceCommand
         foreach (var placement in answer.Groups)
         {
             Screen.Line($"{plan.Devices.Groups[placement.Group].Name}: {PlacementWords.Of(placement, unit)}");
-            Screen.Print(["device", "stands in", "cheapest in"], placement.Moves.Take(MostRows).Select(m => (IReadOnlyList<string>)
-                [plan.Devices.Name(m.Device), PlacementWords.Place(m.From), PlacementWords.Place(m.To)]));
-            Screen.Print(["rack", $"cables of the first device, {unit}"], placement.RackCosts.Take(MostRacks).Select(
-                r => (IReadOnlyList<string>)[r.Rack.Name, PlacementWords.Amount(r.Cost)]));
+            Screen.Print(["device", "stands in", "cheapest in", "unproven there"], placement.Moves.Take(MostRows).Select(
+                m => (IReadOnlyList<string>)[plan.Devices.Name(m.Device), PlacementWords.Place(m.From), PlacementWords.Place(m.To),
+                    PlacementWords.Of(m.To.Gaps)]));
+            Screen.Print(["rack", $"cables of the first device, {unit}", "unproven there"], placement.Offers.Take(MostRacks).Select(
+                r => (IReadOnlyList<string>)[r.Rack.Name, PlacementWords.Amount(r.Cost), PlacementWords.Of(r.Gaps)]));
         }
         foreach (var group in answer.Placeless)
             Screen.Line($"{plan.Devices.Groups[group.Group].Name}: {PlacementWords.Of(group)}");

@@ -19,7 +19,7 @@ internal static class WhyRack
         if (book.Racks.FirstOrDefault(r => Site.Rack(r.Rack) == name) is not { } rack)
             return paper.Unknown("Rack", $"There is no rack '{name}', or nothing stands in it.");
         paper.Heading($"What stands in {rack.Rack.Name}", $"{Numerals.Grouped(rack.Devices.Length)} devices, "
-            + $"{Numerals.Whole(rack.UsedUnits)} of {Numerals.Whole(rack.Rack.Type.Units)} units, {Watts(rack.Maximum)} W at most.");
+            + $"{Numerals.Whole(rack.UsedUnits)} of {Numerals.Whole(rack.Rack.Type.Units)} units, {Most(rack)}.");
         paper.Markup.Open("p");
         paper.Way("on the drawing", paper.Site.To("racks", Site.Rack(rack.Rack)));
         paper.Markup.Close();
@@ -36,14 +36,17 @@ internal static class WhyRack
         foreach (var alike in rack.Devices.GroupBy(d => (devices.Group(d).Name, Usual: book.TypicalOf(d), Most: book.MaximumOf(d))))
         {
             var (first, count) = (alike.First(), alike.Count());
-            var weight = RackBook.WeightOf(devices.Group(first)).Kilograms;
+            var group = devices.Group(first);
+            var weight = RackBook.WeightOf(group).Kilograms;
+            var (isWeighed, isPowered) = (RackBook.IsWeightKnown(group), RackBook.IsPowerKnown(group));
             var words = count == 1 ? devices.Name(first) : $"{devices.Name(first)} and {Numerals.Whole(count - 1)} more";
             table.Row(new Entry(words, paper.Site.To("devices", devices.Name(first))), Numerals.Whole(count),
-                Numerals.Whole(devices.Group(first).Model.Units), Kilograms(weight), Kilograms(weight * count), Watts(alike.Key.Usual),
-                Watts(alike.Key.Usual * count), Watts(alike.Key.Most), Watts(alike.Key.Most * count));
+                Numerals.Whole(group.Model.Units), Known(isWeighed, Kilograms(weight)), Known(isWeighed, Kilograms(weight * count)),
+                Known(isPowered, Watts(alike.Key.Usual)), Known(isPowered, Watts(alike.Key.Usual * count)),
+                Known(isPowered, Watts(alike.Key.Most)), Known(isPowered, Watts(alike.Key.Most * count)));
         }
         table.Row("sum", ["together", Numerals.Whole(rack.Devices.Length), Numerals.Whole(rack.UsedUnits), "",
-            Kilograms(rack.Weight.Kilograms), "", Watts(rack.Typical), "", Watts(rack.Maximum)]);
+            AtLeast(rack.IsWeightKnown, Kilograms(rack.Weight.Kilograms)), "", Drawn(rack, rack.Typical), "", Drawn(rack, rack.Maximum)]);
         table.Close();
     }
 
@@ -54,18 +57,31 @@ internal static class WhyRack
         var density = air.Density(rack.Rack.Hall.Altitude ?? default);
         var steps = PaperTable.OpenNarrow(paper.Markup, "on the floor, as heat and as air", "step", "#value", "from");
         steps.Row("its own weight", type.OwnWeight is { } own ? Kilograms(own.Kilograms) + " kg" : "not known", "the plan");
-        steps.Row("on the floor", Kilograms(rack.OnFloor.Kilograms) + " kg", "devices and rack, as far as known");
+        var isWeighed = rack.IsWeightKnown && type.OwnWeight is not null;
+        steps.Row("on the floor", AtLeast(isWeighed, Kilograms(rack.OnFloor.Kilograms) + " kg"), "devices and rack, as far as known");
         steps.Row("footprint", Numerals.Fixed(type.Width.Metres * type.Depth.Metres, 3) + " m²",
             $"{Numerals.Plain(type.Width.Metres)} m x {Numerals.Plain(type.Depth.Metres)} m");
-        steps.Row("pressure", Numerals.Fixed(FloorPressure.Of(rack, standards), 2) + " kPa",
+        steps.Row("pressure", AtLeast(isWeighed, Numerals.Fixed(FloorPressure.Of(rack, standards), 2) + " kPa"),
             $"mass x {Numerals.Plain(gravity.Value)} m/s² / footprint ({gravity.Source})");
-        steps.Row("heat", Numerals.Grouped((decimal)AirStream.BtuAnHour(rack.Maximum)) + " BTU/h", "all power at most becomes heat");
-        steps.Row("air", Numerals.Grouped((decimal)air.CubicMetresAnHour(rack.Maximum, air.UsualRise, density)) + " m³/h",
+        var (heat, stream) = (AirStream.BtuAnHour(rack.Maximum), air.CubicMetresAnHour(rack.Maximum, air.UsualRise, density));
+        steps.Row("heat", AtLeast(rack.IsPowerKnown, Numerals.Grouped((decimal)heat) + " BTU/h"), "all power at most becomes heat");
+        steps.Row("air", AtLeast(rack.IsPowerKnown, Numerals.Grouped((decimal)stream) + " m³/h"),
             $"warmed by {Numerals.Plain(air.UsualRise.Kelvin)} K at {Numerals.Plain(Math.Round(density, 3))} kg/m³");
         steps.Close();
         paper.Markup.Element("p", "What a floor, a rack and its fixings bear is for who builds it to prove, and local codes prevail.",
             ("class", "soft"));
     }
+
+    private static string Known(bool isKnown, string value) => isKnown ? value : "not known";
+
+    /// <summary>A sum from which parts are missing is no more than a lower bound.</summary>
+    private static string AtLeast(bool isWhole, string value) => isWhole ? value : "at least " + value;
+
+    private static string Most(RackContents rack) => rack.IsPowerKnown
+        ? Watts(rack.Maximum) + " W at most"
+        : Watts(rack.Maximum) + " W at most of those whose power is known";
+
+    private static string Drawn(RackContents rack, Watts value) => AtLeast(rack.IsPowerKnown, Watts(value));
 
     private static string Kilograms(double value) => Numerals.Fixed(value, 1);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Engineering.Placement;
 using Lanewright.Quantities;
 
@@ -7,8 +8,10 @@ namespace Lanewright.Deliverables;
 public static class PlacementWords
 {
     /// <summary>What a reader has to know before anything is moved.</summary>
-    public const string Caution = "Prices are those of the catalogue, each link by itself and bought new; fill of trays, heat and "
-        + "feeds of the new places are judged when the plan says so. Racks are moved empty, and heavy devices by two persons or with "
+    public const string Caution = "Prices are those of the catalogue, each link by itself and bought new; links "
+        + "through panels, of stated length or that lie there already are not counted. Fill of trays and "
+        + "heat in the new places are judged when the plan says so. Racks that do not bear a device more, by their weight or power, their "
+        + "floor or their feeds, are not offered. Racks are moved empty, and heavy devices by two persons or with "
         + "a lift.";
 
     /// <summary>A group in one line.</summary>
@@ -32,10 +35,24 @@ public static class PlacementWords
     public static string Of(PlacelessGroup group) => group.Places < 0
         ? "its devices have no places in the plan, so that none is better"
         : $"{Numerals.Grouped(group.Devices)} devices, and {Numerals.Grouped(group.Places)} free "
-            + (group.Places == 1 ? "place" : "places") + " for one in the racks of its kind that were named; name more rows, or make room";
+            + (group.Places == 1 ? "place" : "places") + " that bear one in the racks of its kind that were named; name more rows, "
+            + "or make room";
 
     /// <summary>A place.</summary>
     public static string Place(PlacedAt place) => $"{place.Rack.Name} unit {Numerals.Whole(place.Unit)}";
+
+    /// <summary>What stays open of whether racks bear what they are offered for; empty where nothing does.</summary>
+    public static string Of(BearingGaps gaps) => string.Join(", ", Open(gaps));
+
+    /// <summary>The same, one by one.</summary>
+    public static IEnumerable<string> Open(BearingGaps gaps) => Gaps.Where(g => gaps.HasFlag(g.Gap)).Select(g => g.Words);
+
+    private static readonly ImmutableArray<(BearingGaps Gap, string Words)> Gaps =
+    [
+        (BearingGaps.DeviceWeight, "weight of devices"),
+        (BearingGaps.RackWeight, "weight of the empty rack"),
+        (BearingGaps.Power, "power of devices"),
+    ];
 
     /// <summary>An amount of money.</summary>
     public static string Amount(double units) => double.IsInfinity(units) ? "not possible" : Numerals.Grouped((decimal)units, 2);

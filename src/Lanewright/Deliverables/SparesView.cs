@@ -15,7 +15,7 @@ public static class SparesView
         new("model", 26), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("in-use", 9, ColumnKind.Whole),
         new("fit", 10, ColumnKind.Real), new("failures-a-year", 14, ColumnKind.Real), new("failures-till-resupply", 20, ColumnKind.Real),
         new("spares-S", 9, ColumnKind.Whole), new("spares-F", 9, ColumnKind.Whole), new("convention", 11),
-        new("spares-by-share", 14, ColumnKind.Whole), new("kept", 7, ColumnKind.Whole),
+        new("spares-by-share", 14, ColumnKind.Whole), new("kept", 7, ColumnKind.Whole), new("rate-from", 24),
     ], () => SpareBook.Of(designed.Plan, designed.Parts).Select(Row));
 
     private const int LevelCells = 6;
@@ -33,6 +33,6 @@ public static class SparesView
     [
         need.Item.Name, PartsView.KindOf(need.Item), need.Length is { } length ? length.Metres : Cell.Empty, need.InUse,
         .. need.ByLevel is { } level ? Level(level, need.InUse) : Enumerable.Repeat(Cell.Empty, LevelCells),
-        need.ByShare, need.Kept,
+        need.ByShare, need.Kept, need.ByLevel?.Source is { Length: > 0 } source ? source : Cell.Empty,
     ];
 }

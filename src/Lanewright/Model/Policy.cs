@@ -88,6 +88,12 @@ public sealed record Policy
     /// <summary>How often things fail; empty when not stated, and then no availability is reckoned.</summary>
     public ImmutableArray<FailureRate> FailureRates { get; init; } = [];
 
+    /// <summary>How often a model of something fails: by its own rate, or by that of the kind; null when neither is stated.</summary>
+    /// <param name="part">What it fails as.</param>
+    /// <param name="model">Its name in the catalogue; empty for what has none.</param>
+    public FailureRate? RateOf(FailingPart part, string model) =>
+        FailureRates.LastOrDefault(r => r.Part == part && (r.Model.Length == 0 || r.Model == model));
+
     /// <summary>Share of a breaker's rating that continuous load may take.</summary>
     public required Known<double> BreakerShare { get; init; }
 

@@ -102,6 +102,35 @@ public sealed class FailureCostTests
         Assert.Equal(1, fed.Availability.Value.Upper.Value, 1e-9);
     }
 
+    // By hand: two leaves that cut hosts off when they fail. One fails once a year for a year, the other nine times, so that they are up a
+    // half and a tenth of the time, and both at once a twentieth.
+    [Fact]
+    public void Availability_FollowsTheRateOfEachModel()
+    {
+        const string Two = """
+            lanewright: 1
+            devices:
+              host: { model: server-2u, cards: nic-1x400, count: 2 }
+              other: { model: server-2u, cards: nic-1x400, count: 2 }
+              leaf: { model: fixed-32x400, count: 1 }
+              edge: { model: fixed-64x400, count: 1 }
+            links:
+              h: { from: host, to: leaf, pattern: each-to-each, rate: 400G, length: 2 m }
+              o: { from: other, to: edge, pattern: each-to-each, rate: 400G, length: 2 m }
+              up: { from: leaf, to: edge, rate: 400G, count: 8, length: 2 m }
+            demands:
+              all: { kind: all-to-all, among: [host, other] }
+            policy:
+              failure-rates:
+                - { of: switch, per-year: 1, repair: 8760 h }
+                - { of: switch, model: fixed-64x400, per-year: 9, repair: 8760 h }
+            """;
+        var found = LoadPlans.Study(Two).Availability!.Value;
+        Assert.Equal(0.5 * 0.1, found.Lower.Value, 1e-9);
+        // Two at once are not known, and called good by the upper bound.
+        Assert.Equal((0.5 * 0.1) + (0.5 * 0.9), found.Upper.Value, 1e-9);
+    }
+
     /// <summary>One of two links to a spine breaks. What comes down from the spine to a host with one leaf doubles on the other; a host of
     /// two leaves is reached over three links where there were four.</summary>
     [Theory]

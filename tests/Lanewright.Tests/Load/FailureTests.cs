@@ -213,8 +213,7 @@ public sealed class FailureTests
         var sweep = FailureSweep.Of(fabric.Graph, fabric.AllToAll, SplitRule.PerHop, spines);
         Assert.NotNull(sweep);
         var up = Share.From(0.99);
-        var rates = ImmutableDictionary<FailureKind, Share>.Empty.Add(FailureKind.Switch, up);
-        var found = Availability.OfFabric(sweep, Share.From(1 + 1e-9), rates);
+        var found = Availability.OfFabric(sweep, Share.From(1 + 1e-9), _ => up);
         var truth = Availability.AtLeast(4, 3, up);
         Assert.Equal(truth.Value, found.Lower.Value, 1e-12);
         Assert.Equal(1.0, found.Upper.Value, 1e-12);

@@ -39,6 +39,27 @@ public sealed class SideTests
         Assert.InRange(designed.Design.Trunks.Needed(designed.Plan.Trunks[0])!.Value.Metres, 3.7 + 4 + 3.7, (3.7 + 4 + 3.7) + 2);
     }
 
+    // By hand: the panels stand in the racks of their switches, so that trunks are all that is laid; west and east have nothing in common,
+    // and from the middle of the racks the front and the back are gone along in opposite directions.
+    [Theory]
+    [InlineData("side: B", false)]
+    [InlineData("side: A", true)]
+    public void SetsThroughPanels_AreHeldAgainstOneAnotherTrunksIncluded(string side, bool isShared)
+    {
+        var judged = PlanBlock.Compile(Patched.Replace("EAST", "side: B", StringComparison.Ordinal)
+            .Replace("TRUNK }", "side: A }, other: { from: near, to: far, cable: trunk-os2-12, SIDE }", StringComparison.Ordinal)
+            .Replace("SIDE", side, StringComparison.Ordinal)
+            .Replace("LINKS", """
+                l: { from: a, to: b, rate: 400G, type: 400GBASE-DR4, through: backbone, apart-from: m }
+                  m: { from: a, to: b, rate: 400G, type: 400GBASE-DR4, through: other }
+                """, StringComparison.Ordinal));
+        var pair = Assert.Single(Expect.Designed(judged).Pathways.Value.Pairs);
+        Assert.True(pair.IsPatched);
+        Assert.Equal(isShared, pair.IsTogether);
+        Assert.Equal(isShared, judged.Findings.Any(f => f.Kind.Code == "LW4106"));
+        Assert.DoesNotContain(judged.Findings, f => f.Kind.Code is "LW4109" or "LW4107");
+    }
+
     [Fact]
     public void Trunks_WhoseSideLeadsNowhere_AreTold() =>
         Assert.Contains(Compile("side: C", "", One).Findings, f => f.Kind.Code == "LW4108");

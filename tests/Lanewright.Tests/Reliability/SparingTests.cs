@@ -131,4 +131,23 @@ public sealed class SparingTests
         var never = PlanBlock.Compile(Plan.Replace("fit: 3619, ", "", StringComparison.Ordinal));
         Assert.Contains(never.Findings, f => f.Kind.Code == "LW0105");
     }
+
+    // The published case holds for the one model that has the rate; the other keeps the rate of its kind, by which ten times as many fail.
+    [Fact]
+    public void RateOfAModel_GoesBeforeThatOfItsKind()
+    {
+        var module = Module(Plan.Replace("CONVENTION", "S", StringComparison.Ordinal));
+        var own = Plan.Replace("CONVENTION", "S", StringComparison.Ordinal).Replace("- { of: module, fit: 3619, repair: 4 h }",
+            "- { of: module, fit: 36190, repair: 4 h }\n    - { of: module, model: " + module.Item.Name
+            + ", fit: 3619, repair: 4 h, source: maker }", StringComparison.Ordinal);
+        var need = SpareBook.Of(Expect.Designed(PlanBlock.Compile(own)).Plan, module.Item, 100);
+        Assert.Equal((3619, 3, "maker"), (Math.Round(need!.Each.Fit, 6), need.Count, need.Source));
+        var other = own.Replace(module.Item.Name, "dr4-400-dd-other", StringComparison.Ordinal);
+        Assert.Contains(PlanBlock.Compile(other).Findings, f => f.Kind.Code == "LW1101");
+        var general = SpareBook.Of(Expect.Designed(PlanBlock.Compile(other)).Plan, module.Item, 100);
+        Assert.Equal((36190, ""), (Math.Round(general!.Each.Fit, 6), general.Source));
+    }
+
+    private static Lanewright.Engineering.Cost.PartLine Module(string plan) =>
+        Expect.Designed(PlanBlock.Compile(plan)).Parts.Single(p => p.Item is Lanewright.Model.Catalogues.ModuleModel);
 }

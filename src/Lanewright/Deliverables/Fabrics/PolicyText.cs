@@ -57,6 +57,8 @@ internal static class PolicyText
         yield return "failure-rates:";
         foreach (var rate in policy.FailureRates)
             yield return $"  - {{ of: {DemandLanguage.Parts.First(p => p.Part == rate.Part).Name}, "
-                + $"per-year: {PlanText.Number(rate.PerYear)}, repair: {PlanText.Hours(rate.Repair)} }}";
+                + (rate.Model.Length > 0 ? $"model: {PlanText.Name(rate.Model)}, " : "")
+                + $"per-year: {PlanText.Number(rate.PerYear)}, repair: {PlanText.Hours(rate.Repair)}"
+                + (rate.Source.Length > 0 ? $", source: {PlanText.Name(rate.Source)} }}" : " }");
     }
 }

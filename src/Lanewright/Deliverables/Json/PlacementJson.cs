@@ -56,19 +56,28 @@ public static class PlacementJson
             writer.WriteNumber("unit", move.From.Unit);
             writer.WriteString("bestRack", move.To.Rack.Name);
             writer.WriteNumber("bestUnit", move.To.Unit);
+            Gaps(writer, move.To.Gaps);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
         writer.WriteStartArray("racks");
-        foreach (var (rack, cost) in placement.RackCosts)
+        foreach (var offer in placement.Offers)
         {
             writer.WriteStartObject();
-            writer.WriteString("rack", rack.Name);
-            Amount(writer, "firstDeviceCost", cost);
+            writer.WriteString("rack", offer.Rack.Name);
+            Amount(writer, "firstDeviceCost", offer.Cost);
+            Gaps(writer, offer.Gaps);
             writer.WriteEndObject();
         }
         writer.WriteEndArray();
         writer.WriteEndObject();
+    }
+
+    private static void Gaps(Utf8JsonWriter writer, BearingGaps gaps)
+    {
+        writer.WriteStartArray("unproven");
+        foreach (var words in PlacementWords.Open(gaps)) writer.WriteStringValue(words);
+        writer.WriteEndArray();
     }
 
     private static void Write(Utf8JsonWriter writer, DesignedPlan designed, RowOrder order)

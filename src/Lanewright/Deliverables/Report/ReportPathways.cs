@@ -1,5 +1,6 @@
 using Lanewright.Deliverables.Drawings.Section;
 using Lanewright.Deliverables.Markup;
+using Lanewright.Engineering.Placement;
 using Lanewright.Quantities;
 using Lanewright.Rules;
 
@@ -52,12 +53,12 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         foreach (var move in book.Detours.Moves.Take(MostMoves))
             table.Row(PullPlanView.Name(designed, move.Key), book.Fills[move.Full].Pathway.FullName, Numerals.Fixed(move.MoreMetres, 1));
         table.Close();
-        Left(book.Detours.Moves.Length - MostMoves, "cables.csv names all under 'moved-off'");
+        ReportWords.Left(markup, book.Detours.Moves.Length - MostMoves, "cables.csv names all under 'moved-off'");
     }
 
     private void Pairs()
     {
-        var pairs = designed.Pathways.Value.Detours.Pairs;
+        var pairs = designed.Pathways.Value.Pairs;
         if (pairs.IsEmpty) return;
         markup.Element("h3", "Pairs of ways");
         var table = HtmlTable.Open(markup, "links", "#pairs", "#apart", "#that share a stretch", "#that meet at a crossing");
@@ -86,7 +87,7 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
                 PullPlanView.Words(bundle.Reason));
         }
         table.Close();
-        Left(bundles.Length - MostBundles, "pull-plan.csv holds all");
+        ReportWords.Left(markup, bundles.Length - MostBundles, "pull-plan.csv holds all");
     }
 
     private void Placement()
@@ -103,7 +104,8 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         foreach (var placement in answer.Groups)
             markup.Element("p", $"{designed.Plan.Devices.Groups[placement.Group].Name}: {PlacementWords.Of(placement, unit)}"
                 + (placement.Best < placement.Now ? ": " + string.Join(", ", placement.Moves.Where(m => m.ChangesRack)
-                    .Select(m => $"{designed.Plan.Devices.Name(m.Device)} to {m.To.Rack.Name}")) : "") + ".");
+                    .Select(m => $"{designed.Plan.Devices.Name(m.Device)} to {m.To.Rack.Name}"
+                        + (m.To.Gaps == BearingGaps.None ? "" : $" (unproven there: {PlacementWords.Of(m.To.Gaps)})"))) : "") + ".");
         foreach (var group in answer.Placeless)
             markup.Element("p", $"{designed.Plan.Devices.Groups[group.Group].Name}: {PlacementWords.Of(group)}.");
         foreach (var order in answer.Rows)
@@ -116,10 +118,5 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
                 table.Row(link.SetNames, Numerals.Plain(step.From.Metres), Numerals.Plain(step.To.Metres), step.Medium, step.Cable,
                     step.First.ToString(), step.EachMetre.ToString());
         table.Close();
-    }
-
-    private void Left(int count, string where)
-    {
-        if (count > 0) markup.Element("p", $"{Numerals.Grouped(count)} more: {where}.");
     }
 }

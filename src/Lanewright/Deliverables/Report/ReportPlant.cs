@@ -54,7 +54,7 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
                 Numerals.Fixed(state.Utilisation.Percent, 1) + " %");
         }
         table.Close();
-        Left(designed.Plan.Trunks.Length - MostRows, "trunks.csv holds all");
+        ReportWords.Left(markup, designed.Plan.Trunks.Length - MostRows, "trunks.csv holds all");
         markup.Element("p", "Spare fibres lie behind free ports and can be patched. Lost ones are dark for good: the positions of a "
             + "patched array that its modules do not use.", ("class", "soft"));
     }
@@ -144,7 +144,7 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
             new TraceDrawing(designed.Plan, TraceSet.NameOf(number), cable).Write(markup, isFile: false);
             markup.Close();
         }
-        Left(ways.Count - MostTraces, ways.Count <= TraceSet.MostDrawn
+        ReportWords.Left(markup, ways.Count - MostTraces, ways.Count <= TraceSet.MostDrawn
             ? "the folder drawings/ holds the ways through all trunks"
             : $"the folder drawings/ holds the first {Numerals.Whole(TraceSet.MostDrawn)}");
     }
@@ -156,9 +156,4 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
     private static string Words(TrunkMix? mix) => mix is null ? "" : TrunkSizesView.Words(mix);
 
     private static string Decibels(double? value) => value is { } known ? Numerals.Fixed(known, 2) : "";
-
-    private void Left(int count, string where)
-    {
-        if (count > 0) markup.Element("p", $"{Numerals.Grouped(count)} more: {where}.");
-    }
 }

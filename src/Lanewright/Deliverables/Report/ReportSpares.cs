@@ -35,14 +35,15 @@ internal static class ReportSpares
             ("class", "soft"));
         if (needs.Count == 0) return;
         var table = HtmlTable.Open(markup, "part", "#length", "#in use", "#FIT of one", "#failures a year",
-            "#until more arrive", "#S", "#F", "#by share", "#kept");
+            "#until more arrive", "#S", "#F", "#by share", "#kept", "rate from");
         foreach (var need in needs.Take(MostRows))
         {
             string Level(Func<SpareLevelNeed, string> words) => need.ByLevel is { } level ? words(level) : "";
             table.Row(need.Item.Name, need.Length?.ToString() ?? "", Numerals.Grouped(need.InUse),
                 Level(l => Numerals.Plain(Math.Round(l.Each.Fit, 1))), Level(l => Numerals.Fixed(l.Each.PerYear * need.InUse, 3)),
                 Level(l => Numerals.Fixed(l.Expected, 4)), Level(l => Numerals.Whole(l.OneOnShelf)),
-                Level(l => Numerals.Whole(l.NeverShort)), Numerals.Whole(need.ByShare), Numerals.Whole(need.Kept));
+                Level(l => Numerals.Whole(l.NeverShort)), Numerals.Whole(need.ByShare), Numerals.Whole(need.Kept),
+                Level(l => l.Source));
         }
         table.Close();
         if (needs.Count > MostRows)

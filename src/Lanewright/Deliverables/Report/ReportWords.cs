@@ -1,3 +1,4 @@
+using Lanewright.Deliverables.Markup;
 using Lanewright.Engineering.Links;
 using Lanewright.Findings;
 using Lanewright.Quantities;
@@ -13,6 +14,12 @@ internal static class ReportWords
 
     /// <summary>The verdict that needs a look.</summary>
     public const string Unproven = "unproven";
+
+    /// <summary>Says how many rows a table leaves out, where it does, and where they stand.</summary>
+    public static void Left(MarkupWriter markup, int count, string where)
+    {
+        if (count > 0) markup.Element("p", $"{Numerals.Grouped(count)} more: {where}.");
+    }
 
     /// <summary>A verdict.</summary>
     public static string Word(Verdict verdict) => verdict switch

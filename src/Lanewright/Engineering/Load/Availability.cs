@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Lanewright.Quantities;
 using MathNet.Numerics;
 
@@ -34,21 +33,19 @@ public static class Availability
     /// or more do is not known here, so that the lower bound calls it bad, the upper bound good, and the estimate lies between.</summary>
     /// <param name="sweep">What each single failure does.</param>
     /// <param name="limit">How full a link may be.</param>
-    /// <param name="up">The share of time a unit of each kind is up, above 0; a kind that is missing never fails.</param>
-    public static ShareInterval OfFabric(FailureSweep sweep, Share limit, ImmutableDictionary<FailureKind, Share> up)
+    /// <param name="up">The share of time a unit is up, above 0, by its number.</param>
+    public static ShareInterval OfFabric(FailureSweep sweep, Share limit, Func<int, Share> up)
     {
         // Sums of logarithms, as the product over a hundred thousand units would lose the places that matter.
-        var noneDown = Math.Exp(sweep.Classes.Sum(c => c.Size * Math.Log(UpOf(c.Kind))));
+        var noneDown = Math.Exp(sweep.Classes.Sum(c => c.Units.Sum(u => Math.Log(up(u).Value))));
         var isGoodWhole = sweep.Intact <= limit && sweep.IntactUnroutedGigabits == 0;
         var (good, bad) = isGoodWhole ? (noneDown, 0.0) : (0.0, noneDown);
         foreach (var one in sweep.Classes)
         {
-            var onlyThis = noneDown * one.Size * (1 - UpOf(one.Kind)) / UpOf(one.Kind);
+            var onlyThis = noneDown * one.Units.Sum(u => (1 - up(u).Value) / up(u).Value);
             if (one.HostsLost == 0 && one.UnroutedGigabits == 0 && one.MaxUtilisation <= limit) good += onlyThis;
             else bad += onlyThis;
         }
         return new ShareInterval(Share.From(good), Share.From((good + 1 - bad) / 2), Share.From(1 - bad));
-
-        double UpOf(FailureKind kind) => up.TryGetValue(kind, out var share) ? share.Value : 1;
     }
 }

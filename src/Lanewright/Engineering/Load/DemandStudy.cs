@@ -88,11 +88,8 @@ public sealed class DemandStudy
         get
         {
             if (Fabric.Policy.FailureRates.IsEmpty || Sweep is not { } sweep) return null;
-            var up = Fabric.Policy.FailureRates.Select(r => (Kind: PlanFailures.KindOf(r.Part), Rate: r)).Where(r => r.Kind is not null)
-                .ToImmutableDictionary(
-                    r => r.Kind.GetValueOrDefault(),
-                    r => Load.Availability.OfUnit(r.Rate.PerYear, TimeSpan.FromHours(r.Rate.Repair.Hours)));
-            return Load.Availability.OfFabric(sweep, Share.From(Limit), up);
+            var up = new UnitAvailability(Fabric.Policy, Fabric.Failures);
+            return Load.Availability.OfFabric(sweep, Share.From(Limit), up.Of);
         }
     }
 

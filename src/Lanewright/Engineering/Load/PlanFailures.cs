@@ -47,19 +47,19 @@ public sealed class PlanFailures
         return failures.units.ToImmutable();
     }
 
-    /// <summary>What a plan calls a failing part; null for what is only kept in reserve.</summary>
-    public static FailureKind? KindOf(FailingPart part) => part switch
+    /// <summary>What a rate of failure calls a kind of thing; null for fibre between sites, which has a rate of its own.</summary>
+    public static FailingPart? PartOf(FailureKind kind) => kind switch
     {
-        FailingPart.Link => FailureKind.Link,
-        FailingPart.Module => FailureKind.Module,
-        FailingPart.Switch => FailureKind.Switch,
-        FailingPart.Cable => FailureKind.Cable,
-        FailingPart.Rack => FailureKind.Rack,
-        FailingPart.Feed => FailureKind.Feed,
-        FailingPart.Trunk => FailureKind.Trunk,
-        FailingPart.Panel => FailureKind.Panel,
-        FailingPart.Route => FailureKind.Route,
-        FailingPart.Tray => FailureKind.Tray,
+        FailureKind.Link => FailingPart.Link,
+        FailureKind.Module => FailingPart.Module,
+        FailureKind.Switch => FailingPart.Switch,
+        FailureKind.Cable => FailingPart.Cable,
+        FailureKind.Rack => FailingPart.Rack,
+        FailureKind.Feed => FailingPart.Feed,
+        FailureKind.Trunk => FailingPart.Trunk,
+        FailureKind.Panel => FailingPart.Panel,
+        FailureKind.Route => FailingPart.Route,
+        FailureKind.Tray => FailingPart.Tray,
         _ => null,
     };
 
@@ -80,13 +80,18 @@ public sealed class PlanFailures
             if (solution.ToModule is not null) Note(cages, (plan.Links.ToDevice(link), plan.Links.ToPort(link).Cage), link);
         }
         foreach (var ((device, cage), links) in cages)
-            Add($"{plan.Devices.Name(device)}:{plan.Devices.Group(device).Layout.Slots[cage].Label}", FailureKind.Module, OutageOf(links));
+            Add($"{plan.Devices.Name(device)}:{plan.Devices.Group(device).Layout.Slots[cage].Label}", FailureKind.Module, OutageOf(links),
+                ModuleOf(links[0], plan.Links.FromDevice(links[0]) == device));
     }
+
+    private string? ModuleOf(int link, bool isFirstEnd) =>
+        (isFirstEnd ? design.SolutionOf(link)?.FromModule : design.SolutionOf(link)?.ToModule)?.Name;
 
     private void AddSwitches()
     {
         for (var node = 0; node < map.Graph.Nodes.Length; node++)
-            if (!map.Graph.Nodes[node].IsTerminal) Add(map.Name(node), FailureKind.Switch, Outage.OfNode(node));
+            if (!map.Graph.Nodes[node].IsTerminal)
+                Add(map.Name(node), FailureKind.Switch, Outage.OfNode(node), ModelOf(map.Devices(node)[0]));
     }
 
     /// <summary>A cable with one link is that link.</summary>
@@ -99,7 +104,8 @@ public sealed class PlanFailures
             if (map.LinkOf(link) >= 0 && cable >= 0 && design.Cables[cable].Links > 1) Note(cables, cable, link);
         }
         foreach (var links in cables.Values)
-            Add($"{Ends(links[0])} and {Numerals.Whole(links.Count - 1)} more legs", FailureKind.Cable, OutageOf(links));
+            Add($"{Ends(links[0])} and {Numerals.Whole(links.Count - 1)} more legs", FailureKind.Cable, OutageOf(links),
+                design.SolutionOf(links[0])?.Cable.Name);
     }
 
     /// <summary>A rack takes down its devices, and what is patched through its panels.</summary>
@@ -157,12 +163,13 @@ public sealed class PlanFailures
         foreach (var link in Links())
             foreach (var patch in patches.Of(link)) Note(trunks, (patch.Trunk.Index, patch.Number), link);
         foreach (var ((trunk, number), links) in trunks)
-            Add(plan.Trunks[trunk].NameOf(number), FailureKind.Trunk, OutageOf(links));
+            Add(plan.Trunks[trunk].NameOf(number), FailureKind.Trunk, OutageOf(links), plan.Trunks[trunk].Cable.Name);
     }
 
     private void AddPanels()
     {
-        foreach (var (panel, links) in patches.ByPanel(Links())) Add(plan.Devices.Name(panel), FailureKind.Panel, OutageOf(links));
+        foreach (var (panel, links) in patches.ByPanel(Links()))
+            Add(plan.Devices.Name(panel), FailureKind.Panel, OutageOf(links), ModelOf(panel));
     }
 
     /// <summary>A way between two halls takes down all that goes through it.</summary>
@@ -214,7 +221,10 @@ public sealed class PlanFailures
     /// <summary>Links of the plan that belong to the network, in order.</summary>
     private IEnumerable<int> Links() => Enumerable.Range(0, plan.Links.Count).Where(l => map.LinkOf(l) >= 0);
 
-    private void Add(string name, FailureKind kind, Outage outage) => units.Add(new FailureUnit(name, kind, outage));
+    private void Add(string name, FailureKind kind, Outage outage, string? model = null) =>
+        units.Add(new FailureUnit(name, kind, outage) { Model = model ?? "" });
+
+    private string ModelOf(int device) => plan.Devices.Group(device).Model.Name;
 
     private static void Note<T>(SortedDictionary<T, List<int>> lists, T key, int value)
         where T : notnull

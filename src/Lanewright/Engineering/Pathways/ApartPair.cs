@@ -22,16 +22,33 @@ public sealed record ApartPair(int One, int Other, int Rack, ImmutableArray<int>
     /// <summary>Whether they have something in common.</summary>
     public bool IsTogether => !Shared.IsEmpty || Route is not null;
 
+    /// <summary>Whether one of them goes through panels, so that trunks and cords are laid each by itself, and held against one another
+    /// when all is laid.</summary>
+    public bool IsPatched { get; private init; }
+
     /// <summary>What two ways have in common.</summary>
-    internal static ApartPair Of(WayNet net, int one, int other, int rack, (CableWay One, CableWay Other) ways, bool isProven)
+    internal static ApartPair Of(WayNet net, int one, int other, int rack, (CableWay One, CableWay Other) ways, bool isProven) =>
+        Of(net, one, other, rack, [ways.One], [ways.Other]) with { IsProven = isProven };
+
+    /// <summary>The same of two links of which one goes through panels, each with the ways of its cords and trunks.</summary>
+    internal static ApartPair Patched(WayNet net, (int One, int Other) links, int rack, CableWay[] one, CableWay[] other) =>
+        Of(net, links.One, links.Other, rack, one, other) with { IsPatched = true };
+
+    private static ApartPair Of(WayNet net, int one, int other, int rack, CableWay[] ofOne, CableWay[] ofOther)
     {
-        ImmutableArray<int> shared = [.. ways.One.Stretches.Intersect(ways.Other.Stretches).Order()];
-        var route = shared.IsEmpty && ways.One.Route == ways.Other.Route ? ways.One.Route : null;
+        ImmutableArray<int> shared = [.. Stretches(ofOne).Intersect(Stretches(ofOther)).Order()];
+        var route = shared.IsEmpty ? Routes(ofOne).Intersect(Routes(ofOther)).FirstOrDefault() : null;
         ImmutableArray<int> crossings = shared.IsEmpty && route is null
-            ? [.. Inner(net, ways.One).Intersect(Inner(net, ways.Other)).Order()]
+            ? [.. Inner(net, ofOne).Intersect(Inner(net, ofOther)).Order()]
             : [];
-        return new ApartPair(one, other, rack, shared, crossings) { Route = route, IsProven = isProven };
+        return new ApartPair(one, other, rack, shared, crossings) { Route = route };
     }
+
+    private static IEnumerable<int> Stretches(CableWay[] ways) => ways.SelectMany(w => w.Stretches);
+
+    private static IEnumerable<HallRoute> Routes(CableWay[] ways) => ways.Select(w => w.Route).OfType<HallRoute>();
+
+    private static IEnumerable<int> Inner(WayNet net, CableWay[] ways) => ways.SelectMany(w => Inner(net, w));
 
     /// <summary>The same links on ways they were moved to since.</summary>
     internal ApartPair On(WayNet net, CableWay one, CableWay other) => Of(net, One, Other, Rack, (one, other), isProven: false);

@@ -1,5 +1,4 @@
 using Lanewright.Model;
-using Lanewright.Model.Links;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -24,8 +23,7 @@ public sealed class ApartWays
         search = new DisjointSearch(shortest.Net);
         around = new WaySearch(shortest.Net);
         twoSides = new TwoSideSearch(shortest.Net);
-        foreach (var statement in plan.Statements)
-            if (statement.ApartFrom is { } other) Pair(statement, plan.Statements[other]);
+        foreach (var (device, one, other) in ApartPairing.Of(plan)) Lead(device, one, other);
     }
 
     /// <summary>The way of each cable of a pair.</summary>
@@ -36,46 +34,6 @@ public sealed class ApartWays
 
     /// <summary>The ways of a plan.</summary>
     public static ApartWays Of(Plan plan, ShortestWays shortest) => new(plan, shortest);
-
-    /// <summary>Links of both sets in turn are paired at each device that has some of both.</summary>
-    private void Pair(LinkStatement own, LinkStatement other)
-    {
-        var (ownLinks, otherLinks) = (LinksOf(own), LinksOf(other));
-        var byDevice = new SortedDictionary<int, (List<int> Own, List<int> Other)>();
-        // Where a set names itself, the devices of its first end are meant; otherwise those that both sets have.
-        if (own == other)
-        {
-            foreach (var group in ownLinks.GroupBy(plan.Links.FromDevice))
-                byDevice[group.Key] = ([.. group.Where((_, i) => i % 2 == 0)], [.. group.Where((_, i) => i % 2 == 1)]);
-        }
-        else
-        {
-            var ends = otherLinks
-                .SelectMany(l => new[] { plan.Links.FromDevice(l), plan.Links.ToDevice(l) }, (link, device) => (link, device))
-                .ToLookup(e => e.device, e => e.link);
-            foreach (var link in ownLinks)
-            {
-                foreach (var device in new[] { plan.Links.FromDevice(link), plan.Links.ToDevice(link) })
-                {
-                    if (!ends.Contains(device)) continue;
-                    if (!byDevice.TryGetValue(device, out var lists)) byDevice[device] = lists = ([], [.. ends[device]]);
-                    lists.Own.Add(link);
-                }
-            }
-        }
-        // Where one set has more, the rest keep apart from the last of the other.
-        foreach (var (device, (ours, theirs)) in byDevice)
-            for (var i = 0; i < Math.Max(ours.Count, theirs.Count) && theirs.Count > 0; i++)
-                Lead(device, ours[Math.Min(i, ours.Count - 1)], theirs[Math.Min(i, theirs.Count - 1)]);
-    }
-
-    private List<int> LinksOf(LinkStatement statement)
-    {
-        var links = new List<int>();
-        for (var link = 0; link < plan.Links.Count; link++)
-            if (plan.Links.Statement(link) == statement.Index) links.Add(link);
-        return links;
-    }
 
     private void Lead(int device, int one, int other)
     {
@@ -156,7 +114,8 @@ public sealed class ApartWays
     private int FarRack(int link, int device)
     {
         var statement = plan.Statements[plan.Links.Statement(link)];
-        // Links through panels are cords at both ends; the trunks between are laid by themselves.
+        // Links through panels are cords at both ends; the trunks between are laid by themselves, and ways are held against one another
+        // when all is laid.
         if (!statement.Through.IsEmpty) return -1;
         var (from, to) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         return plan.Devices.RackIndex(from == device ? to : from);

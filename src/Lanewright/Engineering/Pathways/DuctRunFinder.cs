@@ -1,10 +1,12 @@
+using Lanewright.Engineering.Load.Symmetry;
+
 namespace Lanewright.Engineering.Pathways;
 
 /// <summary>Puts ducts together that meet end to end, where nothing else meets them.</summary>
 internal sealed class DuctRunFinder
 {
     private readonly WayNet net;
-    private readonly int[] placeOf;
+    private readonly UnionFind places;
     private readonly ILookup<int, int> stretchesAt;
     private readonly HashSet<int> openPlaces = [];
     private readonly HashSet<int> done = [];
@@ -12,9 +14,9 @@ internal sealed class DuctRunFinder
     public DuctRunFinder(WayNet net)
     {
         this.net = net;
-        placeOf = [.. Enumerable.Range(0, net.Points.Length)];
+        places = new UnionFind(net.Points.Length);
         foreach (var edge in net.Edges)
-            if (IsSamePlace(edge)) Join(edge.A, edge.B);
+            if (IsSamePlace(edge)) places.Join(edge.A, edge.B);
         stretchesAt = Enumerable.Range(0, net.Stretches.Length)
             .SelectMany(s => new[] { net.Stretches[s].A, net.Stretches[s].B }, (stretch, point) => (stretch, place: Place(point)))
             .ToLookup(e => e.place, e => e.stretch);
@@ -79,11 +81,5 @@ internal sealed class DuctRunFinder
         return double.RadiansToDegrees(Math.Acos(Math.Clamp(along, -1, 1)));
     }
 
-    private int Place(int point)
-    {
-        while (placeOf[point] != point) point = placeOf[point] = placeOf[placeOf[point]];
-        return point;
-    }
-
-    private void Join(int one, int other) => placeOf[Place(one)] = Place(other);
+    private int Place(int point) => places.Find(point);
 }

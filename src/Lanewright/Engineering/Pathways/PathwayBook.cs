@@ -21,6 +21,7 @@ public sealed class PathwayBook
     private readonly Dictionary<int, CableMove> moves = [];
     private readonly Lazy<PlantBook> plant;
     private readonly Lazy<ImmutableArray<DuctRun>> ductRuns;
+    private readonly Lazy<ImmutableArray<ApartPair>> pairs;
 
     private PathwayBook(Plan plan, LinkDesign design, Lazy<PlantBook> plant)
     {
@@ -30,6 +31,7 @@ public sealed class PathwayBook
         laying = design.Laying;
         Fills = laying?.Fills ?? [];
         ductRuns = new(() => Net is { } net ? [.. DuctRun.Of(net)] : []);
+        pairs = new(() => Net is { } net ? [.. Detours.Pairs, .. PatchedPairs.Of(plan, net, WaysOf)] : Detours.Pairs);
         foreach (var move in Detours.Moves)
             if (Piece(move.Key) is >= 0 and var piece) moves.TryAdd(piece, move);
     }
@@ -49,8 +51,11 @@ public sealed class PathwayBook
     /// <summary>A cord of a line, by the number its key has.</summary>
     public LineCord LineCord(CableKey key) => (laying?.LineCords ?? [])[key.Index];
 
-    /// <summary>Cables that do not go the shortest way, and pairs that are kept apart.</summary>
+    /// <summary>Cables that do not go the shortest way.</summary>
     public LaidDetours Detours => laying?.Detours ?? LaidDetours.None;
+
+    /// <summary>Pairs of links that are kept apart, or were to be, those through panels among them.</summary>
+    public ImmutableArray<ApartPair> Pairs => pairs.Value;
 
     /// <summary>The ways of a design.</summary>
     /// <param name="plan">The plan.</param>
@@ -82,6 +87,9 @@ public sealed class PathwayBook
         var piece = Piece(key);
         return piece < 0 || WayOf(piece) is not { } way ? [] : Names(way, Pieces[piece].FromDevice, Pieces[piece].ToDevice);
     }
+
+    /// <summary>The stretches that something lies in; none where it is not laid along pathways.</summary>
+    public IEnumerable<int> StretchesOf(CableKey key) => Piece(key) is >= 0 and var piece && WayOf(piece) is { } way ? way.Stretches : [];
 
     /// <summary>The pathway that had no room for something that is laid, by its full name; empty where it lies on its shortest
     /// way.</summary>

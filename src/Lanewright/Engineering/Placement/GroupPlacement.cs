@@ -8,10 +8,10 @@ namespace Lanewright.Engineering.Placement;
 /// <param name="Best">What they cost in the placement found.</param>
 /// <param name="NoLessThan">What no placement goes below; equal to <paramref name="Best"/> where that is proven.</param>
 /// <param name="Moves">Every device with its place.</param>
-/// <param name="RackCosts">What the links of the first device would cost in each rack that has room for it, the cheapest first.</param>
+/// <param name="Offers">The racks that have room for the first device and bear it, the cheapest first.</param>
 public sealed record GroupPlacement(
     int Group, double Now, double Best, double NoLessThan, ImmutableArray<DeviceMove> Moves,
-    ImmutableArray<(Model.Places.Rack Rack, double Cost)> RackCosts)
+    ImmutableArray<RackOffer> Offers)
 {
     /// <summary>Part of both costs that is for ways longer than the shortest; it is taken to stay, so with it nothing is proven.</summary>
     public double Detours { get; init; }

@@ -71,7 +71,7 @@ internal sealed class GroupPlacer
         // A placement as dear as the plan's is no reason to move anything.
         var isBetter = best < held - Rounding;
         var costs = Enumerable.Range(0, places.Length)
-            .Where(p => double.IsFinite(alone[0, p])).Select(p => (places[p].Rack, Cost: alone[0, p]))
+            .Where(p => double.IsFinite(alone[0, p])).Select(p => new RackOffer(places[p].Rack, alone[0, p], places[p].Gaps))
             .GroupBy(p => p.Rack.Index).Select(g => g.MinBy(p => p.Cost))
             .OrderBy(p => p.Cost).ThenBy(p => p.Rack.Index);
         var detours = cost.Detours(devices);

@@ -6,7 +6,7 @@ using Lanewright.Model.Places;
 namespace Lanewright.Engineering.Placement;
 
 /// <summary>Places that devices of a group could take when those of the group are taken out: the free rack units, from the top of each rack
-/// down, as far as its weight and its power allow.</summary>
+/// down, as far as rack, floor and feeds bear them.</summary>
 internal static class PlaceOffer
 {
     /// <summary>The places, rack by rack.</summary>
@@ -21,10 +21,11 @@ internal static class PlaceOffer
         var contents = book.Racks.ToDictionary(r => r.Rack.Index);
         var units = plan.Devices.Group(moved[0]).Model.Units;
         var places = ImmutableArray.CreateBuilder<PlacedAt>();
+        var bearing = new RackBearing(book, moved);
         foreach (var rack in racks)
         {
             ImmutableArray<int> stay = contents.TryGetValue(rack.Index, out var own) ? [.. own.Devices.Where(d => !gone.Contains(d))] : [];
-            var left = Math.Min(most, Room(book, rack, stay, moved[0]));
+            var (left, gaps) = (bearing.Most(rack, stay, most), bearing.Gaps(rack, stay));
             var isTaken = new bool[rack.Type.Units + 1];
             foreach (var device in stay)
                 for (var u = 0; u < plan.Devices.Group(device).Model.Units; u++)
@@ -32,26 +33,11 @@ internal static class PlaceOffer
             for (var unit = rack.Type.Units - units + 1; unit >= 1 && left > 0; unit--)
             {
                 if (isTaken.AsSpan(unit, units).Contains(true)) continue;
-                places.Add(new PlacedAt(rack, unit));
+                places.Add(new PlacedAt(rack, unit) { Gaps = gaps });
                 isTaken.AsSpan(unit, units).Fill(true);
                 left--;
             }
         }
         return places.ToImmutable();
-    }
-
-    /// <summary>How many more devices a rack's weight and power allow.</summary>
-    private static int Room(RackBook book, Rack rack, ImmutableArray<int> stay, int device)
-    {
-        var room = int.MaxValue;
-        if (rack.Type.WeightLimit is { } weight)
-        {
-            var own = RackBook.WeightOf(book.Plan.Devices.Group(device)).Kilograms;
-            var used = stay.Sum(d => RackBook.WeightOf(book.Plan.Devices.Group(d)).Kilograms);
-            if (own > 0) room = (int)Math.Floor(Math.Max(0, weight.Kilograms - used) / own);
-        }
-        if (rack.Type.PowerLimit is { } power && book.MaximumOf(device).Value is > 0 and var draws)
-            room = Math.Min(room, (int)Math.Floor(Math.Max(0, power.Value - stay.Sum(d => book.MaximumOf(d).Value)) / draws));
-        return room;
     }
 }

@@ -48,8 +48,8 @@ public sealed class PlacementStudy
     public (GroupPlacement? Placement, PlacelessGroup? Placeless) Of(DeviceGroup group, Func<Rack, bool> allows) =>
         GroupPlacer.Find(plan, book, cost, group.Index, allows);
 
-    /// <summary>The best order of rows alike, hall by hall.</summary>
-    public ImmutableArray<RowOrder> Rows() => [.. RowPlacer.Find(plan, cost)];
+    /// <summary>The best order of rows alike, hall by hall; of rows without a cable that costs by its length nothing is told.</summary>
+    public ImmutableArray<RowOrder> Rows() => [.. RowPlacer.Find(plan, cost).Where(r => !r.IsLookedAt || r.Now > 0)];
 
     /// <summary>What a link of each kind costs by its length, up to a length; kinds of stated length left out. Kinds of the same sets
     /// that cost the same are told once.</summary>

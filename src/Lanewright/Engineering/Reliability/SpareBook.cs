@@ -24,12 +24,12 @@ public static class SpareBook
     public static SpareLevelNeed? Of(Plan plan, ICatalogueItem item, long inUse)
     {
         if (plan.Policy.SpareLevel is not { } level || inUse == 0 || PartOf(plan, item) is not { } kind) return null;
-        if (plan.Policy.FailureRates.FirstOrDefault(r => r.Part == kind) is not { } rate) return null;
+        if (plan.Policy.RateOf(kind, item.Name) is not { } rate) return null;
         var each = FailureIntensity.FromPerYear(rate.PerYear);
         var expected = each.Expected(inUse, level.Resupply);
         return new SpareLevelNeed(each, expected,
             Sparing.Least(expected, level.Confidence, SpareCount.OneOnShelf),
-            Sparing.Least(expected, level.Confidence, SpareCount.NeverShort), level.Count);
+            Sparing.Least(expected, level.Confidence, SpareCount.NeverShort), level.Count, rate.Source);
     }
 
     /// <summary>What it fails as; null for small parts that do not.</summary>

@@ -151,9 +151,10 @@ internal sealed class BuildingBinder(PlanTree tree, StandardsLibrary standards, 
         var type = Names.Require(types.GetValueOrDefault(typeName), "kind of rack", typeName, types.Keys, map.SpanOf("rack"), findings)
             ?? types[RackType.DefaultName];
         var x = Position(map, "x");
+        RowSide? fronts = map.Text("fronts") switch { "near" => RowSide.Near, "far" => RowSide.Far, _ => null };
         if (map.Whole("racks") is null) inDoubt.Add((hall.Site, hall.Name, row));
         for (var i = 0; i < (map.Whole("racks") ?? 0); i++)
-            racks.Add(new Rack(racks.Count, hall, row, i + 1, x + (type.Width * (i + 0.5)), Position(map, "y"), type));
+            racks.Add(new Rack(racks.Count, hall, row, i + 1, x + (type.Width * (i + 0.5)), Position(map, "y"), type) { Fronts = fronts });
     }
 
     private ImmutableArray<HallRoute> Routes()

@@ -60,9 +60,9 @@ public static class CatalogueLanguage
         new("module-budget", Shapes.Power, "power it can spare for modules in total"),
         new("port-ceiling", Shapes.Whole(1, 8192), "logical ports it can have"),
         new("capacity", Shapes.Rate, "switching capacity in one direction"),
-        new("airflow", Shapes.OneOf("front-to-back", "back-to-front", "side-to-side"), "which way its air goes")
+        new("airflow", Shapes.OneOf(DeviceModel.FrontToBack, DeviceModel.BackToFront, DeviceModel.SideToSide), "which way its air goes")
         {
-            Otherwise = "front-to-back",
+            Otherwise = DeviceModel.FrontToBack,
         },
         new("price", Shapes.Amount, "price of one"),
     ]);

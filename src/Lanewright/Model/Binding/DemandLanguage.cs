@@ -58,9 +58,14 @@ public static class DemandLanguage
     public static MapShape FailureRate { get; } = new("a failure rate",
     [
         new("of", Shapes.OneOf([.. Parts.Select(p => p.Name)]), "what fails") { IsRequired = true },
+        new("model", Shapes.Text, "the one model of it that is meant, by its name in the catalogue")
+        {
+            Otherwise = "all models without a rate of their own",
+        },
         new("per-year", PerYear, "failures of one of them in a year, on average") { Otherwise = "from fit or mtbf" },
         new("fit", Shapes.Amount, "failures of one of them in a thousand million hours") { Otherwise = "from per-year or mtbf" },
         new("mtbf", Shapes.Repair, "mean time between failures of one of them") { Otherwise = "from per-year or fit" },
         new("repair", Shapes.Repair, "from the failure until it works again, on average") { IsRequired = true },
+        new("source", Shapes.Text, "where the rate comes from, for the table of spares") { Otherwise = "not told" },
     ]);
 }

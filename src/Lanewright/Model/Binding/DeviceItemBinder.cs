@@ -33,7 +33,7 @@ internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMar
         ModuleBudget = map.Watts("module-budget"),
         PortCeiling = map.Whole("port-ceiling"),
         Capacity = map.Rate("capacity") ?? default,
-        Airflow = map.Text("airflow") ?? "front-to-back",
+        Airflow = map.Text("airflow") ?? DeviceModel.FrontToBack,
         Price = map.Real("price") is { } price ? Money.FromUnits(price) : Money.Zero,
         PriceMark = priceMark,
         Span = map.Span,

@@ -44,7 +44,7 @@ public static class PlanBinder
             }.Bind();
         var (links, linePorts) = new LinkExpander(devices, findings).Expand(statements, lines);
         var stock = StockBinder.Bind(tree, catalogue, findings);
-        var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, findings);
+        var policy = PolicyBinder.Bind(tree.Map("policy") ?? new MapNode(default, []), standards, catalogue, findings);
         var power = new PowerBinder(tree, building, places.IsInDoubt, findings).Bind();
         var name = FileName(path ?? "fabric");
         return new Plan

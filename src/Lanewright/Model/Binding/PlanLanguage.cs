@@ -58,6 +58,10 @@ public static class PlanLanguage
         new("rack", Shapes.Text, "which kind of rack") { Otherwise = "standard" },
         new("x", Shapes.Position, "where the row begins, along it") { Otherwise = "0 m" },
         new("y", Shapes.Position, "where the row stands, across the rows") { Otherwise = "0 m" },
+        new("fronts", Shapes.OneOf("near", "far"), "the side of its fronts across the rows, near being that of y; for streams of air")
+        {
+            Otherwise = "not known",
+        },
     ]);
 
     /// <summary>A point in a hall.</summary>

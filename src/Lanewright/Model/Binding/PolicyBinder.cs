@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Findings;
-using Lanewright.Model.Demands;
+using Lanewright.Model.Catalogues;
 using Lanewright.Notation;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -12,10 +12,11 @@ namespace Lanewright.Model.Binding;
 public static class PolicyBinder
 {
     /// <summary>The policy of a plan that states none.</summary>
-    public static Policy Default(StandardsLibrary standards) => Bind(new MapNode(default, []), standards, new FindingSink());
+    public static Policy Default(StandardsLibrary standards) =>
+        Bind(new MapNode(default, []), standards, new Catalogue([]), new FindingSink());
 
     /// <summary>The policy a section states, with the trade's habits where it is silent.</summary>
-    public static Policy Bind(MapNode map, StandardsLibrary standards, FindingSink findings) => new()
+    public static Policy Bind(MapNode map, StandardsLibrary standards, Catalogue catalogue, FindingSink findings) => new()
     {
         ConnectionLoss = Stated(map.Decibels("connection-loss"), standards.Practice("loss", "connection")),
         ConnectionGrade = map.Text("connection-grade") ?? "",
@@ -46,7 +47,7 @@ public static class PolicyBinder
         FibreRepair = map.InUnits("fibre-repair", UnitText.Repairs) is { } repair
             ? new Known<Duration>(Duration.FromHours(repair), Citation.OfPlan)
             : standards.LineValue("cut", "repair").As(Duration.FromHours),
-        FailureRates = FailureRates(map, findings),
+        FailureRates = FailureRateBinder.Bind(map["failure-rates"], catalogue, findings),
         BreakerShare = map.Share("breaker-share") is { Value: > 0 } share
             ? new Known<double>(share.Value, Citation.OfPlan)
             : standards.Facility("breaker", "continuous-share"),
@@ -55,44 +56,6 @@ public static class PolicyBinder
             : standards.Facility("power", "factor"),
         Pue = map.Real("pue"),
     };
-
-    /// <summary>One rate for each kind of thing; a second one is reported.</summary>
-    private static ImmutableArray<FailureRate> FailureRates(MapNode map, FindingSink findings)
-    {
-        var rates = new SortedDictionary<FailingPart, FailureRate>();
-        var stated = map["failure-rates"] switch { ListNode list => list.Items.OfType<MapNode>(), MapNode one => [one], _ => [] };
-        foreach (var rate in stated)
-        {
-            if (rate.Text("of") is not { } of || rate.InUnits("repair", UnitText.Repairs) is not { } hours) continue;
-            if (FailuresInYear(rate, of, findings) is not { } perYear) continue;
-            var part = DemandLanguage.Parts.First(p => p.Name == of).Part;
-            if (!rates.TryAdd(part, new FailureRate(part, perYear, Duration.FromHours(hours))))
-                findings.Add(NotationFindings.KeyRepeated, rate.Span, $"the failure rate of '{of}' is stated twice; keep one of the two");
-        }
-        return [.. rates.Values];
-    }
-
-    private static readonly ImmutableArray<string> RateKeys = ["per-year", "fit", "mtbf"];
-
-    /// <summary>A rate is stated once, in one of three ways.</summary>
-    private static double? FailuresInYear(MapNode rate, string of, FindingSink findings)
-    {
-        double?[] stated =
-        [
-            rate.Real("per-year"),
-            rate.Real("fit") is { } fit ? FailureIntensity.FromFit(fit).PerYear : null,
-            rate.InUnits("mtbf", UnitText.Repairs) is { } hours and > 0
-                ? FailureIntensity.FromMeanTimeBetween(Duration.FromHours(hours)).PerYear
-                : null,
-        ];
-        if (stated.Count(s => s is not null) == 1) return stated.First(s => s is not null);
-        var named = RateKeys.Count(k => rate[k] is not null);
-        if (named == 0)
-            findings.Add(NotationFindings.KeyMissing, rate.Span, $"how often '{of}' fails is not said; write per-year, fit or mtbf");
-        else if (named > 1)
-            findings.Add(NotationFindings.KeyRepeated, rate.Span, $"how often '{of}' fails is said in {named} ways; keep one of them");
-        return null;
-    }
 
     private static Known<Decibels> Stated(Decibels? stated, Known<double> habit) =>
         stated is { } loss ? new Known<Decibels>(loss, Citation.OfPlan) : habit.As(Decibels.From);

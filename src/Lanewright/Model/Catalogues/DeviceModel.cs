@@ -47,7 +47,16 @@ public sealed record DeviceModel : ICatalogueItem
     public BitRate Capacity { get; init; }
 
     /// <summary>Which way its air goes.</summary>
-    public string Airflow { get; init; } = "front-to-back";
+    public string Airflow { get; init; } = FrontToBack;
+
+    /// <summary>Air that comes in at the front.</summary>
+    public const string FrontToBack = "front-to-back";
+
+    /// <summary>Air that comes in at the back.</summary>
+    public const string BackToFront = "back-to-front";
+
+    /// <summary>Air that comes in at one side.</summary>
+    public const string SideToSide = "side-to-side";
 
     /// <inheritdoc/>
     public Money Price { get; init; }

@@ -10,16 +10,14 @@ internal sealed class NothingToKeepApart() : Rule("LW4109", nameof(NothingToKeep
     public override void Judge(Judgement judgement)
     {
         var plan = judgement.Plan;
-        var paired = judgement.Pathways.Value.Detours.Pairs
+        var paired = judgement.Pathways.Value.Pairs
             .SelectMany(p => new[] { plan.Links.Statement(p.One), plan.Links.Statement(p.Other) }).ToHashSet();
         foreach (var statement in plan.Statements)
         {
             if (statement.ApartFrom is not { } other || paired.Contains(statement.Index)) continue;
             var why = judgement.Design.Lengths.Ways is null
                 ? "the plan has no pathways"
-                : !statement.Through.IsEmpty || !plan.Statements[other].Through.IsEmpty
-                    ? "links through panels are laid with their trunks; state 'side' of these instead, one side for each"
-                    : HasLinksOfBoth(plan, statement, plan.Statements[other])
+                : HasLinksOfBoth(plan, statement, plan.Statements[other])
                     ? "their links lie in one rack, or are kept apart in pairs with other sets already"
                     : "no device has links of both";
             judgement.Add(this, statement.Span,

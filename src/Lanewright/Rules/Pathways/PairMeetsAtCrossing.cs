@@ -11,7 +11,7 @@ internal sealed class PairMeetsAtCrossing() : Rule("LW4107", nameof(PairMeetsAtC
     {
         var (book, plan) = (judgement.Pathways.Value, judgement.Plan);
         if (book.Net is not { } net) return;
-        foreach (var set in book.Detours.Pairs.Where(p => !p.Crossings.IsEmpty).GroupBy(p => plan.Links.Statement(p.One)))
+        foreach (var set in book.Pairs.Where(p => !p.Crossings.IsEmpty).GroupBy(p => plan.Links.Statement(p.One)))
         {
             var first = set.First();
             var statement = plan.Statements[set.Key];

@@ -10,15 +10,18 @@ internal sealed class PairSharesStretch() : Rule("LW4106", nameof(PairSharesStre
     public override void Judge(Judgement judgement)
     {
         var (book, plan) = (judgement.Pathways.Value, judgement.Plan);
-        var together = book.Detours.Pairs.Where(p => p.IsTogether);
-        foreach (var set in together.GroupBy(p => (plan.Links.Statement(p.One), What: Common(book, p), p.IsProven)))
+        var together = book.Pairs.Where(p => p.IsTogether);
+        foreach (var set in together.GroupBy(p => (plan.Links.Statement(p.One), What: Common(book, p), p.IsProven, p.IsPatched)))
         {
             var first = set.First();
             var statement = plan.Statements[set.Key.Item1];
             var (what, where) = (set.Key.What, first.Shared.IsEmpty ? "" : " " + Places.Of(book.Fills[first.Shared[0]]));
             judgement.Add(this, statement.Span,
                 $"{FarEnds(judgement, first)} are to go ways of their own, and "
-                + (first.IsProven && AreOfOneSide(plan, first)
+                + (first.IsPatched
+                    ? $"both go through '{what}'{where} with their cords and trunks, which are laid each by itself: give the sets, or the "
+                        + "trunks, pathways of two sides"
+                    : first.IsProven && AreOfOneSide(plan, first)
                     ? $"every way between leads through '{what}'{where}: without it no two ways are left; lay a second way around it"
                     : first.IsProven
                     ? $"their sides have no two ways apart: both go through '{what}'{where}; lay one around it"

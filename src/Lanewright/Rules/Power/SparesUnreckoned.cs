@@ -12,11 +12,15 @@ internal sealed class SparesUnreckoned() : Rule("LW4411", nameof(SparesUnreckone
     public override void Judge(Judgement judgement)
     {
         if (judgement.Plan.Policy.SpareLevel is null) return;
-        var known = judgement.Plan.Policy.FailureRates.Select(r => r.Part).ToHashSet();
         // Hosts, cards and what lies in panels are kept in reserve by few; the table of spares names them.
-        var used = judgement.Parts.Where(p => p.Needed > 0).Select(p => SpareBook.PartOf(judgement.Plan, p.Item)).OfType<FailingPart>()
-            .Where(p => p is FailingPart.Switch or FailingPart.Module or FailingPart.Cable);
-        foreach (var part in used.Distinct().Order().Where(p => !known.Contains(p)))
+        var unknown =
+            from line in judgement.Parts
+            where line.Needed > 0
+            let part = SpareBook.PartOf(judgement.Plan, line.Item)
+            where part is FailingPart.Switch or FailingPart.Module or FailingPart.Cable
+            where judgement.Plan.Policy.RateOf(part.Value, line.Item.Name) is null
+            select part.Value;
+        foreach (var part in unknown.Distinct().Order())
         {
             var name = DemandLanguage.Parts.First(p => p.Part == part).Name;
             judgement.Add(this, judgement.Plan.Sources[0].Span(0, 0),

@@ -41,7 +41,7 @@ internal sealed class ElevationDrawing(
         var most = racks.Max(r => r.Rack.Type.Units);
         var top = Sheet.Top + HeadRoom;
         var floor = top + (most * UnitHeight);
-        var bottom = floor + 16 + ((4 + (2 * feedLines.Value)) * LineStep) + CautionRoom;
+        var bottom = floor + 16 + ((4 + (2 * feedLines.Value)) * LineStep) + CautionRoom + (HasLegend ? LegendRoom : 0);
         var row = $"{racks[0].Rack.Hall.FullName}, row {racks[0].Rack.Row}";
         var block = TitleBlock.Of(designed.Plan, row,
             ("hall and row", row, 2.4), ("seen from", isRear ? "the rear" : "the front", 1.2), ("racks", Numerals.Whole(racks.Length), 0.8),
@@ -57,11 +57,32 @@ internal sealed class ElevationDrawing(
                 Rack(canvas, racks[i], Sheet.Margin + (place * Pitch), floor);
             }
             canvas.Line(Sheet.Margin, floor + 1.2, Sheet.Width - Sheet.Margin, floor + 1.2, "heavy");
+            if (HasLegend) Legend(canvas, bottom - 4 - CautionRoom);
             canvas.Text(Sheet.Margin, bottom - 4, Caution, "small soft");
         });
     }
 
     private const double CautionRoom = 18;
+    private const double LegendRoom = 18;
+
+    /// <summary>What the boxes mean: places of panels in front, strips in the rear.</summary>
+    private bool HasLegend => isRear
+        ? racks.Any(r => strips.Value[r.Rack.Index].Any())
+        : racks.SelectMany(r => r.Devices).Any(d => designed.Plant.Value.Fronts.Value.Of(d).Count > 0);
+
+    private void Legend(Canvas canvas, double y)
+    {
+        (string Style, string Words)[] keys = isRear
+            ? [("full", "strip of a feed"), ("actfill", "one that carries more than it may when another feed is lost")]
+            : [("full", "place of a panel with cords"), ("hollow", "a trunk ends there, no cord"), ("faint", "free")];
+        double x = Sheet.Margin;
+        foreach (var (style, words) in keys)
+        {
+            canvas.Box(x, y - SmallSize + 2, Strip + 2, SmallSize - 3, style);
+            canvas.Text(x + Strip + 7, y, words, "small");
+            x += Strip + 7 + TextFit.Width(words, SmallSize) + 24;
+        }
+    }
 
     private const string Caution = "Heavy devices take two persons or a lift and go in lowest; mains work is for licensed persons. "
         + "Local rules and "
@@ -137,12 +158,13 @@ internal sealed class ElevationDrawing(
         [
             ($"{Numerals.Whole(contents.UsedUnits)} {(contents.UsedUnits == 1 ? "unit" : "units")}, "
                 + $"{Numerals.Whole(contents.FreeUnits)} free", false),
-            (Numerals.Shown(contents.Weight.Kilograms, "kg") + (heavy is { } most ? $" of {Numerals.Shown(most.Kilograms, "kg")}" : ""),
+            ((contents.IsWeightKnown ? "" : "at least ") + Numerals.Shown(contents.Weight.Kilograms, "kg")
+                + (heavy is { } most ? $" of {Numerals.Shown(most.Kilograms, "kg")}" : ""),
                 heavy is { } kilograms && contents.Weight > kilograms),
             ($"usual {Numerals.Grouped((decimal)Math.Round(contents.Typical.Value))} W", false),
             (hot is { } watts
-                ? $"most {Numerals.Fixed(contents.Maximum.Value / 1000, 1)} of {Numerals.Fixed(watts.Value / 1000, 1)} kW"
-                : $"most {Numerals.Grouped((decimal)Math.Round(contents.Maximum.Value))} W",
+                ? $"{Most(contents)} {Numerals.Fixed(contents.Maximum.Value / 1000, 1)} of {Numerals.Fixed(watts.Value / 1000, 1)} kW"
+                : $"{Most(contents)} {Numerals.Grouped((decimal)Math.Round(contents.Maximum.Value))} W",
                 hot is { } cooled && contents.Maximum > cooled),
             .. designed.Plan.Power.IsEmpty ? [] : strips.Value[contents.Rack.Index].Take(2).SelectMany(Current),
         ];
@@ -150,6 +172,9 @@ internal sealed class ElevationDrawing(
             canvas.Text(x + 6, floor + 18 + (i * LineStep), TextFit.Short(lines[i].Text, Pitch - 10, SmallSize),
                 lines[i].IsOver ? "small alert" : "small");
     }
+
+    /// <summary>A sum from which a device is missing is no more than a lower bound.</summary>
+    private static string Most(RackContents contents) => contents.IsPowerKnown ? "most" : "most, as known,";
 
     /// <summary>The current of a strip, and what it is after the loss of another feed; on a sheet where a name and its figures do not fit
     /// one line, names stand above them.</summary>

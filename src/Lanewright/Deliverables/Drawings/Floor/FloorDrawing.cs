@@ -8,8 +8,8 @@ using Lanewright.Rules;
 
 namespace Lanewright.Deliverables.Drawings.Floor;
 
-/// <summary>A hall from above, to scale: racks in their rows with the fronts marked, the exit of cables, and the pathways over them, shaded
-/// by how full they are. A thousand cables are one band, so a large hall is as readable as a small one.</summary>
+/// <summary>A hall from above, to scale: racks in their rows, the exit of cables, and the pathways over them, shaded by how full they are,
+/// with the points where cables come down. A thousand cables are one band, so a large hall is as readable as a small one.</summary>
 internal sealed class FloorDrawing
 {
     private const double Room = Sheet.Width - (2 * Sheet.Margin);
@@ -60,9 +60,9 @@ internal sealed class FloorDrawing
             ("fullest pathway, of what is allowed", fills.IsEmpty ? "none drawn" : Percent(fullest), 2.2), ("scale", "by the bar", 1));
         var head = new SheetHead(id, $"Floor of {hall.FullName}",
             fills.IsEmpty
-                ? "Racks with their fronts marked. The plan states no pathways here: cables may lie everywhere overhead."
-                : "Racks with their fronts marked, pathways over them. Colours and per cent on the plan: how much of what is allowed their "
-                    + "cables take.",
+                ? "Racks, their fronts marked where stated. The plan states no pathways here: cables may lie everywhere overhead."
+                : "Racks, their fronts marked where stated; pathways over them, and dots where cables come down. Colours, per cent: how "
+                    + "much of what is allowed cables take.",
             Description());
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
@@ -74,6 +74,7 @@ internal sealed class FloorDrawing
             for (var strip = 0; strip < layout.Strips && layout.Strips > 1; strip++) Trim(canvas, strip);
             // A wide tray hides what stands below it.
             foreach (var rack in racks.Where(_ => !fills.IsEmpty)) Outline(canvas, rack);
+            FloorDrops.Draw(canvas, layout, designed, hall);
             foreach (var row in racks.GroupBy(r => r.Row)) RowName(canvas, row.First());
             foreach (var exit in Exits) Exit(canvas, exit);
             var isDense = fills.Select(f => f.Pathway).Distinct().Count() > MostNamed;
@@ -169,12 +170,20 @@ internal sealed class FloorDrawing
         var isMarked = view is not null && view.Marked.Contains(rack);
         canvas.Box(left, top, width, height, isMarked ? "full" : "block");
         blocks.Add((left, top, left + width, top + height));
-        var (fx1, fy1) = layout.At(rack.X.Metres - half, rack.Y.Metres + FrontInset, strip);
-        var (fx2, fy2) = layout.At(rack.X.Metres + half, rack.Y.Metres + FrontInset, strip);
-        canvas.Line(fx1, fy1, fx2, fy2, isMarked ? "faint" : "fine");
+        Front(canvas, rack, strip, isMarked ? "faint" : "fine");
         if (Math.Min(width, height) >= Roomy || (width >= Roomy && height >= SmallSize + 4))
             canvas.Text(left + (width / 2), top + (height / 2) + 4, Numerals.Whole(rack.Number), "small mid" + (isMarked ? " light" : ""));
         if (leads) canvas.End();
+    }
+
+    private void Front(Canvas canvas, Rack rack, int strip, string style)
+    {
+        if (rack.Fronts is not { } fronts) return;
+        var half = rack.Type.Width.Metres / 2;
+        var front = rack.Y.Metres + (fronts == RowSide.Near ? FrontInset : rack.Type.Depth.Metres - FrontInset);
+        var (x1, y1) = layout.At(rack.X.Metres - half, front, strip);
+        var (x2, y2) = layout.At(rack.X.Metres + half, front, strip);
+        canvas.Line(x1, y1, x2, y2, style);
     }
 
     private void Outline(Canvas canvas, Rack rack)
@@ -184,6 +193,7 @@ internal sealed class FloorDrawing
         var (x1, y1) = layout.At(rack.X.Metres - half, rack.Y.Metres, strip);
         var (x2, y2) = layout.At(rack.X.Metres + half, rack.Y.Metres + depth, strip);
         canvas.Box(Math.Min(x1, x2), Math.Min(y1, y2), Math.Abs(x2 - x1), Math.Abs(y2 - y1), "fine");
+        Front(canvas, rack, strip, "fine");
     }
 
     private void RowName(Canvas canvas, Rack first)
