@@ -89,6 +89,31 @@ public sealed class HallDrawingTests
         }
     }
 
+    // By hand: hosts in two racks and their leaf in a third, each below its own tray, so that a dot lies at the middle of each and no line
+    // leads away.
+    [Fact]
+    public void Floor_ShowsWhereCablesComeDown()
+    {
+        var drawing = Delivered.Xml(PlanBlock.Compile(Hall("63 A", "900 kg")), "drawings/F01-floor.svg");
+        var dots = drawing.Descendants(Delivered.Svg + "circle").Where(c => (string?)c.Attribute("r") == "2").ToList();
+        Assert.Equal(3, dots.Count);
+        Assert.Equal(2, dots.Select(d => d.Real("cy")).Distinct().Count());
+        Assert.Equal(2, dots.Select(d => d.Real("cx")).Distinct().Count());
+    }
+
+    // Which side fronts are on is marked where a plan says so, and nowhere else.
+    [Fact]
+    public void Floor_MarksFrontsThatAreStated()
+    {
+        var plain = Hall("63 A", "900 kg");
+        var stated = plain.Replace("rack: small, y: 0 m", "rack: small, y: 0 m, fronts: far", StringComparison.Ordinal);
+        Assert.Equal(Fronts(plain) + (2 * 2), Fronts(stated));
+
+        // Each rack twice: below a pathway and over it.
+        static int Fronts(string plan) => Delivered.Xml(PlanBlock.Compile(plan), "drawings/F01-floor.svg")
+            .Descendants(Delivered.Svg + "line").Count(l => (string?)l.Attribute("class") == "fine");
+    }
+
     [Fact]
     public void Floor_LabelsDoNotCollide()
     {
