@@ -19,6 +19,7 @@ internal sealed class RackBearing
     private readonly int fewestFeeds;
     private readonly PhaseDealer dealer = new();
     private readonly ILookup<int, PowerFeed> feedsOf;
+    private readonly HashSet<Hall> fedHalls;
 
     /// <summary>Looks at a group.</summary>
     /// <param name="book">What stands in the racks.</param>
@@ -29,6 +30,7 @@ internal sealed class RackBearing
         group = plan.Devices.Group(moved[0]);
         thirstiest = moved.MaxBy(d => book.MaximumOf(d));
         feedsOf = plan.Power.SelectMany(f => f.Racks, (feed, rack) => (feed, rack)).ToLookup(f => f.rack, f => f.feed);
+        fedHalls = [.. plan.Building.Racks.Where(r => feedsOf.Contains(r.Index)).Select(r => r.Hall)];
         fewestFeeds = moved.Min(d => feedsOf[plan.Devices.RackIndex(d)].Count());
     }
 
@@ -84,13 +86,14 @@ internal sealed class RackBearing
         return (int)(whole + ((whole + 1) * own <= left ? 1 : 0));
     }
 
-    /// <summary>Whether all feeds lead there that the group names, and no fewer than where it stands now. A plan without feeds says nothing
-    /// of them.</summary>
+    /// <summary>Whether all feeds lead there that the group names, and no fewer than where it stands now; in a hall with feeds, one at
+    /// least.</summary>
     private bool IsFed(Rack rack)
     {
         var names = feedsOf[rack.Index].Select(f => f.Name).ToHashSet();
         var isTold = plan.Power.Select(f => f.Name).ToHashSet();
-        return names.Count >= fewestFeeds && group.Feeds.All(f => names.Contains(f) || !isTold.Contains(f));
+        var least = fedHalls.Contains(rack.Hall) ? Math.Max(1, fewestFeeds) : fewestFeeds;
+        return names.Count >= least && group.Feeds.All(f => names.Contains(f) || !isTold.Contains(f));
     }
 
     /// <summary>Whether no strip of the rack carries too much with so many more, with all feeds up and with one lost.</summary>
