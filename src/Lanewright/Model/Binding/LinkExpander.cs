@@ -86,8 +86,8 @@ internal sealed class LinkExpander
 
     private void Expand(LinkStatement statement)
     {
-        var fromLinks = new Dictionary<int, int>();
-        var toLinks = new Dictionary<int, int>();
+        var fromLinks = new Dictionary<int, int>(statement.From.Devices.Length);
+        var toLinks = new Dictionary<int, int>(statement.To.Devices.Length);
         joined.Clear();
         pairs.ForEach(statement, (a, b) => joined.Add((a, b)));
         var toItself = joined.RemoveAll(p => p.From == p.To) > 0;
