@@ -31,7 +31,7 @@ internal sealed class FabricFailures
         this.named = [.. named.OfType<string>().Distinct(StringComparer.Ordinal).Take(Most)];
         known = new(Known);
         planLinks = new(() => PlanLinks().ToLookup(study.Fabric.Map.LinkOf));
-        damage = new(() => DamagedNetwork.Of(study, Down.Aggregate(Outage.None, (all, name) => all.With(known.Value[name]))));
+        damage = new(() => DamagedNetwork.Of(study, Together()));
     }
 
     /// <summary>What is down.</summary>
@@ -43,6 +43,15 @@ internal sealed class FabricFailures
     /// <summary>What that does; null without traffic, and where the ideal split is too large to solve.</summary>
     public DamagedNetwork? Damage => damage.Value;
 
+    /// <summary>Where its losses come from; null without traffic.</summary>
+    public DamageCauses? Causes => DamageCauses.Of(study, Together());
+
+    /// <summary>The address with all that is down.</summary>
+    public string Here => Address(named);
+
+    /// <summary>What the address says of what is down, from its question mark on.</summary>
+    public string Query => Here[address.Length..];
+
     /// <summary>How the drawing shows it.</summary>
     public FabricView View => new(named.IsEmpty ? null : Damage, study.Fabric.Map, OfBox, OfLine);
 
@@ -52,6 +61,8 @@ internal sealed class FabricFailures
 
     /// <summary>How a failing unit is named; a link is named by its number among links.</summary>
     public static string NameOf(FailureUnit unit) => unit.Kind == FailureKind.Switch ? unit.Name : LoadWords.Failure(unit);
+
+    private Outage Together() => Down.Aggregate(Outage.None, (all, name) => all.With(known.Value[name]));
 
     private string Address(IEnumerable<string> down) =>
         string.Join('&', down.Select((n, i) => (i == 0 ? $"{address}?" : "") + $"{Key}={Uri.EscapeDataString(n)}")) is { Length: > 0 } all

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Fabric;
-using Lanewright.Deliverables.Markup;
 using Lanewright.Engineering.Load;
 using Lanewright.Quantities;
 
@@ -73,34 +72,37 @@ internal static class FabricSheet
             markup.Text("Take boxes and lines of the drawing down and see what the rest then carries. The address keeps what is down.");
         }
         markup.Close();
-        Effect(markup, study, failures.View.Damage);
+        Effect(paper, study, failures);
         foreach (var name in failures.Unknown)
             markup.Element("p", $"'{name}' is not in this network any more, so it is not counted.", ("class", "soft"));
         markup.Close();
     }
 
-    private static void Effect(MarkupWriter markup, DemandStudy study, DamagedNetwork? damage)
+    private static void Effect(SheetPaper paper, DemandStudy study, FabricFailures failures)
     {
+        var (markup, damage) = (paper.Markup, failures.View.Damage);
+        var why = failures.Down.Any() ? paper.Site.To("why", WhyDown.Name(study)) + failures.Query : "#failures";
         var limit = study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding;
         markup.Open("dl");
         Figure("fullest link between switches", LoadWords.Percent(study.Intact), LoadWords.Percent(damage?.MaxUtilisation ?? study.Intact),
-            (damage?.MaxUtilisation ?? study.Intact).Value > limit);
+            (damage?.MaxUtilisation ?? study.Intact).Value > limit, "#fullest");
         Figure("fullest host link", LoadWords.Percent(study.MaxAccessUtilisation),
             LoadWords.Percent(damage?.MaxAccessUtilisation ?? study.MaxAccessUtilisation),
-            (damage?.MaxAccessUtilisation ?? study.MaxAccessUtilisation).Value > 1 + LoadWords.Rounding);
-        Figure("hosts cut off", "0", Numerals.Grouped(damage?.HostsCut ?? 0), damage?.HostsCut > 0);
-        Figure("hosts down", "0", Numerals.Grouped(damage?.HostsDown ?? 0), damage?.HostsDown > 0);
+            (damage?.MaxAccessUtilisation ?? study.MaxAccessUtilisation).Value > 1 + LoadWords.Rounding,
+            "#fullest");
+        Figure("hosts cut off", "0", Numerals.Grouped(damage?.HostsCut ?? 0), damage?.HostsCut > 0, why);
+        Figure("hosts down", "0", Numerals.Grouped(damage?.HostsDown ?? 0), damage?.HostsDown > 0, why);
         var (before, lost) = (Gigabits(study.UnroutedGigabits), Gigabits(damage?.LostGigabits ?? study.UnroutedGigabits));
-        Figure("traffic lost", before, lost, damage?.LostGigabits > LoadWords.Rounding);
+        Figure("traffic lost", before, lost, damage?.LostGigabits > LoadWords.Rounding, why);
         markup.Close();
         return;
 
-        void Figure(string name, string works, string now, bool isAlert)
+        void Figure(string name, string works, string now, bool isAlert, string address)
         {
             markup.Open("div");
             markup.Element("dt", name);
             markup.Open("dd");
-            markup.Open("a", ("href", name.StartsWith("fullest", StringComparison.Ordinal) ? "#fullest" : "#failures"));
+            markup.Open("a", ("href", address));
             markup.Inline("b", now, ("class", isAlert ? "alert" : ""));
             markup.Close();
             if (now != works) markup.Text($" {works} while all works");
@@ -121,20 +123,12 @@ internal static class FabricSheet
         foreach (var busy in busiest)
         {
             var (each, parallel) = (busy.Rate.Gigabits, busy.Parallel);
-            table.Row(Node(busy.From), Node(busy.To), Numerals.Whole(parallel), Numerals.Plain(each),
+            table.Row(NodeEntry.Of(paper, map, busy.From), NodeEntry.Of(paper, map, busy.To), Numerals.Whole(parallel), Numerals.Plain(each),
                 Numerals.Plain(Math.Round(each * parallel, 1)), Numerals.Plain(Math.Round(busy.Gigabits, 1)),
                 LoadWords.Percent(busy.Utilisation), Numerals.Grouped(busy.ClassSize));
         }
         table.Close();
         paper.Markup.Close();
-        return;
-
-        Entry Node(int node)
-        {
-            var name = map.Plan.Devices.Name(map.Devices(node)[0]);
-            return new Entry(map.Devices(node).Length > 1 ? $"{name} and {Numerals.Grouped(map.Devices(node).Length - 1)} alike" : name,
-                paper.Site.To("devices", name));
-        }
     }
 
     private static string Gigabits(double value) => Numerals.Shown(Math.Round(value, 1), "Gb/s");

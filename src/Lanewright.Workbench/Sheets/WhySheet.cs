@@ -20,6 +20,7 @@ internal static class WhySheet
             "tray" => WhyTray.Write(paper, designed, rest),
             "feed" => WhyFeed.Write(paper, designed, rest),
             "channel" => WhyChannel.Write(paper, designed, rest),
+            "down" => WhyDown.Write(paper, designed, rest),
             _ => paper.Unknown("Where a number comes from", $"No number is called '{paper.Thing}'."),
         };
     }

@@ -1,7 +1,9 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings;
 using Lanewright.Engineering.Cost;
+using Lanewright.Rules;
 
 namespace Lanewright.Tests.Workbench;
 
@@ -11,7 +13,7 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
     [Fact]
     public void Parts_AreTheSumOfWhatNeedsThem()
     {
-        var designed = Expect.Designed(Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"));
+        var designed = Demo();
         foreach (var name in designed.Parts.Select(p => p.Item.Name).Distinct())
         {
             var origins = PartsTally.OriginsOf(designed.Plan, designed.Design, designed.Lines, designed.Plant, name);
@@ -40,6 +42,29 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
         Assert.NotNull(told);
         Assert.Contains(All(sum, "td"), d => NumberIn(d.Value) == told);
     }
+
+    /// <summary>What is lost with a tray down is told in sums that the figures over the drawing lead to.</summary>
+    [Fact]
+    public async Task Losses_OpenWhatTheyAreTheSumOf()
+    {
+        const string down = "?down=tray%20survey%2Fover-S";
+        var demand = Identifiers.Demand(Demo().Load.Demands.Single(d => d.Demand.Name == "results").Demand.Index);
+        var (_, fabric) = await demo.Get($"fabric/{demand}{down}");
+        foreach (var name in new[] { "hosts cut off", "traffic lost" })
+        {
+            var figure = All(PageOf(fabric), "div").First(d => d.Elements().FirstOrDefault(e => e.Name.LocalName == "dt")?.Value == name);
+            var address = All(figure, "a").First().Attribute("href")!.Value;
+            Assert.EndsWith($"why/down/{demand}{down}", address, StringComparison.Ordinal);
+            var told = NumberIn(All(figure, "a").First().Value);
+            Assert.True(told > 0);
+            var (_, why) = await demo.Get($"why/down/{demand}{down}");
+            Assert.Contains(All(PageOf(why), "tr").Where(r => r.Attribute("class")?.Value == "sum").SelectMany(r => All(r, "td")),
+                d => NumberIn(d.Value) == told);
+        }
+    }
+
+    private static DesignedPlan Demo() =>
+        Expect.Designed(Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"));
 
     /// <summary>The number a text begins with, without its parts of a whole; null where it begins with none.</summary>
     private static decimal? NumberIn(string text) => Regex.Match(text, @"^[0-9\u202f]+(\.[0-9]+)?") is { Success: true } found

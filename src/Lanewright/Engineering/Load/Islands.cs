@@ -42,9 +42,14 @@ internal sealed class Islands
         groups = new(Groups);
     }
 
-    /// <summary>Hosts that are up and hang on no part of the largest island left of those their own group hung on before.</summary>
+    /// <summary>How many hosts <see cref="Cut"/> finds.</summary>
     /// <param name="before">The islands of the whole fabric.</param>
-    public int MembersCut(Islands before)
+    public int MembersCut(Islands before) => Cut(before).Sum(n => graph.Nodes[n].Members);
+
+    /// <summary>Bundles of hosts that are up and hang on no part of the largest island left of those their own group hung on
+    /// before.</summary>
+    /// <param name="before">The islands of the whole fabric.</param>
+    public IEnumerable<int> Cut(Islands before)
     {
         var group = before.groups.Value;
         var members = new Dictionary<(int Group, int Island), int>();
@@ -58,9 +63,11 @@ internal sealed class Islands
         var largest = members.GroupBy(m => m.Key.Group)
             .ToDictionary(g => g.Key, g => g.OrderByDescending(m => m.Value).ThenBy(m => m.Key.Island).First().Key.Island);
         return terminals
-            .Where(n => !largest.TryGetValue(group[graph.OriginOfNode(n)], out var island) || !islandsOf[n].Contains(island))
-            .Sum(n => graph.Nodes[n].Members);
+            .Where(n => !largest.TryGetValue(group[graph.OriginOfNode(n)], out var island) || !islandsOf[n].Contains(island));
     }
+
+    /// <summary>Whether two bundles of hosts hang on one island.</summary>
+    public bool AreJoined(int one, int other) => islandsOf[one].AsSpan().IndexOfAny(islandsOf[other]) >= 0;
 
     /// <summary>For each bundle, the group of bundles that share islands with it, directly or through others.</summary>
     private int[] Groups()
