@@ -123,8 +123,8 @@ internal static class FabricSheet
         foreach (var busy in busiest)
         {
             var (each, parallel) = (busy.Rate.Gigabits, busy.Parallel);
-            table.Row(NodeEntry.Of(paper, map, busy.From), NodeEntry.Of(paper, map, busy.To), Numerals.Whole(parallel), Numerals.Plain(each),
-                Numerals.Plain(Math.Round(each * parallel, 1)), Numerals.Plain(Math.Round(busy.Gigabits, 1)),
+            table.Row(NodeEntry.Of(paper, map, busy.From), NodeEntry.Of(paper, map, busy.To), Numerals.Whole(parallel),
+                Numerals.Plain(each), Numerals.Plain(Math.Round(each * parallel, 1)), Numerals.Plain(Math.Round(busy.Gigabits, 1)),
                 LoadWords.Percent(busy.Utilisation), Numerals.Grouped(busy.ClassSize));
         }
         table.Close();

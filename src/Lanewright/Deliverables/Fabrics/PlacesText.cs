@@ -108,8 +108,15 @@ internal sealed class PlacesText
         var first = inRow[0];
         var x = first.X - (first.Type.Width * (first.Number - 0.5));
         writer.WriteLine($"          {PlanText.Name(name)}: {{ racks: {Numerals.Whole(inRow.Max(r => r.Number))}, "
-            + $"rack: {PlanText.Name(first.Type.Name)}, x: {PlanText.Length(x)}, y: {PlanText.Length(first.Y)} }}");
+            + $"rack: {PlanText.Name(first.Type.Name)}, x: {PlanText.Length(x)}, y: {PlanText.Length(first.Y)}{Fronts(first)} }}");
     }
+
+    private static string Fronts(Rack rack) => rack.Fronts switch
+    {
+        RowSide.Near => ", fronts: near",
+        RowSide.Far => ", fronts: far",
+        _ => "",
+    };
 
     private void Pathway(Pathway pathway)
     {
