@@ -38,7 +38,10 @@ public sealed class LinkClasses
         grid = new LengthGrid(plan.Catalogue, plan.Stock.Select(s => s.Length).OfType<Length>());
         rackTypes = [.. plan.Building.Racks.Select(r => r.Type).Distinct()];
         typeOfRack = [.. plan.Building.Racks.Select(r => (short)rackTypes.IndexOf(r.Type))];
-        endByPort = [.. plan.Devices.Groups.Select(_ => new Dictionary<(int Cage, int Ways), short>())];
+        // Groups laid out alike share what is known of their ports.
+        var known = plan.Devices.Groups.Select(g => g.Layout).Distinct()
+            .ToDictionary(l => l, _ => new Dictionary<(int Cage, int Ways), short>());
+        endByPort = [.. plan.Devices.Groups.Select(g => known[g.Layout])];
         kindOf = StatementKinds.FirstAlike(plan.Statements);
         Trunks = new TrunkWays(plan, route, detours);
         Bundles = CageBundles.Of(plan);

@@ -12,9 +12,9 @@ internal static class BreakoutChoice
     /// <param name="statement">The statement.</param>
     /// <param name="end">Its side.</param>
     /// <param name="linksOf">Links each device needs here, by device.</param>
-    /// <param name="freeCages">How many cages of a device could still run in a mode.</param>
+    /// <param name="hasFreeCages">Whether so many cages of a device could still run in a mode.</param>
     public static (PortMode Mode, bool IsListed) Of(
-        LinkStatement statement, LinkEnd end, IReadOnlyDictionary<int, int> linksOf, Func<int, PortMode, int> freeCages)
+        LinkStatement statement, LinkEnd end, IReadOnlyDictionary<int, int> linksOf, Func<int, PortMode, int, bool> hasFreeCages)
     {
         if (end.Ways is { } ways)
         {
@@ -25,7 +25,7 @@ internal static class BreakoutChoice
         foreach (var mode in ListedModes(end, statement.Rate))
         {
             largest = mode;
-            if (linksOf.All(d => freeCages(d.Key, mode) >= (d.Value + mode.Ways - 1) / mode.Ways)) return (mode, true);
+            if (linksOf.All(d => hasFreeCages(d.Key, mode, (d.Value + mode.Ways - 1) / mode.Ways))) return (mode, true);
         }
         return largest is { } best ? (best, true) : (new PortMode(1, statement.Rate), false);
     }

@@ -21,6 +21,7 @@ internal sealed class DeviceBinder(
     private readonly List<int> rackOf = [];
     private readonly List<short> unitOf = [];
     private readonly List<int> numberInRack = [];
+    private readonly Dictionary<string, CageLayout> layouts = new(StringComparer.Ordinal);
     private long cageCount;
 
     /// <summary>All devices.</summary>
@@ -38,7 +39,7 @@ internal sealed class DeviceBinder(
         if (map.Text("model") is not { } modelName) return;
         if (Names.Item<DeviceModel>(catalogue, "device model", modelName, map.SpanOf("model"), findings) is not { } model) return;
         var cards = CardBinder.Bind(map, model, catalogue, findings);
-        var layout = CageLayout.Of(model, cards ?? []);
+        var layout = LayoutOf(model, cards ?? []);
         var placement = new GroupPlacement(building, isPlaceInDoubt, findings);
         var places = placement.Place(map, model, span);
         var count = places.Count;
@@ -66,6 +67,14 @@ internal sealed class DeviceBinder(
             unitOf.Add((short)place.Unit);
             numberInRack.Add(place.NumberInRack);
         }
+    }
+
+    /// <summary>The layout of a model with its cards: groups of the same share one.</summary>
+    private CageLayout LayoutOf(DeviceModel model, ImmutableArray<CardModel> cards)
+    {
+        var words = string.Join('\n', cards.Select(c => c.Name).Prepend(model.Name));
+        if (!layouts.TryGetValue(words, out var layout)) layouts[words] = layout = CageLayout.Of(model, cards);
+        return layout;
     }
 
     /// <summary>Where the plan describes its feeds, only those can be named.</summary>

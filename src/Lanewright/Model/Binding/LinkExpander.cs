@@ -48,10 +48,13 @@ internal sealed class LinkExpander
             allotment.Reserve(statement.From, DemandId(statement, isFrom: true));
             allotment.Reserve(statement.To, DemandId(statement, isFrom: false));
         }
-        foreach (var statement in statements)
+        long[] most = [.. statements.Select(pairs.CountUpTo)];
+        MakeRoom(most);
+        for (var i = 0; i < statements.Length; i++)
         {
+            var statement = statements[i];
             nameOf[DemandId(statement, isFrom: true)] = nameOf[DemandId(statement, isFrom: false)] = statement.Name;
-            if (!Check(statement)) continue;
+            if (!Check(statement, most[i])) continue;
             Expand(statement);
         }
         var ports = ofLines.Expand(lines, ReportShort);
@@ -61,7 +64,18 @@ internal sealed class LinkExpander
 
     private static int DemandId(LinkStatement statement, bool isFrom) => (statement.Index * 2) + (isFrom ? 0 : 1);
 
-    private bool Check(LinkStatement statement)
+    /// <summary>Columns that need not grow while they are filled.</summary>
+    private void MakeRoom(long[] most)
+    {
+        var room = (int)Math.Min(MostLinks, most.Sum(m => Math.Min(m, MostLinks)));
+        statementOf.EnsureCapacity(room);
+        fromDevice.EnsureCapacity(room);
+        toDevice.EnsureCapacity(room);
+        fromPort.EnsureCapacity(room);
+        toPort.EnsureCapacity(room);
+    }
+
+    private bool Check(LinkStatement statement, long most)
     {
         var from = statement.From.Devices;
         var to = statement.To.Devices;
@@ -77,7 +91,7 @@ internal sealed class LinkExpander
                 $"in-runs needs as many runs on both sides: {from.Length} devices make {LinkRuns.OfFrom(statement)} "
                 + $"and {to.Length} make {LinkRuns.OfTo(statement)}; change from-run or to-run, or leave from-run out to spread evenly");
         }
-        var isBounded = statementOf.Count + pairs.CountUpTo(statement) <= MostLinks;
+        var isBounded = statementOf.Count + most <= MostLinks;
         if (!isBounded)
             findings.Add(ModelFindings.PlanOutOfBounds, statement.Span,
                 $"with '{statement.Name}' the plan has more than {MostLinks} links");
@@ -139,7 +153,7 @@ internal sealed class LinkExpander
         var id = DemandId(statement, isFrom);
         var (mode, isListed) = end.UsesAdapter
             ? (new Catalogues.PortMode(1, statement.Rate), false)
-            : BreakoutChoice.Of(statement, end, links, (device, m) => allotment.FreeCages(device, m, end, id));
+            : BreakoutChoice.Of(statement, end, links, (device, m, least) => allotment.HasFreeCages(device, m, least, end, id));
         var demand = new EndDemand(id, statement.Name, end, mode, isListed, FormFactorsOf(far, statement.Rate));
         allotment.Begin(demand);
         return demand;

@@ -63,12 +63,12 @@ internal sealed class PortAllotment
         }
     }
 
-    /// <summary>How many cages of a device could still be opened in a mode by a side.</summary>
-    public int FreeCages(int device, PortMode mode, LinkEnd end, int demand)
+    /// <summary>Whether so many cages of a device could still be opened in a mode by a side.</summary>
+    public bool HasFreeCages(int device, PortMode mode, int least, LinkEnd end, int demand)
     {
         var group = devices.Group(device);
         var free = 0;
-        for (var cage = 0; cage < group.Layout.Slots.Length; cage++)
+        for (var cage = 0; free < least && cage < group.Layout.Slots.Length; cage++)
         {
             var model = group.Layout.Slots[cage].Cage;
             if (!model.Modes.Contains(mode) || ways[offset[device] + cage] != 0) continue;
@@ -76,7 +76,7 @@ internal sealed class PortAllotment
             if (model.NeighbourLost.Contains(mode) && !(IsOdd(group, cage) && IsNeighbourFree(device, group, cage, demand))) continue;
             free++;
         }
-        return free;
+        return free >= least;
     }
 
     /// <summary>The next port of a device for a side, or null when none is left.</summary>
