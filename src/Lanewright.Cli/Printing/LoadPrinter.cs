@@ -72,9 +72,7 @@ internal static class LoadPrinter
         if (LoadSentences.Ports(study) is { } ports) Screen.Line(ports);
         if (LoadSentences.Collisions(study) is { } collisions) Screen.Line(collisions);
         if (LoadSentences.Queue(study) is { } queue) Screen.Line(queue);
-        if (study.Availability is { } up)
-            Screen.Line($"fits and reaches all hosts {Numerals.Fixed(up.Lower.Percent, 5)} % to "
-                + $"{Numerals.Fixed(up.Upper.Percent, 5)} % of the time");
+        if (LoadSentences.Availability(study) is { } availability) Screen.Line(availability);
         Busiest(study);
         Failures(study);
     }

@@ -28,12 +28,7 @@ public sealed record Judgement(
     /// <summary>Other sets of links named with a finding.</summary>
     private const int MostRelated = 5;
 
-    private readonly Lazy<ImmutableArray<(ClassChoice Choice, Solution Solution)>> judged = new(() => JudgedOf(Design));
-
-    private readonly Lazy<ILookup<string, (ClassChoice Choice, Solution Solution, Check Check)>> spoken = new(() =>
-        JudgedOf(Design)
-            .SelectMany(j => SameCause.Spoken(j.Solution.Checks).Select(c => (j.Choice, j.Solution, Check: c)))
-            .ToLookup(s => s.Check.Name, StringComparer.Ordinal));
+    private readonly JudgedWays ways = new(Design);
 
     /// <summary>Whether reading and binding found no error. What a network is and carries can only be judged of a
     /// plan that is whole.</summary>
@@ -41,10 +36,10 @@ public sealed record Judgement(
 
     /// <summary>The classes that have a way to be made, with each way links of them are made. Where the plan leaves the way
     /// open and none passes, the class is left to the rule that says so.</summary>
-    public ImmutableArray<(ClassChoice Choice, Solution Solution)> Judged => judged.Value;
+    public ImmutableArray<(ClassChoice Choice, Solution Solution)> Judged => ways.All;
 
     /// <summary>The comparisons of one name to speak of, of all that is judged, in its order.</summary>
-    public IEnumerable<(ClassChoice Choice, Solution Solution, Check Check)> SpokenOf(string checkName) => spoken.Value[checkName];
+    public IEnumerable<(ClassChoice Choice, Solution Solution, Check Check)> SpokenOf(string checkName) => ways.SpokenOf(checkName);
 
     /// <summary>Adds a finding about a class of links, or about several of which it is the worst.</summary>
     public void Add(Rule rule, ClassChoice choice, string message, Check? check = null, long? links = null)
@@ -73,14 +68,6 @@ public sealed record Judgement(
     /// <summary>Adds a finding about the plan or a place in it.</summary>
     public void Add(Rule rule, SourceSpan span, string message, string subject = "", long count = 1) =>
         Findings.Add(new Finding(rule.Kind, rule.Kind.Severity, span, message) { Subject = subject, Count = count });
-
-    private static ImmutableArray<(ClassChoice Choice, Solution Solution)> JudgedOf(LinkDesign design) =>
-    [
-        .. from choice in design.Choices
-           where choice.Chosen is not null && (choice.Verdict != Verdict.Fail || choice.IsNamed)
-           from share in choice.Shares
-           select (choice, share.Solution),
-    ];
 
     /// <summary>A link of the class by its ends, and how many more there are.</summary>
     private string ExampleOf(LinkClass link, long count)

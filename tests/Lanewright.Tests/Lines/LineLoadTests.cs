@@ -1,3 +1,4 @@
+using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Engineering.Load;
 
 namespace Lanewright.Tests.Lines;
@@ -39,8 +40,22 @@ public sealed class LineLoadTests
         Assert.Equal(400, study.UnroutedGigabits, 6);
     }
 
-    private static LoadStudy Study(string routes, string duct, string ports) => Expect.Designed(PlanBlock.Compile($$"""
+    // Nothing is known of how often a span is cut where only switches have a rate: the answer says so.
+    [Fact]
+    public void PartsWithoutAFailureRate_AreNamed()
+    {
+        const string rates = "policy: { failure-rates: [ { of: switch, per-year: 0.1, repair: 24 h } ] }";
+        var study = Study("over: [north]", "", "28, 32", rates).Demands.Single();
+        Assert.Contains(FailureKind.Span, study.TakenAsUp);
+        Assert.DoesNotContain(FailureKind.Switch, study.TakenAsUp);
+        Assert.Matches("as if no .*span.* ever failed: no rate is stated", LoadSentences.Availability(study));
+        Assert.Empty(Study("over: [north]", "", "28, 32").Demands.Single().TakenAsUp);
+    }
+
+    private static LoadStudy Study(string routes, string duct, string ports, string policy = "policy: { }") =>
+        Expect.Designed(PlanBlock.Compile($$"""
         lanewright: 1
+        {{policy}}
         sites:
           bay: { halls: { hall: { rows: { A: { racks: 1 } } } } }
           town: { halls: { room: { rows: { B: { racks: 1 } } } } }

@@ -19,6 +19,9 @@ internal sealed class LoadDemandJson(Utf8JsonWriter writer, DemandStudy study, L
         Collisions();
         Incast();
         Interval("availability", study.Availability);
+        writer.WriteStartArray("takenAsUp");
+        foreach (var kind in study.TakenAsUp) writer.WriteStringValue(LoadWords.Failure(kind));
+        writer.WriteEndArray();
         if (answer.Pairs) Pairs();
         writer.WriteEndObject();
     }

@@ -62,19 +62,8 @@ public sealed class LinkChooser
         var shared = candidates.Length > 1 ? SharedPart(candidates) : null;
         foreach (var (link, found) in candidates)
         {
-            choices[link.Index] = shared is null && stock.IsEmpty
-                ? ChooseNew(link, found)
-                : ChooseOne(link, shared is null ? found.All : [.. found.All.Where(s => KeyOf(link, s) == shared)], found);
+            choices[link.Index] = ChooseOne(link, found, shared);
         }
-    }
-
-    /// <summary>Where nothing is in stock the first links of a class are as dear as the last.</summary>
-    private ClassChoice ChooseNew(LinkClass link, FoundSolutions found)
-    {
-        if (found.All.IsEmpty || link.Count == 0) return new ClassChoice(link, found.ByNewPrice, []);
-        var best = found.ByBatchPrice[0];
-        var price = Money.FromHundredths(stock.CostOf(best, link.Count) / link.Count);
-        return new ClassChoice(link, found.ByNewPrice, [new ChosenShare(best, link.Count, price)]);
     }
 
     /// <summary>The part in the shared cage that serves all classes at the least total price; null when none does.</summary>
@@ -111,14 +100,16 @@ public sealed class LinkChooser
         return module is null ? solution.Cable.Name : module.Name + "/" + solution.Cable.Name;
     }
 
-    private ClassChoice ChooseOne(LinkClass link, ImmutableArray<Solution> usable, FoundSolutions found)
+    private ClassChoice ChooseOne(LinkClass link, FoundSolutions found, string? shared)
     {
+        var usable = shared is null ? found.All : [.. found.All.Where(s => KeyOf(link, s) == shared)];
         var shares = ImmutableArray.CreateBuilder<ChosenShare>();
         var left = link.Count;
         ImmutableArray<Solution> ordered = [];
         while (left > 0)
         {
-            ordered = ranking.Order(usable, stock.PriceOf);
+            // Where nothing is in stock the first links of a class are as dear as the last.
+            ordered = shared is null && stock.IsEmpty ? found.ByBatchPrice : ranking.Order(usable, stock.PriceOf);
             if (ordered.IsEmpty) break;
             var best = ordered[0];
             var links = Math.Min(left, Math.Max(1, stock.LinksServed(best)));

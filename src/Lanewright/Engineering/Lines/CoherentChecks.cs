@@ -174,12 +174,11 @@ internal sealed class CoherentChecks(
     private IEnumerable<Check> Amplifier(LineAmplifier amplifier)
     {
         var mark = NoiseMark;
-        var pad = (amplifier.PadBefore.Value > 0 ? $", pad of {Shown(amplifier.PadBefore)} before it" : "")
-            + (amplifier.Pad.Value > 0 ? $", pad of {Shown(amplifier.Pad)} behind it" : "");
+        var pads = string.Concat(amplifier.Pads.Select(p => $", pad of {Shown(p.Loss)} {p.Side} it"));
         var strong = trial.Spread.Value > 0 ? ", " + OfStrongest : "";
         yield return Check.AtMost(
             LineCheckNames.Gain, amplifier.Gain.Value, amplifier.Model.GainMax?.As(g => g.Value), "dB", mark) with
-        { Note = amplifier.Place + pad };
+        { Note = amplifier.Place + pads };
         yield return Check.AtMost(
             LineCheckNames.Output, Total(amplifier).Dbm, amplifier.Model.OutputMax?.As(o => o.Dbm), CheckUnits.Average, mark) with
         { Note = $"{amplifier.Place}, all channels together{strong}" };

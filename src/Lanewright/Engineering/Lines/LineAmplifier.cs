@@ -17,6 +17,13 @@ public sealed record LineAmplifier(
     /// <summary>Whether it stands between the ends of the line.</summary>
     public bool IsBetween => Place.StartsWith("in-line", StringComparison.Ordinal);
 
+    /// <summary>What it is called in a sentence.</summary>
+    public string Words => IsBetween ? Place.Replace("in-line", "in-line amplifier", StringComparison.Ordinal) : $"the {Place}";
+
+    /// <summary>The pads of it that there are, the one before it first.</summary>
+    public IEnumerable<(Decibels Loss, string Side)> Pads =>
+        new[] { (Loss: PadBefore, Side: "before"), (Loss: Pad, Side: "behind") }.Where(p => p.Loss.Value > 0);
+
     /// <summary>Sets an amplifier to bring a level to another.</summary>
     /// <param name="place">Where it stands.</param>
     /// <param name="model">What it is.</param>

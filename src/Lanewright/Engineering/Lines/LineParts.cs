@@ -44,7 +44,7 @@ public static class LineParts
 
     private static IEnumerable<(Decibels Loss, int Count)> Pads(LineDesign design, int channels)
     {
-        foreach (var pad in design.Amplifiers.SelectMany(a => new[] { a.PadBefore, a.Pad }).Where(p => p.Value > 0)) yield return (pad, 1);
+        foreach (var (loss, _) in design.Amplifiers.SelectMany(a => a.Pads)) yield return (loss, 1);
         if (design.ReceiverPad.Value > 0) yield return (design.ReceiverPad, channels);
     }
 

@@ -1,3 +1,5 @@
+using Lanewright.Engineering.Load.Symmetry;
+
 namespace Lanewright.Engineering.Load;
 
 /// <summary>Finds the hosts that one outage cuts off although they are linked to two switches.</summary>
@@ -43,19 +45,9 @@ public static class CutHosts
     /// way between two switches.</summary>
     private static int[] SwitchParts(FabricGraph graph)
     {
-        var part = Enumerable.Range(0, graph.Nodes.Length).ToArray();
-        int Find(int node)
-        {
-            while (part[node] != node) node = part[node] = part[part[node]];
-            return node;
-        }
+        var parts = new UnionFind(graph.Nodes.Length);
         foreach (var link in graph.Links)
-        {
-            if (link.Count == 0 || graph.Nodes[link.A].IsTerminal || graph.Nodes[link.B].IsTerminal) continue;
-            var (a, b) = (Find(link.A), Find(link.B));
-            part[Math.Max(a, b)] = Math.Min(a, b);
-        }
-        for (var node = 0; node < part.Length; node++) part[node] = Find(node);
-        return part;
+            if (link.Count > 0 && !graph.Nodes[link.A].IsTerminal && !graph.Nodes[link.B].IsTerminal) parts.Join(link.A, link.B);
+        return [.. Enumerable.Range(0, graph.Nodes.Length).Select(parts.Find)];
     }
 }

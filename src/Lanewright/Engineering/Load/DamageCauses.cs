@@ -15,7 +15,7 @@ public sealed class DamageCauses
         (whole, left) = (new Islands(intact), new Islands(hurt));
         SentWhole = traffic.TotalGigabits;
         var sending = new FabricTraffic(hurt, traffic);
-        UnsentGigabits = Math.Max(0, SentWhole - sending.Sent);
+        UnsentGigabits = sending.Unsent;
         CutOff = [.. Cut(intact)];
         Stranded = [.. Flows(sending)];
     }

@@ -54,6 +54,9 @@ internal sealed class FabricTraffic
         }
     }
 
+    /// <summary>What is wanted and not sent, in Gb/s: by or to hosts that are down, or by hosts whose links left carry no more.</summary>
+    public double Unsent => Math.Max(0, traffic.TotalGigabits - Sent);
+
     /// <summary>Sets a vector over <see cref="Ends"/> to what each sends to one node, in Gb/s.</summary>
     /// <param name="to">The receiving node of the graph.</param>
     /// <param name="byEnd">The answer.</param>

@@ -28,7 +28,7 @@ internal sealed class OutageTrial
         var cut = new Islands(hurt).MembersCut(whole);
         var down = MembersUp(graph) - MembersUp(hurt);
         var left = new FabricTraffic(hurt, traffic);
-        var unsent = down > 0 || left.IsLess ? Math.Max(0, traffic.TotalGigabits - left.Sent) : 0;
+        var unsent = down > 0 || left.IsLess ? left.Unsent : 0;
         return new OutageEffect(
             loads.MaxUtilisation, busiest < 0 ? busiest : hurt.OriginOfLink(busiest), Math.Max(0, cut - cutWhole), down,
             loads.UnroutedGigabits, loads.UnroutedGigabits + unsent);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Model;
+using Lanewright.Model.Demands;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Load;
@@ -20,7 +21,11 @@ internal sealed class UnitAvailability(Policy policy, ImmutableArray<FailureUnit
     }
 
     private Share Of(FailureKind kind, string model) =>
-        PlanFailures.PartOf(kind) is { } part && policy.RateOf(part, model) is { } rate
+        RateOf(policy, kind, model) is { } rate
             ? Availability.OfUnit(rate.PerYear, TimeSpan.FromHours(rate.Repair.Hours))
             : Share.From(1);
+
+    /// <summary>The rate a policy states for a thing; null for none, and for fibre between sites, which has rates of its own.</summary>
+    public static FailureRate? RateOf(Policy policy, FailureKind kind, string model) =>
+        PlanFailures.PartOf(kind) is { } part ? policy.RateOf(part, model) : null;
 }

@@ -20,6 +20,7 @@ internal sealed class RackBearing
     private readonly PhaseDealer dealer = new();
     private readonly ILookup<int, PowerFeed> feedsOf;
     private readonly HashSet<Hall> fedHalls;
+    private readonly ImmutableArray<string> toldFeeds;
 
     /// <summary>Looks at a group.</summary>
     /// <param name="book">What stands in the racks.</param>
@@ -31,6 +32,7 @@ internal sealed class RackBearing
         thirstiest = moved.MaxBy(d => book.MaximumOf(d));
         feedsOf = plan.Power.SelectMany(f => f.Racks, (feed, rack) => (feed, rack)).ToLookup(f => f.rack, f => f.feed);
         fedHalls = [.. plan.Building.Racks.Where(r => feedsOf.Contains(r.Index)).Select(r => r.Hall)];
+        toldFeeds = [.. group.Feeds.Intersect(plan.Power.Select(f => f.Name))];
         fewestFeeds = moved.Min(d => feedsOf[plan.Devices.RackIndex(d)].Count());
     }
 
@@ -91,9 +93,8 @@ internal sealed class RackBearing
     private bool IsFed(Rack rack)
     {
         var names = feedsOf[rack.Index].Select(f => f.Name).ToHashSet();
-        var isTold = plan.Power.Select(f => f.Name).ToHashSet();
         var least = fedHalls.Contains(rack.Hall) ? Math.Max(1, fewestFeeds) : fewestFeeds;
-        return names.Count >= least && group.Feeds.All(f => names.Contains(f) || !isTold.Contains(f));
+        return names.Count >= least && toldFeeds.All(names.Contains);
     }
 
     /// <summary>Whether no strip of the rack carries too much with so many more, with all feeds up and with one lost.</summary>

@@ -12,7 +12,10 @@ internal sealed class LinePortUnfit() : LineRule("LW5136", nameof(LinePortUnfit)
     {
         var faults = line.Routes.SelectMany(r => r.Terminals.Checks).Where(c => c.Verdict != Verdict.Pass && !c.IsAdvice).ToList();
         if (faults.MaxBy(c => c.Verdict) is not { } worst) return;
-        Say(judgement, line, $"{LineWords.Describe(worst)}; name other ports, another module, or a device whose cages take it",
+        var isThereNone = worst is { Name: CheckNames.ModuleFit, Verdict: Verdict.Unproven };
+        Say(judgement, line, $"{LineWords.Describe(worst)}; "
+            + (isThereNone ? "describe one in a catalogue of your own, or let the line run a type that has one"
+                : "name other ports, another module, or a device whose cages take it"),
             new Evidence(worst.Name, worst.Value, worst.Limit, worst.Unit, worst.Source)
             {
                 Holds = worst is { Unit: "", Verdict: not Verdict.Unproven } ? false : null,

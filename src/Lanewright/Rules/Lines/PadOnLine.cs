@@ -14,8 +14,7 @@ internal sealed class PadOnLine() : LineRule("LW5132", nameof(PadOnLine), Severi
         foreach (var route in line.Routes)
         {
             var design = route.Answer.Design;
-            var pads = design.Amplifiers.Where(a => a.PadBefore.Value > 0).Select(a => $"{Shown(a.PadBefore)} before the {a.Place}")
-                .Concat(design.Amplifiers.Where(a => a.Pad.Value > 0).Select(a => $"{Shown(a.Pad)} behind the {a.Place}")).ToList();
+            var pads = design.Amplifiers.SelectMany(a => a.Pads.Select(p => $"{Shown(p.Loss)} {p.Side} {a.Words}")).ToList();
             if (design.ReceiverPad.Value > 0) pads.Add($"{Shown(design.ReceiverPad)} before each receiver");
             if (pads.Count > 0) ways.Add($"{string.Join(", ", pads)} over {route.Name}");
         }

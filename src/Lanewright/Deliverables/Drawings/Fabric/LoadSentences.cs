@@ -24,6 +24,13 @@ public static class LoadSentences
             + $"none meet with a chance of {LoadWords.Percent(met.Hash.NoCollision)}, the busiest uplink has "
             + $"{Numerals.Plain(Math.Round(met.Hash.BusiestFlows, 2))} and is {LoadWords.Percent(met.BusiestUtilisation)} full";
 
+    /// <summary>The share of time in which the demand fits, and of what it is silent; null where no failure rates are stated.</summary>
+    public static string? Availability(DemandStudy study) => study.Availability is not { } up ? null
+        : $"fits and reaches all hosts {Numerals.Fixed(up.Lower.Percent, 5)} % to {Numerals.Fixed(up.Upper.Percent, 5)} % of the time"
+            + (study.TakenAsUp is { IsEmpty: false } silent
+                ? $", as if no {string.Join(", ", silent.Select(LoadWords.Failure))} ever failed: no rate is stated"
+                : "");
+
     /// <summary>What waits before the receiver of an incast; null for other demands.</summary>
     public static string? Queue(DemandStudy study) => study.Queue is not { } queue ? null
         : $"the receiver is asked for {LoadWords.Percent(queue.Overload)} of what it takes; a burst of all leaves "

@@ -100,11 +100,8 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         if (Pads(amplifier) is { Length: > 0 } pads) canvas.Text(x, y - 48, pads, "small mid soft");
     }
 
-    private static string Pads(LineAmplifier amplifier)
-    {
-        var sizes = new[] { amplifier.PadBefore, amplifier.Pad }.Where(p => p.Value > 0).Select(p => LineSheet.Of(p.Value, "dB")).ToList();
-        return sizes.Count == 0 ? "" : (sizes.Count == 1 ? "pad " : "pads ") + string.Join(", ", sizes);
-    }
+    private static string Pads(LineAmplifier amplifier) =>
+        string.Join(", ", amplifier.Pads.Select(p => $"pad {LineSheet.Of(p.Loss.Value, "dB")} {p.Side}"));
 
     /// <summary>Spans between the ends. Many are folded: pieces of one span of the plan, with huts between, are drawn as one.</summary>
     private void Middle(Canvas canvas, double left, double right)
@@ -140,7 +137,7 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
             if (Design.Amplifiers.FirstOrDefault(a => a.Place == $"in-line {Numerals.Whole(first)}") is not { } between) continue;
             Triangle(canvas, from, Going, 1);
             Triangle(canvas, from, Coming, -1);
-            var gain = TextFit.Short($"{LineSheet.Of(between.Gain.Value, "dB")} {Pads(between)}".TrimEnd(), width, Small);
+            var gain = TextFit.Short($"{LineSheet.Of(between.Gain.Value, "dB")}, {Pads(between)}".TrimEnd(',', ' '), width, Small);
             canvas.Text(from, Going - 20, gain, "small mid soft halo");
         }
     }
