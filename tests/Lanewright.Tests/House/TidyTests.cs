@@ -262,7 +262,8 @@ public sealed partial class TidyTests
         ("CombShape.cs", 0.2), // what amplifiers are set in
         ("CoherentTrial.cs", 30), // bounds of a search
         ("CoherentTrial.cs", 14),
-        ("CoherentTrial.cs", 7),
+        ("CoherentTrial.cs", 21),
+        ("CoherentTrial.cs", 13),
         ("LineBook.cs", 1e-9), // a cost below any that is stated
         ("CoherentTrial.cs", 100), // what a search weighs a lost decibel with
         ("GroupDelay.cs", 60), // bound of a search

@@ -13,10 +13,10 @@ internal sealed class CoherentTrial
 
     private const int Narrowings = 14;
 
-    /// <summary>How far from where two noises put it the best launch is looked for first, and in how many steps.</summary>
-    private const double Near = 1;
+    /// <summary>How far around where two noises put it the best launch is looked for first: a decibel to each side, in tenths, as two
+    /// neighbours of Fibonacci's row.</summary>
+    private static readonly (int Wide, int Narrow) Around = (21, 13);
 
-    private const int FewNarrowings = 7;
     private const double TenthsInDecibel = 10;
     private const int Shares = 4;
 
@@ -32,6 +32,7 @@ internal sealed class CoherentTrial
     private readonly double[] dispersionPenalty;
     private readonly double[] fixedFactor;
     private readonly double[] offsets;
+    private readonly double[] hertz;
     private readonly double[] room;
 
     /// <summary>Takes what is asked, the type, and the stretches between amplifiers.</summary>
@@ -55,6 +56,7 @@ internal sealed class CoherentTrial
         fixedFactor = [.. dispersionPenalty.Select(d => (fixedPenalty + Decibels.From(d)).Ratio)];
         var all = question.Channels.Channels;
         offsets = [.. all.Select(f => f.Terahertz - ((all[0].Terahertz + all[^1].Terahertz) / 2))];
+        hertz = [.. all.Select(f => f.Hertz)];
         room = new double[Count];
         flat = new CombShape(default, Count, hops);
     }
@@ -122,8 +124,9 @@ internal sealed class CoherentTrial
         if (!HasBooster) return unamplified;
         if (question.Launch is { } asked) return asked;
         var highest = Highest(unamplified).Dbm;
-        var high = NearSummit(highest) ?? Best(highest - Range, highest, Narrowings);
         // Amplifiers are set in tenths.
+        if (NearSummit(highest) is { } summit) return Tenths(summit);
+        var high = Best(highest - Range, highest, Narrowings);
         var below = Math.Floor(high * TenthsInDecibel) / TenthsInDecibel;
         var above = PowerLevel.FromDbm(below + (1 / TenthsInDecibel));
         return above.Dbm <= highest && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
@@ -131,7 +134,7 @@ internal sealed class CoherentTrial
 
     /// <summary>Where what amplifiers add falls with the launch and what the glass adds rises with its square, the best is known but for
     /// what else counts, so it is looked for nearby; null where it is not found there.</summary>
-    private double? NearSummit(double highest)
+    private int? NearSummit(double highest)
     {
         var (strong, weak) = (At(PowerLevel.FromDbm(highest), flat), At(PowerLevel.FromDbm(highest - (TenthsInDecibel / 2)), flat));
         var worst = Enumerable.Range(0, Count).MaxBy(strong.Noise);
@@ -139,13 +142,33 @@ internal sealed class CoherentTrial
         if (falling <= 0) return null;
         var perCube = strong.NonlinearInReference(worst) / Squares.Of(strong.LaunchWatts);
         var summit = PowerLevel.FromWatts(NonlinearNoise.BestWatts(falling, perCube)).Dbm;
-        var (low, high) = (summit - Near, Math.Min(summit + Near, highest));
-        if (low >= highest) return null;
-        var found = Best(low, high, FewNarrowings);
+        var (low, top) = ((int)Math.Round(summit * TenthsInDecibel) - (Around.Wide / 2), (int)Math.Floor(highest * TenthsInDecibel));
+        if (low + 1 > top) return null;
+        var found = BestTenth(low, top);
         // At an edge it may lie beyond.
-        const double edge = Near / TenthsInDecibel;
-        return found > low + edge && (high >= highest || found < high - edge) ? found : null;
+        return found > low + 1 && (found == top || found < low + Around.Wide - 1) ? found : null;
     }
+
+    /// <summary>The tenth of a decibel above one and up to the highest where the worth is greatest, nearer than
+    /// <see cref="Around"/>: one new level a step.</summary>
+    private int BestTenth(int low, int top)
+    {
+        var (wide, narrow) = Around;
+        var (atLeft, atRight) = (WorthOf(low + wide - narrow), WorthOf(low + narrow));
+        while (wide > 2)
+        {
+            var isRight = atLeft < atRight;
+            if (isRight) low += wide - narrow;
+            (wide, narrow) = (narrow, wide - narrow);
+            if (wide <= 2) break;
+            (atLeft, atRight) = isRight ? (atRight, WorthOf(low + narrow)) : (WorthOf(low + wide - narrow), atLeft);
+        }
+        return low + 1;
+
+        double WorthOf(int tenth) => tenth > top ? double.NegativeInfinity : Worth(Tenths(tenth));
+    }
+
+    private static PowerLevel Tenths(int tenths) => PowerLevel.FromDbm(tenths / TenthsInDecibel);
 
     /// <summary>Where between two levels the worth is greatest: it rises to one summit and falls, so the golden section finds it, with
     /// one new level a step.</summary>
@@ -205,8 +228,8 @@ internal sealed class CoherentTrial
     /// <summary>Levels and noises at a launch.</summary>
     private CombState At(PowerLevel launch, CombShape shape)
     {
-        var amplifiers = ImmutableArray.CreateBuilder<LineAmplifier>();
-        var state = new CombState(Count, transmitterNoise, perReference, shape);
+        var amplifiers = ImmutableArray.CreateBuilder<LineAmplifier>(hops.Length + 1);
+        var state = new CombState(Count, hops.Length, transmitterNoise, perReference, shape);
         var level = Transmitter - question.MultiplexerLoss;
         if (HasBooster && have.Booster is { } booster)
             level = Amplify(state, amplifiers, Set("booster", booster, level, launch), null);
@@ -230,7 +253,7 @@ internal sealed class CoherentTrial
             }
         }
         state.Finish(level - question.MultiplexerLoss, type.RxMax?.Value - Spread, offsets);
-        state.Amplifiers = amplifiers.ToImmutable();
+        state.Amplifiers = amplifiers.DrainToImmutable();
         state.Launch = launch;
         return state;
     }
@@ -289,7 +312,7 @@ internal sealed class CoherentTrial
         {
             var watts = plain * (tilt is null ? 1 : room[i] * state.Shape.Ratio(i));
             state.AddAmplified(i, noise > 0
-                ? noise * question.Channels.Channels[i].Hertz / watts
+                ? noise * hertz[i] / watts
                 : set.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, PowerLevel.FromWatts(watts)).Ratio : 0);
         }
         return set.Output;

@@ -131,8 +131,18 @@ internal sealed class SiteMap
     private void Mark(Canvas canvas, Site site)
     {
         var (x, y) = At(site);
-        if (designed.Plan.Building.Halls.Any(h => h.Site == site.Name)) canvas.Box(x - 8, y - 8, 16, 16, "full");
-        else canvas.Circle(x, y, 6, "hollow");
+        var half = HalfOf(site);
+        if (designed.Plan.Building.Halls.Any(h => h.Site == site.Name)) canvas.Box(x - half, y - half, 2 * half, 2 * half, "full");
+        else canvas.Circle(x, y, half * 0.75, "hollow");
+    }
+
+    /// <summary>Half the size of a mark: sites that lie close by one another have small ones, with the span between in sight.</summary>
+    private double HalfOf(Site site)
+    {
+        var (x, y) = At(site);
+        var nearest = sites.Where(s => s != site).Select(s => Math.Sqrt(Math.Pow(At(s).X - x, 2) + Math.Pow(At(s).Y - y, 2)))
+            .DefaultIfEmpty(double.PositiveInfinity).Min();
+        return Math.Clamp(nearest * 0.3, 2.5, 8);
     }
 
     /// <summary>Names of sites first, then spans that lines use, then the others as far as there is room.</summary>
