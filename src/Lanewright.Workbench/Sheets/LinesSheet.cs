@@ -15,7 +15,7 @@ internal static class LinesSheet
         if (designed.Plan.Lines.IsEmpty)
             return paper.Nothing("Lines", "The plan has no line between sites. The page of the language tells how one is described.");
         paper.Heading("Lines");
-        new ReportLines(paper.Markup, designed).Write();
+        new ReportLines(paper.Markup, designed, (what, route) => paper.Site.To("why", $"{what}/{route}")).Write();
         var names = designed.Lines.Value.Lines
             .SelectMany(l => l.Routes.SelectMany((r, route) => r.Answer.Design.Channels.Select((_, channel) =>
                 WhyChannel.Name(l.Statement.Index, route, channel))))

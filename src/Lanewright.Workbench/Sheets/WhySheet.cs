@@ -1,3 +1,5 @@
+using Lanewright.Deliverables.Report;
+
 namespace Lanewright.Workbench.Sheets;
 
 /// <summary>Where a number comes from: the lines it is the sum of, or the steps it was reckoned in.</summary>
@@ -19,6 +21,8 @@ internal static class WhySheet
             "length" => WhyLength.Write(paper, designed, rest),
             "tray" => WhyTray.Write(paper, designed, rest),
             "feed" => WhyFeed.Write(paper, designed, rest),
+            ReportLines.Delay => WhyDelay.Write(paper, designed, rest),
+            ReportLines.Uptime => WhyUptime.Write(paper, designed, rest),
             "channel" => WhyChannel.Write(paper, designed, rest),
             "down" => WhyDown.Write(paper, designed, rest),
             _ => paper.Unknown("Where a number comes from", $"No number is called '{paper.Thing}'."),

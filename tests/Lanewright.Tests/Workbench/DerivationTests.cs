@@ -63,6 +63,51 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
         }
     }
 
+    /// <summary>The delay of a route is that of its spans: length times group index over the speed of light, 299 792.458 km/s
+    /// (SI).</summary>
+    [Theory]
+    [InlineData("W01a")]
+    [InlineData("W01b")]
+    public async Task Delay_OpensItsSpans(string route)
+    {
+        var told = Number((await Linked($"why/delay/{route}")).Value);
+        var (_, why) = await demo.Get($"why/delay/{route}");
+        var spans = Rows(why, "").Select(r => Number(r[2]) * Number(r[3]) / 0.299792458).ToList();
+        Assert.NotEmpty(spans);
+        Assert.Equal(spans.Sum(), told, 0.06);
+        Assert.Equal(told, Number(Rows(why, "sum").Single()[4]), 0.06);
+    }
+
+    /// <summary>Things in a row work together, and of two routes only both at once take a line: textbook algebra of series and
+    /// parallel.</summary>
+    [Fact]
+    public async Task TimeOfALine_OpensWhatItIsMadeOf()
+    {
+        var told = (await Linked("why/uptime/W01a")).Value;
+        var (_, why) = await demo.Get("why/uptime/W01a");
+        Assert.Equal(told, Rows(why, "sum").Single()[2]);
+        Assert.Contains("works again after 12 h", why, StringComparison.Ordinal);
+        var rows = Rows(why, "").ToLookup(r => r[0].StartsWith("fibre of ", StringComparison.Ordinal)
+            || r[0].StartsWith("sites on ", StringComparison.Ordinal) ? r[0]["fibre of ".Length..] : "", r => Number(r[2]) / 100);
+        var routes = rows.Where(r => r.Key.Length > 0).Select(r => r.Aggregate(1.0, (all, up) => all * up)).ToList();
+        Assert.Equal(2, routes.Count);
+        Assert.Equal(100 * rows[""].Aggregate(1.0, (all, up) => all * up) * (1 - routes.Aggregate(1.0, (down, up) => down * (1 - up))),
+            Number(told), 2e-6);
+    }
+
+    private async Task<XElement> Linked(string address)
+    {
+        var (_, lines) = await demo.Get("lines");
+        return All(PageOf(lines), "a").First(a => a.Attribute("href")!.Value.EndsWith(address, StringComparison.Ordinal));
+    }
+
+    /// <summary>Cells of the rows of a page that look so.</summary>
+    private static IEnumerable<string[]> Rows(string page, string style) => All(PageOf(page), "tbody").SelectMany(b => All(b, "tr"))
+        .Where(r => (r.Attribute("class")?.Value ?? "") == style).Select(r => All(r, "td").Select(d => d.Value).ToArray());
+
+    private static double Number(string text) =>
+        double.Parse(text.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+
     private static DesignedPlan Demo() =>
         Expect.Designed(Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"));
 

@@ -76,7 +76,8 @@ public sealed class HostilePageTests
             "why/price", "why/power", "why/verdicts", "why/length/L000001",
             $"why/tray/{Uri.EscapeDataString(hall[0])}/" + Uri.EscapeDataString("<img src=p onerror=alert(13)>"),
             "why/feed/" + Uri.EscapeDataString("<img src=f onerror=alert(15)>"),
-            $"racks/{Uri.EscapeDataString(hall[0])}/{Uri.EscapeDataString(hall[1])}/01", "why/channel/W01a/1", "find?q=img",
+            $"racks/{Uri.EscapeDataString(hall[0])}/{Uri.EscapeDataString(hall[1])}/01",
+            "why/channel/W01a/1", "why/delay/W01a", "why/uptime/W01a", "find?q=img",
             "documents/drawings/E01-front.svg", "fabric?down=" + Uri.EscapeDataString("<img src=x onerror=alert(3)>1"),
         ];
         foreach (var sheet in sheets)

@@ -13,7 +13,7 @@ public sealed class ShotTests(Chromium chromium, OpenedDemo demo) : IClassFixtur
         "links/L000300", "classes/K020", "devices/spine-1", "parts/fixed-32x400", "rules/LW2401", "find?q=spine", "fabric/D05?down=spine-1",
         "why/price", "why/power", "why/devices", "why/cables", "why/rack/bay/survey/A/01",
         "why/verdicts", "why/length/L000300", "why/feed/storage-a", "why/tray/survey/over-S",
-        "why/channel/W01a/1", "plant/headland", "why/down/D06?down=tray%20survey%2Fover-S",
+        "why/channel/W01a/1", "why/delay/W01a", "why/uptime/W01a", "plant/headland", "why/down/D06?down=tray%20survey%2Fover-S",
     ];
 
     public static TheoryData<int, int, ColorScheme> Windows => new()

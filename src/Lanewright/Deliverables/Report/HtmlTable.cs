@@ -37,10 +37,10 @@ internal sealed class HtmlTable
     }
 
     /// <summary>A row of texts.</summary>
-    public void Row(params ReadOnlySpan<string> cells) => Row("", cells);
+    public void Row(params ReadOnlySpan<LinkedText> cells) => Row("", cells);
 
     /// <summary>A row that sums the rows above.</summary>
-    public void Sum(params ReadOnlySpan<string> cells) => Row("sum", cells);
+    public void Sum(params ReadOnlySpan<LinkedText> cells) => Row("sum", cells);
 
     /// <summary>Ends the table.</summary>
     public void Close()
@@ -49,7 +49,7 @@ internal sealed class HtmlTable
         markup.Close();
     }
 
-    private void Row(string style, ReadOnlySpan<string> cells)
+    private void Row(string style, ReadOnlySpan<LinkedText> cells)
     {
         if (style.Length > 0) markup.Open("tr", ("class", style));
         else markup.Open("tr");
@@ -58,13 +58,15 @@ internal sealed class HtmlTable
     }
 
     /// <summary>A verdict that needs action is marked by its box, not by colour alone.</summary>
-    private void Cell(int column, string text)
+    private void Cell(int column, LinkedText cell)
     {
+        var text = cell.Text;
         if (kinds[column] == '#') markup.Open("td", ("class", "n"));
         else if (kinds[column] == '|') markup.Open("td", ("class", "w"));
         else markup.Open("td");
         if (text is ReportWords.Fails) markup.Inline("span", text, ("class", "stop"));
         else if (text is ReportWords.Unproven) markup.Inline("span", text, ("class", "open"));
+        else if (cell.Address.Length > 0) markup.Inline("a", text, ("href", cell.Address));
         else if (kinds[column] == '@' && text.Length > 0) markup.Inline("a", text, ("href", "#" + text));
         else markup.Text(text);
         markup.Close();

@@ -36,7 +36,7 @@ internal sealed class ReportClasses(MarkupWriter markup, DesignedPlan designed, 
                 + "with the worst verdicts are shown.", ("class", "soft"));
     }
 
-    private IEnumerable<(Verdict Rank, string[] Cells)> Rows(Dictionary<string, LinkWay> wayOf, HashSet<string> shown)
+    private IEnumerable<(Verdict Rank, LinkedText[] Cells)> Rows(Dictionary<string, LinkWay> wayOf, HashSet<string> shown)
     {
         var currency = designed.Plan.Currency;
         foreach (var choice in designed.Design.Choices)
@@ -44,7 +44,7 @@ internal sealed class ReportClasses(MarkupWriter markup, DesignedPlan designed, 
             var statement = choice.Class.Statement;
             if (choice.Shares.IsEmpty)
             {
-                var row = new string[16];
+                var row = new LinkedText[16];
                 Array.Fill(row, "");
                 (row[0], row[1], row[2], row[3]) = (Identifiers.Class(choice.Class.Index, 0), statement.Name,
                     Numerals.Grouped(choice.Class.Count), statement.Rate.ToString());

@@ -10,10 +10,19 @@ using Lanewright.Text;
 namespace Lanewright.Deliverables.Report;
 
 /// <summary>The part of the report about lines between sites.</summary>
-internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
+/// <param name="markup">Where it is written.</param>
+/// <param name="designed">The plan.</param>
+/// <param name="wayTo">Where a number of a route leads, by what it is and the route's name; nowhere on paper.</param>
+internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed, Func<string, string, string>? wayTo = null)
 {
     /// <summary>Where the section begins.</summary>
     public const string Anchor = "lines";
+
+    /// <summary>The delay of a route.</summary>
+    public const string Delay = "delay";
+
+    /// <summary>The share of time of a line.</summary>
+    public const string Uptime = "uptime";
 
     /// <summary>Routes shown with drawings at most; the folder of drawings holds more.</summary>
     private const int MostShown = 6;
@@ -39,14 +48,16 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed)
             "#of the time %", "#minutes a year", "#left after worst cut");
         foreach (var line in designed.Lines.Value.Lines)
         {
-            foreach (var route in line.Routes)
+            foreach (var (i, route) in line.Routes.Index())
             {
-                var design = route.Answer.Design;
+                var (design, name) = (route.Answer.Design, Identifiers.Line(line.Statement.Index, i));
                 table.Row(line.Statement.Name, route.Name, Numerals.Plain(Math.Round(route.Length.Kilometres, 2)),
                     LineWords.Name(design.Scheme), design.TypeName, Checks.Word(design.Verdict),
                     design.Worst?.Margin is { } margin ? Numerals.Fixed(margin.Value, 2) : "",
-                    design.Latency is { } delay ? Numerals.Fixed(delay.Value.Nanoseconds / 1000, 1) : "",
-                    LineWords.Percent(line.Availability), Numerals.Fixed(RouteAvailability.MinutesDown(line.Availability), 1),
+                    design.Latency is { } delay
+                        ? new LinkedText(Numerals.Fixed(delay.Value.Nanoseconds / 1000, 1), wayTo?.Invoke(Delay, name) ?? "") : "",
+                    new(LineWords.Percent(line.Availability), wayTo?.Invoke(Uptime, name) ?? ""),
+                    Numerals.Fixed(RouteAvailability.MinutesDown(line.Availability), 1),
                     line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault(""));
             }
         }

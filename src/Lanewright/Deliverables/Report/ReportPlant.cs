@@ -73,7 +73,7 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
         foreach (var state in designed.Plant.Value.Trunks.Take(MostRows))
         {
             var budget = designed.Books.TrunkBudgets.Value[state.Trunk.Index];
-            string[] row =
+            LinkedText[] row =
             [
                 state.Trunk.Name,
                 .. editions.Select(e => state.Tests.FirstOrDefault(t => t.Edition == e)?.Limit is { } limit

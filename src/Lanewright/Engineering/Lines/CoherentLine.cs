@@ -58,13 +58,15 @@ public static class CoherentLine
         Known<Duration>? sum = new Known<Duration>(default, Citation.OfPlan);
         foreach (var span in question.Spans)
         {
-            if (span.Fibre.GroupIndex is not { } index || sum is not { } so) return null;
-            var here = Duration.FromNanoseconds(index.Value * span.Length.Metres * NanosecondsPerMetre);
-            var source = index.Source.Mark > so.Source.Mark ? index.Source : so.Source;
-            sum = new Known<Duration>(so.Value + here, source);
+            if (LatencyOf(span) is not { } here || sum is not { } so) return null;
+            sum = new Known<Duration>(so.Value + here.Value, here.Source.Mark > so.Source.Mark ? here.Source : so.Source);
         }
         return sum;
     }
+
+    /// <summary>Delay of a span in one direction; null when its group index is not known.</summary>
+    public static Known<Duration>? LatencyOf(LineSpan span) => span.Fibre.GroupIndex?
+        .As(index => Duration.FromNanoseconds(index * span.Length.Metres * NanosecondsPerMetre));
 
     private static double NanosecondsPerMetre => 1e9 / (Frequency.Of(GlassSpan.Usual).Hertz * GlassSpan.Usual.Nanometres / 1e9);
 

@@ -11,24 +11,27 @@ namespace Lanewright.Engineering.Lines;
 /// before both; the rest of each fails by itself. Equipment of the line is not in it.</summary>
 internal sealed class LineAvailability(Plan plan)
 {
-    /// <summary>A line with its routes; nothing without any.</summary>
-    public Share Of(LineStatement line, ImmutableArray<LineRoute> routes)
+    /// <summary>A line with its routes.</summary>
+    public LineUptime Of(LineStatement line, ImmutableArray<LineRoute> routes)
     {
-        if (routes.IsEmpty) return default;
         var ends = Works([line.From, line.To]);
-        if (routes is not [var first, var second, ..]) return Share.From(ends * Of(routes[0].Spans, routes[0].Sites).Value);
+        if (routes is not [var first, var second, ..])
+            return new LineUptime(ends, Share.From(1), default, Share.From(1), [.. routes.Select(r => Own(r, 0, []))]);
         var shared = first.Sites[1..^1].Intersect(second.Sites[1..^1]).ToList();
         var (ofFirst, ofSecond) = (InCommon(first, second), InCommon(second, first));
-        var common = ends * Works(shared) * Whole(Math.Min(ofFirst, ofSecond));
-        return RouteAvailability.Either(Own(first, ofFirst), Own(second, ofSecond), Share.From(common));
+        var common = Length.FromKilometres(Math.Min(ofFirst, ofSecond));
+        return new LineUptime(ends, Works(shared), common, Whole(common), [Own(first, ofFirst, shared), Own(second, ofSecond, shared)]);
+    }
 
-        Share Own(LineRoute route, double inCommon) =>
-            Share.From(Whole(route.Length.Kilometres - inCommon) * Works(route.Sites[1..^1].Except(shared)));
+    private RouteUptime Own(LineRoute route, double inCommon, IEnumerable<Site> shared)
+    {
+        var own = Length.FromKilometres(route.Length.Kilometres - inCommon);
+        return new RouteUptime(route.Name, own, Whole(own), Works(route.Sites[1..^1].Except(shared)));
     }
 
     /// <summary>A route by itself: its fibre, and the sites between its ends.</summary>
     public Share Of(ImmutableArray<FibreSpan> spans, ImmutableArray<Site> sites) =>
-        Share.From(Whole(spans.Sum(s => s.Length.Kilometres)) * Works(sites[1..^1]));
+        Share.From(Whole(Length.FromKilometres(spans.Sum(s => s.Length.Kilometres))).Value * Works(sites[1..^1]).Value);
 
     /// <summary>Kilometres of a route that fail with the other: spans of both, and of spans in one duct as much as the shorter one has,
     /// since nobody says how long the duct is.</summary>
@@ -37,9 +40,8 @@ internal sealed class LineAvailability(Plan plan)
         : other.Spans.Where(s => s.Ducts.Intersect(span.Ducts).Any())
             .Select(s => Math.Min(s.Length.Kilometres, span.Length.Kilometres)).DefaultIfEmpty(0).Max());
 
-    private double Whole(double kilometres) => RouteAvailability.Of(
-        Length.FromKilometres(kilometres), plan.Policy.FibreCuts.Value, plan.Policy.FibreRepair.Value).Value;
+    private Share Whole(Length fibre) => RouteAvailability.Of(fibre, plan.Policy.FibreCuts.Value, plan.Policy.FibreRepair.Value);
 
-    private double Works(IEnumerable<Site> sites) =>
-        sites.Aggregate(1.0, (all, site) => all * (site.Availability ?? plan.Policy.SiteAvailability ?? Share.From(1)).Value);
+    private Share Works(IEnumerable<Site> sites) => Share.From(
+        sites.Aggregate(1.0, (all, site) => all * (site.Availability ?? plan.Policy.SiteAvailability ?? Share.From(1)).Value));
 }

@@ -84,7 +84,7 @@ public sealed class LineBook
             IsProven = isProven,
             Conflicts = line.Routes > routes.Length && separating.IsEmpty && isProven && !routes.IsEmpty ? ConflictsOf(line, graph) : [],
             Shared = routes is [var first, var second] ? SharedBy(first.Spans, second.Spans) : [],
-            Availability = availability.Of(line, [.. routes.Where(r => r.Carries)]),
+            Uptime = availability.Of(line, [.. routes.Where(r => r.Carries)]),
             Cuts = CutsOf(line, routes),
         };
     }

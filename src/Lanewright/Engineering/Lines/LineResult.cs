@@ -44,7 +44,10 @@ public sealed record LineResult
             : Routes.Max(r => r.Verdict);
 
     /// <summary>Share of time in which it carries something: no route or one, or either of two, behind the sites that all need.</summary>
-    public Share Availability { get; init; }
+    public Share Availability => Uptime.All;
+
+    /// <summary>What that share is made of.</summary>
+    public required LineUptime Uptime { get; init; }
 
     /// <summary>Difference of delay between its two routes; null with fewer.</summary>
     public Duration? Difference => Routes is [{ Answer.Design.Latency: { } first }, { Answer.Design.Latency: { } second }]
