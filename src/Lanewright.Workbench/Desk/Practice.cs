@@ -23,7 +23,8 @@ internal sealed class Practice
     /// <summary>Whether there is anything left to practise.</summary>
     public bool IsLeft => Rounds < MostRounds && spent < MostTime;
 
-    /// <summary>Judges the texts with an empty line more at the end of the first.</summary>
+    /// <summary>Judges the texts without the last line of the first, and the next time as they are: a change that something follows
+    /// from, and its undoing.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="texts">The texts as they are, by name.</param>
     /// <param name="first">The first file.</param>
@@ -39,7 +40,8 @@ internal sealed class Practice
         try
         {
             if (isWanted()) return;
-            texts[first] = texts.GetValueOrDefault(first, "") + new string('\n', 1 + (Rounds % 2));
+            var text = texts.GetValueOrDefault(first, "");
+            texts[first] = Rounds % 2 > 0 ? WithoutLastLine(text) : text + "\n";
             Compilation.Of(new DeskFiles(folder, texts), first, earlier: earlier, cancel: effort.Token);
         }
         catch (OperationCanceledException) when (effort.IsCancellationRequested)
@@ -56,6 +58,12 @@ internal sealed class Practice
             lock (gate) going = null;
             spent += TimeProvider.System.GetElapsedTime(since);
         }
+    }
+
+    private static string WithoutLastLine(string text)
+    {
+        var whole = text.TrimEnd();
+        return whole[..(whole.LastIndexOf('\n') + 1)];
     }
 
     /// <summary>Ends the round that goes on.</summary>
