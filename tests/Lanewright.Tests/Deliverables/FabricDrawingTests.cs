@@ -52,6 +52,22 @@ public sealed class FabricDrawingTests
         Assert.Contains("230 %", full.Words());
     }
 
+    /// <summary>A word over its bar stands clear of the limit and of the level while all works.</summary>
+    [Fact]
+    public void Words_AreNotStruckThrough()
+    {
+        var demo = Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml");
+        var drawing = Delivered.Xml(demo, "drawings/D05-failures.svg");
+        double[] lines = [.. drawing.Elements(Delivered.Svg + "line")
+            .Where(l => l.Attribute("class")?.Value is "act" or "fine broken").Select(l => l.Real("y1"))];
+        Assert.Equal(2, lines.Length);
+        var words = drawing.Elements(Delivered.Svg + "text").Where(t => t.Attribute("class")?.Value == "small"
+            && t.Attribute("transform") is not null).ToList();
+        Assert.NotEmpty(words);
+        foreach (var word in words)
+            Assert.DoesNotContain(lines, l => word.Real("y") > l && word.Real("y") - TextFit.Width(word.Value, 10.5) < l);
+    }
+
     [Fact]
     public void Curve_HasAStepForEachClass_WhatCostsMostFirst()
     {

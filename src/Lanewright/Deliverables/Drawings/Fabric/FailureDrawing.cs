@@ -152,21 +152,34 @@ internal static class FailureDrawing
                 step.Utilisation.Value > limit ? DrawingStyle.Accent : LoadColour.Of(step.Utilisation));
             canvas.Line(x, top, x + width, top, "ink");
             if (width >= 15) canvas.Text(x + (width / 2), PlotBottom + 16, Numerals.Whole(number), "small mid");
-            Word(canvas, step, x + (width / 2), width, top);
+            Word(canvas, step, x + (width / 2), width, top, [y(study.Intact.Value), y(study.Fabric.Policy.MostUtilisation.Value)]);
         }
         canvas.Text(Left, PlotTop - 8, "fullest link between switches after the failure", "small soft");
     }
 
     /// <summary>The kind stands in its bar, or over it where the bar is too low or would hide it.</summary>
-    private static void Word(Canvas canvas, FailureStep step, double x, double width, double top)
+    private static void Word(Canvas canvas, FailureStep step, double x, double width, double top, double[] lines)
     {
         if (width < LeastForWord) return;
         var isIn = PlotBottom - top > RoomForWord && step.Utilisation.Value is not (> LightUntil and <= DarkFrom);
         var isDark = isIn && step.Utilisation.Value > DarkFrom;
         var word = LoadWords.Failure(step.Kind);
-        if (width >= RoomForWord) canvas.Text(x, isIn ? PlotBottom - 6 : top - 16, word, isDark ? "small light mid" : "small mid");
-        else canvas.Upright(x + 3.5, isIn ? PlotBottom - 6 : top - 16, word, isDark ? "small light" : "small");
+        var isFlat = width >= RoomForWord;
+        var foot = isIn ? PlotBottom - 6 : Clear(top - 16, isFlat ? WordHigh : TextFit.Width(word, WordHigh), lines);
+        if (isFlat) canvas.Text(x, foot, word, isDark ? "small light mid" : "small mid");
+        else canvas.Upright(x + 3.5, foot, word, isDark ? "small light" : "small");
     }
+
+    /// <summary>A word that a line of the plot would strike through stands above the line.</summary>
+    private static double Clear(double foot, double high, double[] lines)
+    {
+        foreach (var line in lines.OrderDescending())
+            if (foot > line - WordClear && foot - high < line + WordClear) foot = line - WordClear;
+        return foot;
+    }
+
+    private const double WordHigh = 10.5;
+    private const double WordClear = 5;
 
     private static void Table(Canvas canvas, ImmutableArray<FailureStep> steps, string leftOut, double top)
     {
