@@ -19,10 +19,8 @@ internal static class WhyChannel
     public static bool Write(SheetPaper paper, DesignedPlan designed, string thing)
     {
         var parts = thing.Split('/');
-        var sheet = designed.Plan.Lines.IsEmpty ? null : LineDrawingSet.Sheets(designed)
-            .FirstOrDefault(s => Identifiers.Line(s.Line.Statement.Index, s.Route) == parts[0]);
-        if (sheet is null || parts.Length < 2 || !Numerals.TryWhole(parts[1], out var number) || number < 1
-            || number > sheet.Design.Channels.Length)
+        if (LineDrawingSet.SheetOf(designed, parts[0]) is not { } sheet || parts.Length < 2
+            || !Numerals.TryWhole(parts[1], out var number) || number < 1 || number > sheet.Design.Channels.Length)
             return paper.Unknown("Channel of a line", $"There is no channel '{thing}'.");
         var channel = sheet.Design.Channels[(int)number - 1];
         paper.Heading($"Margin at {Numerals.Plain(Math.Round(channel.Frequency.Terahertz, 5))} THz",

@@ -1,3 +1,4 @@
+using Lanewright.Deliverables.Drawings.Lines;
 using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Lines.Routes;
 using Lanewright.Quantities;
@@ -12,7 +13,8 @@ internal static class WhyUptime
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper, DesignedPlan designed, string thing)
     {
-        if (WhyDelay.RouteOf(designed, thing) is not (var line, _)) return paper.Unknown("Time of a line", $"There is no route '{thing}'.");
+        if (LineDrawingSet.SheetOf(designed, thing) is not { Line: var line })
+            return paper.Unknown("Time of a line", $"There is no route '{thing}'.");
         var (uptime, policy) = (line.Uptime, designed.Plan.Policy);
         paper.Heading($"How much of the time {line.Statement.Name} carries something",
             "fibre and sites; equipment of the line is not in it");

@@ -46,20 +46,17 @@ internal sealed class ReportLines(MarkupWriter markup, DesignedPlan designed, Fu
     {
         var table = HtmlTable.Open(markup, "line", "way", "#km", "scheme", "type", "verdict", "#smallest margin dB", "#us one way",
             "#of the time %", "#minutes a year", "#left after worst cut");
-        foreach (var line in designed.Lines.Value.Lines)
+        foreach (var sheet in LineDrawingSet.Sheets(designed))
         {
-            foreach (var (i, route) in line.Routes.Index())
-            {
-                var (design, name) = (route.Answer.Design, Identifiers.Line(line.Statement.Index, i));
-                table.Row(line.Statement.Name, route.Name, Numerals.Plain(Math.Round(route.Length.Kilometres, 2)),
-                    LineWords.Name(design.Scheme), design.TypeName, Checks.Word(design.Verdict),
-                    design.Worst?.Margin is { } margin ? Numerals.Fixed(margin.Value, 2) : "",
-                    design.Latency is { } delay
-                        ? new LinkedText(Numerals.Fixed(delay.Value.Nanoseconds / 1000, 1), wayTo?.Invoke(Delay, name) ?? "") : "",
-                    new(LineWords.Percent(line.Availability), wayTo?.Invoke(Uptime, name) ?? ""),
-                    Numerals.Fixed(RouteAvailability.MinutesDown(line.Availability), 1),
-                    line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault(""));
-            }
+            var (line, route, design) = (sheet.Line, sheet.Line.Routes[sheet.Route], sheet.Design);
+            table.Row(line.Statement.Name, route.Name, Numerals.Plain(Math.Round(route.Length.Kilometres, 2)),
+                LineWords.Name(design.Scheme), design.TypeName, Checks.Word(design.Verdict),
+                design.Worst?.Margin is { } margin ? Numerals.Fixed(margin.Value, 2) : "",
+                design.Latency is { } delay ? Linked(Numerals.Fixed(delay.Value.Nanoseconds / 1000, 1), Delay) : "",
+                Linked(LineWords.Percent(line.Availability), Uptime), Numerals.Fixed(RouteAvailability.MinutesDown(line.Availability), 1),
+                line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault(""));
+
+            LinkedText Linked(string text, string what) => new(text, wayTo?.Invoke(what, sheet.Name) ?? "");
         }
         table.Close();
         foreach (var line in designed.Lines.Value.Lines)

@@ -32,7 +32,6 @@ internal sealed class CoherentTrial
     private readonly double[] dispersionPenalty;
     private readonly double[] fixedFactor;
     private readonly double[] offsets;
-    private readonly double[] hertz;
     private readonly double[] room;
 
     /// <summary>Takes what is asked, the type, and the stretches between amplifiers.</summary>
@@ -56,7 +55,6 @@ internal sealed class CoherentTrial
         fixedFactor = [.. dispersionPenalty.Select(d => (fixedPenalty + Decibels.From(d)).Ratio)];
         var all = question.Channels.Channels;
         offsets = [.. all.Select(f => f.Terahertz - ((all[0].Terahertz + all[^1].Terahertz) / 2))];
-        hertz = [.. all.Select(f => f.Hertz)];
         room = new double[Count];
         flat = new CombShape(default, Count, hops);
     }
@@ -126,10 +124,9 @@ internal sealed class CoherentTrial
         var highest = Highest(unamplified).Dbm;
         // Amplifiers are set in tenths.
         if (NearSummit(highest) is { } summit) return Tenths(summit);
-        var high = Best(highest - Range, highest, Narrowings);
-        var below = Math.Floor(high * TenthsInDecibel) / TenthsInDecibel;
-        var above = PowerLevel.FromDbm(below + (1 / TenthsInDecibel));
-        return above.Dbm <= highest && Worth(above) > Worth(PowerLevel.FromDbm(below)) ? above : PowerLevel.FromDbm(below);
+        var below = (int)Math.Floor(Best(highest - Range, highest, Narrowings) * TenthsInDecibel);
+        var (lower, upper) = (Tenths(below), Tenths(below + 1));
+        return upper.Dbm <= highest && Worth(upper) > Worth(lower) ? upper : lower;
     }
 
     /// <summary>Where what amplifiers add falls with the launch and what the glass adds rises with its square, the best is known but for
@@ -155,15 +152,14 @@ internal sealed class CoherentTrial
     {
         var (wide, narrow) = Around;
         var (atLeft, atRight) = (WorthOf(low + wide - narrow), WorthOf(low + narrow));
-        while (wide > 2)
+        while (true)
         {
             var isRight = atLeft < atRight;
             if (isRight) low += wide - narrow;
             (wide, narrow) = (narrow, wide - narrow);
-            if (wide <= 2) break;
+            if (wide <= 2) return low + 1;
             (atLeft, atRight) = isRight ? (atRight, WorthOf(low + narrow)) : (WorthOf(low + wide - narrow), atLeft);
         }
-        return low + 1;
 
         double WorthOf(int tenth) => tenth > top ? double.NegativeInfinity : Worth(Tenths(tenth));
     }
@@ -228,8 +224,8 @@ internal sealed class CoherentTrial
     /// <summary>Levels and noises at a launch.</summary>
     private CombState At(PowerLevel launch, CombShape shape)
     {
-        var amplifiers = ImmutableArray.CreateBuilder<LineAmplifier>(hops.Length + 1);
-        var state = new CombState(Count, hops.Length, transmitterNoise, perReference, shape);
+        var amplifiers = ImmutableArray.CreateBuilder<LineAmplifier>();
+        var state = new CombState(Count, transmitterNoise, perReference, shape);
         var level = Transmitter - question.MultiplexerLoss;
         if (HasBooster && have.Booster is { } booster)
             level = Amplify(state, amplifiers, Set("booster", booster, level, launch), null);
@@ -253,7 +249,7 @@ internal sealed class CoherentTrial
             }
         }
         state.Finish(level - question.MultiplexerLoss, type.RxMax?.Value - Spread, offsets);
-        state.Amplifiers = amplifiers.DrainToImmutable();
+        state.Amplifiers = amplifiers.ToImmutable();
         state.Launch = launch;
         return state;
     }
@@ -312,7 +308,7 @@ internal sealed class CoherentTrial
         {
             var watts = plain * (tilt is null ? 1 : room[i] * state.Shape.Ratio(i));
             state.AddAmplified(i, noise > 0
-                ? noise * hertz[i] / watts
+                ? noise * question.Channels.Channels[i].Hertz / watts
                 : set.Model.Mask is { } mask ? 1 / AmplifierNoise.ByMask(mask.Value, PowerLevel.FromWatts(watts)).Ratio : 0);
         }
         return set.Output;

@@ -5,7 +5,7 @@ namespace Lanewright.Engineering.Lines;
 
 /// <summary>Levels and noises of all channels at the receivers, for one launch. Noises are shares of the signal; those of amplifiers and
 /// transmitters in the reference width, those of the glass in the width of a channel.</summary>
-internal sealed class CombState(int channels, int stretches, double transmitterNoise, double widthPerReference, CombShape shape)
+internal sealed class CombState(int channels, double transmitterNoise, double widthPerReference, CombShape shape)
 {
     private readonly double[] amplified = new double[channels];
     private readonly double[] nonlinear = new double[channels];
@@ -24,7 +24,7 @@ internal sealed class CombState(int channels, int stretches, double transmitterN
     public Decibels Tilt { get; set; }
 
     /// <summary>Raman tilt of each stretch.</summary>
-    public List<RamanTilt> HopTilts { get; } = new(stretches);
+    public List<RamanTilt> HopTilts { get; } = [];
 
     /// <summary>How the launch is spread over the comb.</summary>
     public CombShape Shape => shape;

@@ -95,8 +95,8 @@ public sealed class DemandStudy
 
     /// <summary>Kinds of parts whose failures are tried and whose rate the plan does not state: the share of time takes them as always up.
     /// Spans and ducts between sites are among them; what cuts take is told of each line.</summary>
-    public ImmutableArray<FailureKind> TakenAsUp => Fabric.Policy.FailureRates.IsEmpty || Sweep is not { } sweep ? [] :
-        [.. sweep.Classes.SelectMany(c => c.Units).Select(u => Fabric.Failures[u])
+    public ImmutableArray<FailureKind> TakenAsUp => Fabric.Policy.FailureRates.IsEmpty || Sweep is null ? [] :
+        [.. Fabric.Failures.Select(u => (u.Kind, u.Model)).Distinct()
             .Where(u => UnitAvailability.RateOf(Fabric.Policy, u.Kind, u.Model) is null).Select(u => u.Kind).Distinct().Order()];
 
     /// <summary>What every two failures at once do; null without traffic and under the ideal split.</summary>

@@ -14,15 +14,17 @@ namespace Lanewright.Engineering.Space;
 public sealed class RackBook
 {
     private readonly double[] modules;
-    private readonly ImmutableArray<(double Typical, double Maximum, double Kilograms)> groups;
+    private readonly ImmutableArray<(double Typical, RackLoad Most)> groups;
 
     private RackBook(Plan plan, LinkDesign design, Lazy<LineBook> lines)
     {
         var power = ModulePower.Of(plan, design, lines);
         modules = [.. Enumerable.Range(0, plan.Devices.Count).Select(d => power.Of(d).Value)];
         Plan = plan;
-        groups = [.. plan.Devices.Groups.Select(g => (
-            g.Model.Typical.Value + g.Cards.Sum(c => c.Typical.Value), RackLoad.Of(g.Model, g.Cards).Watts, WeightOf(g).Kilograms))];
+        groups =
+        [
+            .. plan.Devices.Groups.Select(g => (g.Model.Typical.Value + g.Cards.Sum(c => c.Typical.Value), RackLoad.Of(g.Model, g.Cards))),
+        ];
         var inRack = new List<int>[plan.Building.Racks.Length];
         for (var device = 0; device < plan.Devices.Count; device++)
             if (plan.Devices.RackIndex(device) is >= 0 and var rack) (inRack[rack] ??= []).Add(device);
@@ -48,7 +50,7 @@ public sealed class RackBook
     public static RackBook Of(Plan plan, LinkDesign design, Lazy<LineBook> lines) => new(plan, design, lines);
 
     /// <summary>Most power of a device with its cards and modules.</summary>
-    public Watts MaximumOf(int device) => Watts.From(groups[Plan.Devices.Group(device).Index].Maximum + modules[device]);
+    public Watts MaximumOf(int device) => Watts.From(groups[Plan.Devices.Group(device).Index].Most.Watts + modules[device]);
 
     /// <summary>Power of a device under a usual load, modules at their most.</summary>
     public Watts TypicalOf(int device) => Watts.From(groups[Plan.Devices.Group(device).Index].Typical + modules[device]);
@@ -67,7 +69,7 @@ public sealed class RackBook
         rack,
         devices,
         devices.Sum(d => Plan.Devices.Group(d).Model.Units),
-        Mass.FromKilograms(devices.Sum(d => groups[Plan.Devices.Group(d).Index].Kilograms)),
+        Mass.FromKilograms(devices.Sum(d => groups[Plan.Devices.Group(d).Index].Most.Kilograms)),
         Watts.From(devices.Sum(d => TypicalOf(d).Value)),
         Watts.From(devices.Sum(d => MaximumOf(d).Value)))
     {

@@ -143,6 +143,7 @@ internal static class FailureDrawing
     private static void Steps(Canvas canvas, DemandStudy study, ImmutableArray<FailureStep> steps, Func<double, double> y)
     {
         var limit = study.Fabric.Policy.MostUtilisation.Value + LoadWords.Rounding;
+        double[] lines = [.. new[] { study.Intact.Value, study.Fabric.Policy.MostUtilisation.Value }.Select(y).OrderDescending()];
         var number = 0;
         foreach (var (step, x, width) in Placed(steps))
         {
@@ -152,7 +153,7 @@ internal static class FailureDrawing
                 step.Utilisation.Value > limit ? DrawingStyle.Accent : LoadColour.Of(step.Utilisation));
             canvas.Line(x, top, x + width, top, "ink");
             if (width >= 15) canvas.Text(x + (width / 2), PlotBottom + 16, Numerals.Whole(number), "small mid");
-            Word(canvas, step, x + (width / 2), width, top, [y(study.Intact.Value), y(study.Fabric.Policy.MostUtilisation.Value)]);
+            Word(canvas, step, x + (width / 2), width, top, lines);
         }
         canvas.Text(Left, PlotTop - 8, "fullest link between switches after the failure", "small soft");
     }
@@ -170,10 +171,10 @@ internal static class FailureDrawing
         else canvas.Upright(x + 3.5, foot, word, isDark ? "small light" : "small");
     }
 
-    /// <summary>A word that a line of the plot would strike through stands above the line.</summary>
+    /// <summary>A word that a line of the plot would strike through stands above the line; lines come from the lowest up.</summary>
     private static double Clear(double foot, double high, double[] lines)
     {
-        foreach (var line in lines.OrderDescending())
+        foreach (var line in lines)
             if (foot > line - WordClear && foot - high < line + WordClear) foot = line - WordClear;
         return foot;
     }

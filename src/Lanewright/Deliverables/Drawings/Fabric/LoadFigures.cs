@@ -106,7 +106,7 @@ internal sealed class LoadFigures(Canvas canvas, FabricPicture picture, FabricLa
         PictureEdge edge, ((double X, double Y) From, (double X, double Y) To) ends, double along, double wide, double high)
     {
         var (from, to) = ends;
-        var length = Math.Max(1, Math.Sqrt(Math.Pow(to.X - from.X, 2) + Math.Pow(to.Y - from.Y, 2)));
+        var length = Math.Max(1, Plane.Distance(from, to));
         var (across, up) = (-(to.Y - from.Y) / length, (to.X - from.X) / length);
         var off = (Math.Abs(across) * wide / 2) + (Math.Abs(up) * high / 2) + (FabricPainter.WidthOf(edge.Worst) / 2) + 3;
         foreach (var share in Along.Select(a => along + (along > 0.5 ? a : -a)))

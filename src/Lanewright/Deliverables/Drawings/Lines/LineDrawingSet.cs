@@ -38,6 +38,9 @@ internal static class LineDrawingSet
         .. designed.Lines.Value.Lines.SelectMany(l => Enumerable.Range(0, l.Routes.Length).Select(r => new LineSheet(designed.Plan, l, r))),
     ];
 
+    /// <summary>A route by its name; null where there is none.</summary>
+    public static LineSheet? SheetOf(DesignedPlan designed, string name) => Sheets(designed).FirstOrDefault(s => s.Name == name);
+
     /// <summary>The single-line diagram of a route with the cords that lead to it.</summary>
     public static SingleLineDrawing SingleLine(DesignedPlan designed, LineSheet sheet) => new(sheet,
         [.. designed.Lines.Value.Cords.Where(c => c.Line == sheet.Line.Statement.Index && c.Route == sheet.Route)]);

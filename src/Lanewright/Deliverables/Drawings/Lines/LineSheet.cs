@@ -15,8 +15,11 @@ internal sealed record LineSheet(Plan Plan, LineResult Line, int Route)
     /// <summary>How it is built.</summary>
     public LineDesign Design => Line.Routes[Route].Answer.Design;
 
+    /// <summary>Its name among drawings, cables and derivations.</summary>
+    public string Name => Identifiers.Line(Line.Statement.Index, Route);
+
     /// <summary>The identifier of a drawing of it.</summary>
-    public string Id(string kind) => $"{Identifiers.Line(Line.Statement.Index, Route)}-{kind}";
+    public string Id(string kind) => $"{Name}-{kind}";
 
     /// <summary>The line and its way in words.</summary>
     public string Words => $"{Line.Statement.Name} over {Line.Routes[Route].Name}";

@@ -82,7 +82,7 @@ internal sealed class SiteMap
         ImmutableArray<FibreSpan> alike = [.. designed.Plan.Spans.Where(s =>
             (s.From == span.From && s.To == span.To) || (s.From == span.To && s.To == span.From))];
         var (a, b) = (At(span.From), At(span.To));
-        var length = Math.Max(1, Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2)));
+        var length = Math.Max(1, Plane.Distance(a, b));
         var turn = span.From == alike[0].From ? 1 : -1;
         var aside = (((alike.IndexOf(span) - ((alike.Length - 1) / 2.0)) * 26) + off) * turn;
         var (dx, dy) = (-(b.Y - a.Y) / length * aside, (b.X - a.X) / length * aside);
@@ -139,8 +139,7 @@ internal sealed class SiteMap
     /// <summary>Half the size of a mark: sites that lie close by one another have small ones, with the span between in sight.</summary>
     private double HalfOf(Site site)
     {
-        var (x, y) = At(site);
-        var nearest = sites.Where(s => s != site).Select(s => Math.Sqrt(Math.Pow(At(s).X - x, 2) + Math.Pow(At(s).Y - y, 2)))
+        var nearest = sites.Where(s => s != site).Select(s => Plane.Distance(At(site), At(s)))
             .DefaultIfEmpty(double.PositiveInfinity).Min();
         return Math.Clamp(nearest * 0.3, 2.5, 8);
     }
@@ -206,7 +205,7 @@ internal sealed class SiteMap
     private IEnumerable<(LabelBox Box, (double X, double Y) At, bool IsFar)> Beside(FibreSpan span, double wide, double high)
     {
         var (a, b) = Ends(span);
-        var length = Math.Max(1, Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2)));
+        var length = Math.Max(1, Plane.Distance(a, b));
         var (across, up) = (-(b.Y - a.Y) / length, (b.X - a.X) / length);
         var strokes = Strokes().Count(s => s.Span == span);
         var clear = (Math.Abs(across) * wide / 2) + (Math.Abs(up) * high / 2) + (Math.Max(2, strokes) * Apart / 2) + 3;
