@@ -130,7 +130,7 @@ internal static class FabricBench
                 ? (time, processors, most)
                 : null;
         }
-        catch (System.ComponentModel.Win32Exception)
+        catch (Exception error) when (error is System.ComponentModel.Win32Exception or IOException)
         {
             return null;
         }

@@ -66,7 +66,7 @@ internal static class WaysReference
             process.WaitForExit();
             return process.ExitCode == 0 && Numerals.TryReal(answer.Trim(), out var seconds) ? seconds : null;
         }
-        catch (System.ComponentModel.Win32Exception)
+        catch (Exception error) when (error is System.ComponentModel.Win32Exception or IOException)
         {
             return null;
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Binding;
 using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -11,7 +12,7 @@ public sealed record CatalogueQuery(StandardsLibrary Library, Catalogue Catalogu
 {
     /// <summary>Kinds of item by the word that asks for them.</summary>
     public static ImmutableArray<string> Kinds { get; } =
-        ["switch", "chassis", "host", "panel", "card", "module", "DAC", "AEC", "AOC", "cord", "sundry"];
+        ["switch", "chassis", "host", "panel", "card", "module", "DAC", "AEC", "AOC", "cord", .. CatalogueLanguage.SundryKinds];
 
     /// <summary>Only items of this kind.</summary>
     public string? Kind { get; init; }

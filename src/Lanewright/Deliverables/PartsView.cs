@@ -12,7 +12,7 @@ public static class PartsView
     /// <summary>The table.</summary>
     public static TableView Of(DesignedPlan designed) => new("parts",
     [
-        new("model", 26), new("title", 52), new("kind", 10), new("length-m", 9, ColumnKind.Real), new("type", 20),
+        new("model", 26), new("title", 52), new("kind", 16), new("length-m", 9, ColumnKind.Real), new("type", 20),
         new("needed", 9, ColumnKind.Whole),
         new("existing", 9, ColumnKind.Whole), new("from-stock", 10, ColumnKind.Whole), new("spares", 8, ColumnKind.Whole),
         new("to-buy", 9, ColumnKind.Whole), new("unit-price", 12, ColumnKind.Money),
@@ -33,8 +33,8 @@ public static class PartsView
         CardModel => "card",
         ModuleModel => "module",
         AssemblyModel assembly => assembly.Medium switch { CableMedium.Dac => "DAC", CableMedium.Aec => "AEC", _ => "AOC" },
-        CordModel => "cord",
-        _ => "sundry",
+        SundryModel small => small.Kind,
+        _ => "cord",
     };
 
     /// <summary>How well the price of a line of the list is known.</summary>

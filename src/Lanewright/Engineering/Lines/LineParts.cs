@@ -20,7 +20,8 @@ public static class LineParts
     {
         if (design.TypeName.Length == 0) return [];
         var parts = ImmutableArray.CreateBuilder<(ICatalogueItem, int)>();
-        var cheapest = Modules(catalogue, design.TypeName).FirstOrDefault() ?? (ICatalogueItem)Missing($"{design.TypeName} module");
+        var cheapest = Modules(catalogue, design.TypeName).FirstOrDefault()
+            ?? (ICatalogueItem)Missing(LineRole.None, $"{design.TypeName} module");
         var (from, to) = (terminals?.From ?? cheapest, terminals?.To ?? cheapest);
         if (from.Name == to.Name) parts.Add((from, 2 * channels));
         else parts.AddRange((from, channels), (to, channels));
@@ -54,20 +55,22 @@ public static class LineParts
         var kind = scheme == LineScheme.CoarseDirect ? coarse : "";
         return catalogue.Sundries.Where(s => s.LineRole == LineRole.Multiplexer && s.Serves.StartsWith(kind, StringComparison.Ordinal)
                 && Numerals.TryWhole(s.Serves.AsSpan(kind.Length), out var most) && most >= channels)
-            .OrderBy(s => s.Price).FirstOrDefault() ?? Missing($"multiplexer for {kind}{Numerals.Whole(channels)} channels");
+            .OrderBy(s => s.Price).FirstOrDefault()
+            ?? Missing(LineRole.Multiplexer, $"multiplexer for {kind}{Numerals.Whole(channels)} channels");
     }
 
     /// <summary>The amplifier of the catalogue; one that is quieter than its kind nobody sells by that name.</summary>
     private static SundryModel Amplifier(Catalogue catalogue, AmplifierModel model) => model is { IsQuieter: true, Figure: { } figure }
-        ? Missing($"{model.Name} amplifier of {Numerals.Unit(Math.Round(figure.Value.Value, 2), "dB")} noise figure")
+        ? Missing(LineRole.Amplifier, $"{model.Name} amplifier of {Numerals.Unit(Math.Round(figure.Value.Value, 2), "dB")} noise figure")
         : Find(catalogue, LineRole.Amplifier, model.Name, $"{model.Name} amplifier");
 
     private static SundryModel Find(Catalogue catalogue, LineRole role, string serves, string otherwise) => catalogue.Sundries
-        .Where(s => s.LineRole == role && s.Serves == serves).OrderBy(s => s.Price).FirstOrDefault() ?? Missing(otherwise);
+        .Where(s => s.LineRole == role && s.Serves == serves).OrderBy(s => s.Price).FirstOrDefault() ?? Missing(role, otherwise);
 
     private static SundryModel Pad(Catalogue catalogue, Decibels loss) => catalogue.Sundries
         .Where(s => s.LineRole == LineRole.Pad && Numerals.TryReal(s.Serves, out var most) && most >= loss.Value)
-        .OrderBy(s => s.Price).FirstOrDefault() ?? Missing($"pad of {Numerals.Unit(Math.Ceiling(loss.Value), "dB")}");
+        .OrderBy(s => s.Price).FirstOrDefault() ?? Missing(LineRole.Pad, $"pad of {Numerals.Unit(Math.Ceiling(loss.Value), "dB")}");
 
-    private static SundryModel Missing(string what) => new() { Name = what, Title = $"{what}, not in the catalogue" };
+    private static SundryModel Missing(LineRole role, string what) =>
+        new() { Name = what, Title = $"{what}, not in the catalogue", LineRole = role };
 }

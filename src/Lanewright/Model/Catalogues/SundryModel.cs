@@ -31,6 +31,19 @@ public sealed record SundryModel : ICatalogueItem
     /// <summary>On a line: the type it runs, the wavelengths it takes, or the amplifier it is; empty for anything else.</summary>
     public string Serves { get; init; } = "";
 
+    /// <summary>What it is, by the word that catalogues use.</summary>
+    public string Kind => this switch
+    {
+        { LineRole: LineRole.Multiplexer } => "line-multiplexer",
+        { LineRole: LineRole.Amplifier } => "line-amplifier",
+        { LineRole: LineRole.Pad } => "line-pad",
+        { Cassette: not null } => "cassette",
+        { Coupling: not null } => "array-adapter",
+        { Attenuation: not null } => "attenuator",
+        { Adapts.Length: > 0 } => "adapter",
+        _ => "unknown",
+    };
+
     /// <summary>Most power it draws.</summary>
     public Watts Power { get; init; }
 

@@ -235,9 +235,11 @@ internal sealed class SiteMap
             var tag = designed.Lines.Value.Lines.Length > 1 ? Letter(number) + " " : "";
             var ways = line.Routes.Select((r, i) =>
                 $"{(i == 0 ? "solid" : "broken")}: {r.Name}, {LineSheet.Of(r.Length.Kilometres, "km")}");
-            var left = line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault("0G");
+            var left = line.Capacity == default
+                ? "no route passes, so that it carries nothing"
+                : $"{line.Capacity}; left after the worst cut {line.Cuts.Select(c => c.Left.ToString()).FirstOrDefault("nothing")}";
             yield return TextFit.Short(
-                $"{tag}{line.Statement.Name}, {line.Capacity}: {string.Join("; ", ways)}; left after the worst cut {left}",
+                $"{tag}{line.Statement.Name}: {string.Join("; ", ways)}; {left}",
                 Sheet.Width - (2 * Sheet.Margin), 12);
         }
     }
