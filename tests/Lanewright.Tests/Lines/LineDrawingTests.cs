@@ -52,6 +52,22 @@ public sealed class LineDrawingTests
         AssertApart(texts);
     }
 
+    // No amplifier makes up for 700 km of fibre in one span.
+    [Theory]
+    [InlineData("2 km", "400G; left after the worst cut 0G")]
+    [InlineData("700 km", "no route passes, so that it carries nothing")]
+    public void LegendOfTheMap_TellsWhatALineCarries(string length, string told)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { bay: { }, cape: { } }
+            spans: { coast: { from: bay, to: cape, length: {{length}} } }
+            lines: { away: { from: bay, to: cape, type: 400ZR, channels: 1 } }
+            """);
+        var legend = Texts(judged, "M01-map", "").Single(t => t.Value.StartsWith("away: ", StringComparison.Ordinal));
+        Assert.EndsWith(told, legend.Value, StringComparison.Ordinal);
+    }
+
     // Twelve spans of the plan are too many to read one by one: the first and the last are drawn, and the others told by their number.
     [Theory]
     [InlineData("W01a-power", "8 more spans, 400 km")]
