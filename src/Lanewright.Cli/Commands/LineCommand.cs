@@ -93,7 +93,7 @@ internal sealed class LineCommand
         if (parsed.GetValue(json)) Screen.Document(stream => LineJson.Write(
             answer, CatalogueBinder.Shipped, PlanLanguage.ShippedCurrency, swept, stream));
         else LinePrinter.Print(answer, CatalogueBinder.Shipped, PlanLanguage.ShippedCurrency, swept);
-        return answer.Design.Verdict == Verdict.Fail ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+        return answer.Design.Verdict != Verdict.Pass ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
     /// <summary>The lines of a plan. What is wrong with the plan beside its lines is for 'check' to say.</summary>
@@ -121,7 +121,7 @@ internal sealed class LineCommand
             if (faults.Length > 0) FindingPrinter.Print(Screen.Lines, faults);
             foreach (var line in lines) LinePrinter.Print(line, designed.Plan, swept);
         }
-        return faults.Length > 0 || lines.Any(l => l.Verdict == Verdict.Fail) ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
+        return faults.Length > 0 || lines.Any(l => l.Verdict != Verdict.Pass) ? ExitCodes.ErrorsFound : ExitCodes.NoErrors;
     }
 
     private string? Swept(ParseResult parsed)

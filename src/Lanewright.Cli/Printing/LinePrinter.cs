@@ -44,7 +44,8 @@ internal static class LinePrinter
     public static void Print(LineResult line, Plan plan, string? swept)
     {
         Screen.Line("");
-        Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}, "
+        var unproven = line.Routes.Any(r => r.Verdict == Verdict.Unproven) ? " unless what is unproven fails" : "";
+        Screen.Line($"{line.Statement.Name}: {line.Statement.From.Name} to {line.Statement.To.Name}, {line.Capacity}{unproven}, "
             + $"{LineWords.Percent(line.Availability)} of the time by its fibre and sites, equipment not counted");
         if (line.Routes.IsEmpty)
         {
@@ -55,6 +56,7 @@ internal static class LinePrinter
         {
             Screen.Line($"route {Numerals.Whole(route + 1)}: {string.Join(" - ", line.Routes[route].Sites.Select(s => s.Name))} over "
                 + $"{line.Routes[route].Name}, {Numerals.Shown(line.Routes[route].Length.Kilometres, "km")}");
+            if (LineSpanWords.OfPlaces(line.Routes[route]) is { Length: > 0 } places) Screen.Line(places);
             Print(line.Routes[route].Answer, plan.Catalogue, plan.Currency,
                 swept is null ? null : LineSweep.Over(line.Routes[route].Answer, swept));
         }

@@ -33,6 +33,20 @@ public static class LineSpanWords
             : "no expected margin is told: none was held against propagated symbols over such spans, and the plain model stands";
     }
 
+    /// <summary>Where the in-line amplifiers of a route stand and where light goes on without one, in a sentence; empty where every
+    /// joint has one, or none has.</summary>
+    public static string OfPlaces(LineRoute route)
+    {
+        var joints = LineJoint.Of(route);
+        var (with, without) = (joints.Where(j => !j.GoesOn).ToList(), joints.Where(j => j.GoesOn).ToList());
+        return with.Count == 0 || without.Count == 0 ? ""
+            : $"in-line {(with.Count == 1 ? "amplifier" : "amplifiers")} at {List(with)}; patched through without one at {List(without)}";
+    }
+
+    private static string List(List<LineJoint> joints) => joints.Count <= MostTold
+        ? string.Join(", ", joints.Select(j => j.Site))
+        : $"{string.Join(", ", joints.Take(MostTold - 1).Select(j => j.Site))} and {Numerals.Whole(joints.Count - MostTold + 1)} more";
+
     private static string Parts(LineSpan span) => string.Join(", ", span.Parts.Select(p => p.What switch
     {
         "connectors" => $"{Numerals.Whole(span.Connectors)} mated pairs {Numerals.Shown(p.Loss.Value, "dB")}",

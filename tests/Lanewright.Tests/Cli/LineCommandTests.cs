@@ -35,6 +35,16 @@ public sealed class LineCommandTests
         Assert.Equal(33, root.GetProperty("sweep").GetProperty("points").GetArrayLength());
     }
 
+    // What cannot be proved is told as an error of the plan too.
+    [Theory]
+    [InlineData("400ZR", 0)]
+    [InlineData("800ZR", 1)]
+    public void WhatIsUnproven_IsNoSuccess(string type, int code)
+    {
+        using var json = Json($"line --length 80km --type {type} --channels 8 --json", code);
+        Assert.Equal(code == 0 ? "pass" : "unproven", json.RootElement.GetProperty("verdict").GetString());
+    }
+
     // Source: RS(544,514) loses 8.152e-13 of its codewords at 2.4e-4, and four levels make that at a quality of 3.414, the standard's own
     // (an independent reference calculation; derived); a frame of 64 octets is lost without a code with 512 times the share of wrong bits
     // (802.3 task-force mail: 5.12e-10 at 1e-12).

@@ -70,18 +70,38 @@ public sealed class LineDrawingTests
 
     // Twelve spans of the plan are too many to read one by one: the first and the last are drawn, and the others told by their number.
     [Theory]
-    [InlineData("W01a-power", "8 more spans, 400 km")]
+    [InlineData("W01a-power", "8 more spans, 960 km")]
     [InlineData("W01a-single-line", "8 more spans")]
     public void SpansInTheMiddle_AreToldByTheirNumber(string drawing, string told)
     {
         var sites = string.Join(", ", Enumerable.Range(0, 13).Select(i => $"p{i}: {{ }}"));
-        var spans = string.Join("\n", Enumerable.Range(0, 12).Select(i => $"  s{i}: {{ from: p{i}, to: p{i + 1}, length: 50 km }}"));
+        var spans = string.Join("\n", Enumerable.Range(0, 12).Select(i => $"  s{i}: {{ from: p{i}, to: p{i + 1}, length: 120 km }}"));
         var judged = PlanBlock.Compile($$"""
             lanewright: 1
             sites: { {{sites}} }
             spans:
             {{spans}}
             lines: { away: { from: p0, to: p12, type: OR-200G-63.1GBd-QPSK, channels: 8, scheme: coherent-in-line } }
+            """);
+        var texts = Texts(judged, drawing, "mid");
+        Assert.Contains(texts, t => t.Value == told);
+        AssertApart(texts);
+    }
+
+    // 48 spans of 5 km need two amplifiers: what light passes without one is drawn as one.
+    [Theory]
+    [InlineData("W01a-power", "in-line 2")]
+    [InlineData("W01a-single-line", "s32 to s47, 16 spans")]
+    public void SpansThatLightPassesUnamplified_AreDrawnAsOne(string drawing, string told)
+    {
+        var sites = string.Join(", ", Enumerable.Range(0, 49).Select(i => $"p{i}: {{ }}"));
+        var spans = string.Join("\n", Enumerable.Range(0, 48).Select(i => $"  s{i}: {{ from: p{i}, to: p{i + 1}, length: 5 km }}"));
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { {{sites}} }
+            spans:
+            {{spans}}
+            lines: { away: { from: p0, to: p48, type: OR-400G-63.1GBd-16QAM, channels: 8 } }
             """);
         var texts = Texts(judged, drawing, "mid");
         Assert.Contains(texts, t => t.Value == told);

@@ -14,8 +14,8 @@ internal sealed class CoherentChecks(
 {
     /// <summary>The comparisons in their order.</summary>
     public IEnumerable<Check> All() =>
-        [Osnr(), Shannon(), .. Reserve(), .. Power(), .. Band(), .. Filtering(), .. state.Amplifiers.SelectMany(Amplifier), .. Levelling(),
-            .. Advice()];
+        [Osnr(), Shannon(), .. Reserve(), .. Power(), .. Band(), .. Filtering(), .. LowDispersion(),
+            .. state.Amplifiers.SelectMany(Amplifier), .. Levelling(), .. Advice()];
 
     /// <summary>The last places of a sum are no noise.</summary>
     private const double Rounding = 1e-9;
@@ -80,12 +80,19 @@ internal sealed class CoherentChecks(
             {
                 Note = question.Multiplexes ? "with both multiplexers" : "",
             };
-            if (type.HighOsnr is { } quiet && type.RxMin?.Value > state.LowestReceived)
+            // What transmitters send at least without amplifiers no standard prints; the budget holds for it, and a level that is stated
+            // is followed to the receiver.
+            if (question.Transmitter is not null)
+                yield return Check.AtLeast(
+                    LineCheckNames.ReceiveLow, state.LowestReceived.Dbm, (type.RxMinAtHighOsnr ?? type.RxMin)?.As(l => l.Dbm),
+                    CheckUnits.Average, marks);
+            if (type.HighOsnr is { } quiet && type.RxMin is { } usual && usual.Value > state.LowestReceived)
                 yield return Check.AtLeast(
                     LineCheckNames.TransmitterOsnr, (question.TransmitterOsnr ?? type.TransmitterOsnr?.Value)?.Value,
-                    quiet.As(q => q.Value), "dB") with
+                    quiet.As(q => q.Value), "dB",
+                    question.TransmitterOsnr is null ? type.TransmitterOsnr?.Source.Mark ?? Mark.Weak : Mark.Seen) with
                 {
-                    Note = $"what the receivers need where less than {type.RxMin.Value} arrives",
+                    Note = $"what the receivers need where less than {usual.Value} arrives",
                 };
         }
         else
@@ -204,6 +211,24 @@ internal sealed class CoherentChecks(
         };
     }
 
+    /// <summary>Where light hardly spreads, channels mix over the whole span and more than the closed form says.</summary>
+    private IEnumerable<Check> LowDispersion()
+    {
+        var least = question.Spans.Min(LeastDispersion);
+        var limit = question.Standards.LineValue("span", "dispersion-min-closed-form");
+        if (least >= limit.Value) yield break;
+        yield return Check.AtLeast(LineCheckNames.LowDispersion, least, limit, "ps/nm/km").OrUnproven() with
+        {
+            Note = "the closed form of nonlinear noise was not proven on glass with so little dispersion",
+        };
+    }
+
+    /// <summary>Of all channels, without its sign.</summary>
+    private double LeastDispersion(LineSpan span) =>
+        span.Glass is { } glass && (span.MeasuredDispersion ?? span.Fibre.Dispersion?.Value) is { } rate
+            ? channels.Min(c => Math.Abs(glass.DispersionAt(rate, c.Frequency.Wavelength).PicosecondsPerNanometre)) / span.Length.Kilometres
+            : double.PositiveInfinity;
+
     private IEnumerable<Check> Advice()
     {
         // Where a type plans channels so close, its definition has seen to neighbours and filters.
@@ -218,7 +243,7 @@ internal sealed class CoherentChecks(
             };
         }
         var shortest = question.Standards.LineValue("span", "loss-min-closed-form");
-        var least = scheme == LineScheme.InLine ? question.Spans.Min(s => s.Loss) : question.SpanLoss;
+        var least = Stretches.Of(question.Spans, scheme).Min(Stretches.Loss);
         if (least.Value < shortest.Value)
             yield return Check.AtLeast(LineCheckNames.ShortSpan, least.Value, shortest, "dB") with
             {

@@ -79,8 +79,7 @@ public static class CoherentLine
             return $"what light does to itself in {span.Fibre.Name} is not known";
         if (question.Channels.Channels.Length > 1 && question.Spans.FirstOrDefault(s => s.Fibre.RamanSlope is null) is { } dark)
             return $"how much power moves between channels in {dark.Fibre.Name} is not known";
-        var longest = scheme == LineScheme.InLine ? question.Spans.Max(s => s.Loss) : question.SpanLoss;
-        if (longest.Value > NoLightLeft) return Dark;
+        if (Stretches.MostLoss(question.Spans, scheme).Value > NoLightLeft) return Dark;
         var have = question.Equipment;
         if (scheme is LineScheme.Booster or LineScheme.BoosterAndPreamplifier or LineScheme.InLine && have.Booster is null)
             return NoBooster;
@@ -122,7 +121,7 @@ public static class CoherentLine
     private static ImmutableArray<AmplifierModel> Amplifiers(LineQuestion question, LineScheme scheme)
     {
         var have = question.Equipment;
-        var between = scheme == LineScheme.InLine ? Enumerable.Repeat(have.InLine, question.Spans.Length - 1) : [];
+        var between = Enumerable.Repeat(have.InLine, Stretches.Of(question.Spans, scheme).Length - 1);
         IEnumerable<AmplifierModel?> all = scheme switch
         {
             LineScheme.Booster => [have.Booster],
@@ -133,22 +132,21 @@ public static class CoherentLine
         return [.. all.OfType<AmplifierModel>()];
     }
 
-    /// <summary>Spans between amplifiers; alike ones are reckoned once.</summary>
+    /// <summary>Stretches between amplifiers; alike ones of one span are reckoned once.</summary>
     private static ImmutableArray<CombNoise> Hops(LineQuestion question, LineScheme scheme, Frequency width)
     {
-        var spans = question.Spans;
-        if (scheme != LineScheme.InLine) return [Hop(spans)];
         var known = new Dictionary<LineSpan, CombNoise>();
         var hops = ImmutableArray.CreateBuilder<CombNoise>();
-        foreach (var span in spans)
+        foreach (var run in Stretches.Of(question.Spans, scheme))
         {
-            var key = span with { Name = "" };
-            if (!known.TryGetValue(key, out var hop)) known[key] = hop = Hop([span]);
+            var key = run[0] with { Name = "" };
+            if (run.Length > 1 || !known.TryGetValue(key, out var hop))
+            {
+                hop = new(run, [.. run.Select(s => s.Glass).OfType<GlassSpan>()], question.Channels, width);
+                if (run.Length == 1) known[key] = hop;
+            }
             hops.Add(hop);
         }
         return hops.ToImmutable();
-
-        CombNoise Hop(ImmutableArray<LineSpan> over) =>
-            new(over, [.. over.Select(s => s.Glass).OfType<GlassSpan>()], question.Channels, width);
     }
 }

@@ -23,7 +23,8 @@ internal sealed class CombNoise
         {
             var here = isAlike ? glass[0] with { Length = length } : glass[piece];
             var left = 1 / before.Ratio;
-            var slope = (spans[piece].Fibre.RamanSlope?.Value ?? 0) * left;
+            // A single channel has no other to give power to.
+            var slope = comb.Channels.Length > 1 ? (spans[piece].Fibre.RamanSlope?.Value ?? 0) * left : 0;
             var noise = new NonlinearNoise(here, comb.Channels.Length, comb.Spacing, width);
             found.Add((noise, left, slope * GivenWhileMixing(here).Kilometres));
             ramanPerWatt += slope * here.Effective.Kilometres;

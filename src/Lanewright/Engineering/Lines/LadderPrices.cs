@@ -57,7 +57,7 @@ internal sealed class LadderPrices(LineQuestion question)
     {
         LineScheme.Booster or LineScheme.Preamplifier => 1,
         LineScheme.BoosterAndPreamplifier => 2,
-        LineScheme.InLine => Math.Max(2, question.Spans.Length) + 1,
+        LineScheme.InLine => 2 + 1,
         _ => 0,
     };
 }

@@ -81,6 +81,9 @@ public static class LineCheckNames
     /// <summary>Loss of a span below which the closed forms lose accuracy; advice.</summary>
     public const string ShortSpan = "short-span";
 
+    /// <summary>Dispersion below which the closed forms lose accuracy.</summary>
+    public const string LowDispersion = "low-dispersion";
+
     /// <summary>Total power against the next hazard level; advice.</summary>
     public const string FibreLight = "fibre-light";
 }

@@ -75,30 +75,20 @@ internal sealed class LineCords
     /// <summary>Where one span, or a piece of one, meets the next: through amplifiers, or from panel to panel.</summary>
     private static IEnumerable<(int Channel, LinePoint From, LinePoint To)> Between(LineRoute route)
     {
-        var pieces = route.Answer.Design.Spans;
-        var amplifiers = route.Answer.Design.Amplifiers.Where(a => a.IsBetween).ToList();
-        var (at, end, span) = (0.0, route.Spans[0].Length.Kilometres, 0);
-        for (var piece = 0; piece < pieces.Length - 1; piece++)
+        foreach (var joint in LineJoint.Of(route))
         {
-            at += pieces[piece].Length.Kilometres;
-            var isAtSite = Math.Abs(at - end) < Near;
-            var site = isAtSite ? route.Sites[span + 1].Name : $"hut on {route.Spans[span].Name}";
-            var (one, other) = (route.Spans[span].Name, route.Spans[isAtSite ? span + 1 : span].Name);
-            if (isAtSite) end += route.Spans[++span].Length.Kilometres;
-            var (coming, going) = (new LinePoint(site, -1, null, "span " + one), new LinePoint(site, -1, null, "span " + other));
-            if (piece >= amplifiers.Count)
+            var coming = new LinePoint(joint.Site, -1, null, "span " + joint.From);
+            var going = new LinePoint(joint.Site, -1, null, "span " + joint.To);
+            if (joint.GoesOn)
             {
                 yield return (-1, coming, going);
                 continue;
             }
-            var amplifier = new LinePoint(site, -1, null, amplifiers[piece].Place);
+            var amplifier = new LinePoint(joint.Site, -1, null, $"in-line {Numerals.Whole(joint.Amplifier)}");
             yield return (-1, coming, amplifier);
             yield return (-1, amplifier, going);
         }
     }
-
-    /// <summary>Kilometres by which sums of lengths may differ.</summary>
-    private const double Near = 1e-6;
 
     private LineCord Made(LineStatement line, int route, int number, int channel, LinePoint from, LinePoint to)
     {

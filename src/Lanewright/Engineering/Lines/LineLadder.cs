@@ -8,8 +8,8 @@ namespace Lanewright.Engineering.Lines;
 /// <summary>Tries the schemes in their order and takes the cheapest that works; where prices are not known, the first.</summary>
 public static class LineLadder
 {
-    /// <summary>Spans that long ones are divided into at most, all together.</summary>
-    private const int MostSpans = 120;
+    /// <summary>Stretches between amplifiers that are tried at most.</summary>
+    private const int MostStretches = 120;
 
     private static readonly ImmutableArray<LineScheme> Schemes =
     [
@@ -30,7 +30,12 @@ public static class LineLadder
         {
             // A price that is not known stands against none, so that the order of the ladder decides.
             if (best is { } found && !(found.Price?.Total is { } most && prices.MayBeBelow(most, scheme))) continue;
-            if (Try(question, scheme, prices) is not { } design) continue;
+            if (Try(question, scheme, prices) is not { } design)
+            {
+                if (scheme == LineScheme.Coherent && question.Type is null && !prices.Types(scheme).Any())
+                    tried.Add(new TriedScheme(scheme, Verdict.Fail, $"no coherent type of {question.Rate} is known", null));
+                continue;
+            }
             var isWanted = question.Type is not { } type || type.Name == design.TypeName;
             var reason = LineWords.Reason(design, question.LeastMargin);
             if (!isWanted && design.Verdict == Verdict.Pass) reason += $"; {question.Type?.Name} is asked for";
@@ -91,60 +96,31 @@ public static class LineLadder
         return best?.Design ?? nearest;
     }
 
-    /// <summary>As few amplifiers as work; where none do, as many as leave most. Each further one goes where most is lost.</summary>
+    /// <summary>As few amplifiers as work; where none do, as many as leave most.</summary>
     private static LineDesign? InLine(LineQuestion question, WavelengthType type)
     {
-        var pieces = Enumerable.Repeat(1, question.Spans.Length).ToArray();
         var highest = question.Equipment.InLine?.GainMax?.Value;
         LineDesign? nearest = null;
         var (clearest, falls) = (default(Decibels?), 0);
-        while (true)
+        for (var stretches = 2; stretches <= MostStretches; stretches++)
         {
-            if (pieces.Sum() > 1 && !(highest is { } most && LongestPiece(question, pieces) is { } longest && longest.Loss > most))
-            {
-                var made = CoherentLine.Of(question with { Spans = Divided(question, pieces) }, type, LineScheme.InLine);
-                if (made.Verdict == Verdict.Pass) return made;
-                if (nearest is null || IsNearer(made, nearest)) nearest = made;
-                // Penalties rise in steps, and what a step took the next amplifiers may win back; but once they only add noise, more
-                // still will not help.
-                var clear = made.Worst?.GsnrInReference;
-                falls = clear < clearest ? falls + 1 : 0;
-                clearest = clear;
-                if (falls >= FallsThatTell) return nearest;
-            }
-            if (LongestPiece(question, pieces) is not { } next || pieces.Sum() >= MostSpans) break;
-            pieces[next.Span]++;
+            if (AmplifierPlaces.Of(question.Spans, stretches, highest) is not { } spans) break;
+            if (highest is { } most && Stretches.MostLoss(spans, LineScheme.InLine) > most) continue;
+            var made = CoherentLine.Of(question with { Spans = spans }, type, LineScheme.InLine);
+            if (made.Verdict == Verdict.Pass) return made;
+            if (nearest is null || IsNearer(made, nearest)) nearest = made;
+            // Penalties rise in steps, and what a step took the next amplifiers may win back; but once they only add noise, more
+            // still will not help.
+            var clear = made.Worst?.GsnrInReference;
+            falls = clear < clearest ? falls + 1 : 0;
+            clearest = clear;
+            if (falls >= FallsThatTell) return nearest;
         }
         return nearest ?? (question.Spans.Length > 1 ? CoherentLine.Of(question, type, LineScheme.InLine) : null);
     }
 
     /// <summary>Settings in tenths make margins waver a little from one amplifier to the next.</summary>
     private const int FallsThatTell = 3;
-
-    /// <summary>The span that may be divided whose pieces lose most; null where none may.</summary>
-    private static (int Span, Decibels Loss)? LongestPiece(LineQuestion question, int[] pieces)
-    {
-        (int Span, Decibels Loss)? longest = null;
-        for (var i = 0; i < pieces.Length; i++)
-        {
-            if (!question.Spans[i].MayDivide) continue;
-            var loss = question.Spans[i].Loss * (1.0 / pieces[i]);
-            if (longest is not { } so || loss > so.Loss) longest = (i, loss);
-        }
-        return longest;
-    }
-
-    private static ImmutableArray<LineSpan> Divided(LineQuestion question, int[] pieces)
-    {
-        var spans = ImmutableArray.CreateBuilder<LineSpan>();
-        for (var i = 0; i < pieces.Length; i++)
-        {
-            var piece = question.Spans[i].Piece(pieces[i]);
-            for (var n = 1; n <= pieces[i]; n++)
-                spans.Add(pieces[i] == 1 ? piece : piece with { Name = $"{piece.Name} {Numerals.Whole(n)}".TrimStart() });
-        }
-        return spans.ToImmutable();
-    }
 
     private static LineDesign? Nearest(List<LineDesign> designs)
     {

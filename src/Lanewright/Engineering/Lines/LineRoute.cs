@@ -33,4 +33,9 @@ public sealed record LineRoute(
 
     /// <summary>The spans by name.</summary>
     public string Name => string.Join(", ", Spans.Select(s => s.Name));
+
+    /// <summary>The spans by name, of many the first and the last.</summary>
+    public string ShortName => Spans.Length <= MostNamed ? Name : $"{Spans.Length} spans from {Spans[0].Name} to {Spans[^1].Name}";
+
+    private const int MostNamed = 10;
 }

@@ -15,6 +15,9 @@ public sealed record LineSpan
     /// <summary>Whether amplifiers may stand anywhere on it, and not at its ends alone.</summary>
     public bool MayDivide { get; init; }
 
+    /// <summary>Whether light goes on from its end to the next span without an amplifier between.</summary>
+    public bool GoesOn { get; init; }
+
     /// <summary>The kind of fibre.</summary>
     public required LineFibre Fibre { get; init; }
 

@@ -32,10 +32,10 @@ internal static class LineStages
             at += question.Spans[span].Length;
             level -= question.Spans[span].Loss;
             noise += glass[span];
-            var isHopEnd = span == question.Spans.Length - 1 || state.HopTilts.Count > 1;
+            var isHopEnd = span == question.Spans.Length - 1 || (state.HopTilts.Count > 1 && !question.Spans[span].GoesOn);
             if (isHopEnd && hops.TryDequeue(out var tilt)) shift += tilt.At(trial.Offset(worst));
             Add(question.Spans[span].Name.Length > 0 ? question.Spans[span].Name : "span");
-            if (span == question.Spans.Length - 1 || !amplifiers.TryPeek(out var next) || next.Place == "preamplifier") continue;
+            if (!isHopEnd || !amplifiers.TryPeek(out var next) || next.Place == "preamplifier") continue;
             Amplify();
             shift = launched;
             stages[^1] = stages[^1] with { Level = level + shift };
@@ -102,25 +102,21 @@ internal static class LineStages
     /// spans by the squares of nonlinearity, effective length and the light that reaches them.</summary>
     private static double[] NoiseOfSpans(LineQuestion question, CombState state, int channel)
     {
-        var spans = question.Spans;
-        var isEachAmplified = state.HopTilts.Count > 1;
-        var noise = new double[spans.Length];
-        if (isEachAmplified)
+        var runs = Stretches.Of(question.Spans, state.HopTilts.Count > 1 ? LineScheme.InLine : LineScheme.BoosterAndPreamplifier);
+        return [.. runs.SelectMany((run, hop) => Shares(run).Select(share => share * state.Shape.Plain(hop, channel, state.LaunchWatts)
+            / state.WidthPerReference))];
+    }
+
+    private static IEnumerable<double> Shares(ImmutableArray<LineSpan> run)
+    {
+        var (left, noise) = (default(Decibels), new double[run.Length]);
+        for (var span = 0; span < run.Length; span++)
         {
-            for (var span = 0; span < spans.Length; span++)
-                noise[span] = state.Shape.Plain(span, channel, state.LaunchWatts) / state.WidthPerReference;
-            return noise;
-        }
-        var left = default(Decibels);
-        for (var span = 0; span < spans.Length; span++)
-        {
-            if (spans[span].Glass is { } glass)
+            if (run[span].Glass is { } glass)
                 noise[span] = Squares.Of(glass.GammaPerWattKm * glass.Effective.Kilometres / left.Ratio);
-            left += spans[span].Loss;
+            left += run[span].Loss;
         }
         var all = noise.Sum();
-        for (var span = 0; span < spans.Length; span++)
-            noise[span] *= all > 0 ? state.NonlinearInReference(channel) / all : 0;
-        return noise;
+        return noise.Select(n => all > 0 ? n / all : 0);
     }
 }

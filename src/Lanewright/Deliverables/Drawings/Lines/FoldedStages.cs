@@ -17,6 +17,7 @@ internal sealed record FoldedStages(ImmutableArray<LineStage> Stages, int Gap, s
     /// <summary>Folds a line with more stages than there is room for.</summary>
     public static FoldedStages Of(ImmutableArray<LineStage> all, int most)
     {
+        if (all.Length > most) all = Joined(all);
         var spans = Enumerable.Range(1, Math.Max(0, all.Length - 1)).Where(i => all[i].At > all[i - 1].At).ToList();
         if (all.Length <= most || spans.Count <= First + Last + 1) return new FoldedStages(all, -1, "");
         // From the amplifier behind the last of the first spans to the one before the first of the last.
@@ -25,5 +26,26 @@ internal sealed record FoldedStages(ImmutableArray<LineStage> Stages, int Gap, s
         var far = LineSheet.Of((all[to].At - all[from].At).Kilometres, "km");
         var words = $"{Numerals.Whole(left)} more spans, {far}";
         return new FoldedStages([.. all[..(from + 1)], all[to], .. all[(to + 1)..]], from + 1, words);
+    }
+
+    /// <summary>Spans that light passes one after the other without anything between as one.</summary>
+    private static ImmutableArray<LineStage> Joined(ImmutableArray<LineStage> all)
+    {
+        var joined = ImmutableArray.CreateBuilder<LineStage>();
+        var first = "";
+        for (var i = 0; i < all.Length; i++)
+        {
+            if (!IsSpan(i)) first = "";
+            else if (IsSpan(i + 1))
+            {
+                if (first.Length == 0) first = all[i].What;
+                continue;
+            }
+            joined.Add(first.Length > 0 ? all[i] with { What = $"{first} to {all[i].What}" } : all[i]);
+            first = "";
+        }
+        return joined.ToImmutable();
+
+        bool IsSpan(int stage) => stage > 0 && stage < all.Length && all[stage].At > all[stage - 1].At;
     }
 }

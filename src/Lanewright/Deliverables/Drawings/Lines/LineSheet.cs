@@ -22,7 +22,7 @@ internal sealed record LineSheet(Plan Plan, LineResult Line, int Route)
     public string Id(string kind) => $"{Name}-{kind}";
 
     /// <summary>The line and its way in words.</summary>
-    public string Words => $"{Line.Statement.Name} over {Line.Routes[Route].Name}";
+    public string Words => $"{Line.Statement.Name} over {Line.Routes[Route].ShortName}";
 
     /// <summary>The strip at the foot.</summary>
     public TitleBlock Block => TitleBlock.Of(Plan, Line.Statement.Name,

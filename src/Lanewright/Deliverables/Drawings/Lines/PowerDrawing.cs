@@ -26,10 +26,8 @@ internal sealed class PowerDrawing(LineSheet sheet)
 
     private readonly FoldedStages folded = FoldedStages.Of(sheet.Design.Stages, Many);
 
-    /// <summary>Room for texts; null where there is enough for all.</summary>
-    private readonly LabelRoom? room = sheet.Design.Stages.Length > Many
-        ? new LabelRoom(new LabelBox(0, 0, Sheet.Width, CautionY))
-        : null;
+    /// <summary>Room for texts: of two that would lie over one another the second is left out.</summary>
+    private readonly LabelRoom room = new(new LabelBox(0, 0, Sheet.Width, CautionY));
 
     private ImmutableArray<LineStage> Stages => folded.Stages;
 
@@ -118,14 +116,21 @@ internal sealed class PowerDrawing(LineSheet sheet)
     /// <summary>Where a stage begins and ends; the transmitter is a point.</summary>
     private (double From, double To) Columns(int stage)
     {
-        var all = Enumerable.Range(1, Stages.Length - 1).Sum(Weight);
+        var spans = Enumerable.Range(1, Stages.Length - 1).Where(IsSpan).ToList();
         var free = Right - Left - (Equipment * EquipmentWidth);
+        var all = spans.Sum(Weight);
+        // A patch of fibre is as wide as its figures, however short it is; what is left is divided among the others.
+        var narrow = spans.Where(i => free * Weight(i) / all < LeastSpan).ToList();
+        if (narrow.Count * LeastSpan > free / 2) narrow.Clear();
+        var (left, rest) = (free - (narrow.Count * LeastSpan), all - narrow.Sum(Weight));
         var from = Left;
         for (var i = 1; i < stage; i++) from += WidthOf(i);
         return (from, from + WidthOf(stage));
 
-        double WidthOf(int i) => IsSpan(i) ? free * Weight(i) / all : EquipmentWidth;
+        double WidthOf(int i) => !IsSpan(i) ? EquipmentWidth : narrow.Contains(i) ? LeastSpan : left * Weight(i) / rest;
     }
+
+    private const double LeastSpan = 56;
 
     private void Way(Canvas canvas, Func<LineStage, double?> height, Func<LineStage, string> words)
     {
@@ -134,7 +139,7 @@ internal sealed class PowerDrawing(LineSheet sheet)
         {
             canvas.Circle(Left, first, 3, "full");
             canvas.Text(Left + 6, first - 8, words(Stages[0]), "small halo");
-            room?.Take(new LabelBox(Left, first - 18, Left + 6 + TextFit.Width(words(Stages[0]), Small), first - 6));
+            room.Take(new LabelBox(Left, first - 18, Left + 6 + TextFit.Width(words(Stages[0]), Small), first - 6));
         }
         for (var i = 1; i < Stages.Length; i++)
         {
@@ -157,7 +162,7 @@ internal sealed class PowerDrawing(LineSheet sheet)
     /// <summary>Writes a text, on a crowded line only where there is room.</summary>
     private void Text(Canvas canvas, double x, double y, string text, string style)
     {
-        if (room is null || room.IsFree(x, y, text, Small)) canvas.Text(x, y, text, style);
+        if (room.IsFree(x, y, text, Small)) canvas.Text(x, y, text, style);
     }
 
     /// <summary>The single-line diagram: multiplexers as trapezia, amplifiers as triangles, fibre with loops.</summary>
@@ -174,7 +179,7 @@ internal sealed class PowerDrawing(LineSheet sheet)
                 Text(canvas, middle, StripY + 4, folded.Words, "small bold mid");
                 continue;
             }
-            if (IsSpan(i)) Loops(canvas, middle, room is null ? 1 : 0);
+            if (IsSpan(i)) Loops(canvas, middle, Stages.Length > Many ? 0 : 1);
             else if (Stages[i].What is "multiplexer" or "demultiplexer") Multiplexer(canvas, middle, Stages[i].What == "multiplexer");
             else if (Stages[i].What == LineStage.Pad) canvas.Box(middle - 6, StripY - 9, 12, 18, "box");
             else if (Stages[i].What == "receiver") canvas.Box(x2 - 22, StripY - 11, 22, 22, "box");

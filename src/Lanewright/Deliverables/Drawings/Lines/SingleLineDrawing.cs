@@ -103,12 +103,17 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
     private static string Pads(LineAmplifier amplifier) =>
         string.Join(", ", amplifier.Pads.Select(p => $"pad {LineSheet.Of(p.Loss.Value, "dB")} {p.Side}"));
 
-    /// <summary>Spans between the ends. Many are folded: pieces of one span of the plan, with huts between, are drawn as one.</summary>
+    /// <summary>Spans between the ends. Many are folded: those that light passes without an amplifier between are drawn as one, or, where
+    /// there are none, pieces of one span of the plan with huts between.</summary>
     private void Middle(Canvas canvas, double left, double right)
     {
         var spans = Design.Spans.IsEmpty ? Route.Answer.Question.Spans : Design.Spans;
+        var joints = LineJoint.Of(Route);
         var isFolded = spans.Length > MostApart;
-        var parts = Enumerable.Range(0, spans.Length).GroupBy(i => isFolded ? Described(spans[i])?.Index ?? i : i)
+        var parts = Enumerable.Range(0, spans.Length)
+            .GroupBy(i => !isFolded ? i
+                : joints.Any(j => j.GoesOn) ? joints.Take(i).Count(j => !j.GoesOn)
+                : Described(spans[i])?.Index ?? i)
             .Select(g => (First: g.Min(), Count: g.Count())).OrderBy(g => g.First).ToList();
         // Of too many to read the middle ones are told by their number.
         var leftOut = parts.Count > MostShown ? parts.Count - MostShown + 1 : 0;
@@ -130,11 +135,16 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
                 canvas.Circle(middle + (loop * 8), Going - 7, 7, "fine");
                 canvas.Circle(middle + (loop * 8), Coming - 7, 7, "fine");
             }
-            Span(canvas, middle, width, spans[first], count);
+            Span(canvas, middle, width, spans[first..(first + count)]);
             if (i == 0) continue;
-            var site = isFolded && parts.Count == Route.Spans.Length ? Route.Sites[i].Name : SiteBefore(first, spans.Length);
-            canvas.Text(from, Going - 64, TextFit.Short(site, width, Small, bold: true), "small bold mid halo");
-            if (Design.Amplifiers.FirstOrDefault(a => a.Place == $"in-line {Numerals.Whole(first)}") is not { } between) continue;
+            var joint = joints.Length >= first ? joints[first - 1] : null;
+            canvas.Text(from, Going - 64, TextFit.Short(joint?.Site ?? "hut", width, Small, bold: true), "small bold mid halo");
+            if (Design.Amplifiers.FirstOrDefault(a => a.Place == $"in-line {Numerals.Whole(joint?.Amplifier ?? 0)}") is not { } between)
+            {
+                canvas.Box(from - 4, Going - 12, 8, Coming - Going + 24, "box");
+                canvas.Text(from, Coming + 30, "patched", "small mid soft halo");
+                continue;
+            }
             Triangle(canvas, from, Going, 1);
             Triangle(canvas, from, Coming, -1);
             var gain = TextFit.Short($"{LineSheet.Of(between.Gain.Value, "dB")}, {Pads(between)}".TrimEnd(',', ' '), width, Small);
@@ -142,24 +152,26 @@ internal sealed class SingleLineDrawing(LineSheet sheet, ImmutableArray<LineCord
         }
     }
 
-    private void Span(Canvas canvas, double middle, double width, LineSpan span, int count)
+    private void Span(Canvas canvas, double middle, double width, ImmutableArray<LineSpan> group)
     {
-        var described = Described(span);
-        var name = count > 1 ? $"{described?.Name} {Numerals.Whole(count)} x" : span.Name;
-        var text = $"{name} {LineSheet.Of(span.Length.Kilometres, "km")}, {LineSheet.Of(span.Loss.Value, "dB")}";
+        var (described, last, count) = (Described(group[0]), Described(group[^1]), group.Length);
+        var isOne = described == last;
+        var name = count == 1 ? group[0].Name
+            : isOne ? $"{described?.Name} {Numerals.Whole(count)} x"
+            : $"{described?.Name} to {last?.Name}, {Numerals.Whole(count)} spans";
+        var told = count > 1 && isOne ? group[..1] : group;
+        var text = $"{name} {LineSheet.Of(told.Sum(s => s.Length.Kilometres), "km")}, {LineSheet.Of(told.Sum(s => s.Loss.Value), "dB")}";
         canvas.Lines(middle, Going - 46, TextFit.Lines(text, Math.Max(60, width - 40), Small, 2), 13, "small mid");
-        var below = described is { Ducts.IsEmpty: false } ? "ducts: " + string.Join(", ", described.Ducts) : "";
-        if (count > 1) below = $"amplified in {Numerals.Whole(count - 1)} {(count == 2 ? "hut" : "huts")}; {below}".TrimEnd(' ', ';');
+        var ducts = group.SelectMany(s => Described(s)?.Ducts ?? []).Distinct().ToList();
+        var below = ducts.Count > 0 ? "ducts: " + string.Join(", ", ducts) : "";
+        if (count > 1 && isOne)
+            below = $"amplified in {Numerals.Whole(count - 1)} {(count == 2 ? "hut" : "huts")}; {below}".TrimEnd(' ', ';');
         Words(canvas, middle, below, Math.Max(60, width - 30));
     }
 
     /// <summary>The span of the plan that a span of the design is, or is a piece of.</summary>
     private FibreSpan? Described(LineSpan span) => Route.Spans.FirstOrDefault(s => s.Name == span.Name)
         ?? Route.Spans.FirstOrDefault(s => span.Name.StartsWith(s.Name + " ", StringComparison.Ordinal));
-
-    private string SiteBefore(int span, int spans) =>
-        cords.FirstOrDefault(c => c.To.What == $"in-line {Numerals.Whole(span)}")?.From.Site
-        ?? (Route.Sites.Length == spans + 1 ? Route.Sites[span].Name : "hut");
 
     private static void Triangle(Canvas canvas, double x, double y, int pointing) => canvas.Path(
         PathText.Of($"M{x - (pointing * 11)} {y - 13}L{x + (pointing * 13)} {y}L{x - (pointing * 11)} {y + 13}Z"), "box");

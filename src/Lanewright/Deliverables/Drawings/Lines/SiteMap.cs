@@ -36,6 +36,7 @@ internal sealed class SiteMap
         this.designed = designed;
         sites = [.. designed.Plan.Building.Sites.Where(s => designed.Plan.Spans.Any(f => f.From == s || f.To == s))];
         isToScale = sites.All(s => s.East is not null && s.North is not null);
+        if (!isToScale) sites = Ring();
         var xs = sites.Select(s => X(s)).ToList();
         var ys = sites.Select(s => Y(s)).ToList();
         (west, north) = (xs.Min(), ys.Max());
@@ -73,6 +74,21 @@ internal sealed class SiteMap
     private double Y(Site site) => isToScale ? site.North?.Kilometres ?? 0 : Math.Cos(Angle(site)) * MostHeight / 4;
 
     private double Angle(Site site) => 2 * Math.PI * sites.IndexOf(site) / sites.Length;
+
+    /// <summary>Sites without positions in an order in which neighbours over a span follow one another: from an end of a chain along
+    /// it.</summary>
+    private ImmutableArray<Site> Ring()
+    {
+        var found = new List<Site>();
+        foreach (var start in sites.OrderBy(s => Neighbours(s).Count()))
+            for (Site? next = found.Contains(start) ? null : start; next is not null;
+                next = Neighbours(next).FirstOrDefault(s => !found.Contains(s)))
+                found.Add(next);
+        return [.. found];
+    }
+
+    private IEnumerable<Site> Neighbours(Site site) => designed.Plan.Spans
+        .Where(s => s.From == site || s.To == site).Select(s => s.From == site ? s.To : s.From).Distinct();
 
     private (double X, double Y) At(Site site) => (left + ((X(site) - west) * scale), Sheet.Top + 50 + ((north - Y(site)) * scale));
 

@@ -74,6 +74,8 @@ internal sealed class SweepDrawing(SheetHead head, TitleBlock block, LineAnswer 
         canvas.Path("M" + string.Join('L', points.Select(p => PathText.Of($"{along.At(p.Value)} {up.At(p.Margin)}"))), "heavy");
         foreach (var point in points.Where(p => p.Verdict == Verdict.Fail))
             canvas.Circle(along.At(point.Value), up.At(point.Margin), 3, "actfill");
+        foreach (var point in points.Where(p => p.Verdict == Verdict.Unproven))
+            canvas.Circle(along.At(point.Value), up.At(point.Margin), 3, "box");
         if (Now(sweep) is not { } now) return;
         canvas.Line(along.At(now), Top, along.At(now), Bottom, "fine broken");
         canvas.Text(along.At(now) + 5, Top + 12, "now", "small bold halo");
@@ -83,7 +85,9 @@ internal sealed class SweepDrawing(SheetHead head, TitleBlock block, LineAnswer 
     private string Legend()
     {
         var others = sweeps.SelectMany(s => s.Points).SelectMany(p => p.Failing.Split(", ")).Where(f => f.Length > 0).Distinct().ToList();
+        var isUnproven = sweeps.Any(s => s.Points.Any(p => p is { Verdict: Verdict.Unproven, MarginDb: not null }));
         return "red line: what is to be kept"
+            + (isUnproven ? "; open points: cannot be proved" : "")
             + (others.Count > 0 ? "; red points: a limit is broken (" + string.Join(", ", others) + ")" : "");
     }
 
