@@ -77,9 +77,13 @@ internal sealed class CountOptions(WantedOptions wanted)
         {
             if (Whole(parsed, "rails", 1, 64) is { } rails and > 1) return Rails(parsed, ports, rails, tiers ?? 2, ratios);
             if (Whole(parsed, "planes", 1, 64) is { } planes and > 1) return Planes(parsed, ports, planes, ratios);
-            if (Whole(parsed, "count", 1, int.MaxValue) is { } hosts && (tiers ?? 2) == 2)
+            if (Whole(parsed, "count", 1, int.MaxValue) is { } hosts)
             {
                 var hostPorts = (long)hosts * (Whole(parsed, "ports", 1, 64) ?? 1);
+                if (tiers is { } asked and not 2)
+                    return FabricFigures.Of(FabricCounts.FoldedClosFor(hostPorts, ports, asked, ratios)
+                        ?? throw new UsageFault($"{asked} {(asked == 1 ? "tier" : "tiers")} of {ports} ports cannot take {hostPorts} ports "
+                            + $"of hosts: {FabricCounts.FoldedClos(ports, asked, ratios).Hosts} at most"));
                 return FabricFigures.Of(FabricCounts.TwoTierFor(checked((int)hostPorts), ports, ports, ratios.FirstOrDefault(Ratio.One))
                     ?? throw new UsageFault($"two tiers of {ports} ports cannot take {hostPorts} ports of hosts"), hosts);
             }

@@ -19,6 +19,12 @@ public sealed class SizeCommandTests
     [InlineData("--radix 128 --planes 4 --hosts 2048", "leavesPerPlane=32 spinesPerPlane=16 switches=192 fabricLinks=8192")] // S52
     [InlineData("--radix 64 --rails 8", "accelerators=2048 units=8 leaves=64 spines=32")] // case S49
     [InlineData("--radix 64 --rails 8 --tiers 1", "accelerators=512 switches=8 spines=0")] // case S51
+    // Switches for N hosts in three tiers: 5N/k (fat-tree counting, derived); 8,192 at k = 64 are 8 pods of 32 and 32, and 128 cores.
+    [InlineData("--radix 64 --tiers 3 --hosts 8192", "hosts=8192 switches=640 edge=256 aggregation=256 cores=128 pods=8 fabricLinks=16384")]
+    [InlineData("--radix 64 --tiers 3 --hosts 65536", "switches=5120 cores=1024 pods=64")] // the whole of it
+    [InlineData("--radix 64 --tiers 3 --hosts 8193", "pods=9 edge=288 cores=256")] // 4 links of 32 to a core, where 9 pods leave room for 7
+    [InlineData("--radix 8 --tiers 4 --hosts 64", "pods=1 switches=64")] // 16 + 16 + 16, and 16 above for 64 links, 4 of each group of 4
+    [InlineData("--radix 64 --tiers 1 --hosts 60", "hosts=60 switches=1")]
     [InlineData("--radix 64 --hosts 1000 --oversubscription 3:1", "leaves=21 spines=8 parallel=2 fabricLinks=336")] // case S21
     public void Radix_IsCountedWithoutACatalogue(string flags, string expected)
     {
@@ -41,6 +47,9 @@ public sealed class SizeCommandTests
     [InlineData("size --hosts 10 --host-rate 100G --breakout 4")]
     [InlineData("size --hosts 10 --host-rate 100G --catalogue no-such-file.yaml")]
     [InlineData("size --radix 1")]
+    [InlineData("size --radix 64 --tiers 1 --hosts 100")]
+    [InlineData("size --radix 64 --tiers 3 --hosts 100000")]
+    [InlineData("size --radix 64 --tiers 4 --hosts 9999999")]
     [InlineData("size --radix 48 --growth 5%")]
     [InlineData("size --radix 48 --breakout 5000")]
     [InlineData("size --radix 1048576 --tiers 8")]

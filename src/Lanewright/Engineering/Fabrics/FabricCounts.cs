@@ -31,6 +31,30 @@ public static class FabricCounts
             splits.IsEmpty ? 0 : splits[0].Unused);
     }
 
+    /// <summary>The folded Clos of whole pods that a number of host ports needs; null where the largest takes fewer. Switches of the top
+    /// tier take as many links side by side from each pod as they have ports for and as spread equally.</summary>
+    /// <param name="hostPorts">Ports of hosts.</param>
+    /// <param name="radix">Ports of each switch, all of one rate, after breakout.</param>
+    /// <param name="tiers">Tiers of switches, from 1.</param>
+    /// <param name="oversubscription">The ratio of each tier from the hosts up; the last holds above it; empty for one to one.</param>
+    public static FoldedClos? FoldedClosFor(long hostPorts, int radix, int tiers, ImmutableArray<Ratio> oversubscription = default)
+    {
+        var most = FoldedClos(radix, tiers, oversubscription);
+        if (hostPorts > most.Hosts) return null;
+        if (tiers == 1) return most with { Hosts = hostPorts, HostsPerPod = hostPorts };
+        var pods = (hostPorts + most.HostsPerPod - 1) / most.HostsPerPod;
+        var up = Split(radix, RatioOf(oversubscription, tiers - 2)).Up;
+        var parallel = Enumerable.Range(1, (int)Math.Min(up, radix / pods)).Last(p => up % p == 0);
+        var inPods = most.Switches[..^1].Select(all => all / most.Pods * pods).ToImmutableArray();
+        return most with
+        {
+            Hosts = hostPorts,
+            Switches = [.. inPods, most.Switches[^2] / most.Pods * up / parallel],
+            LinksUp = [.. most.LinksUp.Select(all => all / most.Pods * pods)],
+            Pods = pods,
+        };
+    }
+
     /// <summary>How a leaf's ports are shared between hosts and uplinks of the same rate: the most hosts at a ratio.</summary>
     public static LeafSplit Split(int radix, Ratio ratio) => Split(radix, 1, 1, ratio);
 
