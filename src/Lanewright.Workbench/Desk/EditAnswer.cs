@@ -5,4 +5,9 @@ namespace Lanewright.Workbench.Desk;
 /// <param name="Words">What to tell the person; empty when there is nothing to tell.</param>
 /// <param name="Version">The version the text has now.</param>
 /// <param name="Text">The text, where it is not what was sent.</param>
-internal sealed record EditAnswer(bool IsDone, string Words, long Version, string? Text);
+internal sealed record EditAnswer(bool IsDone, string Words, long Version, string? Text)
+{
+    /// <summary>The version of the text that was sent, where it was put together with another: what is typed over it is a change of
+    /// it.</summary>
+    public long? OwnVersion { get; init; }
+}

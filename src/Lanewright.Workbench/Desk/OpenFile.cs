@@ -3,7 +3,8 @@ namespace Lanewright.Workbench.Desk;
 /// <summary>A file of the plan as the desk holds it: what is on disk, and what is typed over it.</summary>
 internal sealed class OpenFile(string name, string disk)
 {
-    private const int MostRemembered = 40;
+    /// <summary>Two for every text that was put together with another.</summary>
+    private const int MostRemembered = 80;
     private readonly Dictionary<long, string> remembered = new() { [1] = disk };
 
     /// <summary>Its name from the plan's folder.</summary>
@@ -55,6 +56,18 @@ internal sealed class OpenFile(string name, string disk)
     /// <summary>Takes what was typed.</summary>
     public void Type(string text) => Set(Disk, string.Equals(text, Base, StringComparison.Ordinal) && !IsTorn ? null : text);
 
+    /// <summary>Takes a text that was sent and put together with the text as it is; the version by which the one that was sent is
+    /// known.</summary>
+    public long Type(string sent, string both)
+    {
+        Remember(sent);
+        var known = Version;
+        Type(both);
+        // The newest version is what the plan says, also where what was sent adds nothing to it.
+        if (Version == known) Remember(Text);
+        return known;
+    }
+
     /// <summary>Takes a text from disk under what is typed.</summary>
     public void SeeOnDisk(string text) => Set(text, Typed);
 
@@ -81,8 +94,12 @@ internal sealed class OpenFile(string name, string disk)
         Disk = disk;
         Typed = typed is not null && string.Equals(typed, disk, StringComparison.Ordinal) ? null : typed;
         if (Typed is null) Base = disk;
-        if (string.Equals(before, Text, StringComparison.Ordinal)) return;
-        remembered[++Version] = Text;
+        if (!string.Equals(before, Text, StringComparison.Ordinal)) Remember(Text);
+    }
+
+    private void Remember(string text)
+    {
+        remembered[++Version] = text;
         remembered.Remove(Version - MostRemembered);
     }
 

@@ -20,8 +20,8 @@ internal sealed class PlanDesk : IAsyncDisposable
     private readonly Lock disk = new();
     private readonly PlanFolder folder;
     private readonly Keepsakes keepsakes;
+    private readonly Edits edits;
     private readonly Dictionary<string, OpenFile> open = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, (DateTime, long)> stamps = new(StringComparer.Ordinal);
     private readonly CancellationTokenSource closing = new();
     private readonly SemaphoreSlim work = new(1);
     private readonly Task judging;
@@ -42,6 +42,7 @@ internal sealed class PlanDesk : IAsyncDisposable
         practice = practises ? new Practice() : null;
         folder = new PlanFolder(Path.GetDirectoryName(Path.GetFullPath(path)) ?? ".");
         keepsakes = new Keepsakes(folder);
+        edits = new Edits(folder, keepsakes);
         First = Path.GetFileName(path);
         if (folder.Read(First, out var problem) is null) throw new WorkbenchFault($"the plan '{path}' cannot be read: {problem}");
         judging = Task.Run(Judge);
@@ -114,79 +115,22 @@ internal sealed class PlanDesk : IAsyncDisposable
     }
 
     /// <summary>Takes a text that was typed over a version of the file.</summary>
-    public EditAnswer? Type(string name, long version, string text) => Change(name, file =>
-    {
-        var own = file.InItsEndings(text);
-        if (file.Version == version)
-        {
-            file.Type(own);
-            return new EditAnswer(true, "", file.Version, null);
-        }
-        if (file.TextAt(version) is { } before && LineMerge.Of(before, own, file.Text) is { } both)
-        {
-            file.Type(both);
-            return new EditAnswer(true, "The text was changed elsewhere too; both changes are in it now.", file.Version, both);
-        }
-        // Nobody's typing is lost, not even what is typed while two windows disagree.
-        keepsakes.KeepRefused(name, own);
-        return new EditAnswer(false, "The same lines were changed in another window or outside. Your text is still here, and is kept in "
-            + ".lanewright; take the other text, or put yours in its place.", file.Version, file.Text);
-    });
+    public EditAnswer? Type(string name, long version, string text) => Change(name, file => edits.Type(file, version, text));
 
     /// <summary>Puts a text aside that a person gave up for another.</summary>
-    public EditAnswer? PutAside(string name, string text) => Change(name, file =>
-    {
-        keepsakes.PutAside(name, file.InItsEndings(text));
-        return new EditAnswer(true, "The other text is shown; yours is kept in .lanewright.", file.Version, null);
-    });
+    public EditAnswer? PutAside(string name, string text) => Change(name, file => edits.PutAside(file, text));
 
     /// <summary>Puts a text in the place of the other that it could not be put together with; the other is put aside.</summary>
-    public EditAnswer? Replace(string name, long version, string text) => Change(name, file =>
-    {
-        if (file.Version != version)
-            return new EditAnswer(false, "The text was changed once more; look at it first.", file.Version, file.Text);
-        keepsakes.PutAside(name, file.Text);
-        file.Type(file.InItsEndings(text));
-        return new EditAnswer(true, "Your text is in place; the other is kept in .lanewright.", file.Version, null);
-    });
+    public EditAnswer? Replace(string name, long version, string text) => Change(name, file => edits.Replace(file, version, text));
 
     /// <summary>Writes what is typed to disk, unless the file was changed outside meanwhile.</summary>
-    public EditAnswer? Save(string name, long version) => Change(name, file =>
-    {
-        if (file.Version != version)
-            return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it and save again.", file.Version,
-                file.Text);
-        LookAt(file);
-        if (file.Typed is null && !file.IsGone) return new EditAnswer(true, "Nothing to save.", file.Version, file.Text);
-        var typed = file.Text;
-        if (file.IsTorn) return new EditAnswer(false, file.TornWords, file.Version, file.Text);
-        if (file.Version != version)
-            return new EditAnswer(false, "The file was changed outside, in other lines. Both changes are in the text now; look at it and "
-                + "save again.", file.Version, file.Text);
-        keepsakes.KeepPrevious(name, file.Disk);
-        folder.Write(name, typed);
-        file.Settle(typed);
-        return new EditAnswer(true, "Saved. The text before is kept in .lanewright.", file.Version, null);
-    });
+    public EditAnswer? Save(string name, long version) => Change(name, file => edits.Save(file, version));
 
     /// <summary>Gives up what is typed; the text is put aside.</summary>
-    public EditAnswer? Discard(string name, long version) => Change(name, file =>
-    {
-        if (file.Version != version)
-            return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it first.", file.Version, file.Text);
-        if (file.Typed is { } typed) keepsakes.PutAside(name, typed);
-        file.Settle(file.Disk);
-        return new EditAnswer(true, "The text on disk is shown. What was typed is kept in .lanewright.", file.Version, file.Text);
-    });
+    public EditAnswer? Discard(string name, long version) => Change(name, file => edits.Discard(file, version));
 
     /// <summary>A person has seen that the file was changed outside and wants what is typed: the next save may write it.</summary>
-    public EditAnswer? KeepTyped(string name, long version) => Change(name, file =>
-    {
-        if (file.Version != version || file.Typed is not { } typed)
-            return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it first.", file.Version, file.Text);
-        file.Rebase(typed);
-        return new EditAnswer(true, "The next save replaces the text on disk, which is then kept in .lanewright.", file.Version, null);
-    });
+    public EditAnswer? KeepTyped(string name, long version) => Change(name, file => Edits.KeepTyped(file, version));
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -235,22 +179,6 @@ internal sealed class PlanDesk : IAsyncDisposable
         }
     }
 
-    /// <summary>Looks whether a file was changed outside. Where it is typed over, both changes are put together if they may be.</summary>
-    private bool LookAt(OpenFile file)
-    {
-        var stamp = folder.StampOf(file.Name);
-        if (!file.WasMissed && stamps.TryGetValue(file.Name, out var known) && known == stamp) return false;
-        // A file that is being replaced is missing for a moment; only one that is still missing at the next look is gone.
-        if (folder.Read(file.Name, out _) is not { } text) return file.Miss();
-        stamps[file.Name] = stamp;
-        var isBack = file.Meet();
-        if (string.Equals(text, file.Disk, StringComparison.Ordinal)) return isBack;
-        var merged = file.Typed is { } typed ? LineMerge.Of(file.Base, typed, text) : null;
-        file.SeeOnDisk(text);
-        if (merged is not null) file.Rebase(merged);
-        return true;
-    }
-
     private async Task Watch()
     {
         while (!closing.IsCancellationRequested)
@@ -261,7 +189,7 @@ internal sealed class PlanDesk : IAsyncDisposable
             {
                 lock (gate)
                 {
-                    foreach (var file in open.Values) changed |= LookAt(file);
+                    foreach (var file in open.Values) changed |= edits.LookAt(file);
                     changed |= MissingTurnedUp();
                 }
             }

@@ -33,7 +33,7 @@ export function editorSheet(root, say) {
     const isIdle = area.value === state.sent && !state.isSending;
     if (state.other) {
       if (found.text !== undefined) state.other = { text: plain(found.text), version: found.version };
-    } else if (found.text !== undefined && (!state.isReady || (isIdle && found.version !== state.version))) {
+    } else if (found.text !== undefined && (!state.isReady || (isIdle && found.version > state.version))) {
       const text = plain(found.text);
       put(text);
       state.version = found.version;
@@ -107,6 +107,9 @@ export function editorSheet(root, say) {
       if (found.text !== undefined && area.value === text) {
         put(plain(found.text));
         state.sent = area.value;
+      } else if (found.text !== undefined) {
+        // What was typed on meanwhile is a change of the text that was sent, not of the one that it was put together to.
+        state.version = found.ownVersion;
       }
     } catch {
       said.textContent = 'Not kept yet: the workbench does not answer.';

@@ -108,6 +108,29 @@ public sealed class EditingTests
     }
 
     [Fact]
+    public async Task TwoWindows_ThatBothTypeOnNeverSeeEachOthersTextAndKeepBoth()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        long[] seen = [await plan.Version("plan.yaml"), await plan.Version("plan.yaml")];
+        string[] texts = [Plan, Plan];
+        foreach (var stroke in Enumerable.Range(0, 30))
+        {
+            var window = stroke % 2;
+            texts[window] = texts[window].Replace(window == 0 ? "one" : "revision: A", window == 0 ? "oneo" : "revision: AA",
+                StringComparison.Ordinal);
+            var (status, text) = await Type(plan, seen[window], texts[window]);
+            Assert.Equal(HttpStatusCode.OK, status);
+            using var answer = JsonDocument.Parse(text);
+            // Who types on has not taken the text that both were put together to.
+            var version = answer.RootElement.TryGetProperty("ownVersion", out var own) ? own : answer.RootElement.GetProperty("version");
+            seen[window] = version.GetInt64();
+        }
+        var both = Plan.Replace("one", "one" + new string('o', 15), StringComparison.Ordinal)
+            .Replace("revision: A", "revision: A" + new string('A', 15), StringComparison.Ordinal);
+        Assert.Equal(both, (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString());
+    }
+
+    [Fact]
     public async Task TwoWindows_ThatTypeInOneLineAreToldSo()
     {
         await using var plan = await OpenedPlan.OfText(Plan);
