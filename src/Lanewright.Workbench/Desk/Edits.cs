@@ -56,7 +56,8 @@ internal sealed class Edits(PlanFolder folder, Keepsakes keepsakes)
             return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it and save again.", file.Version,
                 file.Text);
         LookAt(file);
-        if (file.Typed is null && !file.IsGone) return new EditAnswer(true, "Nothing to save.", file.Version, file.Text);
+        if (file.Typed is null && !file.IsGone)
+            return new EditAnswer(true, "Nothing to save.", file.Version, file.Version == version ? null : file.Text);
         var typed = file.Text;
         if (file.IsTorn) return new EditAnswer(false, file.TornWords, file.Version, file.Text);
         if (file.Version != version)

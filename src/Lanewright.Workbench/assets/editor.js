@@ -81,8 +81,11 @@ export function editorSheet(root, say) {
 
   /** Sends what is typed. One text is on its way at a time; the next one follows it. */
   async function send() {
-    if (state.isSending || !state.isReady || area.value === state.sent) return;
-    state.isSending = true;
+    if (!state.isSending) await alone(post);
+  }
+
+  async function post() {
+    if (!state.isReady || area.value === state.sent) return;
     const text = area.value;
     try {
       const answer = await fetch(`${root}type?file=${name}&version=${state.version}`, { method: 'POST', body: text });
@@ -115,9 +118,6 @@ export function editorSheet(root, say) {
       said.textContent = 'Not kept yet: the workbench does not answer.';
       state.isCutOff = true;
       setTimeout(send, 1000);
-    } finally {
-      state.isSending = false;
-      if (area.value !== state.sent) schedule();
     }
   }
 
@@ -149,14 +149,32 @@ export function editorSheet(root, say) {
     area.focus({ preventScroll: true });
   }
 
+  /** Does a step while no text is on its way; what is typed meanwhile follows it. */
+  async function alone(step) {
+    while (state.isSending) await new Promise(done => setTimeout(done, 20));
+    state.isSending = true;
+    try {
+      return await step();
+    } finally {
+      state.isSending = false;
+      if (area.value !== state.sent) schedule();
+    }
+  }
+
   async function act(what) {
     if (what === 'next') return next();
     if (state.other && (what === 'discard' || what === 'keep')) return choose(state.other, what === 'keep');
-    if (what === 'save') {
-      clearTimeout(state.timer);
-      while (state.isSending) await new Promise(done => setTimeout(done, 20));
-      await send();
-    }
+    clearTimeout(state.timer);
+    await alone(async () => {
+      await post();
+      await ask(what);
+    });
+    await read();
+    area.focus({ preventScroll: true });
+  }
+
+  /** Saves the text that was sent, or gives it up. A text that comes back is not put over what was typed since. */
+  async function ask(what) {
     const answer = await fetch(`${root}${what}?file=${name}&version=${state.version}`, { method: 'POST' });
     if (answer.status !== 200 && answer.status !== 409) {
       said.textContent = await answer.text();
@@ -164,13 +182,13 @@ export function editorSheet(root, say) {
     }
     const found = await answer.json();
     said.textContent = found.words;
-    if (found.done) state.version = found.version;
-    if (found.text !== undefined && found.done) {
+    if (!found.done) return;
+    if (found.text === undefined) {
+      state.version = found.version;
+    } else if (area.value === state.sent) {
       put(plain(found.text), what === 'discard');
-      state.sent = area.value;
+      [state.version, state.sent] = [found.version, area.value];
     }
-    await read();
-    area.focus({ preventScroll: true });
   }
 
   function lineOf(offset) {

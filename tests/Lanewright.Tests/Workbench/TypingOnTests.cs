@@ -29,6 +29,45 @@ public sealed class TypingOnTests(Chromium chromium)
         Assert.Empty(faults);
     }
 
+    [Fact]
+    public async Task Save_WithNothingToSaveEatsNoStroke()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var (page, faults) = await chromium.Window();
+        var area = await Opened(page, plan);
+        var held = await Held.On(page, "**/save?*");
+        await page.Keyboard.PressAsync("Control+s");
+        await Patience.Until("the save", () => Task.FromResult(held.Answered == 1));
+        await page.Keyboard.TypeAsync("bcd");
+        held.Release();
+        await Assertions.Expect(page.Locator("#editor .said")).ToContainTextAsync("Nothing to save");
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString() == Plan + "bcd");
+        await Assertions.Expect(area).ToHaveValueAsync(Plan + "bcd");
+        Assert.Empty(faults);
+    }
+
+    [Fact]
+    public async Task Save_TakesTheTextAsItWasAndWhatIsTypedMeanwhileFollows()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var (page, faults) = await chromium.Window();
+        var area = await Opened(page, plan);
+        var held = await Held.On(page, "**/save?*");
+        await page.Keyboard.TypeAsync("b");
+        await page.Keyboard.PressAsync("Control+s");
+        await Patience.Until("the save", () => Task.FromResult(held.Answered == 1));
+        await page.Keyboard.TypeAsync("c");
+        held.Release();
+        await Assertions.Expect(page.Locator("#editor .said")).ToContainTextAsync("Saved");
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString() == Plan + "bc");
+        await page.Keyboard.TypeAsync("d");
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString() == Plan + "bcd");
+        await Assertions.Expect(area).ToHaveValueAsync(Plan + "bcd");
+        await Assertions.Expect(page.Locator("#editor .torn")).ToBeHiddenAsync();
+        Assert.Equal(Plan + "b", plan.OnDisk("plan.yaml"));
+        Assert.Empty(faults);
+    }
+
     /// <summary>The caret at the end of the plan, in a window that does not follow changes by itself.</summary>
     private static async Task<ILocator> Opened(IPage page, OpenedPlan plan)
     {
