@@ -55,7 +55,12 @@ internal sealed class Edits(PlanFolder folder, Keepsakes keepsakes)
         if (file.Version != version)
             return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it and save again.", file.Version,
                 file.Text);
+        // A text of the same length, written within one tick of the clock of the disk, has the same stamp.
+        stamps.Remove(file.Name);
         LookAt(file);
+        if (file.Unreadable.Length > 0)
+            return new EditAnswer(false, $"{file.Name} on disk cannot be read: {file.Unreadable}. It is not written over; put it right, or "
+                + "move it away, and save again.", file.Version, file.Text);
         if (file.Typed is null && !file.IsGone)
             return new EditAnswer(true, "Nothing to save.", file.Version, file.Version == version ? null : file.Text);
         var typed = file.Text;
@@ -92,9 +97,10 @@ internal sealed class Edits(PlanFolder folder, Keepsakes keepsakes)
     public bool LookAt(OpenFile file)
     {
         var stamp = folder.StampOf(file.Name);
-        if (!file.WasMissed && stamps.TryGetValue(file.Name, out var known) && known == stamp) return false;
+        if (!file.WasMissed && file.Unreadable.Length == 0 && stamps.TryGetValue(file.Name, out var known) && known == stamp) return false;
         // A file that is being replaced is missing for a moment; only one that is still missing at the next look is gone.
-        if (folder.Read(file.Name, out _) is not { } text) return file.Miss();
+        if (folder.Read(file.Name, out var problem) is not { } text)
+            return folder.IsTaken(file.Name) ? file.Bar(problem) : file.Miss();
         stamps[file.Name] = stamp;
         var isBack = file.Meet();
         if (string.Equals(text, file.Disk, StringComparison.Ordinal)) return isBack;

@@ -25,6 +25,9 @@ internal sealed class OpenFile(string name, string disk)
     /// <summary>Whether it is not there on disk any more.</summary>
     public bool IsGone { get; private set; }
 
+    /// <summary>Why what stands on disk in its place cannot be read; empty where it can, or where nothing stands there.</summary>
+    public string Unreadable { get; private set; } = "";
+
     /// <summary>What the plan says now.</summary>
     public string Text => Typed ?? Disk;
 
@@ -38,16 +41,24 @@ internal sealed class OpenFile(string name, string disk)
     public bool Miss()
     {
         var isNew = WasMissed && !IsGone;
-        (IsGone, WasMissed) = (WasMissed, true);
+        (IsGone, WasMissed, Unreadable) = (WasMissed, true, "");
         return isNew;
     }
 
-    /// <summary>A look found it on disk; whether it had been gone.</summary>
+    /// <summary>A look found something on disk that cannot be read; whether that is news.</summary>
+    public bool Bar(string problem)
+    {
+        var isNew = !string.Equals(Unreadable, problem, StringComparison.Ordinal);
+        (IsGone, WasMissed, Unreadable) = (false, false, problem);
+        return isNew;
+    }
+
+    /// <summary>A look found it on disk; whether it had been gone, or could not be read.</summary>
     public bool Meet()
     {
-        var wasGone = IsGone;
-        (IsGone, WasMissed) = (false, false);
-        return wasGone;
+        var wasAway = IsGone || Unreadable.Length > 0;
+        (IsGone, WasMissed, Unreadable) = (false, false, "");
+        return wasAway;
     }
 
     /// <summary>The text of a version; null when it is too long ago.</summary>

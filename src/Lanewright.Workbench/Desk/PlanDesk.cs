@@ -248,8 +248,9 @@ internal sealed class PlanDesk : IAsyncDisposable
         {
             if (Works.IsBrokenOff(JudgingPlace)) return;
             isSaved = open.Values.All(f => f.Typed is null);
-            // A file that is gone counts with the text that was read last.
-            typed = open.Values.Where(f => f.Typed is not null || f.IsGone).ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
+            // A file that is gone, or cannot be read, counts with the text that was read last.
+            typed = open.Values.Where(f => f.Typed is not null || f.IsGone || f.Unreadable.Length > 0)
+                .ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
             running = judging;
         }
         _ = TellWhenLong(judging);

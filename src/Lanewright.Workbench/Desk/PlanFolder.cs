@@ -58,6 +58,9 @@ internal sealed class PlanFolder
         return null;
     }
 
+    /// <summary>Whether anything stands where a file would be written, readable or not.</summary>
+    public bool IsTaken(string name) => Locate(name) is not { } path || Path.Exists(path);
+
     /// <summary>When a file was last written and how long it is: equal while nobody touched it.</summary>
     public (DateTime Written, long Length) StampOf(string name)
     {

@@ -142,6 +142,9 @@ internal sealed class Frame
             markup.Inline("a", "Open it", ("href", site.To("plan", file.Name)));
             markup.Close();
         }
+        foreach (var file in desk.Files().Where(f => f.Unreadable.Length > 0))
+            markup.Element("p", $"{file.Name} on disk cannot be read: {file.Unreadable}. The sheets show the text that was read last, and "
+                + "nothing is written over.", ("class", "torn"), ("role", "alert"));
         foreach (var file in desk.Files().Where(f => f.IsTorn))
         {
             markup.Open("p", ("class", "torn"), ("role", "alert"));

@@ -95,6 +95,25 @@ public sealed class EditingTests
     }
 
     [Fact]
+    public async Task ChangeOutsideThatTheClockOfTheDiskDoesNotTell_IsNeverWrittenOver()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        await Type(plan, Plan.Replace("one", "typed", StringComparison.Ordinal));
+        var file = new FileInfo(Path.Combine(plan.Folder, "plan.yaml"));
+        // The workbench has seen this time and length.
+        var seen = Plan.Replace("revision: A", "revision: B", StringComparison.Ordinal);
+        Outside(plan, seen);
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString()!.Contains("revision: B", StringComparison.Ordinal));
+        file.Refresh();
+        var written = file.LastWriteTimeUtc;
+        var outside = seen.Replace("one", "two", StringComparison.Ordinal);
+        Outside(plan, outside);
+        file.LastWriteTimeUtc = written;
+        Assert.Equal(HttpStatusCode.Conflict, (await Save(plan)).Status);
+        Assert.Equal(outside, plan.OnDisk("plan.yaml"));
+    }
+
+    [Fact]
     public async Task TwoWindows_ThatTypeInOtherLinesKeepBoth()
     {
         await using var plan = await OpenedPlan.OfText(Plan);

@@ -65,6 +65,43 @@ public sealed class StateTests
         await Until(plan, "is not on disk any more", isThere: false);
     }
 
+    /// <summary>Text of another encoding, one larger than the largest plan, a folder.</summary>
+    [Theory]
+    [InlineData("no UTF-8 text")]
+    [InlineData("larger than 16 MiB")]
+    [InlineData("a folder")]
+    public async Task FileThatCannotBeReadAnyMore_IsToldAndNotWrittenOver(string why)
+    {
+        await using var plan = await OpenedPlan.OfText(Small);
+        var typed = Small.Replace("count: 2", "count: 3", StringComparison.Ordinal);
+        await plan.Post($"type?file=plan.yaml&version={await plan.Version("plan.yaml")}", typed);
+        var version = await plan.Version("plan.yaml");
+        var path = Path.Combine(plan.Folder, "plan.yaml");
+        File.Delete(path);
+        byte[] foreign = why == "no UTF-8 text" ? [0x63, 0x61, 0x66, 0xe9] : new byte[(16 * 1024 * 1024) + 1];
+        if (why == "a folder") Directory.CreateDirectory(path);
+        else await File.WriteAllBytesAsync(path, foreign, TestContext.Current.CancellationToken);
+        // Saved at once, and again when the sheets tell.
+        var (status, words) = await plan.Post($"save?file=plan.yaml&version={version}");
+        Assert.Equal(HttpStatusCode.Conflict, status);
+        Assert.Contains(why, words, StringComparison.Ordinal);
+        await Until(plan, "plan.yaml on disk cannot be read", isThere: true);
+        Assert.Equal(HttpStatusCode.Conflict, (await plan.Post($"save?file=plan.yaml&version={version}")).Status);
+        if (why == "a folder")
+        {
+            Assert.True(Directory.Exists(path));
+            Directory.Delete(path);
+        }
+        else
+        {
+            Assert.Equal(foreign, await File.ReadAllBytesAsync(path, TestContext.Current.CancellationToken));
+            File.Delete(path);
+        }
+        Assert.Equal(HttpStatusCode.OK, (await plan.Post($"save?file=plan.yaml&version={version}")).Status);
+        Assert.Equal(typed, plan.OnDisk("plan.yaml"));
+        await Until(plan, "on disk cannot be read", isThere: false);
+    }
+
     [Fact]
     public async Task FileThatIsReplaced_IsNotCalledGone()
     {
