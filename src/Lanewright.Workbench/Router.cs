@@ -259,6 +259,7 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
             json.WriteBoolean("done", answer.IsDone);
             json.WriteString("words", answer.Words);
             json.WriteNumber("version", answer.Version);
+            json.WriteBoolean("kept", answer.IsKept);
             if (answer.OwnVersion is { } own) json.WriteNumber("ownVersion", own);
             if (answer.Text is { } other) json.WriteString("text", other);
             json.WriteEndObject();

@@ -26,10 +26,7 @@ internal sealed class Edits(PlanFolder folder, Keepsakes keepsakes)
                 OwnVersion = ownVersion,
             };
         }
-        // Nobody's typing is lost, not even what is typed while two windows disagree.
-        keepsakes.KeepRefused(file.Name, own);
-        return new EditAnswer(false, "The same lines were changed in another window or outside. Your text is still here, and is kept in "
-            + ".lanewright; take the other text, or put yours in its place.", file.Version, file.Text);
+        return Refused(file, own);
     }
 
     /// <summary>Puts a text aside that a person gave up for another.</summary>
@@ -108,5 +105,20 @@ internal sealed class Edits(PlanFolder folder, Keepsakes keepsakes)
         file.SeeOnDisk(text);
         if (merged is not null) file.Rebase(merged);
         return true;
+    }
+    /// <summary>Nobody's typing is lost, not even what is typed while two windows disagree.</summary>
+    private EditAnswer Refused(OpenFile file, string own)
+    {
+        EditAnswer Words(string kept) => new(false, "The same lines were changed in another window or outside. Your text is still "
+            + $"here{kept}; take the other text, or put yours in its place.", file.Version, file.Text);
+        try
+        {
+            keepsakes.KeepRefused(file.Name, own);
+            return Words(", and is kept in .lanewright");
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return Words("").NotKept(fault.Message);
+        }
     }
 }

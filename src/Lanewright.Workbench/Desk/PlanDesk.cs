@@ -164,18 +164,28 @@ internal sealed class PlanDesk : IAsyncDisposable
         }
         // It is judged while it goes to disk, and answered when it is there.
         Want();
-        KeepOnDisk(name);
-        return answer;
+        return KeepOnDisk(name, answer);
     }
 
-    /// <summary>Brings to disk what is typed in a file, the newest there is: a slow disk holds up who types and nobody else.</summary>
-    private void KeepOnDisk(string name)
+    /// <summary>Brings to disk what is typed in a file, the newest there is: a slow disk holds up who types and nobody else. A text that
+    /// cannot be brought there is taken all the same.</summary>
+    private EditAnswer KeepOnDisk(string name, EditAnswer answer)
     {
         lock (disk)
         {
             (string, string)? typed;
             lock (gate) typed = open[name] is { Typed: { } text } file ? (file.Base, text) : null;
-            keepsakes.Keep(name, typed);
+            try
+            {
+                keepsakes.Keep(name, typed);
+                return answer;
+            }
+            catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+            {
+                return typed is not null
+                    ? answer.NotKept(fault.Message)
+                    : answer with { Words = $"{answer.Words} What was kept of it in .lanewright cannot be removed: {fault.Message}" };
+            }
         }
     }
 

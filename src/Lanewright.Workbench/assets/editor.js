@@ -5,6 +5,8 @@ import { placeAt, wordsOf, written } from './words.js';
 
 const lineHeight = 21;
 const padding = 6;
+/** Milliseconds until a text that could not be sent is sent again: longer from time to time. */
+const [firstWait, longestWait] = [1000, 10_000];
 
 /** Brings the editor to life. */
 export function editorSheet(root, say) {
@@ -18,7 +20,8 @@ export function editorSheet(root, say) {
   const torn = box.querySelector('.torn');
   const offer = box.querySelector('.words');
   const told = box.querySelector('.unseen.here');
-  const state = { version: 0, sent: '', findings: [], timer: 0, isSending: false, isReady: false, schema: null, typed: false, other: null };
+  const state = { version: 0, sent: '', findings: [], timer: 0, isSending: false, isReady: false, schema: null, typed: false, other: null,
+    wait: 0, notBefore: 0, refused: null, isCutOff: false, isKept: true };
   const ruler = document.createElement('canvas').getContext('2d');
   const name = encodeURIComponent(file);
   const own = steps(area);
@@ -84,69 +87,78 @@ export function editorSheet(root, say) {
     if (!state.isSending) await alone(post);
   }
 
+  /** Sends the text; whether the workbench has it. */
   async function post() {
-    if (!state.isReady || area.value === state.sent) return;
+    if (!state.isReady) return false;
     const text = area.value;
+    if (text === state.sent) return true;
     try {
       const answer = await fetch(`${root}type?file=${name}&version=${state.version}`, { method: 'POST', body: text });
-      if (answer.status !== 200 && answer.status !== 409) {
-        said.textContent = await answer.text();
-        return;
-      }
-      const found = await answer.json();
-      // What was said since, such as that nothing is left to undo, stands until something else is typed.
-      if (found.words || state.isCutOff) said.textContent = found.words;
-      state.isCutOff = false;
-      if (!found.done) {
-        // What is typed from here on is sent and refused and kept aside, until the person has chosen.
-        state.other = { text: plain(found.text), version: found.version };
-        state.version = -1;
-        state.sent = text;
-        torn.hidden = false;
-        return;
-      }
-      state.version = found.version;
-      state.sent = text;
-      if (found.text !== undefined && area.value === text) {
-        put(plain(found.text));
-        state.sent = area.value;
-      } else if (found.text !== undefined) {
-        // What was typed on meanwhile is a change of the text that was sent, not of the one that it was put together to.
-        state.version = found.ownVersion;
-      }
+      if (answer.status === 200 || answer.status === 409) return taken(await answer.json(), text);
+      said.textContent = await answer.text();
+      // A text that is refused for what it is would be refused again; one that is not taken just now may be taken later.
+      if (answer.status >= 500) later();
+      else state.refused = text;
     } catch {
       said.textContent = 'Not kept yet: the workbench does not answer.';
-      state.isCutOff = true;
-      setTimeout(send, 1000);
+      later();
     }
+    state.isCutOff = true;
+    return false;
+  }
+
+  /** Takes the answer to a text; whether the text was taken. */
+  function taken(found, text) {
+    // What was said since, such as that nothing is left to undo, stands until something else is typed.
+    if (found.words || state.isCutOff) said.textContent = found.words;
+    [state.isCutOff, state.wait, state.notBefore, state.refused, state.isKept] = [false, 0, 0, null, found.kept];
+    state.sent = text;
+    if (!found.done) {
+      // What is typed from here on is sent and refused and kept aside, until the person has chosen.
+      state.other = { text: plain(found.text), version: found.version };
+      state.version = -1;
+      torn.hidden = false;
+      return false;
+    }
+    state.version = found.version;
+    if (found.text !== undefined && area.value === text) {
+      put(plain(found.text));
+      state.sent = area.value;
+    } else if (found.text !== undefined) {
+      // What was typed on meanwhile is a change of the text that was sent, not of the one that it was put together to.
+      state.version = found.ownVersion;
+    }
+    return true;
+  }
+
+  function later() {
+    state.wait = Math.min(longestWait, state.wait * 2 || firstWait);
+    state.notBefore = performance.now() + state.wait;
   }
 
   function schedule() {
     clearTimeout(state.timer);
-    state.timer = setTimeout(send, 10);
+    if (area.value !== state.refused) state.timer = setTimeout(send, Math.max(10, state.notBefore - performance.now()));
   }
 
   /** Two texts could not be put together: the other takes the place of this one, or this one that of the other. */
   async function choose(other, isOwn) {
-    if (isOwn) {
-      const text = area.value;
-      const answer = await fetch(`${root}replace?file=${name}&version=${other.version}`, { method: 'POST', body: text });
-      const found = await answer.json();
-      said.textContent = found.words;
-      if (!found.done) {
-        state.other = { text: plain(found.text), version: found.version };
-        return;
-      }
-      [state.version, state.sent] = [found.version, text];
-    } else {
-      await fetch(`${root}aside?file=${name}`, { method: 'POST', body: area.value });
-      put(other.text, true);
-      [state.version, state.sent] = [other.version, other.text];
-      said.textContent = 'The other text is shown; yours is kept in .lanewright.';
+    const text = area.value;
+    const what = isOwn ? `replace?file=${name}&version=${other.version}` : `aside?file=${name}`;
+    const answer = await fetch(root + what, { method: 'POST', body: text });
+    if (answer.status !== 200 && answer.status !== 409) {
+      said.textContent = await answer.text();
+      return;
     }
+    const found = await answer.json();
+    [said.textContent, state.isKept] = [found.words, found.kept];
+    if (!found.done) {
+      state.other = { text: plain(found.text), version: found.version };
+      return;
+    }
+    [state.version, state.sent] = isOwn ? [found.version, text] : [other.version, other.text];
+    if (!isOwn) put(other.text, true);
     state.other = null;
-    await read();
-    area.focus({ preventScroll: true });
   }
 
   /** Does a step while no text is on its way; what is typed meanwhile follows it. */
@@ -163,13 +175,17 @@ export function editorSheet(root, say) {
 
   async function act(what) {
     if (what === 'next') return next();
-    if (state.other && (what === 'discard' || what === 'keep')) return choose(state.other, what === 'keep');
+    const isChoice = state.other !== null && what !== 'save';
     clearTimeout(state.timer);
-    await alone(async () => {
-      await post();
-      await ask(what);
-    });
-    await read();
+    try {
+      await alone(async () => {
+        if (isChoice) await (state.other && choose(state.other, what === 'keep'));
+        else if (await post()) await ask(what);
+      });
+      await read();
+    } catch {
+      said.textContent = 'The workbench does not answer.';
+    }
     area.focus({ preventScroll: true });
   }
 
@@ -181,7 +197,7 @@ export function editorSheet(root, say) {
       return;
     }
     const found = await answer.json();
-    said.textContent = found.words;
+    [said.textContent, state.isKept] = [found.words, found.kept];
     if (!found.done) return;
     if (found.text === undefined) {
       state.version = found.version;

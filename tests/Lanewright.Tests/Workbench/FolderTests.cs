@@ -85,9 +85,32 @@ public sealed class FolderTests
         Directory.CreateSymbolicLink(Path.Combine(plan.Folder, ".lanewright"), elsewhere);
         var version = await plan.Version("plan.yaml");
         var (status, words) = await plan.Post($"type?file=plan.yaml&version={version}", "lanewright: 1\nname: changed\n");
-        Assert.Equal(HttpStatusCode.InternalServerError, status);
-        Assert.Contains("cannot be written", words, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.OK, status);
+        Assert.Contains("not kept on disk", words, StringComparison.Ordinal);
         Assert.Empty(Directory.GetFiles(elsewhere));
+    }
+
+    [Fact]
+    public async Task TextThatCannotBeKept_IsTakenAndTypedOnAndNothingIsSaidToBeKept()
+    {
+        await using var plan = await WithSecret("lanewright: 1\nname: small\n");
+        await File.WriteAllTextAsync(Path.Combine(plan.Folder, ".lanewright"), "no folder", TestContext.Current.CancellationToken);
+        var before = await plan.Version("plan.yaml");
+        foreach (var typed in new[] { "lanewright: 1\nname: first\n", "lanewright: 1\nname: second\n" })
+        {
+            var (status, words) = await plan.Post($"type?file=plan.yaml&version={await plan.Version("plan.yaml")}", typed);
+            Assert.Equal(HttpStatusCode.OK, status);
+            Assert.Contains("not kept on disk", words, StringComparison.Ordinal);
+            Assert.Contains("\"kept\":false", words, StringComparison.Ordinal);
+            Assert.Equal(typed, (await plan.TextWhen("plan.yaml", _ => true)).GetProperty("text").GetString());
+        }
+        var (refused, why) = await plan.Post($"type?file=plan.yaml&version={before}", "lanewright: 1\nname: other\n");
+        Assert.Equal(HttpStatusCode.Conflict, refused);
+        Assert.Contains("Your text is still here;", why, StringComparison.Ordinal);
+        Assert.Contains("not kept on disk", why, StringComparison.Ordinal);
+        var version = await plan.Version("plan.yaml");
+        Assert.Equal(HttpStatusCode.InternalServerError, (await plan.Post($"save?file=plan.yaml&version={version}")).Status);
+        Assert.Equal("lanewright: 1\nname: small\n", plan.OnDisk("plan.yaml"));
     }
 
     [Theory]
