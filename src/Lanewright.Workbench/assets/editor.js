@@ -423,10 +423,15 @@ export function editorSheet(root, say) {
     }
   }, { signal: editorSheet.stop.signal });
   window.addEventListener('resize', paint, { signal: editorSheet.stop.signal });
+  window.addEventListener('beforeunload', event => {
+    if (state.isCutOff && area.value !== state.sent) event.preventDefault();
+  }, { signal: editorSheet.stop.signal });
   for (const button of box.querySelectorAll('button')) button.addEventListener('click', () => void act(button.dataset.act));
   void read();
   return {
     read,
+    /** Whether something typed here is not kept beside the plan. */
+    isUnkept: () => area.value !== state.sent || !state.isKept,
     /** The text for a print, with its line numbers, and what was found in it. */
     onPaper() {
       const text = document.createElement('pre');

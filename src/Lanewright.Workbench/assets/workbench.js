@@ -166,9 +166,16 @@ document.addEventListener('refreshed', () => {
   path = location.pathname + location.search;
 });
 
+/** What to say while the workbench does not answer. */
+function wordsWhenGone() {
+  return 'The workbench does not answer. ' + (sheet?.isUnkept?.()
+    ? 'What was typed last is in this window alone: leave it open, or copy the text. '
+    : 'What was typed is kept beside the plan. ') + 'Run lanewright open again, and open the address it prints.';
+}
+
 /** Waits for changes while the page is looked at. */
 async function follow() {
-  let isGone = false;
+  let [isGone, told] = [false, ''];
   for (;;) {
     if (document.hidden) await new Promise(done => document.addEventListener('visibilitychange', done, { once: true }));
     try {
@@ -183,9 +190,9 @@ async function follow() {
         await refresh();
       }
     } catch {
-      if (!isGone) say('The workbench does not answer. What was typed is kept beside the plan. Run lanewright open again, and open the '
-        + 'address it prints.', true);
-      isGone = true;
+      const words = wordsWhenGone();
+      if (!isGone || words !== told) say(words, true);
+      [isGone, told] = [true, words];
       body.classList.add('gone');
       await new Promise(done => setTimeout(done, 1000));
     }

@@ -78,6 +78,46 @@ public sealed class CutOffTests(Chromium chromium)
         Assert.Empty(faults);
     }
 
+    [Fact]
+    public async Task WorkbenchThatIsGone_IsNotSaidToKeepWhatIsTypedOn()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var (page, faults) = await chromium.Window();
+        await page.GotoAsync(plan.Root + "plan");
+        await Assertions.Expect(page.Locator("#editor textarea")).ToHaveValueAsync(Plan);
+        await page.Locator("#editor textarea").FocusAsync();
+        await page.Keyboard.PressAsync("Control+End");
+        await page.Keyboard.TypeAsync("b");
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString() == Plan + "b");
+        await plan.Server.DisposeAsync();
+        await Assertions.Expect(page.Locator("#said")).ToContainTextAsync("is kept beside the plan");
+        await page.Keyboard.TypeAsync("c");
+        await Assertions.Expect(page.Locator("#said")).ToContainTextAsync("in this window alone");
+        await Assertions.Expect(page.Locator("#said")).Not.ToContainTextAsync("is kept");
+        Assert.Empty(faults);
+        var asked = new TaskCompletionSource<string>(TaskCreationOptions.RunContinuationsAsynchronously);
+        page.Dialog += (_, dialog) => asked.TrySetResult(dialog.Type);
+        await page.CloseAsync(new() { RunBeforeUnload = true });
+        Assert.Equal("beforeunload", await asked.Task);
+    }
+
+    [Fact]
+    public async Task WindowWithNothingUnsent_ClosesUnasked()
+    {
+        await using var plan = await OpenedPlan.OfText(Plan);
+        var (page, faults) = await chromium.Window();
+        await page.GotoAsync(plan.Root + "plan");
+        await Assertions.Expect(page.Locator("#editor textarea")).ToHaveValueAsync(Plan);
+        await page.Locator("#editor textarea").FocusAsync();
+        await page.Keyboard.TypeAsync("b");
+        await plan.TextWhen("plan.yaml", t => t.GetProperty("text").GetString() == "b" + Plan);
+        var closed = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        page.Close += (_, _) => closed.SetResult();
+        await page.CloseAsync(new() { RunBeforeUnload = true });
+        await closed.Task;
+        Assert.Empty(faults);
+    }
+
     /// <summary>The caret at the end of the plan, in a window whose clock stands still and that counts the texts it sends.</summary>
     private static async Task Opened(IPage page, OpenedPlan plan)
     {
