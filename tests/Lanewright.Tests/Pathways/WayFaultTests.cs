@@ -71,6 +71,43 @@ public sealed class WayFaultTests
         Assert.Equal(1, net.EdgesAt(net.PointOf(0)).Length);
     }
 
+    // Worked by hand: by the three trays that are nearest 10, 6.6 and 10 m; by the one across, to which nothing leads from these, 0.3 m
+    // out, 6.6 m and 0.3 m back.
+    [Fact]
+    public void ATrayAcross_IsReached_AsFarAsCablesGoUnsupported()
+    {
+        var around = new[]
+        {
+            TrayGrid.Tray("f1", 0.3, 0, 0.3, -10), TrayGrid.Tray("f2", 0.3, -10, 6.9, -10), TrayGrid.Tray("f3", 6.9, -10, 6.9, 0),
+        };
+        var racks = new[] { TrayGrid.Rack(0, 0.3, 0), TrayGrid.Rack(1, 6.9, 0) };
+        Assert.Equal(10 + 6.6 + 10, TrayGrid.Way(TrayGrid.Net(around, racks), 0, 1)!.Metres, 9);
+        foreach (var (off, metres) in new[] { (0.3, 0.3 + 6.6 + 0.3), (1.7, 1.7 + 6.6 + 1.7), (1.9, 10 + 6.6 + 10) })
+        {
+            var net = TrayGrid.Net([.. around, TrayGrid.Tray("back", 0, off, 7.2, off)], racks);
+            Assert.Equal(metres, TrayGrid.Way(net, 0, 1)!.Metres, 9);
+        }
+    }
+
+    // A rack comes down from two trays that meet over it once, and from each of two at different heights.
+    [Fact]
+    public void TraysThatCross_AreOneDrop_WhereARackIsUnderBoth()
+    {
+        var (along, across) = (TrayGrid.Tray("along", 0, 0, 4, 0), TrayGrid.Tray("across", 1, -2, 1, 2));
+        var rack = TrayGrid.Rack(0, 1, 0);
+        Assert.Equal(1, Drops(along, across));
+        Assert.Equal(2, Drops(along, across with { FromHeight = Length.FromMetres(3), ToHeight = Length.FromMetres(3) }));
+        // From the side of the one the other is reached along it.
+        rack = TrayGrid.Rack(0, 1.5, 0);
+        Assert.Equal(1, Drops(along, across));
+
+        int Drops(params Lanewright.Model.Places.Pathway[] trays)
+        {
+            var net = TrayGrid.Net(trays, [rack]);
+            return net.EdgesAt(net.PointOf(0)).Length;
+        }
+    }
+
     // Source: ITU-T G.657.A as a maker reproduces it (seen): one turn of A1 round 10 mm loses 0.75 dB up to 1550 nm. A patched way has the
     // bends of its cords and of its trunk: two quarters for each that lies in a tray from rack to rack, and one at each corner.
     [Fact]

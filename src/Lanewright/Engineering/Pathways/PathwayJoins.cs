@@ -36,13 +36,16 @@ internal sealed class PathwayJoins(double dropOut)
         return Along(a, b, Math.Clamp((((place.X - a.X) * (b.X - a.X)) + ((place.Y - a.Y) * (b.Y - a.Y))) / (length * length), 0, 1));
     }
 
+    /// <summary>Whether cables get to a point along a pathway: a closed duct leads to its ends only.</summary>
+    public static bool LeadsTo(Pathway pathway, WayPoint point) => Nearest(pathway, point).To(point) <= Touch;
+
     /// <summary>Whether two trays run side by side where cables of one place come down to both.</summary>
     public static bool RunBeside(Pathway one, WayPoint atOne, Pathway other, WayPoint atOther)
     {
         if (one.IsDuct || other.IsDuct || one.IsRiser || other.IsRiser) return false;
         var (a, b) = (Flat(one), Flat(other));
         if (Math.Abs((a.X * b.Y) - (a.Y * b.X)) > Touch) return false;
-        // Of trays in line, one of which ends where the other begins, only one is beside a rack.
+        // Of trays in line, one of which ends where the other begins, only one is beside an exit.
         return Math.Abs((a.X * (atOther.X - atOne.X)) + (a.Y * (atOther.Y - atOne.Y))) <= Touch;
     }
 

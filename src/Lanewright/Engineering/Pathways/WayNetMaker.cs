@@ -96,37 +96,21 @@ internal sealed class WayNetMaker
         }
     }
 
-    /// <summary>A place meets the pathway nearest to it, and of each further side the nearest that a rack's cables reach
-    /// unsupported; and what runs beside one of these, above it or below as far as cables reach.</summary>
+    /// <summary>A place meets the pathway nearest to it, and of each further side the nearest that a rack's cables reach unsupported; and
+    /// what else of these sides they reach; at an exit, where all cables come together, only what runs beside the nearest.</summary>
     private IEnumerable<(int Pathway, WayPoint At)> DropsOf(
         WayPoint place, ImmutableArray<Pathway> pathways, ImmutableArray<ImmutableArray<int>> bySide, bool isRack)
     {
-        var nearest = bySide.Select(side => NearestOf(place, pathways, side)).OrderBy(n => n.Metres).ToList();
-        for (var i = 0; i < nearest.Count; i++)
+        var sorted = bySide.Select(side => PathwayDrops.Of(place, pathways, side, reach)).OrderBy(d => d[0].Metres).ToList();
+        for (var i = 0; i < sorted.Count; i++)
         {
-            if (i > 0 && isRack && nearest[i].Metres > reach) continue;
-            var (chosen, at, _) = nearest[i];
-            yield return (chosen, at);
-            foreach (var beside in bySide.First(side => side.Contains(chosen)))
-            {
-                var there = PathwayJoins.Nearest(pathways[beside], place);
-                if (beside == chosen || there.FlatTo(place) > reach) continue;
-                if (PathwayJoins.RunBeside(pathways[chosen], at, pathways[beside], there)) yield return (beside, there);
-            }
+            var nearest = sorted[i][0];
+            if (i > 0 && isRack && nearest.Metres > reach) continue;
+            yield return (nearest.Pathway, nearest.At);
+            foreach (var (other, at, _) in sorted[i].Skip(1))
+                if (isRack || PathwayJoins.RunBeside(pathways[nearest.Pathway], nearest.At, pathways[other], at))
+                    yield return (other, at);
         }
-    }
-
-    private static (int Pathway, WayPoint At, double Metres) NearestOf(
-        WayPoint place, ImmutableArray<Pathway> pathways, ImmutableArray<int> side)
-    {
-        var best = (Pathway: side[0], At: default(WayPoint), Metres: double.PositiveInfinity);
-        foreach (var i in side)
-        {
-            var at = PathwayJoins.Nearest(pathways[i], place);
-            var metres = at.FlatTo(place);
-            if (metres < best.Metres - PathwayJoins.Touch) best = (i, at, metres);
-        }
-        return best;
     }
 
     private void AddStretches(Pathway pathway, List<WayPoint> cuts)
