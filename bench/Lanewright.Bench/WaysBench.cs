@@ -59,7 +59,7 @@ internal static class WaysBench
             for (var i = 0; i < pairs; i++)
             {
                 var (from, to) = (Next(ref state, racks), Next(ref state, racks));
-                if (from != to) _ = search.Find(from, to, to, 0);
+                if (from != to) _ = search.Find((from, null), (to, null), (to, null), 0);
             }
         });
         Console.WriteLine($"  {Numerals.Whole(pairs)} pairs of ways apart: {Numerals.Fixed(time, 0)} ms");

@@ -22,7 +22,7 @@ public sealed class DisjointWayTests
             TrayGrid.Tray("right-up", 8, 2, 8, 0), TrayGrid.Tray("right-down", 8, -2, 8, 0),
         };
         var net = TrayGrid.Net(trays, [TrayGrid.Rack(0, 0, 0), TrayGrid.Rack(1, 8, 0)]);
-        var (one, other) = new DisjointSearch(net).Find(0, 1, 1, 0)!.Value;
+        var (one, other) = new DisjointSearch(net).Find((0, null), (1, null), (1, null), 0)!.Value;
         Assert.False(one.Shares(other));
         Assert.Equal(2 * (2 + 8 + 2), one.Metres + other.Metres, 9);
     }
@@ -47,7 +47,7 @@ public sealed class DisjointWayTests
                 if (a == points[0] || b == points[0]) return;
                 var racks = new[] { points[0], a, b }.Select((p, i) => TrayGrid.Rack(i, p.Item1, p.Item2)).ToList();
                 var net = TrayGrid.Net(trays, racks);
-                if (new DisjointSearch(net).Find(0, 1, 2, 0) is not { } found) return;
+                if (new DisjointSearch(net).Find((0, null), (1, null), (2, null), 0) is not { } found) return;
                 var shared = found.One.Stretches.Intersect(found.Other.Stretches).Order().ToArray();
                 questions.Add(JsonSerializer.Serialize(new
                 {

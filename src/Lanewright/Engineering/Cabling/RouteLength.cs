@@ -47,9 +47,10 @@ public sealed class RouteLength
     /// <param name="side">The side of pathways it lies in; empty for any.</param>
     public RouteParts? Parts(Rack from, Length heightFrom, Rack to, Length heightTo, string side)
     {
-        if (from.Index != to.Index && WayBetween(from, to, side) is { } way) return route.Along(way, from, heightFrom, to, heightTo);
+        if (from.Index != to.Index && WayBetween(from, heightFrom, to, heightTo, side) is { } way)
+            return route.Along(way, from, heightFrom, to, heightTo);
         if (from.Hall == to.Hall) return route.Parts(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
-        if (RouteOf(from, to, side) is not { } surveyed) return null;
+        if (plan.Building.RouteBetween(from.Hall, to.Hall) is not { } surveyed) return null;
         // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
         var inside = route.Parts(from, heightFrom, to, heightTo, ToExit(from, surveyed) + ToExit(to, surveyed));
         return inside with { Surveyed = surveyed.Length, Total = inside.Total + surveyed.Length };
@@ -69,18 +70,34 @@ public sealed class RouteLength
     /// <param name="units">Its height in rack units.</param>
     public Length Height(Rack rack, int lowest, int units) => route.Height(rack.Type, lowest, units);
 
-    /// <summary>The route between the halls of two racks that the shortest way takes; null in one hall, and where there is none.</summary>
-    public HallRoute? RouteOf(Rack from, Rack to, string side)
+    /// <summary>The route between the halls of two devices that the shortest way takes; null in one hall and where there is none.</summary>
+    /// <param name="from">One device.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="side">The side of pathways it lies in; empty for any.</param>
+    public HallRoute? RouteOf(int from, int to, string side)
     {
-        if (from.Hall == to.Hall) return null;
-        return WayBetween(from, to, side)?.Route ?? plan.Building.RouteBetween(from.Hall, to.Hall);
+        if (plan.Devices.Rack(from) is not { } one || plan.Devices.Rack(to) is not { } other || one.Hall == other.Hall) return null;
+        return WayBetween(one, Height(from, one), other, Height(to, other), side)?.Route
+            ?? plan.Building.RouteBetween(one.Hall, other.Hall);
+    }
+
+    /// <summary>What is asked of pathways for a cable between two devices; null where none is laid along any.</summary>
+    /// <param name="from">One device.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="side">The side of pathways it lies in; empty for any. One that no pathway has keeps nothing away; a rule says
+    /// so.</param>
+    public WayQuestion? QuestionOf(int from, int to, string side)
+    {
+        if (Ways is null || plan.Devices.Rack(from) is not { } one || plan.Devices.Rack(to) is not { } other || one.Index == other.Index)
+            return null;
+        return Ways.Net.QuestionOf(one, Height(from, one), other, Height(to, other), Math.Max(0, Ways.Net.SideOf(side)));
     }
 
     /// <summary>A way with its detours, and a service loop at both ends.</summary>
     public Length WithSlack(Length way) => route.WithSlack(way);
 
-    private CableWay? WayBetween(Rack from, Rack to, string side) =>
-        Ways?.Between(WayQuestion.Between(from.Index, to.Index, Math.Max(0, Ways.Net.SideOf(side))));
+    private CableWay? WayBetween(Rack from, Length heightFrom, Rack to, Length heightTo, string side) =>
+        Ways?.Between(Ways.Net.QuestionOf(from, heightFrom, to, heightTo, Math.Max(0, Ways.Net.SideOf(side))));
 
     private static Length ToExit(Rack rack, HallRoute surveyed)
     {

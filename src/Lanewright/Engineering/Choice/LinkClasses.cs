@@ -122,10 +122,10 @@ public sealed class LinkClasses
         var questions = new HashSet<WayQuestion>();
         for (var link = 0; link < plan.Links.Count; link++)
         {
-            var (from, to) = (plan.Devices.RackIndex(plan.Links.FromDevice(link)), plan.Devices.RackIndex(plan.Links.ToDevice(link)));
             var statement = plan.Statements[plan.Links.Statement(link)];
-            if (from >= 0 && to >= 0 && from != to && statement.Through.IsEmpty)
-                questions.Add(WayQuestion.Between(from, to, Math.Max(0, ways.Net.SideOf(statement.Side))));
+            if (statement.Through.IsEmpty
+                && route.QuestionOf(plan.Links.FromDevice(link), plan.Links.ToDevice(link), statement.Side) is { } question)
+                questions.Add(question);
         }
         ways.Expect(questions);
     }
@@ -164,10 +164,8 @@ public sealed class LinkClasses
             ? route.Along(way, from, to).Total
             : route.Between(from, to, SideOf(link));
 
-    private Model.Places.HallRoute? RouteOf(int link, Model.Places.Rack from, Model.Places.Rack to) =>
-        from.Hall == to.Hall ? null
-            : detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way) ? way.Route
-            : route.RouteOf(from, to, SideOf(link));
+    private Model.Places.HallRoute? RouteOf(int link, int from, int to) =>
+        detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way) ? way.Route : route.RouteOf(from, to, SideOf(link));
 
     private string SideOf(int link) => plan.Statements[plan.Links.Statement(link)].Side;
 
@@ -196,7 +194,7 @@ public sealed class LinkClasses
         var stated = plan.Statements[statement].Length;
         var rackFrom = plan.Devices.Rack(from);
         var rackTo = plan.Devices.Rack(to);
-        var surveyed = rackFrom is null || rackTo is null ? null : RouteOf(link, rackFrom, rackTo);
+        var surveyed = RouteOf(link, from, to);
         var routeIndex = surveyed is null ? -1 : plan.Building.Routes.IndexOf(surveyed);
         return new LinkClassKey(
             kindOf[statement],

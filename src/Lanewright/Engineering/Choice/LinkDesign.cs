@@ -65,7 +65,9 @@ public sealed class LinkDesign
     {
         var lengths = new RouteLength(plan);
         if (lengths.Ways is not { } ways) return Once(LaidDetours.None);
-        var detours = plan.Statements.Any(s => s.ApartFrom is not null) ? LaidDetours.Of(ApartWays.Of(plan, ways)) : LaidDetours.None;
+        var detours = plan.Statements.Any(s => s.ApartFrom is not null)
+            ? LaidDetours.Of(ApartWays.Of(plan, lengths, ways))
+            : LaidDetours.None;
         var cords = plan.LinePorts.IsEmpty ? [] : lines.Value.Cords;
         for (var round = 1; ; round++)
         {

@@ -105,7 +105,9 @@ internal sealed class FabricHall
 
     /// <summary>The way between two racks at the height of pathways: along trays where there are any, straight otherwise.</summary>
     public Length Across(Rack from, Rack to) =>
-        WayOf(from, to) is { } way ? Length.FromMetres(way.Metres) : RackRoute.Across(from, to);
+        from.Index != to.Index && Ways?.Between(WayQuestion.Between(from.Index, to.Index, 0)) is { } way
+            ? Length.FromMetres(way.Metres)
+            : RackRoute.Across(from, to);
 
     /// <summary>The length of a cable between two heights in racks.</summary>
     /// <param name="route">Reckons lengths.</param>
@@ -113,20 +115,26 @@ internal sealed class FabricHall
     /// <param name="heightFrom">Height of the device in it.</param>
     /// <param name="to">The other rack.</param>
     /// <param name="heightTo">Height of the device in that.</param>
-    public Length Between(RackRoute route, Rack from, Length heightFrom, Rack to, Length heightTo) => WayOf(from, to) is { } way
-        ? route.Along(way, from, heightFrom, to, heightTo).Total
-        : route.Between(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
+    public Length Between(RackRoute route, Rack from, Length heightFrom, Rack to, Length heightTo) =>
+        WayOf(from, heightFrom, to, heightTo) is { } way
+            ? route.Along(way, from, heightFrom, to, heightTo).Total
+            : route.Between(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
 
-    /// <summary>No cable between two racks is shorter.</summary>
+    /// <summary>No cable between two racks is shorter: from the heights nearest to each pathway that comes to one of them to those at the
+    /// other.</summary>
     public Length Least(RackRoute route, Rack from, Rack to)
     {
-        var way = WayOf(from, to);
-        return Between(route, from, route.Nearest(from, way?.HeightAt(from, to) ?? from.Hall.PathwayHeight),
-            to, route.Nearest(to, way?.HeightAt(to, from) ?? to.Hall.PathwayHeight));
+        var way = WayOf(from, from.Hall.PathwayHeight, to, to.Hall.PathwayHeight);
+        return Nearest(from, to).Min(one => Nearest(to, from).Min(other => Between(route, from, one, to, other)));
+
+        IEnumerable<Length> Nearest(Rack rack, Rack far) => Ways?.Net.DropHeights(rack.Index) is { } heights
+            ? heights.Select(h => route.Nearest(rack, Length.FromMetres(h)))
+            : [route.Nearest(rack, way?.HeightAt(rack, far) ?? rack.Hall.PathwayHeight)];
     }
 
-    private CableWay? WayOf(Rack from, Rack to) =>
-        from.Index == to.Index ? null : Ways?.Between(WayQuestion.Between(from.Index, to.Index, 0));
+    private CableWay? WayOf(Rack from, Length heightFrom, Rack to, Length heightTo) => from.Index == to.Index
+        ? null
+        : Ways?.Between(Ways.Net.QuestionOf(from, heightFrom, to, heightTo, 0));
 
     /// <summary>Lowest units of a full rack of hosts, from the floor up.</summary>
     /// <param name="rack">Which of the racks of hosts.</param>

@@ -48,7 +48,7 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         return new LinkTally([.. kinds.Values.Select(c => c.Line())], Watts(spots, kindOf, from, isFrom: true),
             Watts(spots, kindOf, to, isFrom: false), "")
         {
-            Laid = fabric.Hall.Ways is null ? [] : Laid(spots, kindOf, from, to),
+            Laid = fabric.Hall.Ways is { } ways ? Laid(ways.Net, spots, kindOf, from, to) : [],
         };
     }
 
@@ -81,20 +81,21 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
     }
 
     /// <summary>Cables by the racks they join: of a fan-out one for each two racks, as its legs go each to its own.</summary>
-    private static ImmutableArray<LaidCables> Laid(LinkSpot[] spots, Count[] kindOf, TallyEnd from, TallyEnd to)
+    private static ImmutableArray<LaidCables> Laid(WayNet net, LinkSpot[] spots, Count[] kindOf, TallyEnd from, TallyEnd to)
     {
         var (fromWays, toWays) = (from.Use.Mode.Ways, to.Use.Mode.Ways);
         var perDevice = toWays > 1 ? to.IsRaised.Length : from.IsRaised.Length;
-        var laid = new Dictionary<(int From, int To), (int Cables, double Area)>();
+        var laid = new Dictionary<WayQuestion, (int Cables, double Area)>();
         var known = new HashSet<(int Bundle, int From, int To)>();
         for (var i = 0; i < spots.Length; i++)
         {
-            var key = (From: from.Racks[spots[i].From].Index, To: to.Racks[spots[i].To].Index);
+            var (one, other) = (spots[i].From, spots[i].To);
+            var key = net.QuestionOf(from.Racks[one], from.Heights[one], to.Racks[other], to.Heights[other], 0);
             if (fromWays * toWays > 1 && !known.Add((Bundle(spots[i], fromWays, toWays, perDevice), key.From, key.To))) continue;
             var before = laid.GetValueOrDefault(key);
             laid[key] = (before.Cables + 1, before.Area + SegmentFill.Round(kindOf[i].Solution.Cable.Diameter));
         }
-        return [.. laid.Select(l => new LaidCables(l.Key.From, l.Key.To, l.Value.Cables, l.Value.Area))];
+        return [.. laid.Select(l => new LaidCables(l.Key, l.Value.Cables, l.Value.Area))];
     }
 
     private double Metres(FabricHall hall, TallyEnd from, int i, TallyEnd to, int j) =>

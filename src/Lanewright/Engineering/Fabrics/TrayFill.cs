@@ -16,8 +16,8 @@ internal static class TrayFill
         var (cables, area) = (new int[ways.Net.Stretches.Length], new double[ways.Net.Stretches.Length]);
         foreach (var laid in tallies.SelectMany(t => t.Laid))
         {
-            if (laid.FromRack == laid.ToRack) continue;
-            if (ways.Between(WayQuestion.Between(laid.FromRack, laid.ToRack, 0)) is not { } way) continue;
+            if (laid.Question.From == laid.Question.To) continue;
+            if (ways.Between(laid.Question) is not { } way) continue;
             foreach (var segment in way.Stretches)
             {
                 cables[segment] += laid.Cables;

@@ -64,7 +64,7 @@ public sealed class CableLaying
         Plan plan, LinkDesign design, ImmutableArray<LineCord> cords, ShortestWays shortest, LaidDetours detours, bool mayMove)
     {
         var net = shortest.Net;
-        var laid = CablePieces.Of(plan, design, cords, net);
+        var laid = CablePieces.Of(plan, design, cords);
         var pieces = laid.All;
         shortest.Expect(pieces.Where(p => !detours.Ways.ContainsKey(p.Key)).Select(p => p.Question).Distinct());
         var ways = new CableWay?[pieces.Length];

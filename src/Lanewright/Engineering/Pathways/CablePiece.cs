@@ -6,7 +6,7 @@ namespace Lanewright.Engineering.Pathways;
 /// <param name="Key">What it is.</param>
 /// <param name="FromDevice">The device at one end.</param>
 /// <param name="ToDevice">The device at the other.</param>
-/// <param name="Question">Between which racks it lies, and in pathways of which side.</param>
+/// <param name="Question">Between which racks it lies, from which heights, and in pathways of which side.</param>
 /// <param name="Item">What it is by the catalogue.</param>
 /// <param name="IsFixed">Whether it stays on its way: it lies there already, or was ordered for it.</param>
 public readonly record struct CablePiece(

@@ -12,26 +12,25 @@ internal sealed class CablePieces
 {
     private readonly Plan plan;
     private readonly LinkDesign design;
-    private readonly WayNet net;
     private readonly ImmutableArray<CablePiece>.Builder pieces;
     private readonly Dictionary<CableKey, int> pieceOf;
     private readonly Dictionary<(int Cable, int Joint, WayQuestion Question), int> shared = [];
     private readonly Dictionary<(int Cable, int Joint), int> bodies = [];
 
-    private CablePieces(Plan plan, LinkDesign design, ImmutableArray<LineCord> cords, WayNet net)
+    private CablePieces(Plan plan, LinkDesign design, ImmutableArray<LineCord> cords)
     {
-        (this.plan, this.design, this.net) = (plan, design, net);
+        (this.plan, this.design) = (plan, design);
         pieces = ImmutableArray.CreateBuilder<CablePiece>(design.Cables.Length);
         pieceOf = new(design.Cables.Length);
         for (var link = 0; link < plan.Links.Count; link++)
             if (design.CableOf(link) >= 0 && design.SolutionOf(link) is { } solution) AddLink(link, solution);
         foreach (var trunk in plan.Trunks)
             for (var number = 0; number < trunk.Count; number++)
-                Add(new CableKey(CableKind.Trunk, trunk.Index, number), trunk.From, trunk.To, trunk.Cable, SideOf(trunk.Side),
+                Add(new CableKey(CableKind.Trunk, trunk.Index, number), trunk.From, trunk.To, trunk.Cable, trunk.Side,
                     trunk.IsExisting, 1, -1);
         for (var i = 0; i < cords.Length; i++)
             if (cords[i] is { Cord: { } item, From.Device: >= 0 and var from, To.Device: >= 0 and var to })
-                Add(new CableKey(CableKind.LineCord, i), from, to, item, 0, isFixed: true, 1, -1);
+                Add(new CableKey(CableKind.LineCord, i), from, to, item, "", isFixed: true, 1, -1);
         All = pieces.ToImmutable();
     }
 
@@ -39,8 +38,7 @@ internal sealed class CablePieces
     public ImmutableArray<CablePiece> All { get; }
 
     /// <summary>The pieces of a design and of the lines beside it.</summary>
-    public static CablePieces Of(Plan plan, LinkDesign design, ImmutableArray<LineCord> cords, WayNet net) =>
-        new(plan, design, cords, net);
+    public static CablePieces Of(Plan plan, LinkDesign design, ImmutableArray<LineCord> cords) => new(plan, design, cords);
 
     /// <summary>Number of the piece that something is, or lies in; -1 where it is not laid from rack to rack.</summary>
     public int Of(CableKey key) => pieceOf.GetValueOrDefault(key, -1);
@@ -55,7 +53,7 @@ internal sealed class CablePieces
     private void AddLink(int link, Solution solution)
     {
         var statement = plan.Statements[plan.Links.Statement(link)];
-        var (side, isFixed, cable) = (SideOf(statement.Side), statement.IsExisting, design.CableOf(link));
+        var (side, isFixed, cable) = (statement.Side, statement.IsExisting, design.CableOf(link));
         var (at, end) = (plan.Links.FromDevice(link), plan.Links.ToDevice(link));
         if (solution.Through is not { } way || solution.Patching.IsEmpty)
         {
@@ -73,15 +71,10 @@ internal sealed class CablePieces
         CableKey Key(int joint) => new(CableKind.Cable, link, joint);
     }
 
-    /// <summary>A side that no pathway has keeps nothing away; a rule says so.</summary>
-    private int SideOf(string name) => Math.Max(0, net.SideOf(name));
-
     /// <summary>Links of one cable that go between the same racks lie in one piece.</summary>
-    private void Add(CableKey key, int from, int to, CableItem item, int side, bool isFixed, int links, int cable)
+    private void Add(CableKey key, int from, int to, CableItem item, string side, bool isFixed, int links, int cable)
     {
-        var (a, b) = (plan.Devices.RackIndex(from), plan.Devices.RackIndex(to));
-        if (a < 0 || b < 0 || a == b) return;
-        var question = WayQuestion.Between(a, b, side);
+        if (design.Lengths.QuestionOf(from, to, side) is not { } question) return;
         var sharing = (cable, key.Number, question);
         if (links > 1 && shared.TryGetValue(sharing, out var piece)) pieces[piece] = pieces[piece] with { Links = pieces[piece].Links + 1 };
         else

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -35,13 +36,18 @@ public sealed class DisjointSearch
     }
 
     /// <summary>The two ways; null where no way leads to one of the racks.</summary>
-    /// <param name="from">The rack both begin at.</param>
+    /// <param name="from">The rack both begin at, and the height where that matters.</param>
     /// <param name="one">Where the first ends.</param>
-    /// <param name="other">Where the second ends.</param>
+    /// <param name="other">Where the second ends; where that is the same rack, it is reckoned at the height of the first.</param>
     /// <param name="side">Number of the side; 0 for any.</param>
-    public (CableWay One, CableWay Other)? Find(int from, int one, int other, int side)
+    public (CableWay One, CableWay Other)? Find(
+        (int Rack, Length? Height) from, (int Rack, Length? Height) one, (int Rack, Length? Height) other, int side)
     {
-        var query = new Query(net.PointOf(from), net.PointOf(one), net.PointOf(other), side, Halls(from, one, other));
+        var query = new Query(
+            net.PointOf(from.Rack), net.PointOf(one.Rack), net.PointOf(other.Rack), side, Halls(from.Rack, one.Rack, other.Rack))
+        {
+            Heights = (from.Height, one.Height, other.Height),
+        };
         Array.Fill(isOnFirst, false);
         Array.Fill(enteredBy, -1);
         Array.Fill(potential, 0);
@@ -91,7 +97,7 @@ public sealed class DisjointSearch
         if (!isSecond || enteredBy[point] < 0) return;
         var edge = net.Edges[enteredBy[point]];
         var before = edge.Far(point);
-        Step(state, (2 * before) + 1, -edge.Metres, -enteredBy[point] - BackFrom);
+        Step(state, (2 * before) + 1, -Metres(edge, query), -enteredBy[point] - BackFrom);
     }
 
     /// <summary>From leaving a point along every edge; and back to reaching it, where the first way passed it.</summary>
@@ -111,9 +117,13 @@ public sealed class DisjointSearch
             var isShared = isSecond && enteredBy[far] == e;
             // Where cables lie in nothing there is nothing to have in common.
             var more = !isShared ? 0 : edge.Stretch >= 0 || edge.Route >= 0 ? forStretch : 0;
-            Step(state, 2 * far, edge.Metres + more, e);
+            Step(state, 2 * far, Metres(edge, query) + more, e);
         }
     }
+
+    /// <summary>What goes up and down at a rack is as long as it is from the device.</summary>
+    private double Metres(WayEdge edge, Query query) =>
+        net.IsRack(edge.B) ? net.DropMetres(edge.B, edge.A, query.HeightAt(edge.B)) : edge.Metres;
 
     private void Step(int from, int to, double length, int how)
     {
@@ -216,7 +226,12 @@ public sealed class DisjointSearch
         return (route.A == at && from == own && query.Halls.Contains(to)) || (route.B == at && to == own && query.Halls.Contains(from));
     }
 
-    private sealed record Query(int Source, int One, int Other, int Side, HashSet<int> Halls);
+    private sealed record Query(int Source, int One, int Other, int Side, HashSet<int> Halls)
+    {
+        public (Length? Source, Length? One, Length? Other) Heights { get; init; }
+
+        public Length? HeightAt(int point) => point == Source ? Heights.Source : point == One ? Heights.One : Heights.Other;
+    }
 
     private const int None = int.MinValue;
     private const int ThroughPoint = -1;

@@ -51,7 +51,7 @@ internal sealed class OverflowMoves
             groups[group].Pop();
             Move(piece, old, way, old.Stretches.First(over.Contains));
             over.RemoveWhere(s => !room.IsOver(s));
-            if (groups[group].Count > 0) queue.Enqueue(group, (Cost(old, way, pieces[piece].Area), group));
+            if (groups[group].Count > 0) queue.Enqueue(group, (Cost(piece, old, way), group));
         }
         return moves;
 
@@ -60,11 +60,14 @@ internal sealed class OverflowMoves
             var piece = groups[group].Peek();
             if (ways[piece] is not { } old) return;
             next[group] = NextWay(piece, old);
-            if (next[group] is { } way) queue.Enqueue(group, (Cost(old, way, pieces[piece].Area), group));
+            if (next[group] is { } way) queue.Enqueue(group, (Cost(piece, old, way), group));
         }
     }
 
-    private static double Cost(CableWay old, CableWay way, double area) => (way.Total - old.Total) / area;
+    private double Cost(int piece, CableWay old, CableWay way) => More(piece, old, way) / pieces[piece].Area;
+
+    private double More(int piece, CableWay old, CableWay way) =>
+        net.MetresOf(way, pieces[piece].Question) - net.MetresOf(old, pieces[piece].Question);
 
     /// <summary>Cables alike that lie in overfull stretches, the last of the plan on top.</summary>
     private List<Stack<int>> Groups(HashSet<int> over)
@@ -116,6 +119,6 @@ internal sealed class OverflowMoves
         room.Lay(old, pieces[piece], -1);
         room.Lay(way, pieces[piece], 1);
         ways[piece] = way;
-        moves.Add((piece, new CableMove(pieces[piece].Key, full, way.Total - old.Total)));
+        moves.Add((piece, new CableMove(pieces[piece].Key, full, More(piece, old, way))));
     }
 }

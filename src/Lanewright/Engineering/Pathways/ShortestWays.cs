@@ -6,9 +6,9 @@ public sealed class ShortestWays
 {
     private readonly WaySearch search;
     private readonly Dictionary<WayQuestion, CableWay?> known = [];
-    private readonly Dictionary<(int Rack, int FarHall, int Side), List<int>> wanted = [];
-    private readonly Dictionary<(int Rack, int FarHall, int Side), (double[] Metres, int[] By, int Source)> searched = [];
-    private (int Rack, int FarHall, int Side) held = (-1, -1, -1);
+    private readonly Dictionary<WayStart, List<WayQuestion>> wanted = [];
+    private readonly Dictionary<WayStart, (double[] Metres, int[] By, int Source)> searched = [];
+    private WayStart held = new(-1, -1, -1, double.NaN);
 
     /// <summary>Searches in a graph.</summary>
     public ShortestWays(WayNet net)
@@ -26,9 +26,11 @@ public sealed class ShortestWays
         foreach (var question in questions)
         {
             if (known.ContainsKey(question)) continue;
-            var key = KeyOf(question);
-            if (!wanted.TryGetValue(key, out var targets)) wanted[key] = targets = [];
-            targets.Add(question.To);
+            foreach (var start in WayStart.AllOf(Net, question))
+            {
+                if (!wanted.TryGetValue(start, out var targets)) wanted[start] = targets = [];
+                targets.Add(question);
+            }
         }
     }
 
@@ -38,14 +40,12 @@ public sealed class ShortestWays
         if (known.TryGetValue(question, out var found)) return found;
         FindExpected();
         if (known.TryGetValue(question, out found)) return found;
-        var key = KeyOf(question);
-        if (key != held && !(searched.TryGetValue(key, out var kept) && Take(kept)))
+        foreach (var start in WayStart.AllOf(Net, question))
         {
-            search.From(key.Rack, key.FarHall, key.Side);
-            Keep(key);
+            Hold(start);
+            found = Shorter(question, found, search.To(question));
         }
-        held = key;
-        return known[question] = search.To(question.To);
+        return known[question] = found;
     }
 
     /// <summary>Searches from all racks that were told of, as many at once as there are processors; the answers are the same in any
@@ -53,38 +53,46 @@ public sealed class ShortestWays
     private void FindExpected()
     {
         if (wanted.Count == 0) return;
-        var racks = wanted.ToArray();
-        var found = new CableWay?[racks.Length][];
+        var starts = wanted.ToArray();
+        var found = new CableWay?[starts.Length][];
         wanted.Clear();
-        Parallel.For(0, racks.Length, () => new WaySearch(Net), (i, _, own) =>
+        Parallel.For(0, starts.Length, () => new WaySearch(Net), (i, _, own) =>
         {
-            var (key, targets) = racks[i];
-            own.From(key.Rack, key.FarHall, key.Side);
+            var (start, targets) = starts[i];
+            own.From(start);
             found[i] = [.. targets.Select(own.To)];
             return own;
         }, _ => { });
-        for (var i = 0; i < racks.Length; i++)
+        for (var i = 0; i < starts.Length; i++)
         {
-            var (key, targets) = racks[i];
-            for (var k = 0; k < targets.Count; k++) known[new WayQuestion(key.Rack, targets[k], key.Side)] = found[i][k];
+            var targets = starts[i].Value;
+            for (var k = 0; k < targets.Count; k++)
+                known[targets[k]] = Shorter(targets[k], known.GetValueOrDefault(targets[k]), found[i][k]);
         }
     }
 
-    /// <summary>What is asked for without notice may well be asked for again from the same rack.</summary>
-    private void Keep((int, int, int) key)
+    /// <summary>The shorter of two ways from height to height; of two as long the first.</summary>
+    private CableWay? Shorter(WayQuestion question, CableWay? one, CableWay? other)
     {
+        if (one is null || other is null) return one ?? other;
+        return Net.MetresOf(other, question) < Net.MetresOf(one, question) ? other : one;
+    }
+
+    /// <summary>Searches from a rack, or takes up what was found from it before.</summary>
+    private void Hold(WayStart start)
+    {
+        if (start == held) return;
+        held = start;
+        if (searched.TryGetValue(start, out var kept))
+        {
+            search.Restore(kept);
+            return;
+        }
+        search.From(start);
+        // What is asked for without notice may well be asked for again from the same rack.
         if ((searched.Count + 1) * (long)Net.Points.Length > MostKept) searched.Clear();
-        searched[key] = search.Result();
+        searched[start] = search.Result();
     }
-
-    private bool Take((double[] Metres, int[] By, int Source) kept)
-    {
-        search.Restore(kept);
-        return true;
-    }
-
-    private (int Rack, int FarHall, int Side) KeyOf(WayQuestion question) =>
-        (question.From, Net.Building.Racks[question.To].Hall.Index, question.Side);
 
     /// <summary>Points of searches kept at most: some tens of megabytes.</summary>
     private const long MostKept = 4_000_000;

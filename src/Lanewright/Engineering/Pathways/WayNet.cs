@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Model.Places;
+using Lanewright.Quantities;
 using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Pathways;
@@ -16,6 +17,7 @@ public sealed class WayNet
     private readonly int firstPlace;
     private readonly int exits;
     private readonly IReadOnlyDictionary<(int Hall, string Exit), int> exitPoints;
+    private readonly RackDrops drops;
 
     internal WayNet(WayNetParts parts, Building building)
     {
@@ -49,6 +51,7 @@ public sealed class WayNet
                 var (e, edge) = (edgesAt[i], Edges[edgesAt[i]]);
                 arcs[i] = new WayArc(edge.Far(p), e, edge.Metres, edge.Hall, edge.Side, edge.Route);
             }
+        drops = new RackDrops(this);
     }
 
     /// <summary>The places.</summary>
@@ -98,6 +101,28 @@ public sealed class WayNet
 
     /// <summary>Number of a side; 0 for none, -1 where no pathway is of that side.</summary>
     public int SideOf(string name) => name.Length == 0 ? 0 : sideNumbers.GetValueOrDefault(name, -1);
+
+    /// <summary>What is asked for a cable between heights in two racks.</summary>
+    public WayQuestion QuestionOf(Rack one, Length heightOne, Rack other, Length heightOther, int side)
+    {
+        return WayQuestion.Between(At(one, heightOne), At(other, heightOther), side);
+
+        (int Rack, Length? Height) At(Rack rack, Length height) => (rack.Index, drops.Of(rack.Index) is null ? null : height);
+    }
+
+    /// <summary>Heights of the pathways at a rack in metres, where the shortest way depends on the height of a device; null
+    /// elsewhere.</summary>
+    internal double[]? DropHeights(int rack) => drops.Of(rack);
+
+    /// <summary>Metres between a height in a rack and a point of a pathway that its cables come down from; at half its height where none
+    /// is given.</summary>
+    internal double DropMetres(int rackPoint, int point, Length? height) =>
+        Points[point].Across(Points[rackPoint]) + Math.Abs(Points[point].Z - (height?.Metres ?? Points[rackPoint].Z));
+
+    /// <summary>How long a way is from height to height.</summary>
+    internal double MetresOf(CableWay way, WayQuestion question) => way.Total
+        + Math.Abs(way.LowHeight - (question.FromHeight?.Metres ?? Points[PointOf(question.From)].Z))
+        + Math.Abs(way.HighHeight - (question.ToHeight?.Metres ?? Points[PointOf(question.To)].Z));
 
     /// <summary>The pathway that cables of a rack come down from; null where its hall has none.</summary>
     public Pathway? Over(Rack rack)

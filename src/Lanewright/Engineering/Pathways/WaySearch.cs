@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Pathways;
 
@@ -21,10 +22,8 @@ internal sealed class WaySearch
     }
 
     /// <summary>Searches from a rack to all of its hall and, when another hall is named, to all of that.</summary>
-    /// <param name="rack">The rack.</param>
-    /// <param name="farHall">The hall where ways end.</param>
-    /// <param name="side">Number of the side; 0 for any.</param>
-    public void From(int rack, int farHall, int side) => Search(rack, farHall, side, null, -1);
+    /// <param name="start">The rack, and where ways from it are to begin and to end.</param>
+    public void From(WayStart start) => Search(start, null, -1, default);
 
     /// <summary>The shortest way to one rack past what is closed; null where none is left. Nothing that lies farther is looked at, and in
     /// one hall what lies towards the rack first (Hart, Nilsson and Raphael 1968).</summary>
@@ -32,16 +31,18 @@ internal sealed class WaySearch
     /// <param name="isClosed">What may not be used, by the numbers of <see cref="WayNet.Closable"/>.</param>
     public CableWay? Past(WayQuestion question, Predicate<int> isClosed)
     {
-        Search(question.From, net.Building.Racks[question.To].Hall.Index, question.Side, isClosed, net.PointOf(question.To));
-        return To(question.To);
+        Search(WayStart.Of(net, question), isClosed, net.PointOf(question.To), question);
+        return To(question with { ToHeight = null });
     }
 
-    private void Search(int rack, int farHall, int side, Predicate<int>? isClosed, int goal)
+    private void Search(WayStart start, Predicate<int>? isClosed, int goal, WayQuestion question)
     {
-        source = net.PointOf(rack);
+        var (farHall, side) = (start.FarHall, start.Side);
+        source = net.PointOf(start.Rack);
         // Between halls the way is as long as it was surveyed, however near their points seem.
-        var isStraight = goal >= 0 && net.Building.Racks[rack].Hall.Index == farHall;
-        var ownHall = net.Building.Racks[rack].Hall.Index;
+        var isStraight = goal >= 0 && net.Building.Racks[start.Rack].Hall.Index == farHall;
+        var ownHall = net.Building.Racks[start.Rack].Hall.Index;
+        var end = goal < 0 ? default : net.Points[goal] with { Z = question.ToHeight?.Metres ?? net.Points[goal].Z };
         Array.Fill(metres, double.PositiveInfinity);
         Array.Fill(by, -1);
         metres[source] = 0;
@@ -54,8 +55,11 @@ internal sealed class WaySearch
             var cameByRoute = isExit && net.Edges[by[point]].Route >= 0;
             foreach (ref readonly var arc in net.ArcsAt(point))
             {
-                var way = here + arc.Metres;
+                var way = here + (arc.Far == goal ? net.DropMetres(goal, point, question.ToHeight)
+                    : point == source ? net.DropMetres(source, arc.Far, question.FromHeight)
+                    : arc.Metres);
                 if (way >= metres[arc.Far]) continue;
+                if (point == source && start.IsOtherHeight(net.Points[arc.Far])) continue;
                 if (isExit && cameByRoute == (arc.Route >= 0)) continue;
                 if (arc.Side != side && arc.Side != 0 && side != 0) continue;
                 if (arc.Route >= 0 ? !Leads(arc, point, ownHall, farHall) : arc.Hall != ownHall && arc.Hall != farHall) continue;
@@ -65,21 +69,36 @@ internal sealed class WaySearch
                 // A rack is an end of a way, never on it.
                 if (net.IsRack(arc.Far) && arc.Far != goal) continue;
                 // No way is shorter than the straight line, so what is taken from the heap first is reached by its shortest way.
-                heap.Lower(arc.Far, isStraight ? way + net.Points[arc.Far].To(net.Points[goal]) : way);
+                heap.Lower(arc.Far, isStraight ? way + net.Points[arc.Far].To(end) : way);
             }
         }
     }
 
-    /// <summary>The way to a rack; null where none leads there.</summary>
-    /// <param name="rack">The rack.</param>
-    public CableWay? To(int rack)
+    /// <summary>The way to the other rack of a question; null where none leads there.</summary>
+    /// <param name="question">The question.</param>
+    public CableWay? To(WayQuestion question)
     {
-        var end = net.PointOf(rack);
+        var end = net.PointOf(question.To);
         if (double.IsInfinity(metres[end])) return null;
         edges.Clear();
-        for (var at = end; at != source; at = net.Edges[by[at]].Far(at)) edges.Add(by[at]);
+        var last = question.ToHeight is { } height ? LastTo(end, height, question.Side) : by[end];
+        edges.Add(last);
+        for (var at = net.Edges[last].Far(end); at != source; at = net.Edges[by[at]].Far(at)) edges.Add(by[at]);
         edges.Reverse();
         return WayOf(net, source, CollectionsMarshal.AsSpan(edges));
+    }
+
+    /// <summary>The edge by which a height in a rack is reached soonest.</summary>
+    private int LastTo(int end, Length height, int side)
+    {
+        var (last, least) = (by[end], double.PositiveInfinity);
+        foreach (ref readonly var arc in net.ArcsAt(end))
+        {
+            if (arc.Side != side && arc.Side != 0 && side != 0) continue;
+            var way = metres[arc.Far] + net.DropMetres(end, arc.Far, height);
+            if (way < least) (last, least) = (arc.Edge, way);
+        }
+        return last;
     }
 
     /// <summary>What was found, to be put back later.</summary>
