@@ -228,6 +228,39 @@ public sealed class WayFaultTests
         Assert.Equal(isTold, judged.Findings.Any(f => f.Kind.Code == "LW4113"));
     }
 
+    // Ten times 4.5 mm is 45 mm, whatever the last places of a double say: what is met is not missed.
+    [Theory]
+    [InlineData("4.5 mm", "45 mm", false)]
+    [InlineData("4.5 mm", "44.9 mm", true)]
+    [InlineData("3.1 mm", "31 mm", false)]
+    [InlineData("7.9 mm", "79 mm", false)]
+    [InlineData("7.9 mm", "78.9 mm", true)]
+    public void ABendOfExactlyWhatCablesWant_IsWideEnough(string diameter, string radius, bool isTold)
+    {
+        var judged = PlanBlock.Compile(BendPlan("a: { model: fixed-32x400, racks: hall/A/3, unit: 2 }")
+            .Replace("lanewright: 1", "lanewright: 1\ncatalogue: [own.yaml]", StringComparison.Ordinal)
+            .Replace("bend-radius: 10 mm", "bend-radius: " + radius, StringComparison.Ordinal)
+            .Replace("trunk-os2-12", "own-trunk", StringComparison.Ordinal) + $$"""
+
+            # file: own.yaml
+            cords:
+              own-trunk:
+                title: A trunk of its own thickness
+                fibre: OS2
+                near: MPO-12
+                far: MPO-12
+                polish-near: APC
+                polish-far: APC
+                pins-near: pinned
+                pins-far: pinned
+                lengths: 10 20 30 m
+                diameter: {{diameter}}
+            """);
+        Assert.DoesNotContain(judged.Findings, f => f.Kind.Code is "LW1301" or "LW0101");
+        var told = judged.Findings.Where(f => f.Kind.Code == "LW4114");
+        Assert.Equal(isTold, told.Any(f => f.Message.Contains("own-trunk", StringComparison.Ordinal)));
+    }
+
     private static string BendPlan(string device) => $$"""
         lanewright: 1
         policy: { bend-category: G.657.A1, contingency: 0 %, connections-in-hall: 0 }

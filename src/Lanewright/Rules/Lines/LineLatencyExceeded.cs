@@ -12,7 +12,8 @@ internal sealed class LineLatencyExceeded() : LineRule("LW5127", nameof(LineLate
     {
         foreach (var route in line.Routes)
         {
-            if (line.Statement.LatencyMost is not { } most || route.Answer.Design.Latency is not { } delay || delay.Value <= most) continue;
+            if (line.Statement.LatencyMost is not { } most || route.Answer.Design.Latency is not { } delay) continue;
+            if (!Rounding.IsAbove(delay.Value.Nanoseconds, most.Nanoseconds)) continue;
             Say(judgement, line, $"light takes {Microseconds(delay.Value)} over {route.Name}, and {Microseconds(most)} are allowed; lead "
                 + "it a shorter way", new Evidence("latency", delay.Value.Nanoseconds, most.Nanoseconds, "ns", delay.Source));
         }

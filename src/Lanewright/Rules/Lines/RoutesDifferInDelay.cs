@@ -10,7 +10,8 @@ internal sealed class RoutesDifferInDelay() : LineRule("LW5128", nameof(RoutesDi
     /// <inheritdoc/>
     protected override void Judge(Judgement judgement, LineResult line)
     {
-        if (line.Statement.DifferenceMost is not { } most || line.Difference is not { } difference || difference <= most) return;
+        if (line.Statement.DifferenceMost is not { } most || line.Difference is not { } difference) return;
+        if (!Rounding.IsAbove(difference.Nanoseconds, most.Nanoseconds)) return;
         Say(judgement, line, $"the delays of its routes differ by {Microseconds(difference)}, and {Microseconds(most)} are allowed; "
             + "lengthen the shorter route, or keep traffic that minds on one of them",
             new Evidence("latency-difference", difference.Nanoseconds, most.Nanoseconds, "ns", null));

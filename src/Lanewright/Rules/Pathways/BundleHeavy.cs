@@ -12,7 +12,7 @@ internal sealed class BundleHeavy() : Rule("LW4118", nameof(BundleHeavy), Severi
         if (judgement.Pathways.Value.Net is null) return;
         var limit = judgement.Plan.Standards.Facility("lift", "one-person");
         var heavy = judgement.Pulls.Value.Bundles
-            .Where(b => b.Kilograms > limit.Value && !b.Way.Stretches.IsEmpty).ToList();
+            .Where(b => Rounding.IsAbove(b.Kilograms, limit.Value) && !b.Way.Stretches.IsEmpty).ToList();
         if (heavy.MaxBy(b => b.Kilograms) is not { } worst) return;
         judgement.Add(this, judgement.Pathways.Value.Fills[worst.Way.Stretches[0]].Pathway.Span,
             $"bundle {worst.Name} from {judgement.Plan.Building.Racks[worst.From].Name} to "

@@ -13,7 +13,7 @@ internal sealed class CableThickerThanPathway() : Rule("LW4116", nameof(CableThi
         {
             var (pathway, room) = (group.Key, Length.Min(group.Key.Width, group.Key.Depth));
             var thickest = group.MaxBy(c => c.Cable.Diameter).Cable;
-            if (thickest.Diameter <= room) continue;
+            if (!Rounding.IsAbove(thickest.Diameter.Millimetres, room.Millimetres)) continue;
             judgement.Add(this, pathway.Span,
                 $"{thickest.Name} is {Numerals.Shown(thickest.Diameter.Millimetres, "mm")} thick and '{pathway.FullName}' has room for "
                 + $"{Numerals.Shown(room.Millimetres, "mm")}; make the pathway larger",

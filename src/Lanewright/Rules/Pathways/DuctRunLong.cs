@@ -12,7 +12,7 @@ internal sealed class DuctRunLong() : Rule("LW4112", nameof(DuctRunLong), Severi
         var most = judgement.Plan.Standards.Facility("duct", "run-most");
         foreach (var run in judgement.Pathways.Value.DuctRuns)
         {
-            if (run.Metres <= most.Value) continue;
+            if (!Rounding.IsAbove(run.Metres, most.Value)) continue;
             judgement.Add(this, run.Ducts[0].Span,
                 $"{Places.Of(run)} {Numerals.Shown(run.Metres, "m")} between places to pull from, and "
                 + $"{Numerals.Shown(most.Value, "m")} is the most; put pull boxes in and say how many under 'pull-points'",

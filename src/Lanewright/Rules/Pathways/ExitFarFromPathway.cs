@@ -15,7 +15,7 @@ internal sealed class ExitFarFromPathway() : Rule("LW4121", nameof(ExitFarFromPa
             .SelectMany(r => new[] { (Hall: r.From, Exit: r.FromExit), (Hall: r.To, Exit: r.ToExit) }).Distinct();
         foreach (var (hall, exit) in exits)
         {
-            if (net.OffPathway(hall, exit) is not { } off || off <= most.Value) continue;
+            if (net.OffPathway(hall, exit) is not { } off || !Rounding.IsAbove(off, most.Value)) continue;
             var name = exit.Name.Length > 0 ? $"exit '{exit.Name}' of {hall.PlainName}" : $"the exit of {hall.PlainName}";
             judgement.Add(this, hall.Span,
                 $"{name} is {Numerals.Shown(off, "m")} away from the nearest pathway, and cables hang in the open between; "

@@ -15,7 +15,7 @@ internal sealed class HeadroomShort() : Rule("LW4113", nameof(HeadroomShort), Se
         {
             var free = Free(tray).Millimetres;
             // A riser may well go on to the floor above, and a closed duct needs no room for a hand.
-            if (tray.IsRiser || free >= (tray.IsDuct ? 0 : least.Value)) continue;
+            if (tray.IsRiser || !Rounding.IsBelow(free, tray.IsDuct ? 0 : least.Value)) continue;
             if (free < 0)
             {
                 judgement.Add(this, tray.Span,

@@ -10,7 +10,8 @@ internal sealed class OpeningFillUnproven() : Rule("LW4117", nameof(OpeningFillU
     public override void Judge(Judgement judgement)
     {
         var least = judgement.Plan.Standards.Facility("opening", "least-fill");
-        foreach (var fill in judgement.Pathways.Value.Fills.Where(f => f.Pathway.Route is not null && f.Fill.Value > least.Value))
+        foreach (var fill in judgement.Pathways.Value.Fills
+            .Where(f => f.Pathway.Route is not null && Rounding.IsAbove(f.Fill.Value, least.Value)))
             judgement.Add(this, fill.Pathway.Span,
                 $"'{fill.Pathway.FullName}' leaves one hall and enters another "
                 + $"{Numerals.Shown(fill.Fill.Percent, "%")} full; where it passes "

@@ -13,7 +13,8 @@ internal sealed class PathwayBendTight() : Rule("LW4114", nameof(PathwayBendTigh
         var book = judgement.Pathways.Value;
         foreach (var need in BendNeed.Of(book, judgement.Plan.Standards))
         {
-            if (need.Pathway.BendRadius is not { } radius || radius >= need.Radius.Value) continue;
+            if (need.Pathway.BendRadius is not { } radius) continue;
+            if (!Rounding.IsBelow(radius.Millimetres, need.Radius.Value.Millimetres)) continue;
             var when = need.Pathway.IsDuct ? "while it is pulled" : "where it lies";
             judgement.Add(this, need.Pathway.Span,
                 $"'{need.Pathway.FullName}' leads cables round {Numerals.Shown(radius.Millimetres, "mm")}, and {need.Cable.Name} wants "

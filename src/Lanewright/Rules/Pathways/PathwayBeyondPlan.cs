@@ -15,7 +15,8 @@ internal sealed class PathwayBeyondPlan() : Rule("LW4102", nameof(PathwayBeyondP
         {
             var fullest = pathway.MaxBy(f => f.Fill) ?? pathway.First();
             var planned = fullest.Planned(standards);
-            if (fullest.Fill.Value <= planned.Value || fullest.Fill.Value > fullest.Most(standards).Value) continue;
+            if (!Rounding.IsAbove(fullest.Fill.Value, planned.Value)) continue;
+            if (Rounding.IsAbove(fullest.Fill.Value, fullest.Most(standards).Value)) continue;
             judgement.Add(this, pathway.Key.Span,
                 $"'{pathway.Key.FullName}' is {Numerals.Shown(fullest.Fill.Percent, "%")} full when new, and "
                 + $"{Numerals.Shown(planned.Value * 100, "%")} is planned for, so that as much again can "

@@ -13,7 +13,7 @@ internal sealed class PathwayOverfull() : Rule("LW4101", nameof(PathwayOverfull)
         var standards = judgement.Plan.Standards;
         foreach (var pathway in judgement.Pathways.Value.Fills.GroupBy(f => f.Pathway))
         {
-            var over = pathway.Where(f => f.Fill.Value > f.Most(standards).Value).ToList();
+            var over = pathway.Where(f => Rounding.IsAbove(f.Fill.Value, f.Most(standards).Value)).ToList();
             if (over.MaxBy(f => f.Fill) is not { } worst) continue;
             var most = worst.Most(standards);
             judgement.Add(this, pathway.Key.Span,

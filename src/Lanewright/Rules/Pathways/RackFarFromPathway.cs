@@ -14,7 +14,7 @@ internal sealed class RackFarFromPathway() : Rule("LW4104", nameof(RackFarFromPa
         foreach (var hall in judgement.Racks.Value.Racks.GroupBy(r => r.Rack.Hall, r => r.Rack))
         {
             if (judgement.Plan.Building.Pathways.FirstOrDefault(p => p.Hall == hall.Key && p.Route is null) is not { } tray) continue;
-            var far = hall.Where(r => Off(r) > (r.Type.Depth + r.Type.Width).Metres).ToList();
+            var far = hall.Where(r => Rounding.IsAbove(Off(r), (r.Type.Depth + r.Type.Width).Metres)).ToList();
             if (far.Count == 0) continue;
             var worst = far.MaxBy(Off) ?? far[0];
             judgement.Add(this, tray.Span,

@@ -21,7 +21,7 @@ internal sealed class TestPassesLinkFails() : Rule("LW4208", nameof(TestPassesLi
             var path = CablePath.Of(judgement.Plan, judgement.Design, judgement.Plant.Value, choice.Class.FirstLink, "");
             if (path?.AllowedForTrunks is not { } left) continue;
             var sum = tests.Sum(t => t?.Limit?.Value ?? 0);
-            if (sum <= left) continue;
+            if (!Rounding.IsAbove(sum, left)) continue;
             var editions = string.Join(" and ", tests.Select(t => t?.Edition).Distinct());
             judgement.Add(this, choice,
                 $"'{way.Name}' {(tests.Count > 1 ? "pass" : "passes")} the cabling test of edition {editions} with up to "

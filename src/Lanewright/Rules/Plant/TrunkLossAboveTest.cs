@@ -13,7 +13,7 @@ internal sealed class TrunkLossAboveTest() : Rule("LW4209", nameof(TrunkLossAbov
         {
             if (state.Trunk.MeasuredLoss is not { } measured) continue;
             var loosest = state.LoosestTest;
-            if (loosest?.Limit is not { } limit || measured.Value <= limit.Value) continue;
+            if (loosest?.Limit is not { } limit || !Rounding.IsAbove(measured.Value, limit.Value)) continue;
             judgement.Add(this, state.Trunk.Span,
                 $"'{state.Trunk.Name}' was measured at {measured} and edition {loosest.Edition} of the cabling standard allows "
                 + $"{Numerals.Shown(limit.Value, "dB")}; clean and inspect its ends, then measure again",

@@ -14,7 +14,7 @@ internal sealed class AltitudeBeyondClass() : Rule("LW4408", nameof(AltitudeBeyo
         {
             if (hall.Altitude is not { } height) continue;
             var highest = InletLimits.Of(judgement.Plan.Standards, AirClasses.Of(hall), height).Highest;
-            if (height <= highest.Value) continue;
+            if (!Rounding.IsAbove(height.Metres, highest.Value.Metres)) continue;
             judgement.Add(this, hall.Span,
                 $"{hall.Name} lies {Numerals.Shown(height.Metres, "m")} above the sea, and class {AirClasses.Of(hall)} ends at "
                 + $"{Numerals.Shown(highest.Value.Metres, "m")}; ask the makers for equipment that is rated for the height",

@@ -1,4 +1,5 @@
 using Lanewright.Engineering.Power;
+using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Power;
 
@@ -14,7 +15,7 @@ internal sealed class BoxPowerExceeded() : Rule("LW2105", nameof(BoxPowerExceede
             // A group may have lost all its devices to another finding.
             if (group.Model.ModuleBudget is not { } budget || group.Count == 0) continue;
             var (device, watts) = power.MostIn(group);
-            if (watts <= budget) continue;
+            if (!Rounding.IsAbove(watts.Value, budget.Value)) continue;
             judgement.Add(this, group.Span,
                 $"the modules of {judgement.Plan.Devices.Name(device)} draw {watts} and {group.Model.Name} can spare {budget}; "
                 + "use copper or cooler modules on some ports, or populate fewer",

@@ -13,7 +13,7 @@ internal sealed class BreakerOverloaded() : Rule("LW4401", nameof(BreakerOverloa
         if (judgement.Plan.Power.IsEmpty) return;
         foreach (var feed in judgement.Strips.GroupBy(s => s.Feed))
         {
-            var over = feed.Where(s => s.Highest > s.Limit).ToList();
+            var over = feed.Where(s => Rounding.IsAbove(s.Highest.Value, s.Limit.Value)).ToList();
             if (over.Count == 0) continue;
             var worst = over.MaxBy(s => s.Highest) ?? over[0];
             // A breaker that does while all feeds are up and trips with one lost is no cure.

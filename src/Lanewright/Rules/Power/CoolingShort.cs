@@ -13,7 +13,7 @@ internal sealed class CoolingShort() : Rule("LW4405", nameof(CoolingShort))
         if (judgement.Plan.Building.Halls.All(h => h.Cooling is null)) return;
         foreach (var heat in HallHeat.Of(judgement.Racks.Value))
         {
-            if (heat.Hall.Cooling is not { } cooling || heat.Maximum <= cooling) continue;
+            if (heat.Hall.Cooling is not { } cooling || !Rounding.IsAbove(heat.Maximum.Value, cooling.Value)) continue;
             judgement.Add(this, heat.Hall.Span,
                 $"equipment in {heat.Hall.Name} may give off {Numerals.Shown(heat.Maximum.Value, "W")} (usual load "
                 + $"{Numerals.Shown(heat.Typical.Value, "W")}) and {Numerals.Shown(cooling.Value, "W")} are carried away; add "

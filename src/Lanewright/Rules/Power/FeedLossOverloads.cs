@@ -13,7 +13,8 @@ internal sealed class FeedLossOverloads() : Rule("LW4402", nameof(FeedLossOverlo
         foreach (var feed in judgement.Strips.GroupBy(s => s.Feed))
         {
             // What is too much with all feeds up has been said.
-            var over = feed.Where(s => s.AfterLoss > s.Limit && s.Highest <= s.Limit).ToList();
+            var over = feed.Where(s => Rounding.IsAbove(s.AfterLoss.Value, s.Limit.Value)
+                && !Rounding.IsAbove(s.Highest.Value, s.Limit.Value)).ToList();
             if (over.MaxBy(s => s.AfterLoss) is not { Lost: { } lost } worst) continue;
             judgement.Add(this, feed.Key.Span,
                 $"when '{lost.Name}' is lost, the strip of '{feed.Key.Name}' in rack {worst.Rack.Name}{More(over.Count)} carries "

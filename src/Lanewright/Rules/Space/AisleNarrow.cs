@@ -12,9 +12,9 @@ internal sealed class AisleNarrow() : Rule("LW4311", nameof(AisleNarrow), Severi
     {
         var standards = judgement.Plan.Standards;
         var (front, rear) = (standards.Facility("aisle", "front-least"), standards.Facility("aisle", "rear-least"));
-        foreach (var aisle in Aisle.Of(judgement.Plan).Where(a => a.Clear.Metres < front.Value))
+        foreach (var aisle in Aisle.Of(judgement.Plan).Where(a => Rounding.IsBelow(a.Clear.Metres, front.Value)))
         {
-            var isNarrow = aisle.Clear.Metres < rear.Value;
+            var isNarrow = Rounding.IsBelow(aisle.Clear.Metres, rear.Value);
             var least = isNarrow ? rear : front;
             judgement.Add(this, aisle.Near.Hall.Span,
                 $"{Numerals.Shown(aisle.Clear.Metres, "m")} are clear between rows {aisle.Near.Row} and {aisle.Far.Row} of "

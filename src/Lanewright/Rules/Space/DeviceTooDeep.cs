@@ -14,7 +14,7 @@ internal sealed class DeviceTooDeep() : Rule("LW4303", nameof(DeviceTooDeep), Se
             if (group.Model.Depth.Metres <= 0 || group.Count == 0) continue;
             var shallow = Enumerable.Range(group.First, group.Count)
                 .Select(judgement.Plan.Devices.Rack)
-                .FirstOrDefault(r => r is not null && group.Model.Depth > r.Type.DeviceDepth);
+                .FirstOrDefault(r => r is not null && Rounding.IsAbove(group.Model.Depth.Millimetres, r.Type.DeviceDepth.Millimetres));
             if (shallow is null) continue;
             judgement.Add(this, group.Span,
                 $"{group.Model.Name} is {Numerals.Shown(group.Model.Depth.Millimetres, "mm")} deep and rack {shallow.Name} leaves "

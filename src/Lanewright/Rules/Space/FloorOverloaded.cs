@@ -16,7 +16,7 @@ internal sealed class FloorOverloaded() : Rule("LW4302", nameof(FloorOverloaded)
             if (hall.Key.FloorLoad is not { } limit) continue;
             var loads = hall
                 .Select(r => (Contents: r, Load: FloorPressure.Of(r, judgement.Plan.Standards)))
-                .Where(r => r.Load > limit)
+                .Where(r => Rounding.IsAbove(r.Load, limit))
                 .ToList();
             if (loads.Count == 0) continue;
             var (worst, load) = loads.MaxBy(r => r.Load);

@@ -15,7 +15,7 @@ internal sealed class FloorUnproven() : Rule("LW4310", nameof(FloorUnproven), Se
         {
             // What is too heavy without the rack's own weight is no open question: another rule says so.
             var open = hall.Where(r => r.Rack.Type.OwnWeight is null
-                && FloorPressure.Of(r, judgement.Plan.Standards) <= hall.Key.FloorLoad).ToList();
+                && !Rounding.IsAbove(FloorPressure.Of(r, judgement.Plan.Standards), hall.Key.FloorLoad ?? 0)).ToList();
             if (open.Count == 0) continue;
             judgement.Add(this, hall.Key.Span,
                 $"what the empty racks of kind '{open[0].Rack.Type.Name}' weigh is not stated, so whether the floor bears "

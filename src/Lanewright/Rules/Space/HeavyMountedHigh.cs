@@ -19,8 +19,8 @@ internal sealed class HeavyMountedHigh() : Rule("LW4308", nameof(HeavyMountedHig
         foreach (var group in judgement.Plan.Devices.Groups)
         {
             var weight = RackBook.WeightOf(group);
-            if (weight <= alone.Value) continue;
-            var high = Heights(judgement, group, route).Where(h => h.Edge > highest.Value).ToList();
+            if (!Rounding.IsAbove(weight.Kilograms, alone.Value.Kilograms)) continue;
+            var high = Heights(judgement, group, route).Where(h => Rounding.IsAbove(h.Edge.Metres, highest.Value.Metres)).ToList();
             if (high.Count == 0) continue;
             var worst = high.MaxBy(h => h.Edge.Metres);
             judgement.Add(this, group.Span,

@@ -12,7 +12,7 @@ internal sealed class RackOverweight() : Rule("LW4301", nameof(RackOverweight))
         if (judgement.Plan.Building.Racks.All(r => r.Type.WeightLimit is null)) return;
         foreach (var row in judgement.Racks.Value.Racks.GroupBy(r => (r.Rack.Hall, r.Rack.Row)))
         {
-            var over = row.Where(r => r.Rack.Type.WeightLimit is { } most && r.Weight > most).ToList();
+            var over = row.Where(r => r.Rack.Type.WeightLimit is { } most && Rounding.IsAbove(r.Weight.Kilograms, most.Kilograms)).ToList();
             if (over.MaxBy(r => r.Weight) is not { Rack.Type.WeightLimit: { } limit } worst) continue;
             judgement.Add(this, RackPlaces.SpanOf(judgement, worst),
                 $"{RackPlaces.WithMore(worst.Rack.Name, over.Count)} holds {Numerals.Shown(worst.Weight.Kilograms, "kg")} and "

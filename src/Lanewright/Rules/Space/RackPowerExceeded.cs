@@ -12,7 +12,7 @@ internal sealed class RackPowerExceeded() : Rule("LW4305", nameof(RackPowerExcee
         if (judgement.Plan.Building.Racks.All(r => r.Type.PowerLimit is null)) return;
         foreach (var row in judgement.Racks.Value.Racks.GroupBy(r => (r.Rack.Hall, r.Rack.Row)))
         {
-            var over = row.Where(r => r.Rack.Type.PowerLimit is { } most && r.Maximum > most).ToList();
+            var over = row.Where(r => r.Rack.Type.PowerLimit is { } most && Rounding.IsAbove(r.Maximum.Value, most.Value)).ToList();
             if (over.MaxBy(r => r.Maximum) is not { Rack.Type.PowerLimit: { } limit } worst) continue;
             judgement.Add(this, RackPlaces.SpanOf(judgement, worst),
                 $"{RackPlaces.WithMore(worst.Rack.Name, over.Count)} may draw {Numerals.Shown(worst.Maximum.Value, "W")} at the most "
