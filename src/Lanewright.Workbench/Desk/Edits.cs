@@ -106,6 +106,7 @@ internal sealed class Edits(PlanFolder folder, Keepsakes keepsakes)
         if (merged is not null) file.Rebase(merged);
         return true;
     }
+
     /// <summary>Nobody's typing is lost, not even what is typed while two windows disagree.</summary>
     private EditAnswer Refused(OpenFile file, string own)
     {
