@@ -42,7 +42,7 @@ public static class DeliverySet
             Csv(PortsView.Of(designed)),
             Csv(CablesView.Of(designed)),
             Csv(PathwaysView.Of(designed)),
-            .. designed.Pathways.Value.Net is null ? [] : (IEnumerable<Deliverable>)[Csv(PullPlanView.Of(designed))],
+            .. PullPlanView.IsEmpty(designed) ? [] : (IEnumerable<Deliverable>)[Csv(PullPlanView.Of(designed))],
             Csv(RacksView.Of(designed)),
             Csv(FeedsView.Of(designed)),
             .. designed.Plan.Power.IsEmpty ? [] : Power(designed),

@@ -25,7 +25,7 @@ public static class PathwaysView
         var moved = book.Detours.Moves.CountBy(m => m.Full).ToDictionary();
         var bundles = new int[book.Fills.Length];
         foreach (var bundle in designed.Pulls.Value.Bundles)
-            foreach (var stretch in bundle.Way.Stretches) bundles[stretch]++;
+            foreach (var stretch in bundle.Way?.Stretches ?? []) bundles[stretch]++;
         return book.Fills.Select(f => Row(designed, f, bundles[f.Segment], moved.GetValueOrDefault(f.Segment)));
     }
 

@@ -23,7 +23,7 @@ public sealed class PlanBooks
         TrunkSizes = new(() => TrunkSizing.Of(plan, Plant.Value, null));
         TrunkBudgets = new(() => [.. Plant.Value.Trunks.Select(t => TrunkBudget.Of(plan, design, Plant.Value, t))]);
         Pathways = new(() => PathwayBook.Of(plan, design, Plant));
-        Pulls = new(() => PullPlan.Of(plan, design, Pathways.Value, Plant));
+        Pulls = new(() => PullPlan.Of(plan, design, Pathways.Value, Plant, plan.LinePorts.IsEmpty ? [] : lines.Value.Cords));
         Racks = new(() => RackBook.Of(plan, design, lines));
         Strips = new(() => StripLoads.Of(Racks.Value));
     }

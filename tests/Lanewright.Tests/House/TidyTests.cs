@@ -179,7 +179,6 @@ public sealed partial class TidyTests
         ("WayNetMaker.cs", 1000), // millimetres in a metre
         ("ShortestWays.cs", 4_000_000), // a bound on memory
         ("StretchRoom.cs", 1e-9), // rounding of the last places
-        ("PullPlan.cs", 6), // decimals at which ways are equally long
         ("SectionPacking.cs", 1e-6), // rounding of the last places
         ("SectionBundle.cs", 600), // cables drawn one by one at most
         ("TwoSideSearch.cs", 500), // bounds of work

@@ -9,10 +9,12 @@ namespace Lanewright.Tests.Pathways;
 /// <summary>Bundles, their order, and how they lie in a tray.</summary>
 public sealed class PullPlanTests
 {
-    private static readonly Lazy<Lanewright.Rules.DesignedPlan> Planned = new(() => Expect.Designed(PlanBlock.Compile("""
+    private const string Tray =
+        ", pathways: { tray: { from: { x: 0 m, y: 0 m }, to: { x: 12 m, y: 0 m }, width: 300 mm } }";
+
+    private const string Plan = $$$"""
         lanewright: 1
-        sites: { main: { halls: { hall: { rows: { A: { racks: 20 } }, pathways: {
-          tray: { from: { x: 0 m, y: 0 m }, to: { x: 12 m, y: 0 m }, width: 300 mm } } } } } }
+        sites: { main: { halls: { hall: { rows: { A: { racks: 20 } }{{{Tray}}} } } } }
         devices:
           far: { model: fixed-64x400, racks: hall/A/1, unit: 40 }
           near: { model: fixed-32x400, racks: hall/A/18, unit: 40 }
@@ -20,7 +22,9 @@ public sealed class PullPlanTests
         links:
           long: { from: far, to: spine-1, count: 30, rate: 400G, type: 400GBASE-DR4 }
           short: { from: near, to: spine-2, count: 3, rate: 400G, type: 400GBASE-DR4 }
-        """)));
+        """;
+
+    private static readonly Lazy<Lanewright.Rules.DesignedPlan> Planned = new(() => Expect.Designed(PlanBlock.Compile(Plan)));
 
     [Fact]
     public void Bundles_HoldEveryCableOnce_FarthestFirst()
@@ -30,7 +34,40 @@ public sealed class PullPlanTests
         Assert.Equal(33, bundles.SelectMany(b => b.Cables).Distinct().Count());
         Assert.Equal([PullReason.Longest, PullReason.SameRoute, PullReason.Shorter], bundles.Select(b => b.Reason));
         Assert.Equal(["B0001", "B0002", "B0003"], bundles.Select(b => b.Name));
-        Assert.Equal(bundles.OrderByDescending(b => b.Way.Total).Select(b => b.Order), bundles.Select(b => b.Order));
+        Assert.Equal(bundles.OrderByDescending(b => b.Way!.Total).Select(b => b.Order), bundles.Select(b => b.Order));
+    }
+
+    // Racks of 0.6 m: 19 of them from the first to the last, two from the eighteenth; nothing is there to lie in.
+    [Fact]
+    public void CablesThatNoPathwayLeads_AreBundledByTheirRacks()
+    {
+        var judged = PlanBlock.Compile(Plan.Replace(Tray, "", StringComparison.Ordinal));
+        var bundles = Expect.Designed(judged).Pulls.Value.Bundles;
+        Assert.Equal([24, 6, 3], bundles.Select(b => b.Cables.Length));
+        Assert.Equal([PullReason.Open, PullReason.SameRoute, PullReason.Open], bundles.Select(b => b.Reason));
+        Assert.All(bundles, b => Assert.True(b.Way is null && b.Pathways.IsEmpty && b.Length > b.Distance));
+        Assert.Equal([11.4, 11.4, 1.2], bundles.Select(b => Math.Round(b.Distance!.Value.Metres, 6)));
+        Assert.Equal(4, Delivered.Table(judged, "pull-plan.csv").Length);
+    }
+
+    // The demo has halls with trays and halls without.
+    [Fact]
+    public void Demo_PullsEveryNewCableBetweenRacksOnce_AndReasonsAgreeWithTheirRows()
+    {
+        var designed = Expect.Designed(
+            Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"));
+        var bundles = designed.Pulls.Value.Bundles;
+        var pulled = designed.Pathways.Value.Pieces.Where(p => p.IsPulled).Select(p => p.Key);
+        Assert.Equal(bundles.Sum(b => b.Cables.Length), bundles.SelectMany(b => b.Cables).Distinct().Count());
+        Assert.Equal(pulled.ToHashSet(), bundles.SelectMany(b => b.Cables).ToHashSet());
+        Assert.Contains(bundles, b => b.Way is null);
+        for (var i = 1; i < bundles.Length; i++)
+        {
+            var (before, now) = (bundles[i - 1], bundles[i]);
+            Assert.True(now.Way is null || before.Way is not null);
+            if (now.Reason == PullReason.Shorter) Assert.True(now.Distance < before.Distance);
+            if (now.Reason is PullReason.Thickest or PullReason.SameRoute) Assert.Equal(before.Distance, now.Distance);
+        }
     }
 
     // Source: 400GBASE-DR4 on a 12-position array lights eight fibres, the centre four stay dark (array-connector notes, seen).

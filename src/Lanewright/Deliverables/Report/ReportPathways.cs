@@ -75,12 +75,13 @@ internal sealed class ReportPathways(MarkupWriter markup, DesignedPlan designed)
         var bundles = designed.Pulls.Value.Bundles;
         if (bundles.IsEmpty) return;
         markup.Element("h3", "Order of pulling");
-        var table = HtmlTable.Open(markup, "bundle", "from", "to", "pathways", "part", "#cables", "#longest m", "#kg", "#persons",
+        var table = HtmlTable.Open(markup, "bundle", "from", "to", "pathways", "part", "#cables", "#way m", "#longest m", "#kg", "#persons",
             "#spare fibres", "why now");
         foreach (var bundle in bundles.Take(MostBundles))
         {
             table.Row(bundle.Name, designed.Plan.Building.Racks[bundle.From].Name, designed.Plan.Building.Racks[bundle.To].Name,
                 string.Join(", ", bundle.Pathways), bundle.Item.Name, Numerals.Grouped(bundle.Cables.Length),
+                bundle.Distance is { } distance ? Numerals.Plain(distance.Metres) : "unknown",
                 Numerals.Plain(Math.Round(bundle.Length.Metres, 2)), Numerals.Fixed(bundle.Kilograms, 1),
                 bundle.Persons(designed.Plan.Standards) is { } persons ? Numerals.Whole(persons) : "unproven",
                 bundle.Fibres > 0 ? $"{Numerals.Whole(bundle.SpareFibres)} of {Numerals.Whole(bundle.Fibres)}" : "",

@@ -17,7 +17,7 @@ public static class HandoverWorkbook
         book.Add("Ports", PortsView.Of(designed));
         book.Add("Cables", CablesView.Of(designed));
         book.Add("Pathways", PathwaysView.Of(designed));
-        if (designed.Pathways.Value.Net is not null) book.Add("Pull plan", PullPlanView.Of(designed));
+        if (!PullPlanView.IsEmpty(designed)) book.Add("Pull plan", PullPlanView.Of(designed));
         book.Add("Racks", RacksView.Of(designed));
         book.Add("Feeds", FeedsView.Of(designed));
         if (!designed.Plan.Power.IsEmpty)

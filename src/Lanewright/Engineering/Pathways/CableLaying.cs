@@ -13,10 +13,9 @@ public sealed class CableLaying
     private readonly CablePieces pieces;
 
     private CableLaying(
-        WayNet net, CablePieces pieces, ImmutableArray<LineCord> cords, CableWay?[] ways, StretchRoom room, LaidDetours detours)
+        WayNet net, CablePieces pieces, CableWay?[] ways, StretchRoom room, LaidDetours detours)
     {
         Net = net;
-        LineCords = cords;
         this.pieces = pieces;
         this.ways = ways;
         Detours = detours;
@@ -37,9 +36,6 @@ public sealed class CableLaying
 
     /// <summary>All that is laid.</summary>
     public ImmutableArray<CablePiece> Pieces => pieces.All;
-
-    /// <summary>Cords of lines, by the numbers their keys have.</summary>
-    public ImmutableArray<LineCord> LineCords { get; }
 
     /// <summary>Every stretch of every pathway.</summary>
     public ImmutableArray<SegmentFill> Fills { get; }
@@ -74,11 +70,11 @@ public sealed class CableLaying
             ways[i] = detours.Ways.GetValueOrDefault(pieces[i].Key) ?? shortest.Between(pieces[i].Question);
             if (ways[i] is { } way) room.Lay(way, pieces[i], 1);
         }
-        if (!mayMove) return new CableLaying(net, laid, cords, ways, room, detours);
+        if (!mayMove) return new CableLaying(net, laid, ways, room, detours);
         var partners = detours.Partners;
         var moves = new OverflowMoves(net, room, pieces, ways, Partner).Run();
         var moved = detours.With(moves.Select(m => (m.Move, ways[m.Piece])), laid.KeysOf(moves.Select(m => m.Piece)), net);
-        return new CableLaying(net, laid, cords, ways, room, moved);
+        return new CableLaying(net, laid, ways, room, moved);
 
         CableWay? Partner(int piece) =>
             partners.TryGetValue(pieces[piece].Key, out var other) ? detours.Ways.GetValueOrDefault(other) : null;

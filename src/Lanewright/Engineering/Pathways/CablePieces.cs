@@ -71,10 +71,18 @@ internal sealed class CablePieces
         CableKey Key(int joint) => new(CableKind.Cable, link, joint);
     }
 
+    private WayQuestion? QuestionOf(int from, int to, string side)
+    {
+        if (design.Lengths.Ways is not null) return design.Lengths.QuestionOf(from, to, side);
+        // Without pathways there are no sides either.
+        var (a, b) = (plan.Devices.RackIndex(from), plan.Devices.RackIndex(to));
+        return a < 0 || b < 0 || a == b ? null : WayQuestion.Between(a, b, 0);
+    }
+
     /// <summary>Links of one cable that go between the same racks lie in one piece.</summary>
     private void Add(CableKey key, int from, int to, CableItem item, string side, bool isFixed, int links, int cable)
     {
-        if (design.Lengths.QuestionOf(from, to, side) is not { } question) return;
+        if (QuestionOf(from, to, side) is not { } question) return;
         var sharing = (cable, key.Number, question);
         if (links > 1 && shared.TryGetValue(sharing, out var piece)) pieces[piece] = pieces[piece] with { Links = pieces[piece].Links + 1 };
         else

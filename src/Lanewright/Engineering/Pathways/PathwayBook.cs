@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
-using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
@@ -47,9 +46,6 @@ public sealed class PathwayBook
 
     /// <summary>All that is laid from rack to rack.</summary>
     public ImmutableArray<CablePiece> Pieces => laying?.Pieces ?? [];
-
-    /// <summary>A cord of a line, by the number its key has.</summary>
-    public LineCord LineCord(CableKey key) => (laying?.LineCords ?? [])[key.Index];
 
     /// <summary>Cables that do not go the shortest way.</summary>
     public LaidDetours Detours => laying?.Detours ?? LaidDetours.None;

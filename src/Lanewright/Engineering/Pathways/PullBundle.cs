@@ -14,7 +14,8 @@ namespace Lanewright.Engineering.Pathways;
 /// <param name="To">Index of the rack it ends at.</param>
 /// <param name="Item">The cable.</param>
 /// <param name="Cables">The cables, in the order of the plan.</param>
-/// <param name="Way">The stretches they lie in.</param>
+/// <param name="Way">The stretches they lie in; null where no pathway leads them.</param>
+/// <param name="Distance">How far they go, without what goes up and down at the racks; null where nobody can tell.</param>
 /// <param name="Pathways">Pathways from its first rack to the other, each once in a row.</param>
 /// <param name="Length">The longest of its cables as ordered.</param>
 /// <param name="Diameter">Outside diameter of the bundle.</param>
@@ -24,8 +25,8 @@ namespace Lanewright.Engineering.Pathways;
 /// <param name="SpareFibres">Fibres of them that carry no light.</param>
 /// <param name="Reason">Why it is pulled when it is.</param>
 public sealed record PullBundle(
-    int Order, int Group, int From, int To, CableItem Item, ImmutableArray<CableKey> Cables, CableWay Way,
-    ImmutableArray<string> Pathways, Length Length,
+    int Order, int Group, int From, int To, CableItem Item, ImmutableArray<CableKey> Cables, CableWay? Way,
+    Length? Distance, ImmutableArray<string> Pathways, Length Length,
     Length Diameter, double Kilograms, Mark WeightMark, int Fibres, int SpareFibres, PullReason Reason)
 {
     /// <summary>Persons needed to lift it: one up to what one may lift in the best of postures; null where nobody can weigh it.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Lines;
 using Lanewright.Engineering.Plant;
 using Lanewright.Model;
 using Lanewright.Model.Catalogues;
@@ -9,69 +10,93 @@ using Lanewright.Text;
 namespace Lanewright.Engineering.Pathways;
 
 /// <summary>In what bundles and in what order cables are pulled: those that go farthest first, so that they lie lowest and what leaves the
-/// tray earlier leaves from the top.</summary>
+/// tray earlier leaves from the top. What no pathway leads comes after what lies in pathways.</summary>
 public sealed class PullPlan
 {
     private readonly Plan plan;
     private readonly LinkDesign design;
     private readonly PathwayBook book;
     private readonly Lazy<PlantBook> plant;
+    private readonly ImmutableArray<LineCord> cords;
+    private readonly ImmutableArray<CablePiece> pieces;
 
-    private PullPlan(Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant)
+    private PullPlan(Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant, ImmutableArray<LineCord> cords)
     {
-        (this.plan, this.design, this.book, this.plant) = (plan, design, book, plant);
+        (this.plan, this.design, this.book, this.plant, this.cords) = (plan, design, book, plant, cords);
+        pieces = book.Net is null ? CablePieces.Of(plan, design, cords).All : book.Pieces;
         Bundles = [.. InOrder()];
     }
 
     /// <summary>The bundles in the order of pulling.</summary>
     public ImmutableArray<PullBundle> Bundles { get; }
 
-    /// <summary>The pull plan of a design; without pathways there is none.</summary>
-    public static PullPlan Of(Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant) => new(plan, design, book, plant);
+    /// <summary>The pull plan of a design.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">How its links are made.</param>
+    /// <param name="book">Which ways cables go.</param>
+    /// <param name="plant">What trunks carry.</param>
+    /// <param name="cords">Cords of lines.</param>
+    public static PullPlan Of(
+        Plan plan, LinkDesign design, PathwayBook book, Lazy<PlantBook> plant, ImmutableArray<LineCord> cords) =>
+        new(plan, design, book, plant, cords);
 
     private IEnumerable<PullBundle> InOrder()
     {
         var most = (int)plan.Standards.Facility("bundle", "most-cables").Value;
-        var groups = Enumerable.Range(0, book.Pieces.Length)
-            .Where(i => book.Pieces[i].IsPulled)
-            .SelectMany(i => book.WayOf(i) is { } way ? [(Piece: i, Way: way)] : Array.Empty<(int Piece, CableWay Way)>())
-            .GroupBy(p => (p.Way, book.Pieces[p.Piece].Question, book.Pieces[p.Piece].Item), p => p.Piece)
-            .OrderByDescending(g => Math.Round(g.Key.Way.Total, Decimals))
-            .ThenByDescending(g => g.Key.Item.Diameter)
-            .ThenByDescending(g => g.Count())
-            .ThenBy(g => g.First());
-        var routes = new Dictionary<(CableWay, int, int), int>();
-        var (order, before) = (0, default((double Total, int Route)?));
-        foreach (var group in groups)
+        var groups = Enumerable.Range(0, pieces.Length)
+            .Where(i => pieces[i].IsPulled)
+            .GroupBy(i => (Way: book.Net is null ? null : book.WayOf(i), pieces[i].Question.From, pieces[i].Question.To, pieces[i].Item))
+            .Select(g => (g.Key.Way, g.Key.From, g.Key.To, g.Key.Item, Distance: DistanceOf(g.Key.Way, pieces[g.First()]),
+                Pieces: g.ToArray()))
+            .OrderBy(g => g.Way is null)
+            .ThenByDescending(g => g.Distance)
+            .ThenByDescending(g => g.Item.Diameter)
+            .ThenByDescending(g => g.Pieces.Length)
+            .ThenBy(g => g.Pieces[0]);
+        var routes = new Dictionary<(CableWay?, int, int), int>();
+        var (order, before) = (0, default((Length? Distance, int Route)?));
+        foreach (var (way, from, to, _, distance, all) in groups)
         {
-            var key = (group.Key.Way, group.Key.Question.From, group.Key.Question.To);
+            var key = (way, from, to);
             if (!routes.TryGetValue(key, out var route)) routes[key] = route = routes.Count + 1;
-            var total = Math.Round(group.Key.Way.Total, Decimals);
-            foreach (var pieces in group.Chunk(most))
+            foreach (var together in all.Chunk(most))
             {
-                var reason = before is not { } last ? PullReason.Longest
-                    : last.Route == route ? PullReason.SameRoute
-                    : total < last.Total ? PullReason.Shorter
+                var reason = before is { } last && last.Route == route ? PullReason.SameRoute
+                    : way is null ? PullReason.Open
+                    : before is null ? PullReason.Longest
+                    : distance < before.Value.Distance ? PullReason.Shorter
                     : PullReason.Thickest;
-                before = (total, route);
-                yield return Bundle(++order, route, group.Key.Way, pieces, reason);
+                before = (distance, route);
+                yield return Bundle(++order, route, way, distance, together, reason);
             }
         }
     }
 
-    private PullBundle Bundle(int order, int route, CableWay way, int[] pieces, PullReason reason)
+    /// <summary>How far a cable goes without what goes up and down at its racks, as documents print it: what reads alike is
+    /// alike.</summary>
+    private Length? DistanceOf(CableWay? way, CablePiece piece)
     {
-        var first = book.Pieces[pieces[0]];
+        if (way is not null) return Printed(way.Total);
+        return design.Lengths.Parts(piece.FromDevice, piece.ToDevice) is { } parts
+            ? Printed((parts.Across + parts.Surveyed).Metres)
+            : null;
+
+        static Length Printed(double metres) => Length.FromMetres(Math.Round(metres, Decimals));
+    }
+
+    private PullBundle Bundle(int order, int route, CableWay? way, Length? distance, int[] together, PullReason reason)
+    {
+        var first = pieces[together[0]];
         var (from, to) = (plan.Devices.RackIndex(first.FromDevice), plan.Devices.RackIndex(first.ToDevice));
         var packing = plan.Standards.Facility("bundle", "packing").Value;
         var weight = CableWeight.AMetreOf(first.Item, plan.Standards);
-        var lengths = pieces.Select(p => Ordered(book.Pieces[p].Key)).ToList();
+        var lengths = together.Select(p => Ordered(pieces[p].Key)).ToList();
         // Legs of one cable that part weigh their share of it each.
-        var metres = pieces.Zip(lengths, (p, l) => l.Metres * book.Pieces[p].Links / book.Pieces[p].OfLinks).Sum();
-        var fibres = pieces.Select(p => FibresOf(book.Pieces[p])).ToList();
-        return new PullBundle(order, route, from, to, first.Item, [.. pieces.Select(p => book.Pieces[p].Key)], way,
-            [.. book.Names(way, first.FromDevice, first.ToDevice)],
-            Length.FromMetres(lengths.Max(l => l.Metres)), BundleSize.Of(first.Item.Diameter, pieces.Length, packing),
+        var metres = together.Zip(lengths, (p, l) => l.Metres * pieces[p].Links / pieces[p].OfLinks).Sum();
+        var fibres = together.Select(p => FibresOf(pieces[p])).ToList();
+        return new PullBundle(order, route, from, to, first.Item, [.. together.Select(p => pieces[p].Key)], way, distance,
+            way is null ? [] : [.. book.Names(way, first.FromDevice, first.ToDevice)],
+            Length.FromMetres(lengths.Max(l => l.Metres)), BundleSize.Of(first.Item.Diameter, together.Length, packing),
             metres * (weight?.Value ?? 0), weight?.Source.Mark ?? Mark.Seen, fibres.Sum(f => f.All),
             fibres.Sum(f => f.All - f.Lit), reason);
     }
@@ -79,7 +104,7 @@ public sealed class PullPlan
     private Length Ordered(CableKey key)
     {
         if (key.Kind == CableKind.Trunk) return design.Trunks.Of(plan.Trunks[key.Index], key.Number) ?? default;
-        if (key.Kind == CableKind.LineCord) return book.LineCord(key).Ordered ?? default;
+        if (key.Kind == CableKind.LineCord) return cords[key.Index].Ordered ?? default;
         if (design.SolutionOf(key.Index) is not { } solution) return default;
         return solution.Patching.IsEmpty ? solution.Length : solution.Patching[key.Number].Length;
     }
@@ -100,5 +125,5 @@ public sealed class PullPlan
 
     private int Positions(string connector) => (int)(plan.Standards.Connector(connector)?.Real("positions")?.Value ?? 2);
 
-    private const int Decimals = 6;
+    private const int Decimals = 2;
 }

@@ -14,4 +14,7 @@ public enum PullReason
 
     /// <summary>It goes less far than the one before and lies above it.</summary>
     Shorter,
+
+    /// <summary>No pathway leads it, so that nothing lies above or below it.</summary>
+    Open,
 }

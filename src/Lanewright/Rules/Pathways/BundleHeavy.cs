@@ -12,9 +12,9 @@ internal sealed class BundleHeavy() : Rule("LW4118", nameof(BundleHeavy), Severi
         if (judgement.Pathways.Value.Net is null) return;
         var limit = judgement.Plan.Standards.Facility("lift", "one-person");
         var heavy = judgement.Pulls.Value.Bundles
-            .Where(b => Rounding.IsAbove(b.Kilograms, limit.Value) && !b.Way.Stretches.IsEmpty).ToList();
-        if (heavy.MaxBy(b => b.Kilograms) is not { } worst) return;
-        judgement.Add(this, judgement.Pathways.Value.Fills[worst.Way.Stretches[0]].Pathway.Span,
+            .Where(b => Rounding.IsAbove(b.Kilograms, limit.Value) && b.Way is { Stretches.IsEmpty: false }).ToList();
+        if (heavy.MaxBy(b => b.Kilograms) is not { Way: { } way } worst) return;
+        judgement.Add(this, judgement.Pathways.Value.Fills[way.Stretches[0]].Pathway.Span,
             $"bundle {worst.Name} from {judgement.Plan.Building.Racks[worst.From].Name} to "
             + $"{judgement.Plan.Building.Racks[worst.To].Name} weighs "
             + $"{Numerals.Shown(worst.Kilograms, "kg")}, and {Numerals.Shown(limit.Value, "kg")} is the most for one person in the best "
