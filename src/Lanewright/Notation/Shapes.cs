@@ -123,6 +123,16 @@ public static class Shapes
     public static ScalarShape OpenShare { get; } =
         Quantity("a share above 0 % and below 100 %, such as '99.9 %'", UnitText.Shares, least: 1e-6, most: 1 - 1e-9);
 
+    /// <summary>A share of something that is not nothing.</summary>
+    public static ScalarShape PartOf { get; } =
+        Quantity("a share above 0 % and up to 100 %, such as '80 %'", UnitText.Shares, least: 1e-6, most: 1);
+
+    /// <summary>A length that is not nothing.</summary>
+    public static ScalarShape Distance { get; } = Quantity("a length of 1 mm or more such as '2.5 m'", UnitText.Lengths, least: 1e-3);
+
+    /// <summary>A time between failures.</summary>
+    public static ScalarShape Life { get; } = Quantity("a time of 1 h or more such as '200000 h'", UnitText.Repairs, least: 1);
+
     /// <summary>One of a fixed set of words.</summary>
     public static ScalarShape OneOf(params ImmutableArray<string> choices) =>
         new("one of " + string.Join(", ", choices), t => choices.Contains(t)) { Choices = choices };

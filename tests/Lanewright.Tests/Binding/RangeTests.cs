@@ -18,6 +18,10 @@ public sealed class RangeTests
     [InlineData("policy: { pue: 11 }", "from 1 to 10")]
     [InlineData("policy: { spare-level: { confidence: 100 %, resupply: 8 h } }", "above 0 % and below 100 %")]
     [InlineData("policy: { spare-level: { confidence: 0 %, resupply: 8 h } }", "above 0 % and below 100 %")]
+    [InlineData("policy: { breaker-share: 0 % }", "above 0 % and up to 100 %")]
+    [InlineData("policy: { power-factor: 0 % }", "above 0 % and up to 100 %")]
+    [InlineData("policy: { failure-rates: [{ of: switch, mtbf: 0 h, repair: 4 h }] }", "1 h or more")]
+    [InlineData("routes: { from: hall, to: hall, length: 0 m }", "1 mm or more")]
     [InlineData("labels: { width: 20 mm }", "from 25 mm to 300 mm")]
     [InlineData("labels: { height: 6 mm }", "from 9 mm to 300 mm")]
     [InlineData("power: { a: { racks: hall/A, volts: 4 V, breaker: 16 A } }", "from 12 V to 1500 V")]
@@ -27,6 +31,21 @@ public sealed class RangeTests
         var judged = PlanBlock.Compile(Hall + section + "\n");
         var found = Assert.Single(judged.Findings, f => f.Kind.Code == "LW0107");
         Assert.Contains(range, found.Message, StringComparison.Ordinal);
+    }
+
+    // What is usual cannot be more than the most.
+    [Theory]
+    [InlineData("typical: 300 W, maximum: 200 W", true)]
+    [InlineData("typical: 200 W, maximum: 200 W", false)]
+    [InlineData("typical: 200 W", false)]
+    public void UsualPowerAboveTheMost_IsRefused(string keys, bool isTold)
+    {
+        var judged = PlanBlock.Compile(Hall + $$"""
+            catalogue: own.yaml
+            # file: own.yaml
+            devices: { load: { kind: host, title: a load, cages: [], {{keys}} } }
+            """);
+        Assert.Equal(isTold, judged.Findings.Any(f => f.Kind.Code == "LW1501" && f.Message.Contains("300 W", StringComparison.Ordinal)));
     }
 
     [Theory]

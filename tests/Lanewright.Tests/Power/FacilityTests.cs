@@ -43,6 +43,24 @@ public sealed class FacilityTests
     public void SectionsBetweenPhases_AddByTheLawOfCosines(double one, double other, double expected) =>
         Assert.Equal(expected, ThreePhase.OfPhase(Amperes.From(one), Amperes.From(other)).Value, 4);
 
+    // Source: ASHRAE TC 9.9 2021 reference card (seen): class A2 allows 10 C to 35 C, and 18 C to 27 C are recommended.
+    [Theory]
+    [InlineData("5 C", "LW4406", "warmer", 10)]
+    [InlineData("36 C", "LW4406", "cooler", 35)]
+    [InlineData("15 C", "LW4407", "", 18)]
+    [InlineData("30 C", "LW4407", "", 27)]
+    public void Inlet_IsHeldAgainstTheEndItMisses(string inlet, string code, string word, double limit)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { main: { halls: { hall: { rows: { A: { racks: 2 } }, inlet: {{inlet}} } } } }
+            devices: { host: { model: server-2u, cards: nic-2x200, racks: hall/A/1, per-rack: 1 } }
+            """);
+        var finding = Assert.Single(judged.Findings, f => f.Kind.Code is "LW4406" or "LW4407");
+        Assert.Equal((code, limit), (finding.Kind.Code, finding.Evidence!.Limit));
+        Assert.Contains(word, finding.Message, StringComparison.Ordinal);
+    }
+
     // Source: own example of the reference notes (derived): 6000 W on one surviving feed of 230 V and 32 A.
     [Fact]
     public void SurvivingFeed_CarriesAll()

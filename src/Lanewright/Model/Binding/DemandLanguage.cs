@@ -64,7 +64,7 @@ public static class DemandLanguage
         },
         new("per-year", PerYear, "failures of one of them in a year, on average") { Otherwise = "from fit or mtbf" },
         new("fit", Shapes.Amount, "failures of one of them in a thousand million hours") { Otherwise = "from per-year or mtbf" },
-        new("mtbf", Shapes.Repair, "mean time between failures of one of them") { Otherwise = "from per-year or fit" },
+        new("mtbf", Shapes.Life, "mean time between failures of one of them") { Otherwise = "from per-year or fit" },
         new("repair", Shapes.Repair, "from the failure until it works again, on average") { IsRequired = true },
         new("source", Shapes.Text, "where the rate comes from, for the table of spares") { Otherwise = "not told" },
     ]);

@@ -12,7 +12,7 @@ namespace Lanewright.Model.Binding;
 internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMark, FindingSink findings)
 {
     /// <summary>A device, or null when it is too faulty to use.</summary>
-    public DeviceModel? Device(string name, MapNode map) => new()
+    public DeviceModel? Device(string name, MapNode map) => !IsPowerInOrder(map) ? null : new()
     {
         Name = name,
         Title = map.Text("title") ?? name,
@@ -39,8 +39,8 @@ internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMar
         Span = map.Span,
     };
 
-    /// <summary>A card.</summary>
-    public CardModel Card(string name, MapNode map) => new()
+    /// <summary>A card, or null when it is too faulty to use.</summary>
+    public CardModel? Card(string name, MapNode map) => !IsPowerInOrder(map) ? null : new()
     {
         Name = name,
         Title = map.Text("title") ?? name,
@@ -53,6 +53,15 @@ internal sealed class DeviceItemBinder(StandardsLibrary standards, Mark priceMar
         PriceMark = priceMark,
         Span = map.Span,
     };
+
+    /// <summary>Whether what is drawn at most is no less than what is usual.</summary>
+    private bool IsPowerInOrder(MapNode map)
+    {
+        if (map.Watts("typical") is not { } typical || map.Watts("maximum") is not { } most || typical <= most) return true;
+        findings.Add(ModelFindings.CatalogueFault, map.SpanOf("typical"),
+            $"a usual {typical} is more than the most, {most}; put 'typical' or 'maximum' right");
+        return false;
+    }
 
     private ImmutableArray<CageBank> Banks(MapNode map)
     {

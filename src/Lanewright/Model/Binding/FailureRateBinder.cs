@@ -61,7 +61,7 @@ internal static class FailureRateBinder
         [
             rate.Real("per-year"),
             rate.Real("fit") is { } fit ? FailureIntensity.FromFit(fit).PerYear : null,
-            rate.InUnits("mtbf", UnitText.Repairs) is { } hours and > 0
+            rate.InUnits("mtbf", UnitText.Repairs) is { } hours
                 ? FailureIntensity.FromMeanTimeBetween(Duration.FromHours(hours)).PerYear
                 : null,
         ];

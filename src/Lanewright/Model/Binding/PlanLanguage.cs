@@ -138,7 +138,7 @@ public static class PlanLanguage
     [
         new("from", PlaceShapes.Hall, "one hall") { IsRequired = true },
         new("to", PlaceShapes.Hall, "the other") { IsRequired = true },
-        new("length", Shapes.Length, "how long the way is, from exit to exit") { IsRequired = true },
+        new("length", Shapes.Distance, "how long the way is, from exit to exit") { IsRequired = true },
         new("connections", Shapes.Whole(0, 50), "mated pairs on the way") { Otherwise = "policy" },
         new("splices", Shapes.Whole(0, 500), "splices on the way") { Otherwise = "0" },
         new("name", Shapes.Text, "its name") { Otherwise = "the halls it joins" },
@@ -291,11 +291,11 @@ public static class PlanLanguage
         {
             Otherwise = "any",
         },
-        new("breaker-share", Shapes.Share, "share of a breaker that continuous load may take; the wiring rules of the country decide")
+        new("breaker-share", Shapes.PartOf, "share of a breaker that continuous load may take; the wiring rules of the country decide")
         {
             Otherwise = "80 %",
         },
-        new("power-factor", Shapes.Share, "power factor of the equipment") { Otherwise = "95 %" },
+        new("power-factor", Shapes.PartOf, "power factor of the equipment") { Otherwise = "95 %" },
         new("pue", Shapes.Real(1, 10), "energy of the site over that of the equipment") { Otherwise = "not reckoned" },
         new("site-availability", Shapes.Share, "share of time in which a site works, where it says nothing of its own")
         {

@@ -48,10 +48,10 @@ public static class PolicyBinder
             ? new Known<Duration>(Duration.FromHours(repair), Citation.OfPlan)
             : standards.LineValue("cut", "repair").As(Duration.FromHours),
         FailureRates = FailureRateBinder.Bind(map["failure-rates"], catalogue, findings),
-        BreakerShare = map.Share("breaker-share") is { Value: > 0 } share
+        BreakerShare = map.Share("breaker-share") is { } share
             ? new Known<double>(share.Value, Citation.OfPlan)
             : standards.Facility("breaker", "continuous-share"),
-        PowerFactor = map.Share("power-factor") is { Value: > 0 } factor
+        PowerFactor = map.Share("power-factor") is { } factor
             ? new Known<double>(factor.Value, Citation.OfPlan)
             : standards.Facility("power", "factor"),
         Pue = map.Real("pue"),

@@ -15,12 +15,15 @@ internal sealed class InletBeyondRecommended() : Rule("LW4407", nameof(InletBeyo
             if (hall.Inlet is not { } inlet) continue;
             var limits = InletLimits.Of(judgement.Plan.Standards, AirClasses.Of(hall), hall.Altitude ?? default);
             var (low, high) = (limits.RecommendedLow, limits.RecommendedHigh);
-            if (inlet <= high.Value && inlet >= low.Value) continue;
-            if (inlet > limits.AllowableHigh.Value || inlet < limits.AllowableLow.Value) continue;
+            var isWarm = Rounding.IsAbove(inlet.Celsius, high.Value.Celsius);
+            if (!isWarm && !Rounding.IsBelow(inlet.Celsius, low.Value.Celsius)) continue;
+            if (Rounding.IsAbove(inlet.Celsius, limits.AllowableHigh.Value.Celsius)) continue;
+            if (Rounding.IsBelow(inlet.Celsius, limits.AllowableLow.Value.Celsius)) continue;
+            var missed = isWarm ? high : low;
             judgement.Add(this, hall.Span,
                 $"air reaches the equipment of {hall.Name} at {Numerals.Plain(inlet.Celsius)} C; {Numerals.Plain(low.Value.Celsius)} to "
                 + $"{Numerals.Plain(high.Value.Celsius)} C are recommended, and class {limits.Class} allows it for a time",
-                hall.Name, 1, Kind.Severity, new Evidence("inlet temperature", inlet.Celsius, high.Value.Celsius, "degC", high.Source));
+                hall.Name, 1, Kind.Severity, new Evidence("inlet temperature", inlet.Celsius, missed.Value.Celsius, "degC", missed.Source));
         }
     }
 }
