@@ -3,6 +3,7 @@ using Lanewright.Deliverables.Tables;
 using Lanewright.Engineering.Links;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Engineering.Plant;
+using Lanewright.Findings;
 using Lanewright.Model.Plant;
 using Lanewright.Quantities;
 using Lanewright.Rules;
@@ -22,6 +23,7 @@ public static class TrunksView
             new("fibres", 8, ColumnKind.Whole),
             new("from-panel", 16), new("from-rack", 16), new("from-places", 11), new("to-panel", 16), new("to-rack", 16),
             new("to-places", 9), new("cassette", 18), new("cassette-at", 11), new("method", 8), new("polarity", 12), new("verdict", 9),
+            new("findings", 14),
             new("ports", 7, ColumnKind.Whole), new("ports-used", 10, ColumnKind.Whole), new("fibres-lit", 10, ColumnKind.Whole),
             new("fibres-lit-%", 11, ColumnKind.Real), new("fibres-spare", 12, ColumnKind.Whole), new("fibres-lost", 11, ColumnKind.Whole),
             .. editions.Select(e => new Column("test-dB-" + e, 11, ColumnKind.Real)), new("tightest-type", 18),
@@ -40,7 +42,8 @@ public static class TrunksView
             devices.Name(trunk.From), devices.Rack(trunk.From)?.Name, Places(designed, trunk, isFar: false),
             devices.Name(trunk.To), devices.Rack(trunk.To)?.Name, Places(designed, trunk, isFar: true),
             trunk.Cassette?.Name, trunk.CassetteEnds.ToString().ToLowerInvariant(), trunk.MethodName,
-            PolarityJson.Polarity(state.Polarity), Checks.Word(state.Verdict), trunk.Ports, state.Ports, state.FibresLit,
+            PolarityJson.Polarity(state.Polarity), Checks.Word(VerdictOf(designed, state)), Codes(designed, trunk),
+            trunk.Ports, state.Ports, state.FibresLit,
             Math.Round(state.Utilisation.Percent, 1), state.Spare, state.Lost,
             .. state.Tests.Select(t => t.Limit is { } limit ? (Cell)Math.Round(limit.Value, 3) : Cell.Empty),
             .. state.Tests.IsEmpty ? designed.Plan.Standards.CablingEditions.Select(_ => Cell.Empty) : [],
@@ -49,6 +52,18 @@ public static class TrunksView
             Each(trunk, k => designed.Design.Trunks.Of(trunk, k.Number) is { } own ? Numerals.Plain(Math.Round(own.Metres, 2)) : ""),
         ];
     }
+
+    /// <summary>What becomes of light in them, and no better than what the findings about them say.</summary>
+    internal static Verdict VerdictOf(DesignedPlan designed, TrunkState state) =>
+        Findings(designed, state.Trunk).Any(f => f.Severity == Severity.Error) || state.IsAboveEveryTest
+            ? Verdict.Fail
+            : state.Verdict;
+
+    private static string Codes(DesignedPlan designed, TrunkGroup trunk) =>
+        string.Join(" ", Findings(designed, trunk).Where(f => f.Severity != Severity.Advice).Select(f => f.Kind.Code).Distinct());
+
+    private static IEnumerable<Finding> Findings(DesignedPlan designed, TrunkGroup trunk) =>
+        designed.Findings.Where(f => f.Span == trunk.Span && f.Subject == trunk.Name);
 
     /// <summary>What is said of each of a group, once where it is the same of all, else by their numbers.</summary>
     private static string Each(TrunkGroup trunk, Func<CableKey, string> said)

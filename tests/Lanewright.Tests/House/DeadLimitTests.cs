@@ -160,6 +160,6 @@ public sealed partial class DeadLimitTests
         return numbered.Success ? numbered.Groups[1].Value : field.EndsWith("G-radius", StringComparison.Ordinal) ? "radius" : field;
     }
 
-    [GeneratedRegex("^(reach-|loss-max-|penalties-|power-class-)(om3|om4|om5|os2|[0-9])$")]
+    [GeneratedRegex("^(reach-|loss-max-|penalties-|power-class-|attenuation-)(om3|om4|om5|os2|[0-9]|[C-E]|maxima)$")]
     private static partial Regex Numbered();
 }

@@ -49,9 +49,9 @@ public sealed class CablingCaseTests
     [Theory]
     [InlineData("OM4", 100, 0, 0, 1.8)]
     [InlineData("OS1a", 500, 2, 2, 4.1)]
-    public void ComponentMaxima_MakeTheLimitOfEditionC(string fibre, double metres, int inner, int splices, double expected)
+    public void ComponentMaxima_MakeALimitOfTheirOwn(string fibre, double metres, int inner, int splices, double expected)
     {
-        var limit = TestLimit.Of(Library, "C", Library.Fibre(fibre)!, Length.FromMetres(metres), inner, splices).Limit;
+        var limit = TestLimit.Of(Library, TestLimit.Maxima, Library.Fibre(fibre)!, Length.FromMetres(metres), inner, splices).Limit;
         Assert.Equal(expected, limit!.Value.Value, 0.005);
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings;
 using Lanewright.Rules;
 using Lanewright.Tests.Deliverables;
@@ -42,6 +43,22 @@ public sealed class PlantDocumentTests
         for (var lane = 1; lane <= 4; lane++)
             foreach (var end in new[] { "tx", "rx" })
                 Assert.Contains($">{end} {lane.ToString(CultureInfo.InvariantCulture)}</text>", drawing, StringComparison.Ordinal);
+    }
+
+    // Light gets through all of these: what else is wrong with a trunk is in its verdict too.
+    [Theory]
+    [InlineData("type: B }", "through: good }", "pass", "")]
+    [InlineData("type: B }", "through: good, count: 2 }", "fail", "LW4201")]
+    [InlineData("type: B, measured-loss: 4.5 dB }", "through: good }", "fail", "LW4209")]
+    public void Trunks_TakeTheirFindingsIntoTheVerdict(string trunk, string links, string verdict, string codes)
+    {
+        var judged = PlanBlock.Compile(Plan.Replace("type: B }", trunk, StringComparison.Ordinal)
+            .Replace("through: good }", links, StringComparison.Ordinal));
+        var view = TrunksView.Of(Expect.Designed(judged));
+        var names = view.Columns.Select(c => c.Name).ToList();
+        var row = view.Rows().Single(r => r[0].Text == "good");
+        Assert.Equal(("crossed", verdict, codes),
+            (row[names.IndexOf("polarity")].Text, row[names.IndexOf("verdict")].Text, row[names.IndexOf("findings")].Text));
     }
 
     [Fact]

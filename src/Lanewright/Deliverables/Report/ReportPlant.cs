@@ -49,7 +49,7 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
             var trunk = state.Trunk;
             table.Row(trunk.Name, Numerals.Grouped(trunk.Count), trunk.Cable.Name, state.Length?.ToString() ?? "unproven",
                 devices.Name(trunk.From), devices.Name(trunk.To), trunk.MethodName, PolarityJson.Polarity(state.Polarity),
-                ReportWords.Word(state.Verdict), Numerals.Grouped(state.Ports), Numerals.Grouped(trunk.Ports),
+                ReportWords.Word(TrunksView.VerdictOf(designed, state)), Numerals.Grouped(state.Ports), Numerals.Grouped(trunk.Ports),
                 Numerals.Grouped(state.FibresLit), Numerals.Grouped(state.Spare), Numerals.Grouped(state.Lost),
                 Numerals.Fixed(state.Utilisation.Percent, 1) + " %");
         }
@@ -66,7 +66,7 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
         var editions = designed.Plan.Standards.CablingEditions.ToList();
         string[] headings =
         [
-            "trunks", .. editions.Select(e => $"#test, edition {e}, dB"), "tightest type", "#allows, dB", "#channel, dB",
+            "trunks", .. editions.Select(e => $"#test, {TestLimit.TitleOf(e)}, dB"), "tightest type", "#allows, dB", "#channel, dB",
             "#trunk reckoned, dB", "#trunk may show, dB", "what to test against",
         ];
         var table = HtmlTable.Open(markup, headings);
@@ -95,10 +95,10 @@ internal sealed class ReportPlant(MarkupWriter markup, DesignedPlan designed)
     {
         if (budget is null) return "";
         var known = state.Tests.Where(t => t.Limit is not null).ToList();
-        var enough = known.Where(t => t.Limit?.Value <= budget.TrunkMost).Select(t => t.Edition).ToList();
+        var enough = known.Where(t => t.Limit?.Value <= budget.TrunkMost).Select(t => t.Title).ToList();
         if (budget.TrunkMost < budget.Trunk) return "no test makes it carry the application";
-        return enough.Count == known.Count && known.Count > 0 ? "any edition that gives a limit"
-            : enough.Count > 0 ? $"edition {string.Join(" or ", enough)}, or {Decibels(budget.TrunkMost)} dB"
+        return enough.Count == known.Count && known.Count > 0 ? "any that gives a limit"
+            : enough.Count > 0 ? $"{string.Join(" or ", enough)}, or {Decibels(budget.TrunkMost)} dB"
             : $"{Decibels(budget.TrunkMost)} dB: a pass by the standard alone proves nothing";
     }
 

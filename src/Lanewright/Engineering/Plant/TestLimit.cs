@@ -6,12 +6,21 @@ using Lanewright.Standards;
 namespace Lanewright.Engineering.Plant;
 
 /// <summary>The most loss the cabling test may show of a permanent link, by one edition of the standard.</summary>
-/// <param name="Edition">The edition.</param>
+/// <param name="Edition">The edition, or <see cref="Maxima"/>.</param>
 /// <param name="Limit">The limit in dB; null where the edition read gives no value for the kind of fibre.</param>
 public sealed record TestLimit(string Edition, Known<double>? Limit)
 {
+    /// <summary>Stands for an edition where every part is taken at the limit of its kind, whatever cords it is tested with.</summary>
+    public const string Maxima = "maxima";
+
+    /// <summary>What the limit is that of, in words.</summary>
+    public string Title => TitleOf(Edition);
+
+    /// <summary>What the limits of an edition are those of, in words.</summary>
+    public static string TitleOf(string edition) => edition == Maxima ? "component maxima" : "edition " + edition;
+
     /// <summary>The limit of a permanent link: fibre, the pairs at both ends at the value of reference-grade cords, pairs between them at
-    /// the component's limit, splices.</summary>
+    /// the component's limit, splices. Editions differ in what cable may lose.</summary>
     /// <param name="standards">The limits.</param>
     /// <param name="edition">The edition, such as <c>E</c>.</param>
     /// <param name="fibre">The class of fibre.</param>
@@ -21,7 +30,9 @@ public sealed record TestLimit(string Edition, Known<double>? Limit)
     public static TestLimit Of(StandardsLibrary standards, string edition, Fibre fibre, Length length, int inner, int splices)
     {
         var end = standards.Cabling("edition-" + edition, fibre.Kind == FibreKind.MultiMode ? "end-multi-mode" : "end-single-mode");
-        if (end is not { } ends || standards.Cabling("cable-" + fibre.Name, "attenuation") is not { } glass
+        var cable = standards.Cabling("cable-" + fibre.Name, "attenuation-" + edition)
+            ?? standards.Cabling("cable-" + fibre.Name, "attenuation");
+        if (end is not { } ends || cable is not { } glass
             || standards.Cabling("pair", "loss") is not { } pair || standards.Cabling("splice", "loss") is not { } splice)
         {
             return new TestLimit(edition, null);

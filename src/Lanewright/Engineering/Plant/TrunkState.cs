@@ -48,6 +48,10 @@ public sealed record TrunkState(
     /// <summary>The edition whose test allows most; null where none gives a limit.</summary>
     public TestLimit? LoosestTest => Tests.Where(t => t.Limit is not null).MaxBy(t => t.Limit?.Value);
 
+    /// <summary>Whether more loss was measured than the test of any edition may show.</summary>
+    public bool IsAboveEveryTest =>
+        Trunk.MeasuredLoss is { } measured && LoosestTest?.Limit is { } most && Rounding.IsAbove(measured.Value, most.Value);
+
     /// <summary>Part of the fibres that carries light.</summary>
     public Share Utilisation => Share.From((double)FibresLit / Fibres);
 }

@@ -22,9 +22,9 @@ internal sealed class TestPassesLinkFails() : Rule("LW4208", nameof(TestPassesLi
             if (path?.AllowedForTrunks is not { } left) continue;
             var sum = tests.Sum(t => t?.Limit?.Value ?? 0);
             if (!Rounding.IsAbove(sum, left)) continue;
-            var editions = string.Join(" and ", tests.Select(t => t?.Edition).Distinct());
+            var editions = string.Join(" and ", tests.Select(t => t?.Title).Distinct());
             judgement.Add(this, choice,
-                $"'{way.Name}' {(tests.Count > 1 ? "pass" : "passes")} the cabling test of edition {editions} with up to "
+                $"'{way.Name}' {(tests.Count > 1 ? "pass" : "passes")} the cabling test ({editions}) with up to "
                 + $"{Numerals.Shown(sum, "dB")}, and {solution.TypeName} allows {Numerals.Shown(most, "dB")} from module to module, "
                 + $"of which cords and reserves take {Numerals.Shown(most - left, "dB")}; "
                 + $"have the trunks tested against {Numerals.Shown(left, "dB")}"

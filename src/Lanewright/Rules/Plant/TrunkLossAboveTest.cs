@@ -11,11 +11,10 @@ internal sealed class TrunkLossAboveTest() : Rule("LW4209", nameof(TrunkLossAbov
     {
         foreach (var state in judgement.Plant.Value.Trunks)
         {
-            if (state.Trunk.MeasuredLoss is not { } measured) continue;
-            var loosest = state.LoosestTest;
-            if (loosest?.Limit is not { } limit || !Rounding.IsAbove(measured.Value, limit.Value)) continue;
+            if (!state.IsAboveEveryTest || state.Trunk.MeasuredLoss is not { } measured) continue;
+            if (state.LoosestTest is not { Limit: { } limit } loosest) continue;
             judgement.Add(this, state.Trunk.Span,
-                $"'{state.Trunk.Name}' was measured at {measured} and edition {loosest.Edition} of the cabling standard allows "
+                $"'{state.Trunk.Name}' was measured at {measured} and the cabling standard ({loosest.Title}) allows "
                 + $"{Numerals.Shown(limit.Value, "dB")}; clean and inspect its ends, then measure again",
                 state.Trunk.Name, state.Trunk.Count, Kind.Severity, new Evidence("loss", measured.Value, limit.Value, "dB", limit.Source));
         }
