@@ -20,7 +20,7 @@ export function editorSheet(root, say) {
   const torn = box.querySelector('.torn');
   const offer = box.querySelector('.words');
   const told = box.querySelector('.unseen.here');
-  const state = { version: 0, sent: '', findings: [], timer: 0, isSending: false, isReady: false, schema: null, typed: false, other: null,
+  const state = { version: 0, sent: '', findings: [], timer: 0, busy: null, isReady: false, schema: null, typed: false, other: null,
     wait: 0, notBefore: 0, refused: null, isCutOff: false, isKept: true };
   const ruler = document.createElement('canvas').getContext('2d');
   const name = encodeURIComponent(file);
@@ -33,7 +33,7 @@ export function editorSheet(root, say) {
     const answer = await fetch(`${root}text?file=${name}&have=${state.isReady ? state.version : -1}`);
     if (!answer.ok) return;
     const found = await answer.json();
-    const isIdle = area.value === state.sent && !state.isSending;
+    const isIdle = area.value === state.sent && !state.busy;
     if (state.other) {
       if (found.text !== undefined) state.other = { text: plain(found.text), version: found.version };
     } else if (found.text !== undefined && (!state.isReady || (isIdle && found.version > state.version))) {
@@ -84,7 +84,7 @@ export function editorSheet(root, say) {
 
   /** Sends what is typed. One text is on its way at a time; the next one follows it. */
   async function send() {
-    if (!state.isSending) await alone(post);
+    if (!state.busy) await alone(post);
   }
 
   /** Sends the text; whether the workbench has it. */
@@ -163,12 +163,16 @@ export function editorSheet(root, say) {
 
   /** Does a step while no text is on its way; what is typed meanwhile follows it. */
   async function alone(step) {
-    while (state.isSending) await new Promise(done => setTimeout(done, 20));
-    state.isSending = true;
+    while (state.busy) await state.busy;
+    let free = () => {};
+    state.busy = new Promise(done => {
+      free = done;
+    });
     try {
-      return await step();
+      await step();
     } finally {
-      state.isSending = false;
+      state.busy = null;
+      free();
       if (area.value !== state.sent) schedule();
     }
   }

@@ -52,7 +52,9 @@ async function refresh() {
   }
   fresh.isReading = true;
   try {
-    const ahead = sheet?.read();
+    const ahead = Promise.resolve(sheet?.read());
+    // Where the page itself does not come, nobody waits for the rows or the text.
+    ahead.catch(() => {});
     const have = document.getElementById('sheet')?.dataset.print ?? '';
     const answer = await fetch(location.pathname + location.search, { headers: { accept: 'text/html', 'x-have': have } });
     const page = new DOMParser().parseFromString(door.createHTML(await answer.text()), 'text/html');
