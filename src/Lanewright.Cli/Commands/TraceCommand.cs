@@ -126,7 +126,7 @@ internal static class TraceCommand
         Screen.Line("");
         foreach (var test in path.Tests)
         {
-            Screen.Line($"cabling test, edition {test.Edition}: "
+            Screen.Line($"cabling test, {test.Title}: "
                 + (test.Limit is { } limit
                     ? $"the trunks may show up to {Numerals.Fixed(limit.Value, 2)} dB"
                     : "unproven, the edition gives no value for this fibre"));
