@@ -178,7 +178,7 @@ public sealed partial class TidyTests
         ("PathwayJoins.cs", 1e-3), // metres below which points are one
         ("WayNetMaker.cs", 1000), // millimetres in a metre
         ("ShortestWays.cs", 4_000_000), // a bound on memory
-        ("StretchRoom.cs", 1e-9), // rounding of the last places
+        ("SegmentFill.cs", 1e-9), // rounding of the last places
         ("SectionPacking.cs", 1e-6), // rounding of the last places
         ("SectionBundle.cs", 600), // cables drawn one by one at most
         ("TwoSideSearch.cs", 500), // bounds of work

@@ -15,8 +15,8 @@ public sealed class OverflowTests
         sites: { main: { halls: { hall: { rows: { A: { racks: 2 }, B: { racks: 2, y: 4 m } }, pathways: {
           front: { from: { x: 0 m, y: 0 m }, to: { x: 5 m, y: 0 m }, width: 300 mm },
           back: { from: { x: 0 m, y: 4 m }, to: { x: 5 m, y: 4 m }, width: 300 mm },
-          west: { from: { x: 0 m, y: 0 m }, to: { x: 0 m, y: 4 m }, width: 20 mm, depth: 10 mm },
-          east: { from: { x: 5 m, y: 0 m }, to: { x: 5 m, y: 4 m }, width: EAST, depth: 10 mm } } } } } }
+          west: { from: { x: 0 m, y: 0 m }, to: { x: 0 m, y: 4 m }, width: WEST },
+          east: { from: { x: 5 m, y: 0 m }, to: { x: 5 m, y: 4 m }, width: EAST } } } } } }
         devices:
           a: { model: fixed-32x400, racks: hall/A/1, unit: 40 }
           b: { model: fixed-32x400, racks: hall/B/1, unit: 40 }
@@ -28,7 +28,7 @@ public sealed class OverflowTests
     public void Cables_TakeTheNextWay_AndAreOrderedForIt()
     {
         // A cord of 3.0 mm takes 7.07 mm2: fourteen have room in 100 mm2.
-        var designed = Expect.Designed(Compile(20, "300 mm"));
+        var designed = Expect.Designed(Compile(20, "300 mm, depth: 10 mm"));
         var book = designed.Pathways.Value;
         Assert.Equal(14, book.Fills.Single(f => f.Pathway.Name == "west").Cables);
         Assert.Equal(6, book.Fills.Single(f => f.Pathway.Name == "east").Cables);
@@ -46,12 +46,35 @@ public sealed class OverflowTests
     [Fact]
     public void WhereNoWayHasRoom_TheStretchIsNamed()
     {
-        var judged = Compile(30, "20 mm");
+        var judged = Compile(30, "20 mm, depth: 10 mm");
         var book = Expect.Designed(judged).Pathways.Value;
         Assert.Equal(14, book.Fills.Single(f => f.Pathway.Name == "east").Cables);
         Assert.Equal(16, book.Fills.Single(f => f.Pathway.Name == "west").Cables);
         var finding = Assert.Single(judged.Findings, f => f.Kind.Code == "LW4101");
         Assert.Contains("(0.0, 0.0, 2.6) m and (0.0, 4.0, 2.6) m", finding.Message, StringComparison.Ordinal);
+    }
+
+    // A tray with room for all bears seven and a half of the cords: seven stay. Where the way round bears two, the rest stays and is told.
+    [Fact]
+    public void Cables_TheTrayDoesNotBear_TakeTheNextWay()
+    {
+        const string wide = "300 mm";
+        var all = Expect.Designed(Compile(20, wide, wide)).Pathways.Value.Fills.Single(f => f.Pathway.Name == "west");
+        Assert.Equal(20, all.Cables);
+        var each = all.KilogramsAMetre / all.Cables;
+        var west = $"{wide}, load-rating: {N(7.5 * each)} kg/m";
+        var judged = Compile(20, wide, west);
+        var book = Expect.Designed(judged).Pathways.Value;
+        Assert.Equal(7, book.Fills.Single(f => f.Pathway.Name == "west").Cables);
+        Assert.Equal(13, book.Fills.Single(f => f.Pathway.Name == "east").Cables);
+        Assert.All(book.Detours.Moves, m => Assert.True(m.IsForLoad));
+        Assert.DoesNotContain(judged.Findings, f => f.Kind.Code is "LW4110" or "LW4101");
+        var finding = Assert.Single(judged.Findings, f => f.Kind.Code == "LW4105");
+        Assert.Equal(13, finding.Count);
+        Assert.Contains("cannot bear 13 of the cables", finding.Message, StringComparison.Ordinal);
+        judged = Compile(20, $"{wide}, load-rating: {N(2 * each)} kg/m", west);
+        Assert.Equal(2, Expect.Designed(judged).Pathways.Value.Fills.Single(f => f.Pathway.Name == "east").Cables);
+        Assert.Equal("west", Assert.Single(judged.Findings, f => f.Kind.Code == "LW4110").Subject);
     }
 
     // With one overfull stretch and cables alike no other choice of cables is shorter in all: held against every choice (brute force). A
@@ -104,7 +127,8 @@ public sealed class OverflowTests
         double[] before = [];
         for (var count = 1; count <= 32; count++)
         {
-            var fills = Expect.Designed(Compile(count, "30 mm")).Pathways.Value.Fills.Select(f => f.SquareMillimetres).ToArray();
+            var book = Expect.Designed(Compile(count, "30 mm, depth: 10 mm")).Pathways.Value;
+            var fills = book.Fills.Select(f => f.SquareMillimetres).ToArray();
             if (before.Length > 0) Assert.All(fills.Zip(before), f => Assert.True(f.First >= f.Second - 1e-9));
             before = fills;
         }
@@ -116,7 +140,8 @@ public sealed class OverflowTests
         .Select(mask => Enumerable.Range(0, of).Where(i => (mask & (1 << i)) != 0).ToArray())
         .Where(c => c.Length == take);
 
-    private static JudgedPlan Compile(int count, string east) => PlanBlock.Compile(Hall
+    private static JudgedPlan Compile(int count, string east, string west = "20 mm, depth: 10 mm") => PlanBlock.Compile(Hall
+        .Replace("WEST", west, StringComparison.Ordinal)
         .Replace("COUNT", count.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal)
         .Replace("EAST", east, StringComparison.Ordinal));
 }

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using Lanewright.Model.Catalogues;
 
 namespace Lanewright.Engineering.Pathways;
 
-/// <summary>Leads cables out of pathways that hold too many: one after another the cable whose next way with room is the least longer for
-/// the room it makes. Of cables alike the last of the plan goes first. With one overfull stretch and cables alike no other choice is
-/// shorter in all; beyond that it is a good choice and no proof.</summary>
+/// <summary>Leads cables out of pathways that hold or bear too much: one after another the cable whose next way with room is the least
+/// longer for the room it makes. Of cables alike the last of the plan goes first. With one overfull stretch and cables alike no other
+/// choice is shorter in all; beyond that it is a good choice and no proof.</summary>
 internal sealed class OverflowMoves
 {
     private readonly WayNet net;
@@ -43,7 +44,7 @@ internal sealed class OverflowMoves
         {
             var piece = groups[group].Peek();
             if (ways[piece] is not { } old || !old.Stretches.Any(over.Contains)) continue;
-            if (next[group] is not { } way || !HasRoom(way, old, pieces[piece].Area))
+            if (next[group] is not { } way || !HasRoom(way, old, pieces[piece]))
             {
                 Offer(group);
                 continue;
@@ -51,7 +52,7 @@ internal sealed class OverflowMoves
             groups[group].Pop();
             Move(piece, old, way, old.Stretches.First(over.Contains));
             over.RemoveWhere(s => !room.IsOver(s));
-            if (groups[group].Count > 0) queue.Enqueue(group, (Cost(piece, old, way), group));
+            if (groups[group].Count > 0 && over.Overlaps(old.Stretches)) Enqueue(group, piece, old, way);
         }
         return moves;
 
@@ -60,11 +61,15 @@ internal sealed class OverflowMoves
             var piece = groups[group].Peek();
             if (ways[piece] is not { } old) return;
             next[group] = NextWay(piece, old);
-            if (next[group] is { } way) queue.Enqueue(group, (Cost(piece, old, way), group));
+            if (next[group] is { } way) Enqueue(group, piece, old, way);
+        }
+
+        void Enqueue(int group, int piece, CableWay old, CableWay way)
+        {
+            var gain = room.GainOf(old.Stretches.First(over.Contains), pieces[piece]);
+            if (gain > 0) queue.Enqueue(group, (More(piece, old, way) / gain, group));
         }
     }
-
-    private double Cost(int piece, CableWay old, CableWay way) => More(piece, old, way) / pieces[piece].Area;
 
     private double More(int piece, CableWay old, CableWay way) =>
         net.MetresOf(way, pieces[piece].Question) - net.MetresOf(old, pieces[piece].Question);
@@ -73,24 +78,24 @@ internal sealed class OverflowMoves
     private List<Stack<int>> Groups(HashSet<int> over)
     {
         var groups = new List<Stack<int>>();
-        var known = new Dictionary<(WayQuestion, double, CableWay, CableWay?), Stack<int>>();
+        var known = new Dictionary<(WayQuestion, CableItem, CableWay, CableWay?), Stack<int>>();
         for (var i = 0; i < pieces.Length; i++)
         {
-            if (pieces[i].IsFixed || pieces[i].Area <= 0 || ways[i] is not { } way || !way.Stretches.Any(over.Contains)) continue;
-            var key = (pieces[i].Question, pieces[i].Area, way, partnerWay(i));
+            if (pieces[i].IsFixed || ways[i] is not { } way || !way.Stretches.Any(over.Contains)) continue;
+            var key = (pieces[i].Question, pieces[i].Item, way, partnerWay(i));
             if (!known.TryGetValue(key, out var group)) groups.Add(known[key] = group = new Stack<int>());
             group.Push(i);
         }
         return groups;
     }
 
-    private bool HasRoom(CableWay way, CableWay old, double area) =>
-        way.Stretches.All(s => (old.Stretches.Contains(s) && !room.IsOver(s)) || room.HasRoom(s, area));
+    private bool HasRoom(CableWay way, CableWay old, CablePiece piece) =>
+        way.Stretches.All(s => (old.Stretches.Contains(s) && !room.IsOver(s)) || room.HasRoom(s, piece));
 
     /// <summary>The shortest way through stretches with room, which keeps away from the way of the other of a pair.</summary>
     private CableWay? NextWay(int piece, CableWay old)
     {
-        var (area, partner) = (pieces[piece].Area, partnerWay(piece));
+        var (cable, partner) = (pieces[piece], partnerWay(piece));
         foreach (var stretch in old.Stretches) own[stretch] = Occupancy.Itself;
         foreach (var taken in partner?.Closing(net) ?? []) own[taken] = Occupancy.Partner;
         var way = search.Past(pieces[piece].Question, IsClosed);
@@ -103,7 +108,7 @@ internal sealed class OverflowMoves
         {
             Occupancy.Partner => true,
             Occupancy.Itself => room.IsOver(what),
-            _ => what < net.Stretches.Length && !room.HasRoom(what, area),
+            _ => what < net.Stretches.Length && !room.HasRoom(what, cable),
         };
     }
 
@@ -116,9 +121,10 @@ internal sealed class OverflowMoves
 
     private void Move(int piece, CableWay old, CableWay way, int full)
     {
+        var move = new CableMove(pieces[piece].Key, full, More(piece, old, way)) { IsForLoad = !room.IsOverfull(full) };
         room.Lay(old, pieces[piece], -1);
         room.Lay(way, pieces[piece], 1);
         ways[piece] = way;
-        moves.Add((piece, new CableMove(pieces[piece].Key, full, More(piece, old, way))));
+        moves.Add((piece, move));
     }
 }

@@ -22,6 +22,9 @@ public sealed record SegmentFill(WayNet Net, int Segment, int Cables, double Squ
     /// <summary>Cables in it that nobody can weigh: neither their weight nor their diameter is stated.</summary>
     public int Unweighed { get; init; }
 
+    /// <summary>Whether they weigh more than the pathway bears; nothing is, where it does not state what it bears.</summary>
+    public bool IsOverloaded => IsMoreThanBorne(Pathway, KilogramsAMetre);
+
     /// <summary>How well the weight is known, in a word; nothing where no cable lies.</summary>
     public string WeightKnown => Cables == 0 ? "" : Unweighed > 0 ? "unproven" : Marks.Name(WeightMark);
 
@@ -50,6 +53,9 @@ public sealed record SegmentFill(WayNet Net, int Segment, int Cables, double Squ
             _ => standards.Facility("duct", "most-fill-more"),
         };
 
+    /// <summary>Whether so many kilograms a metre are more than a pathway bears.</summary>
+    public static bool IsMoreThanBorne(Pathway pathway, double kilograms) => kilograms > pathway.LoadRating + Rounding;
+
     /// <summary>What is taken when planned.</summary>
     public Known<double> Planned(StandardsLibrary standards) =>
         Pathway.IsDuct ? Most(standards) : standards.Facility("tray", "planned-fill");
@@ -61,4 +67,7 @@ public sealed record SegmentFill(WayNet Net, int Segment, int Cables, double Squ
 
     /// <summary>Cross-section of a round thing in square millimetres.</summary>
     public static double Round(Length diameter) => Math.PI / 4 * diameter.Millimetres * diameter.Millimetres;
+
+    /// <summary>What sums of many cables may be off by.</summary>
+    internal const double Rounding = 1e-9;
 }

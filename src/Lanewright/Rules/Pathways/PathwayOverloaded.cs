@@ -13,12 +13,12 @@ internal sealed class PathwayOverloaded() : Rule("LW4110", nameof(PathwayOverloa
         foreach (var pathway in judgement.Pathways.Value.Fills.GroupBy(f => f.Pathway))
         {
             if (pathway.Key.LoadRating is not { } bears || pathway.MaxBy(f => f.KilogramsAMetre) is not { } heaviest) continue;
-            if (!Rounding.IsAbove(heaviest.KilogramsAMetre, bears)) continue;
+            if (!heaviest.IsOverloaded) continue;
             judgement.Add(this, pathway.Key.Span,
                 $"the cables in '{pathway.Key.FullName}' weigh {Numerals.Shown(heaviest.KilogramsAMetre, "kg/m")} and it bears "
                 + $"{Numerals.Shown(bears, "kg/m")} ({Marks.Name(heaviest.WeightMark)}); spread them over more trays, or set the supports "
                 + "closer. What hangs over people is for a structural engineer to sign",
-                pathway.Key.Name, pathway.Count(f => Rounding.IsAbove(f.KilogramsAMetre, bears)), Kind.Severity,
+                pathway.Key.Name, pathway.Count(f => f.IsOverloaded), Kind.Severity,
                 new Evidence("weight", heaviest.KilogramsAMetre, bears, "kg/m", Citation.OfPlan with { Mark = heaviest.WeightMark }));
         }
     }
