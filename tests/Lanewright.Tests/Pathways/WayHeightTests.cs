@@ -32,6 +32,26 @@ public sealed class WayHeightTests
         Assert.Equal(metres, designed.Pathways.Value.LengthOf(0)!.Value.Metres, 6);
     }
 
+    // Worked by hand: seven cords of 3.0 mm have room in half of 10 mm by 10 mm; the eighth goes overhead, 2 x (2.383325 - 0.616675) m more
+    // up and down and 1.7 m less across.
+    [Fact]
+    public void ACableThatIsMoved_IsMeasuredFromItsDevice()
+    {
+        var designed = Expect.Designed(PlanBlock.Compile("""
+            lanewright: 1
+            policy: { contingency: 0 %, service: 0 m, in-rack: 0 m }
+            racks: { standard: { plinth: 150 mm } }
+            sites: { main: { halls: { hall: { rows: { A: { racks: 6 } }, pathways: {
+              over: { from: { x: 0 m, y: 0 m }, to: { x: 4 m, y: 0 m }, width: 300 mm },
+              floor: { from: { x: 0 m, y: -0.85 m, height: -0.4 m }, to: { x: 4 m, y: -0.85 m, height: -0.4 m },
+                width: 10 mm, depth: 10 mm } } } } } }
+            devices: { a: { model: fixed-32x400, racks: hall/A/1, unit: 2 }, b: { model: fixed-32x400, racks: hall/A/6, unit: 2 } }
+            links: { up: { from: a, to: b, count: 8, rate: 400G, type: 400GBASE-DR4, cord: cord-os2-mpo12 } }
+            """));
+        Assert.Equal(["hall/over"], designed.Pathways.Value.Through(7));
+        Assert.Equal((2 * (2.383325 - 0.616675)) - 1.7, Assert.Single(designed.Pathways.Value.Detours.Moves).MoreMetres, 6);
+    }
+
     // Where all pathways lie above the racks every device has the same nearest one, and what leaves a rack is one question.
     [Fact]
     public void PathwaysAboveARack_AreOneQuestion()
