@@ -10,4 +10,8 @@ namespace Lanewright.Standards;
 /// <param name="IsOrderKnown">Whether the order of its duplex side is known, and not only what pairs with what.</param>
 /// <param name="Source">Who says so.</param>
 public sealed record ArrayPart(
-    ArrayPartKind Kind, string Name, ArrayMap Map, bool TakesAngled, bool IsOrderKnown, Citation Source);
+    ArrayPartKind Kind, string Name, ArrayMap Map, bool TakesAngled, bool IsOrderKnown, Citation Source)
+{
+    /// <summary>What it is and its type: types of cables and adapters share their letters.</summary>
+    public string Words => $"{Kind.ToString().ToLowerInvariant()} {Name}";
+}

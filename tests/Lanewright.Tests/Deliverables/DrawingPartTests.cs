@@ -21,6 +21,20 @@ public sealed class DrawingPartTests
         Assert.Throws<ArgumentOutOfRangeException>(() => FibreColour.Of(0));
     }
 
+    // The fullest tray of the demo holds six kinds of cable, and there are five shades: no two marks in the legend are alike.
+    [Fact]
+    public void Marks_OfSixKindsInATray_AllDiffer()
+    {
+        var judged = Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml");
+        using var stream = new MemoryStream(Delivered.File(judged, "drawings/X01-section.svg"));
+        var legend = System.Xml.Linq.XDocument.Load(stream).Descendants(Delivered.Svg + "circle")
+            .Where(c => c.Attribute("cx")!.Value == "708")
+            .GroupBy(c => c.Attribute("cy")!.Value, c => $"{c.Attribute("class")!.Value} {c.Attribute("r")!.Value}")
+            .Select(marks => string.Join(", ", marks)).ToList();
+        Assert.Equal(6, legend.Count);
+        Assert.Equal(legend.Count, legend.Distinct().Count());
+    }
+
     [Theory]
     [InlineData("400GBASE-DR4 module with gearbox and a title that goes on and on", 120, 2)]
     [InlineData("oneverylongwordwithoutanyplacetobreakitatallandmore", 90, 1)]

@@ -40,6 +40,7 @@ public sealed class PlantDocumentTests
         var drawing = Encoding.UTF8.GetString(Delivered.File(Judged, $"drawings/{sheet}-trace.svg"));
         Assert.Contains($"verdict {verdict}", drawing, StringComparison.Ordinal);
         Assert.Contains(arrival, drawing, StringComparison.Ordinal);
+        Assert.Contains(">Never look into an open end, whatever is said to be switched off.</text>", drawing, StringComparison.Ordinal);
         for (var lane = 1; lane <= 4; lane++)
             foreach (var end in new[] { "tx", "rx" })
                 Assert.Contains($">{end} {lane.ToString(CultureInfo.InvariantCulture)}</text>", drawing, StringComparison.Ordinal);
@@ -59,6 +60,15 @@ public sealed class PlantDocumentTests
         var row = view.Rows().Single(r => r[0].Text == "good");
         Assert.Equal(("crossed", verdict, codes),
             (row[names.IndexOf("polarity")].Text, row[names.IndexOf("verdict")].Text, row[names.IndexOf("findings")].Text));
+    }
+
+    // Types of cables and adapters share their letters: each is said with what it is.
+    [Fact]
+    public void TrunkInWait_IsToldPartByPart()
+    {
+        var judged = PlanBlock.Compile(Plan[..Plan.IndexOf("  b: { from: l4", StringComparison.Ordinal)]);
+        var finding = Assert.Single(judged.Findings, f => f.Kind.Code == "LW4202");
+        Assert.Contains("'swapped' of adapter A, cable C, adapter A: ", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

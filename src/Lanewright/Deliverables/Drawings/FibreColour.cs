@@ -42,6 +42,9 @@ public sealed record FibreColour(string Name, string Fill, bool IsDark, bool Has
         return $"{tube.Label}/{own.Name}";
     }
 
+    /// <summary>How its stripe is drawn; empty where it has none.</summary>
+    public string StripeStyle => !HasStripe ? "" : Name == "black" ? "stripe2" : "stripe";
+
     /// <summary>The name, with a star where there is a stripe.</summary>
     public string Label => HasStripe ? Name + "*" : Name;
 }

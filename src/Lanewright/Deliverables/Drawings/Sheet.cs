@@ -14,6 +14,9 @@ internal static class Sheet
     /// <summary>Where the drawing begins below the heading.</summary>
     public const double Top = 84;
 
+    /// <summary>How much lower the drawing begins where a caution stands below the heading.</summary>
+    public const double CautionStep = 18;
+
     private const double FootSpace = 18;
     private const string Namespace = "http://www.w3.org/2000/svg";
 
@@ -56,5 +59,6 @@ internal static class Sheet
         var room = Width - (2 * Margin);
         canvas.Text(Margin, 42, TextFit.Short(head.Title, room, 19, bold: true), "title");
         canvas.Text(Margin, 63, TextFit.Short(head.Subtitle, room, 13), "sub soft");
+        if (head.Caution.Length > 0) canvas.Text(Margin, 63 + CautionStep, head.Caution, "sub soft");
     }
 }

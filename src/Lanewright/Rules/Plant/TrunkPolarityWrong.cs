@@ -20,7 +20,7 @@ internal sealed class TrunkPolarityWrong() : Rule("LW4202", nameof(TrunkPolarity
         foreach (var state in judgement.Plant.Value.Trunks.Where(t => t.Ways.IsEmpty && t.Alone.Verdict == Verdict.Fail))
         {
             judgement.Add(this, state.Trunk.Span,
-                $"'{state.Trunk.Name}' of {string.Join(", ", state.Trunk.Parts.Select(p => p.Name))}: "
+                $"'{state.Trunk.Name}' of {string.Join(", ", state.Trunk.Parts.Select(p => p.Words))}: "
                 + $"{string.Join("; ", state.Alone.Reasons)}, whichever cords are bought; take another method or type",
                 state.Trunk.Name, state.Trunk.Count);
         }

@@ -78,7 +78,7 @@ internal sealed class StrandPainter(Canvas canvas, RibbonLayout layout)
     {
         canvas.Path(path, "case" + back);
         canvas.Path(path, "core" + back, colour.Fill);
-        if (colour.HasStripe) canvas.Path(path, colour.Name == "black" ? "stripe2" : "stripe");
+        if (colour.StripeStyle.Length > 0) canvas.Path(path, colour.StripeStyle);
     }
 
     private void Heads(Strand strand, double x1, double y1, double x2, double y2)

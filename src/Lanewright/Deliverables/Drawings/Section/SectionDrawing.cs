@@ -23,7 +23,6 @@ internal sealed class SectionDrawing
     /// <summary>Of more bundles only the rings are drawn.</summary>
     private const int MostInside = 150;
     private const int Letters = 26;
-    private static readonly string[] Shades = ["shade1", "shade2", "shade3", "shade4", "hollow"];
 
     private readonly DesignedPlan designed;
     private readonly SegmentFill fill;
@@ -96,17 +95,16 @@ internal sealed class SectionDrawing
     /// <summary>A bundle as a ring with its cables in it, where they can be told apart.</summary>
     private void Bundle(Canvas canvas, SectionBundle bundle, double x, double y)
     {
-        var style = Shades[bundle.Kind % Shades.Length];
         var own = contents[bundle.Kind].Cable.Diameter.Millimetres / 2 * scale;
-        if (bundle.Cables == 1) canvas.Circle(x, y, Math.Max(own, LeastCircle), style);
-        else if (bundles.Length > MostInside) canvas.Circle(x, y, bundle.Radius * scale, style);
+        if (bundle.Cables == 1) CableMark.Draw(canvas, x, y, Math.Max(own, LeastCircle), bundle.Kind);
+        else if (bundles.Length > MostInside) CableMark.Draw(canvas, x, y, bundle.Radius * scale, bundle.Kind);
         else
         {
             canvas.Circle(x, y, bundle.Radius * scale, "faint");
             var drawn = Math.Max(own, LeastCircle);
-            foreach (var (dx, dy) in HexPlaces.Of(bundle.Cables, own)) canvas.Circle(x + dx, y + dy, drawn, style);
+            foreach (var (dx, dy) in HexPlaces.Of(bundle.Cables, own)) CableMark.Draw(canvas, x + dx, y + dy, drawn, bundle.Kind);
         }
-        // Five shades are soon used up; letters tell any number of kinds apart.
+        // Marks are soon used up; letters tell any number of kinds apart.
         if (bundle.Radius * scale >= LeastLettered) canvas.Text(x, y + LetterDrop, Letter(bundle.Kind), "tiny mid halo");
     }
 
@@ -151,7 +149,7 @@ internal sealed class SectionDrawing
         {
             y += Step;
             var (cable, count) = contents[kind];
-            canvas.Circle(x + 6, y + 2, 5, Shades[kind % Shades.Length]);
+            CableMark.Draw(canvas, x + 6, y + 2, 5, kind);
             canvas.Text(x + 20, y + 6, Letter(kind));
             canvas.Text(x + 34, y + 6, TextFit.Short(cable.Name, 226, 12));
             canvas.Text(x + 290, y + 6, cable.Diameter.Metres > 0 ? Numerals.Plain(cable.Diameter.Millimetres) : "unknown", "end");

@@ -10,7 +10,7 @@ namespace Lanewright.Deliverables.Drawings.Trace;
 /// interface type allows.</summary>
 internal sealed class TraceDrawing
 {
-    private const double StrandTop = Sheet.Top + 50;
+    private const double StrandTop = Sheet.Top + Sheet.CautionStep + 50;
     private const double LineStep = 13;
     private const double StairHeight = 150;
     private const double TinySize = 9.5;
@@ -49,8 +49,11 @@ internal sealed class TraceDrawing
         var methods = string.Join(", ", path.Patches.Select(p => p.Trunk.MethodName).Distinct());
         var whole = cable.Of == 1 ? cable.Cable : $"{cable.Cable}, leg {Numerals.Whole(leg.Number)} of {Numerals.Whole(cable.Of)},";
         var head = new SheetHead(id, $"The way of {whole} through {trunks}",
-            $"{path.Length}, {loss} for the worst lane. A line keeps the colour of its lane; dots show the fibre of the trunk. "
-            + "Never look into an open end, whatever is said to be switched off", Description());
+            $"{path.Length}, {loss} for the worst lane. A line keeps the colour of its lane; dots show the fibre of the trunk.",
+            Description())
+        {
+            Caution = "Never look into an open end, whatever is said to be switched off.",
+        };
         var block = TitleBlock.Of(plan, cable.Cable, leg.Verdict, leg.Reasons, ("cable", cable.Cable, 1.2),
             (path.Patches.Length == 1 ? "trunk" : "trunks", trunks, 2.2), ("method", methods, 0.8), ("length", path.Length.ToString(), 1),
             ("loss", loss, 1), ("allowed", path.Allowed is { } most ? Numerals.Unit(Math.Round(most, 2), "dB") : "not known", 1));

@@ -85,6 +85,7 @@ internal sealed class TraceStrands
             var line = PathText.Of($"M{x1} {Y(at)}L{x2} {Y(next)}");
             canvas.Path(line, "case");
             canvas.Path(line, "core", colour.Fill);
+            if (colour.StripeStyle.Length > 0) canvas.Path(line, colour.StripeStyle);
             at = next;
         }
     }
