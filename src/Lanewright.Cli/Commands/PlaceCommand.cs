@@ -73,6 +73,7 @@ internal static class PlaceCommand
             Screen.Print(["rack", $"cables of the first device, {unit}", "unproven there"], placement.Offers.Take(MostRacks).Select(
                 r => (IReadOnlyList<string>)[r.Rack.Name, PlacementWords.Amount(r.Cost), PlacementWords.Of(r.Gaps)]));
         }
+        if (answer.WhyNone.Length > 0) Screen.Line(answer.WhyNone);
         foreach (var group in answer.Placeless)
             Screen.Line($"{plan.Devices.Groups[group.Group].Name}: {PlacementWords.Of(group)}");
         foreach (var order in answer.Rows)

@@ -19,6 +19,9 @@ public sealed record PlacementAnswer(
     /// <summary>Groups that no place was found for.</summary>
     public ImmutableArray<PlacelessGroup> Placeless { get; private init; } = [];
 
+    /// <summary>Why nothing is told of any group; empty where something is.</summary>
+    public string WhyNone => Groups.IsEmpty && Placeless.IsEmpty ? PlacementWords.NoHighest : "";
+
     /// <summary>Lengths that are looked at in any case.</summary>
     private static readonly Length Usual = Length.FromMetres(60);
 

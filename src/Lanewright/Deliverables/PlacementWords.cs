@@ -14,6 +14,10 @@ public static class PlacementWords
         + "floor or their feeds, are not offered. Racks are moved empty, and heavy devices by two persons or with "
         + "a lift.";
 
+    /// <summary>What is said where no group was named and none is the highest.</summary>
+    public const string NoHighest = "no network has switches above those that hosts are linked to, so that no group is the highest; name "
+        + "the groups to find places for with --group";
+
     /// <summary>A group in one line.</summary>
     public static string Of(GroupPlacement placement, string unit) => placement.Best < placement.Now
         ? $"cables cost {Amount(placement.Now)} {unit}, and {Amount(placement.Best)} {unit} in the places below; "

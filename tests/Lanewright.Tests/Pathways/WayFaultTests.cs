@@ -228,6 +228,23 @@ public sealed class WayFaultTests
         Assert.Equal(isTold, judged.Findings.Any(f => f.Kind.Code == "LW4113"));
     }
 
+    // What ducts may hold is the electricians' table, which communications cable is taken out of: practice and no code.
+    [Theory]
+    [InlineData("kind: duct, width: 12 mm", true)]
+    [InlineData("width: 12 mm, depth: 12 mm", false)]
+    public void OverfullDuct_IsHeldAgainstPractice(string keys, bool isPractice)
+    {
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { main: { halls: { hall: { rows: { A: { racks: 6 } }, pathways: {
+              t: { from: { x: 0 m, y: 0 m }, to: { x: 4 m, y: 0 m }, {{keys}} } } } } } }
+            devices: { a: { model: fixed-32x400, racks: hall/A/1, unit: 40 }, b: { model: fixed-32x400, racks: hall/A/6, unit: 40 } }
+            links: { up: { from: a, to: b, count: 20, rate: 400G, type: 400GBASE-DR4 } }
+            """);
+        var finding = Assert.Single(judged.Findings, f => f.Kind.Code == "LW4101");
+        Assert.Equal(isPractice, finding.Message.Contains("not code", StringComparison.Ordinal));
+    }
+
     // Ten times 4.5 mm is 45 mm, whatever the last places of a double say: what is met is not missed.
     [Theory]
     [InlineData("4.5 mm", "45 mm", false)]

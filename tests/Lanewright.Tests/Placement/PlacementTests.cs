@@ -44,6 +44,25 @@ public sealed class PlacementTests
         Assert.Equal(best, costs[placement.Moves[0].To.Rack.Number], 2);
     }
 
+    // Without hosts nobody can tell which switches are the highest: that is said, and not an empty answer.
+    [Fact]
+    public void LeavesAndSpinesWithoutHosts_AreToldToBeNamed()
+    {
+        var designed = Expect.Designed(PlanBlock.Compile("""
+            lanewright: 1
+            sites: { main: { halls: { hall: { rows: { A: { racks: 6 } } } } } }
+            devices:
+              leaf: { model: fixed-32x400, racks: hall/A/1..4, per-rack: 1, count: 4, unit: 40 }
+              spine: { model: fixed-32x400, racks: hall/A/5..6, per-rack: 1, count: 2, unit: 40 }
+            links: { up: { from: leaf, to: spine, pattern: each-to-each, rate: 400G, type: 400GBASE-DR4 } }
+            """));
+        var answer = PlacementAnswer.Of(designed, null, _ => true);
+        Assert.Empty(answer.Groups);
+        Assert.Equal(PlacementWords.NoHighest, answer.WhyNone);
+        var named = PlacementAnswer.Of(designed, [designed.Plan.Devices.Groups.Single(g => g.Name == "spine")], _ => true);
+        Assert.Equal("", named.WhyNone);
+    }
+
     // Two that stand apart are never put together, whatever that saves.
     [Fact]
     public void DevicesOfTwoRacks_StayInTwoRacks()

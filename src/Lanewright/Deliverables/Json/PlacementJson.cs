@@ -15,6 +15,7 @@ public static class PlacementJson
         writer.WriteStartArray("groups");
         foreach (var placement in answer.Groups) Write(writer, designed, placement);
         writer.WriteEndArray();
+        if (answer.WhyNone.Length > 0) writer.WriteString("whyNoGroups", answer.WhyNone);
         writer.WriteStartArray("withoutPlace");
         foreach (var group in answer.Placeless)
         {

@@ -18,7 +18,8 @@ internal sealed class PathwayOverfull() : Rule("LW4101", nameof(PathwayOverfull)
             var most = worst.Most(standards);
             judgement.Add(this, pathway.Key.Span,
                 $"'{pathway.Key.FullName}' holds {Numerals.Grouped(worst.Cables)} cables {Places.Of(worst)} and is "
-                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(most.Value * 100, "%")} is the most; "
+                + $"{Numerals.Shown(worst.Fill.Percent, "%")} full, and {Numerals.Shown(most.Value * 100, "%")} is the most"
+                + (pathway.Key.IsDuct ? " by practice, which is not code for communications cable; " : "; ")
                 + $"{Why(judgement.Pathways.Value.FixedIn(worst.Segment), worst.Cables)}; make it wider, lay another beside it, or take "
                 + "thinner cables",
                 pathway.Key.FullName, over.Count, Kind.Severity, new Evidence("fill", worst.Fill.Value, most.Value, "", most.Source));
