@@ -22,12 +22,14 @@ public sealed class WorkbenchServer : IAsyncDisposable
 
     private readonly WebApplication app;
     private readonly PlanDesk desk;
+    private readonly FolderClaim claim;
 
     /// <summary>Edits that nobody made which were judged since the start, to be quick at the first that somebody makes.</summary>
     public int RoundsPractised => desk.RoundsPractised;
 
-    private WorkbenchServer(WebApplication app, PlanDesk desk, Uri address)
+    private WorkbenchServer(WebApplication app, PlanDesk desk, FolderClaim claim, Uri address)
     {
+        this.claim = claim;
         this.app = app;
         this.desk = desk;
         Port = address.Port;
@@ -47,10 +49,12 @@ public sealed class WorkbenchServer : IAsyncDisposable
     /// <param name="elsewhere">Another address to serve on, with its passphrase; null for this machine alone.</param>
     /// <param name="practises">Whether it practises edits while nobody wants anything, so that the first stroke is as quick as the
     /// tenth.</param>
-    /// <exception cref="WorkbenchFault">The plan cannot be read, or the address or the port cannot be had.</exception>
+    /// <exception cref="WorkbenchFault">The plan cannot be read or is open already, or the address or the port cannot be
+    /// had.</exception>
     public static async Task<WorkbenchServer> StartAsync(string path, int port, Elsewhere? elsewhere = null, bool practises = false)
     {
         var desk = new PlanDesk(path, practises);
+        var claim = await Claim(desk).ConfigureAwait(false);
         // Nothing of the surroundings steers this server: no settings file, no variable, no argument.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(options => Bound(options, elsewhere?.Address ?? IPAddress.Loopback, port));
@@ -65,16 +69,31 @@ public sealed class WorkbenchServer : IAsyncDisposable
         {
             await desk.DisposeAsync().ConfigureAwait(false);
             await app.DisposeAsync().ConfigureAwait(false);
+            claim.Dispose();
             throw new WorkbenchFault(fault is SocketException { SocketErrorCode: not SocketError.AddressAlreadyInUse } refused
                 ? $"nothing can be served on {elsewhere?.Address ?? IPAddress.Loopback}, port {port}: {refused.Message}"
                 : $"port {port} is taken; name another with --port, or leave it out");
         }
         var bound = new Uri(app.Urls.First()).Port;
+        claim.Tell(bound);
         var doorkeeper = new Doorkeeper(bound, elsewhere?.Passphrase);
         router = new Router(desk, doorkeeper);
-        return new WorkbenchServer(app, desk, elsewhere is null
+        return new WorkbenchServer(app, desk, claim, elsewhere is null
             ? new Uri($"http://127.0.0.1:{bound}/{doorkeeper.Token}/brief")
             : new UriBuilder("http", Shown(elsewhere.Address).ToString(), bound).Uri);
+    }
+
+    private static async Task<FolderClaim> Claim(PlanDesk desk)
+    {
+        try
+        {
+            return desk.Claim();
+        }
+        catch (WorkbenchFault)
+        {
+            await desk.DisposeAsync().ConfigureAwait(false);
+            throw;
+        }
     }
 
     /// <summary>An address of this machine to open, where it is served on all it has.</summary>
@@ -95,6 +114,8 @@ public sealed class WorkbenchServer : IAsyncDisposable
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(1));
         await app.StopAsync(patience.Token).ConfigureAwait(false);
         await app.DisposeAsync().ConfigureAwait(false);
+        // Until here a request that is under way may keep a text.
+        claim.Dispose();
     }
 
     private static void Bound(KestrelServerOptions options, IPAddress address, int port)

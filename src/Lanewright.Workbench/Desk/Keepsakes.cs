@@ -61,9 +61,14 @@ internal sealed class Keepsakes(PlanFolder folder)
     }
 
     /// <summary>What is kept here is nobody's but the person's who typed it: version control leaves it alone.</summary>
+    public static void Ignore(PlanFolder folder)
+    {
+        if (folder.Read(Place + ".gitignore", out _) is null) folder.Write(Place + ".gitignore", "*\n");
+    }
+
     private void Write(string path, string text)
     {
-        if (!isIgnored && folder.Read(Place + ".gitignore", out _) is null) folder.Write(Place + ".gitignore", "*\n");
+        if (!isIgnored) Ignore(folder);
         isIgnored = true;
         folder.Write(path, text);
     }

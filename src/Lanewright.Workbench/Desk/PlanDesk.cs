@@ -102,6 +102,10 @@ internal sealed class PlanDesk : IAsyncDisposable
     /// <summary>Says that a page may have changed.</summary>
     public void Tick() => pulse.Tick();
 
+    /// <summary>Claims the plan's folder for this desk.</summary>
+    /// <exception cref="WorkbenchFault">Another workbench has it.</exception>
+    public FolderClaim Claim() => FolderClaim.On(folder);
+
     /// <summary>A file of the plan; null for any other.</summary>
     public FileState? StateOf(string name)
     {

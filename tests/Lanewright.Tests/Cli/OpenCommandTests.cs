@@ -105,6 +105,38 @@ public sealed class OpenCommandTests
     }
 
     [Fact]
+    public async Task FolderThatIsOpenAlready_IsRefusedWithThePortOfTheOther()
+    {
+        var folder = Directory.CreateTempSubdirectory("lanewright-").FullName;
+        try
+        {
+            var stop = TestContext.Current.CancellationToken;
+            foreach (var name in new[] { "plan.yaml", "other.yaml" })
+                await File.WriteAllTextAsync(Path.Combine(folder, name), "lanewright: 1\nname: small\n", stop);
+            await using (var server = await Lanewright.Workbench.WorkbenchServer.StartAsync(Path.Combine(folder, "plan.yaml"), 0))
+            {
+                foreach (var plan in new[] { folder, Path.Combine(folder, "other.yaml") })
+                {
+                    var run = Program.Run($"open {plan} --no-browser");
+                    Assert.Equal((2, ""), (run.Code, run.Output));
+                    Assert.Contains($"open in another workbench, on port {server.Port};", run.Error, StringComparison.Ordinal);
+                }
+            }
+            // It ends with the program that had it; and a folder that may not be written to is opened all the same.
+            await using (await Lanewright.Workbench.WorkbenchServer.StartAsync(Path.Combine(folder, "plan.yaml"), 0))
+                Assert.True(File.Exists(Path.Combine(folder, ".lanewright", "open.port")));
+            Directory.Delete(Path.Combine(folder, ".lanewright"), recursive: true);
+            await File.WriteAllTextAsync(Path.Combine(folder, ".lanewright"), "no folder", stop);
+            await using (await Lanewright.Workbench.WorkbenchServer.StartAsync(Path.Combine(folder, "plan.yaml"), 0))
+                Assert.True(File.Exists(Path.Combine(folder, ".lanewright")));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
     public async Task Address_IsPrintedAndAnswers()
     {
         var program = System.Reflection.Assembly.Load("lanewright").Location;

@@ -42,7 +42,8 @@ public sealed class FolderTests
         foreach (var place in new[] { "type", "save", "discard", "keep" })
             Assert.Equal(HttpStatusCode.NotFound, (await plan.Post($"{place}?version=1&file={name}", "name: written\n")).Status);
         Assert.Contains(Secret, await File.ReadAllTextAsync(Path.Combine(plan.Folder, "other.yaml")), StringComparison.Ordinal);
-        Assert.False(Directory.Exists(Path.Combine(plan.Folder, ".lanewright")));
+        Assert.Equal([".gitignore", "open", "open.port"],
+            Directory.GetFiles(Path.Combine(plan.Folder, ".lanewright")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -82,6 +83,7 @@ public sealed class FolderTests
     {
         await using var plan = await WithSecret("lanewright: 1\nname: small\n");
         var elsewhere = Directory.CreateDirectory(Path.Combine(Path.GetDirectoryName(plan.Folder)!, "elsewhere")).FullName;
+        Directory.Delete(Path.Combine(plan.Folder, ".lanewright"), recursive: true);
         Directory.CreateSymbolicLink(Path.Combine(plan.Folder, ".lanewright"), elsewhere);
         var version = await plan.Version("plan.yaml");
         var (status, words) = await plan.Post($"type?file=plan.yaml&version={version}", "lanewright: 1\nname: changed\n");
@@ -94,6 +96,7 @@ public sealed class FolderTests
     public async Task TextThatCannotBeKept_IsTakenAndTypedOnAndNothingIsSaidToBeKept()
     {
         await using var plan = await WithSecret("lanewright: 1\nname: small\n");
+        Directory.Delete(Path.Combine(plan.Folder, ".lanewright"), recursive: true);
         await File.WriteAllTextAsync(Path.Combine(plan.Folder, ".lanewright"), "no folder", TestContext.Current.CancellationToken);
         var before = await plan.Version("plan.yaml");
         foreach (var typed in new[] { "lanewright: 1\nname: first\n", "lanewright: 1\nname: second\n" })
