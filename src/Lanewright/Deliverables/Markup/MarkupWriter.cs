@@ -59,7 +59,7 @@ public sealed class MarkupWriter(TextWriter writer)
     }
 
     /// <summary>Text.</summary>
-    public void Text(string text) => Escape(text, inAttribute: false);
+    public void Text(string text) => Escape(VisibleText.Of(text), inAttribute: false);
 
     /// <summary>What this program itself wrote, such as a style sheet of constants; never anything of a plan.</summary>
     public void Trusted(string markup) => writer.Write(markup);
