@@ -20,6 +20,7 @@ internal static class BriefSheet
             ? "Nothing can be made of the plan's text as it stands. What is in the way is listed here; everything else fills in "
                 + "as soon as it is put right."
             : plan.Title);
+        WaitingRules.Say(paper, paper.Judged);
         if (paper.Judged.Designed is { } designed)
             Figures(paper, designed.Plan.Currency, PlanSummary.Of(designed));
         paper.Markup.Open("div", ("class", "halves"));

@@ -20,9 +20,14 @@ internal static class CompareSheet
         paper.Way("Save it or give it up on the sheet Plan", paper.Site.To("plan", typed[0]));
         paper.Markup.Close();
         var both = paper.Now.Both;
-        Figures(paper, both.Before, both.After);
+        WaitingRules.Say(paper, paper.Now.Saved, "as saved ");
+        WaitingRules.Say(paper, paper.Judged, "as typed ");
+        Figures(paper, both);
         Found(paper, "Findings that are new", both.New);
-        Found(paper, "Findings that are gone", both.Gone);
+        Found(paper, "Findings that were not judged in the text as saved", both.NowJudged);
+        Changed(paper, both.Changed);
+        Found(paper, both.After.RulesWaiting > 0 ? "Findings that are gone, or hidden by the errors" : "Findings that are gone", both.Gone);
+        Found(paper, "Findings that are not judged until the errors are mended", both.NotJudged);
         Parts(paper, paper.Now.Saved, paper.Judged);
         return true;
     }
@@ -38,14 +43,18 @@ internal static class CompareSheet
         return true;
     }
 
-    private static void Figures(SheetPaper paper, PlanFigures before, PlanFigures after)
+    private static void Figures(SheetPaper paper, WhatIf both)
     {
+        var (before, after) = (both.Before, both.After);
         if (before.Summary is not { } a || after.Summary is not { } b)
         {
             paper.Markup.Element("p", "One of the two texts cannot be read, so their figures cannot be held against one another.");
             return;
         }
-        var table = PaperTable.Open(paper.Markup, "headline numbers", "", "#as saved", "#as typed", "#difference");
+        var table = PaperTable.Open(paper.Markup, both.IsFair
+            ? "headline numbers"
+            : "headline numbers; no difference is told while rules wait, since less is counted in the text with errors",
+            "", "#as saved", "#as typed", "#difference");
         Row("devices", a.Devices, b.Devices);
         Row("links", a.Links, b.Links);
         Row("cables to lay", a.Cables, b.Cables);
@@ -55,15 +64,15 @@ internal static class CompareSheet
         Row("links cannot be proved", a.Unproven, b.Unproven);
         Row("links fail", a.Failing, b.Failing);
         if (before.LeastMargin is { } worst && after.LeastMargin is { } now)
-            table.Row("least margin of loss, dB", Numerals.Fixed(worst, 2), Numerals.Fixed(now, 2),
-                new Entry(WhatIf.Signed((decimal)(now - worst), 2), "", "bold"));
-        Row("errors", before.Errors, after.Errors);
+            Row("least margin of loss, dB", (decimal)worst, (decimal)now, 2);
+        Row("errors", before.Errors, after.Errors, isToldAnyway: true);
         Row("warnings", before.Warnings, after.Warnings);
         table.Close();
         return;
 
-        void Row(string name, decimal one, decimal other) => table.Row(name, Numerals.Grouped(one), Numerals.Grouped(other),
-            new Entry(one == other ? "" : WhatIf.Signed(other - one), "", "bold"));
+        void Row(string name, decimal one, decimal other, int decimals = 0, bool isToldAnyway = false) => table.Row(name,
+            Numerals.Grouped(one, decimals), Numerals.Grouped(other, decimals),
+            new Entry(both.IsFair || isToldAnyway ? WhatIf.Difference(one, other, decimals) : "", "", "bold"));
     }
 
     private static void Found(SheetPaper paper, string heading, IReadOnlyList<Finding> findings)
@@ -72,6 +81,15 @@ internal static class CompareSheet
         paper.Markup.Element("h2", $"{heading}, {Numerals.Grouped(findings.Count)}");
         paper.Markup.Open("ul", ("class", "wrong"));
         foreach (var finding in findings.OrderByDescending(f => f.Severity).Take(MostRows)) FindingWords.Item(paper, finding);
+        paper.Markup.Close();
+    }
+
+    private static void Changed(SheetPaper paper, IReadOnlyList<(Finding Was, Finding Is)> findings)
+    {
+        if (findings.Count == 0) return;
+        paper.Markup.Element("h2", $"Findings that say other numbers, {Numerals.Grouped(findings.Count)}");
+        paper.Markup.Open("ul", ("class", "wrong"));
+        foreach (var (was, now) in findings.OrderByDescending(f => f.Is.Severity).Take(MostRows)) FindingWords.Item(paper, now, was);
         paper.Markup.Close();
     }
 

@@ -8,7 +8,10 @@ namespace Lanewright.Workbench.Sheets;
 internal static class FindingWords
 {
     /// <summary>Writes it as an item of a list.</summary>
-    public static void Item(SheetPaper paper, Finding finding)
+    /// <param name="paper">The sheet.</param>
+    /// <param name="finding">The finding.</param>
+    /// <param name="was">What it was in the text as saved; null where that is not told.</param>
+    public static void Item(SheetPaper paper, Finding finding, Finding? was = null)
     {
         var markup = paper.Markup;
         markup.Open("li", ("class", FindingsView.Word(finding.Severity)));
@@ -27,6 +30,9 @@ internal static class FindingWords
         }
         Where(paper, finding.Subject);
         markup.Element("p", finding.Message);
+        if (was is not null)
+            markup.Element("p", (was.Severity == finding.Severity ? "as saved: " : $"as saved, {FindingsView.Word(was.Severity)}: ")
+                + was.Message, ("class", "small soft"));
         if (finding.Evidence is { } evidence) markup.Element("p", evidence.ToString(), ("class", "small soft"));
         markup.Close();
     }

@@ -14,6 +14,7 @@ internal static class FindingsSheet
         var findings = paper.Judged.Findings;
         if (findings.IsEmpty) return paper.Nothing("Findings", "Nothing was found: the plan is sound as far as it can be judged.");
         paper.Heading("Findings", "A code opens the page of its rule, a place opens the line in the plan.");
+        WaitingRules.Say(paper, paper.Judged);
         foreach (var severity in new[] { Severity.Error, Severity.Warning, Severity.Advice })
         {
             var group = findings.Where(f => f.Severity == severity).ToList();

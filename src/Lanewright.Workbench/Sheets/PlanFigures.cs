@@ -10,7 +10,9 @@ namespace Lanewright.Workbench.Sheets;
 /// <param name="LeastMargin">The least margin of loss of any link, in dB; null where no link has one.</param>
 /// <param name="Errors">Findings that are errors.</param>
 /// <param name="Warnings">Findings that are warnings.</param>
-internal sealed record PlanFigures(PlanSummary? Summary, string Currency, double? LeastMargin, int Errors, int Warnings)
+/// <param name="RulesWaiting">Rules that wait until its errors are mended.</param>
+internal sealed record PlanFigures(
+    PlanSummary? Summary, string Currency, double? LeastMargin, int Errors, int Warnings, int RulesWaiting)
 {
     /// <summary>The figures of a plan.</summary>
     public static PlanFigures Of(JudgedPlan judged) => new(
@@ -18,5 +20,6 @@ internal sealed record PlanFigures(PlanSummary? Summary, string Currency, double
         judged.Plan?.Currency ?? "",
         judged.Designed is { } known ? LinkKind.All(known).Values.Min(k => k.Margin) : null,
         judged.Findings.Count(f => f.Severity == Severity.Error),
-        judged.Findings.Count(f => f.Severity == Severity.Warning));
+        judged.Findings.Count(f => f.Severity == Severity.Warning),
+        judged.RulesWaiting);
 }

@@ -40,30 +40,33 @@ internal sealed class WhatIfStrip(MarkupWriter markup, PlanDesk desk, Site site)
         markup.Open("dl");
         if (before.Summary is { } a && after.Summary is { } b)
         {
-            Figure(after.Currency + " to buy", a.Price.Units, b.Price.Units);
-            Figure("kW at most", (decimal)(a.Power.Value / 1000), (decimal)(b.Power.Value / 1000), 1);
+            Figure(after.Currency + " to buy", a.Price.Units, b.Price.Units, both.IsFair);
+            Figure("kW at most", (decimal)(a.Power.Value / 1000), (decimal)(b.Power.Value / 1000), both.IsFair, 1);
         }
-        if (before.LeastMargin is { } was && after.LeastMargin is { } isNow)
-            Figure("least margin, dB", (decimal)was, (decimal)isNow, 2);
-        Figure("errors", before.Errors, after.Errors, alertAbove: before.Errors);
-        Figure("warnings", before.Warnings, after.Warnings);
+        if (both.IsFair && before.LeastMargin is { } was && after.LeastMargin is { } isNow)
+            Figure("least margin, dB", (decimal)was, (decimal)isNow, isFair: true, 2);
+        Figure("errors", before.Errors, after.Errors, isFair: true, alertAbove: before.Errors);
+        if (both.IsFair) Figure("warnings", before.Warnings, after.Warnings, isFair: true);
         markup.Close();
+        // Where the figures cannot be held against one another, why stands in the room of those that would look like a gain.
+        if (!both.IsFair)
+            markup.Element("p", WaitingRules.Short(Math.Max(before.RulesWaiting, after.RulesWaiting)), ("class", "alert wide"));
     }
 
-    private void Figure(string name, decimal before, decimal after, int decimals = 0, int alertAbove = int.MaxValue)
+    private void Figure(string name, decimal before, decimal after, bool isFair, int decimals = 0, int alertAbove = int.MaxValue)
     {
-        var isSame = Numerals.Grouped(before, decimals) == Numerals.Grouped(after, decimals);
+        var difference = WhatIf.Difference(before, after, decimals);
         markup.Open("div", ("class", after > alertAbove ? "alert" : ""));
         markup.Element("dt", name);
         markup.Open("dd");
-        if (isSame)
+        if (difference.Length == 0)
         {
             markup.Text($"{Numerals.Grouped(after, decimals)}, the same");
         }
         else
         {
             markup.Text($"{Numerals.Grouped(before, decimals)} → {Numerals.Grouped(after, decimals)} ");
-            markup.Inline("b", WhatIf.Signed(after - before, decimals));
+            if (isFair) markup.Inline("b", difference);
         }
         markup.Close();
         markup.Close();
