@@ -1,5 +1,6 @@
 using System.Text;
 using Lanewright.Deliverables;
+using Lanewright.Deliverables.Markup;
 using Lanewright.Quantities;
 using Lanewright.Workbench.Desk;
 using Lanewright.Workbench.Door;
@@ -145,14 +146,16 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
     private async Task Rows(HttpContext http)
     {
         var query = http.Request.Query;
-        if (desk.Current?.Links is not { } book)
+        var isSaved = SheetSides.Read(query[SheetSides.Key].ToString(), SideChoice.Either) == SheetSide.Saved;
+        if ((isSaved ? desk.Current?.AsSaved : desk.Current)?.Links is not { } book)
         {
             await Reply.Text(http.Response, StatusCodes.Status404NotFound, Plain, "There are no links.").ConfigureAwait(false);
             return;
         }
         _ = Numerals.TryWhole(query["from"].ToString(), out var from);
         _ = Numerals.TryWhole(query["count"].ToString(), out var count);
-        var chosen = book.Select(query["filter"].ToString(), query["sort"].ToString());
+        var filter = query["filter"].ToString();
+        var chosen = book.Select(filter, query["sort"].ToString());
         var first = (int)Math.Clamp(from, 0, chosen.Length);
         await Reply.Json(http.Response, StatusCodes.Status200OK, json =>
         {
@@ -160,11 +163,12 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
             json.WriteNumber("of", book.Count);
             json.WriteNumber("total", chosen.Length);
             json.WriteNumber("from", first);
+            json.WriteString("trouble", MarginTest.Trouble(filter));
             json.WriteStartArray("rows");
             foreach (var link in chosen.AsSpan(first, (int)Math.Min(Math.Clamp(count, 0, MostRows), chosen.Length - first)))
             {
                 json.WriteStartArray();
-                foreach (var cell in book.Row(link)) json.WriteStringValue(cell);
+                foreach (var cell in book.Row(link)) json.WriteStringValue(VisibleText.Of(cell));
                 json.WriteEndArray();
             }
             json.WriteEndArray();

@@ -28,6 +28,7 @@ internal static class CompareSheet
         Changed(paper, both.Changed);
         Found(paper, both.After.RulesWaiting > 0 ? "Findings that are gone, or hidden by the errors" : "Findings that are gone", both.Gone);
         Found(paper, "Findings that are not judged until the errors are mended", both.NotJudged);
+        CompareLinks.Write(paper);
         Parts(paper, paper.Now.Saved, paper.Judged);
         return true;
     }

@@ -217,7 +217,7 @@ internal sealed class Frame
     private void TitleBlock()
     {
         markup.Open("footer", ("id", "block"), ("aria-label", "title block"));
-        var side = SheetSides.Read(request.Query[SheetSides.Key].ToString());
+        var side = SheetSides.Read(request.Query[SheetSides.Key].ToString(), entry?.Choice ?? SideChoice.None);
         new WhatIfStrip(markup, desk, site).Write(entry, request.PathBase + request.Path.ToUriComponent(), side);
         markup.Open("dl");
         var judged = desk.Current?.Judged;

@@ -56,7 +56,7 @@ internal sealed class LinkBook
     }
 
     /// <summary>The links that a filter lets through, in an order.</summary>
-    /// <param name="filter">Words that must all be found in a row; <c>margin&lt;1</c> and <c>margin&gt;=1</c> compare.</param>
+    /// <param name="filter">Words that must all be found in a row; <c>margin&lt;1</c> and <c>margin &gt;= 1</c> compare.</param>
     /// <param name="sort">A column to sort by, with <c>-</c> before it for the other way round; empty for the order of links.</param>
     public int[] Select(string filter, string sort)
     {
@@ -73,7 +73,7 @@ internal sealed class LinkBook
 
     private int[] Filtered(string filter)
     {
-        var words = filter.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var words = MarginTest.WordsOf(filter);
         if (words.Length == 0) return [.. Enumerable.Range(0, Count)];
         var tests = words.Select(TestOf).ToArray();
         return [.. Enumerable.Range(0, Count).Where(link => tests.All(test => test(link)))];
@@ -87,6 +87,8 @@ internal sealed class LinkBook
             var within = kinds.Values.Where(k => margin.Holds(k.Margin)).ToHashSet();
             return link => within.Contains(KindOf(link));
         }
+        // A bound that cannot be read lets nothing through; whoever asked is told what is wrong with it.
+        if (MarginTest.IsMeant(word)) return _ => false;
         bool Has(string text) => text.Contains(word, StringComparison.OrdinalIgnoreCase);
         var plan = designed.Plan;
         var alike = kinds.Values.Where(k => k.Words.Any(Has)).ToHashSet();

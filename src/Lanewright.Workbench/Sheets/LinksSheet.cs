@@ -38,7 +38,8 @@ internal static class LinksSheet
     private static void Table(SheetPaper paper, LinkBook book)
     {
         var markup = paper.Markup;
-        markup.Open("div", ("id", "links"), ("role", "table"), ("aria-rowcount", Numerals.Whole(book.Count + 1)), ("aria-label", "links"));
+        markup.Open("div", ("id", "links"), ("data-as", SheetSides.Word(SheetSides.Read(paper.Asked[SheetSides.Key].ToString(),
+            SideChoice.Either))), ("role", "table"), ("aria-rowcount", Numerals.Whole(book.Count + 1)), ("aria-label", "links"));
         markup.Open("div", ("role", "row"), ("class", "heads"));
         foreach (var (title, sort) in LinkBook.Columns)
         {

@@ -38,7 +38,7 @@ internal sealed class SheetPaper
     /// <summary>Writes a page.</summary>
     public static Page Page(RegisterEntry entry, string thing, IQueryCollection asked, Snapshot now, PlanDesk desk, Site site)
     {
-        var side = entry.CanStandBeside ? SheetSides.Read(asked[SheetSides.Key].ToString()) : SheetSide.Typed;
+        var side = SheetSides.Read(asked[SheetSides.Key].ToString(), entry.Choice);
         if (side != SheetSide.Both) return One(side == SheetSide.Saved ? now.AsSaved : now);
         var (saved, typed) = (One(now.AsSaved), One(now));
         return typed with { Body = Beside(saved.Body, typed.Body), IsFound = saved.IsFound || typed.IsFound };

@@ -14,6 +14,13 @@ internal static partial class SheetSides
     /// <summary>The side an address asks for.</summary>
     public static SheetSide Read(string word) => word switch { "saved" => SheetSide.Saved, "both" => SheetSide.Both, _ => SheetSide.Typed };
 
+    /// <summary>The side an address asks of a kind of sheet: the text as typed where it has no other.</summary>
+    public static SheetSide Read(string word, SideChoice choice) => (Read(word), choice) switch
+    {
+        (SheetSide.Both, not SideChoice.Beside) or (_, SideChoice.None) => SheetSide.Typed,
+        var (side, _) => side,
+    };
+
     /// <summary>The markup of a sheet with names of its own, so that it may stand beside another of its kind.</summary>
     public static string Renamed(string markup) => Names().Replace(markup, match =>
         $"{match.Groups[1].Value}=\"{string.Join(' ', match.Groups[2].Value.Split(' ').Select(n => "saved-" + n))}\"");

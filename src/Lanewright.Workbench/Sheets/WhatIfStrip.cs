@@ -28,7 +28,9 @@ internal sealed class WhatIfStrip(MarkupWriter markup, PlanDesk desk, Site site)
         markup.Close();
         if (now.Compared is { IsCompletedSuccessfully: true } done) Figures(done.Result);
         else markup.Element("p", "The text on disk is being worked out to be held against.", ("class", "soft"));
-        if (entry is { CanStandBeside: true }) Choice(address, side);
+        if (entry is { Choice: not SideChoice.None }) Choice(entry.Choice, address, side);
+        else if (entry is { IsListed: true, Key: not "compare" })
+            markup.Element("p", "This sheet is of the typed text alone.", ("class", "soft"));
         markup.Inline("button", "Keep", ("type", "button"), ("data-act", "save"));
         markup.Inline("button", "Give up", ("type", "button"), ("data-act", "discard"));
         markup.Close();
@@ -72,10 +74,10 @@ internal sealed class WhatIfStrip(MarkupWriter markup, PlanDesk desk, Site site)
         markup.Close();
     }
 
-    private void Choice(string address, SheetSide side)
+    private void Choice(SideChoice choice, string address, SheetSide side)
     {
         markup.Open("nav", ("class", "tabs"), ("aria-label", "which text the sheet shows"));
-        foreach (var (one, words) in Sides)
+        foreach (var (one, words) in Sides.Where(s => choice == SideChoice.Beside || s.Side != SheetSide.Both))
             markup.Inline("a", words, ("href", one == SheetSide.Typed ? address : $"{address}?{SheetSides.Key}={SheetSides.Word(one)}"),
                 ("class", "stay"), ("aria-current", one == side ? "page" : "false"));
         markup.Close();

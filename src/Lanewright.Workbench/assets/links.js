@@ -16,7 +16,12 @@ export function linksSheet(root) {
   const shown = document.getElementById('shown');
   const state = { total: 0, of: 0, sort: '', at: -1, run: 0, blocks: new Map(), lines: new Map() };
 
-  const address = from => `${root}rows?from=${from}&count=${block}&filter=${encodeURIComponent(filter.value)}&sort=${state.sort}`;
+  /** Which text of the plan the sheet shows, as addresses say it; the text as typed is not said. */
+  const side = () => (table.dataset.as === 'saved' ? 'as=saved' : '');
+  const asked = (...words) => (words.some(w => w) ? `?${words.filter(w => w).join('&')}` : '');
+  const address = from =>
+    `${root}rows?from=${from}&count=${block}&filter=${encodeURIComponent(filter.value)}&sort=${state.sort}&${side()}`;
+  const wayTo = link => `${root}links/${encodeURIComponent(link)}${asked(side())}`;
 
   async function load(index, isSeen = true) {
     if (state.blocks.has(index)) return;
@@ -44,7 +49,8 @@ export function linksSheet(root) {
     [state.total, state.of] = [found.total, found.of];
     state.blocks.set(top, found.rows);
     tall.style.height = `${state.total * height}px`;
-    shown.textContent = state.total === state.of ? `${grouped(state.of)} links` : `${grouped(state.total)} of ${grouped(state.of)} links`;
+    shown.classList.toggle('alert', !!found.trouble);
+    shown.textContent = found.trouble || (state.total === state.of ? `${grouped(state.of)} links` : `${grouped(state.total)} of ${grouped(state.of)} links`);
     table.setAttribute('aria-rowcount', String(state.total + 1));
     paint();
     void fetchForPaper(run);
@@ -92,7 +98,7 @@ export function linksSheet(root) {
       cell.setAttribute('role', 'cell');
       if (column < 2) {
         const way = document.createElement('a');
-        way.href = `${root}${column === 0 ? 'links' : 'classes'}/${encodeURIComponent(text)}`;
+        way.href = column === 0 ? wayTo(text) : `${root}classes/${encodeURIComponent(text)}${asked(side())}`;
         way.tabIndex = -1;
         way.textContent = text;
         cell.append(way);
@@ -133,12 +139,12 @@ export function linksSheet(root) {
       event.preventDefault();
       go(state.at + moves[event.key]);
     } else if (event.key === 'Enter' && state.lines.get(state.at)) {
-      location.href = `${root}links/${state.lines.get(state.at).dataset.link}`;
+      location.href = wayTo(state.lines.get(state.at).dataset.link);
     }
   });
   pane.addEventListener('click', event => {
     const line = event.target.closest('.line');
-    if (line && !event.target.closest('a')) location.href = `${root}links/${line.dataset.link}`;
+    if (line && !event.target.closest('a')) location.href = wayTo(line.dataset.link);
   });
   table.querySelector('.heads').addEventListener('click', event => {
     const name = event.target.dataset?.sort;
@@ -152,7 +158,7 @@ export function linksSheet(root) {
   filter.addEventListener('input', () => {
     clearTimeout(waiting);
     waiting = setTimeout(() => {
-      history.replaceState(null, '', filter.value ? `?q=${encodeURIComponent(filter.value)}` : location.pathname);
+      history.replaceState(null, '', location.pathname + asked(side(), filter.value && `q=${encodeURIComponent(filter.value)}`));
       void begin(false);
     }, 120);
   });
@@ -199,6 +205,10 @@ export function linksSheet(root) {
     dress(next) {
       const margins = next.querySelector('svg.margins');
       if (margins) document.querySelector('svg.margins')?.replaceWith(margins);
+      const other = next.querySelector('#links')?.dataset.as;
+      if (other === undefined || other === table.dataset.as) return;
+      table.dataset.as = other;
+      void begin(true);
     },
   };
 }

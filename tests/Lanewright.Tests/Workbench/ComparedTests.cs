@@ -44,6 +44,49 @@ public sealed class ComparedTests
         Assert.DoesNotContain(Differences(page), d => d.Contains("0.00", StringComparison.Ordinal));
     }
 
+    /// <summary>Links can be had of either text, and those that only their margin tells apart are listed.</summary>
+    [Fact]
+    public async Task Links_AreShownOfEitherTextAndThoseThatChangedAreListed()
+    {
+        await using var plan = await OpenedPlan.OfText(Small);
+        await Type(plan, "plan.yaml", "unit: 20", "unit: 12", "parts that differ");
+        Assert.Contains("data-as=\"saved\"", await Sheet(plan, "links?as=saved"), StringComparison.Ordinal);
+        var (saved, typed) = ((await plan.Get("rows?count=9&as=saved")).Text, (await plan.Get("rows?count=9")).Text);
+        Assert.NotEqual(saved, typed);
+        Assert.DoesNotContain(">both</a>", await Sheet(plan, "links"), StringComparison.Ordinal);
+        var changed = Part(await Sheet(plan, "compare"), "Links whose margin or verdict changed, 2");
+        var margins = Regex.Matches(saved + typed, @"([\d.]+) dB").Select(m => m.Groups[1].Value).Distinct().ToList();
+        Assert.Equal(2, margins.Count);
+        Assert.All(margins, m => Assert.Contains($">{m}<", changed, StringComparison.Ordinal));
+        Assert.Contains("typed text alone", await Sheet(plan, "documents"), StringComparison.Ordinal);
+    }
+
+    /// <summary>A name that would turn the words after it is shown with what turns them written out.</summary>
+    [Fact]
+    public async Task NameThatTurnsWhatFollows_IsWrittenOut()
+    {
+        await using var plan = await OpenedPlan.OfText(Small.Replace("name: small", "name: small\ntitle: \"a\\u202Eb\"",
+            StringComparison.Ordinal).Replace("  l: {", "  \"l\\u2067m\": {", StringComparison.Ordinal));
+        await plan.Version("plan.yaml");
+        var (brief, rows) = (await Sheet(plan, "brief"), (await plan.Get("rows?count=9")).Text);
+        Assert.Contains("a\\u202Eb", brief, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u202E', brief);
+        using var json = System.Text.Json.JsonDocument.Parse(rows);
+        Assert.Equal("l\\u2067m", json.RootElement.GetProperty("rows")[0][2].GetString());
+    }
+
+    private const string Small = """
+        lanewright: 1
+        name: small
+        policy: { connection-grade: B, connection-loss: 0.3 dB }
+        sites: { s: { halls: { h: { rows: { A: { racks: 40 } } } } } }
+        devices:
+          a: { model: fixed-32x400, racks: s/h/A/1, unit: 40 }
+          b: { model: fixed-32x400, racks: s/h/A/1, unit: 20 }
+        links:
+          l: { from: a, to: b, rate: 400G, count: 2 }
+        """;
+
     private static async Task Type(OpenedPlan plan, string file, string old, string text, string shows)
     {
         var version = await plan.Version(file);
