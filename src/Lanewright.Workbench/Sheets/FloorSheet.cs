@@ -11,6 +11,9 @@ internal static class FloorSheet
 {
     private const int MostRows = 400;
 
+    /// <summary>Columns that are told only where something stands in them.</summary>
+    private static readonly ImmutableArray<string> Sparse = ["of-unknown-diameter", "moved-off", "bundles", "from-z-m", "to-z-m"];
+
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
     {
@@ -40,8 +43,13 @@ internal static class FloorSheet
     private static void Pathways(SheetPaper paper, DesignedPlan designed)
     {
         var fills = designed.Pathways.Value.Fills;
-        PaperTable.Write(paper.Markup, PathwaysView.Of(designed), "trays and ducts; a name opens what lies in it", MostRows,
-            (column, _, row) => column == "pathway" ? WhyTray.Address(paper.Site, fills[row]) : "");
+        var view = FittedTable.Filled(PathwaysView.Of(designed), Sparse);
+        view = FittedTable.Joined(view, "from-x-/-y-m", " / ", "from-x-m", "from-y-m");
+        view = FittedTable.Joined(view, "to-x-/-y-m", " / ", "to-x-m", "to-y-m");
+        view = FittedTable.Joined(view, "from-z-/-to-z-m", " / ", "from-z-m", "to-z-m");
+        view = FittedTable.Joined(view, "width-x-depth-mm", " x ", "width-mm", "depth-mm");
+        PaperTable.Write(paper.Markup, view, "trays and ducts; a name or a fill opens what lies in it", MostRows,
+            (column, _, row) => column is "pathway" or "fill-%" ? WhyTray.Address(paper.Site, fills[row]) : "");
     }
 
     /// <summary>The hall with the most racks: the one most questions are about.</summary>

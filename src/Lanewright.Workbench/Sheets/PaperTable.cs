@@ -14,6 +14,9 @@ internal sealed class PaperTable
     /// <summary>Columns that would stand too far apart on a wide sheet.</summary>
     private const int Few = 6;
 
+    /// <summary>Columns from which on they stand closer together.</summary>
+    private const int Many = 11;
+
     private readonly MarkupWriter markup;
     private readonly ImmutableArray<bool> numbers;
 
@@ -25,7 +28,7 @@ internal sealed class PaperTable
 
     /// <summary>Begins a table.</summary>
     public static PaperTable Open(MarkupWriter markup, string caption, params ReadOnlySpan<string> headings) =>
-        Begin(markup, caption, headings.Length <= Few ? "roll few" : "roll", headings);
+        Begin(markup, caption, headings.Length switch { <= Few => "roll few", >= Many => "roll many", _ => "roll" }, headings);
 
     /// <summary>Begins a table of few columns.</summary>
     public static PaperTable OpenNarrow(MarkupWriter markup, string caption, params ReadOnlySpan<string> headings) =>
@@ -94,6 +97,7 @@ internal sealed class PaperTable
     /// <param name="address">Where the cell of a column leads, by the column, the text and the row; empty for nowhere.</param>
     public static void Write(MarkupWriter markup, TableView view, string caption, int most, Func<string, string, int, string> address)
     {
+        view = FittedTable.Filled(view);
         string[] headings = [.. view.Columns.Select(c => (IsNumber(c.Kind) ? "#" : "") + c.Name.Replace('-', ' '))];
         var table = Open(markup, caption, headings);
         var (left, number) = (0, 0);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Floor;
 using Lanewright.Deliverables.Tables;
@@ -13,7 +14,7 @@ internal static class PartsSheet
     private const int MostNames = 200;
 
     /// <summary>Columns that are told only where something stands in them.</summary>
-    private static readonly string[] Sparse = ["length-m", "type", "existing", "from-stock", "spares"];
+    private static readonly ImmutableArray<string> Sparse = ["length-m", "type", "existing", "from-stock", "spares"];
 
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
@@ -38,14 +39,7 @@ internal static class PartsSheet
     {
         var whole = PartsView.Of(designed);
         var rows = whole.Rows().Where(isShown).Select(r => r.ToArray()).ToList();
-        var kept = Enumerable.Range(0, whole.Columns.Length)
-            .Where(c => !Sparse.Contains(whole.Columns[c].Name) || rows.Any(r => Says(r[c]))).ToList();
-        var view = whole with
-        {
-            Columns = [.. kept.Select(c => whole.Columns[c])],
-            Rows = () => rows.Select(r => kept.Select(c => Sparse.Contains(whole.Columns[c].Name) && !Says(r[c]) ? Cell.Empty : r[c])
-                .ToArray()),
-        };
+        var view = FittedTable.Filled(whole with { Rows = () => rows }, Sparse);
         PaperTable.Write(paper.Markup, view, $"prices in {designed.Plan.Currency}", MostRows, (column, text, row) => column switch
         {
             "model" => paper.Site.To("parts", text),
@@ -54,8 +48,6 @@ internal static class PartsSheet
             _ => "",
         });
     }
-
-    private static bool Says(Cell cell) => cell.IsNumber ? cell.Number != 0 : !string.IsNullOrEmpty(cell.Text);
 
     private static bool One(SheetPaper paper, DesignedPlan designed)
     {

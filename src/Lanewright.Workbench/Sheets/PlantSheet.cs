@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Trace;
 using Lanewright.Deliverables.Tables;
@@ -11,6 +12,14 @@ internal static class PlantSheet
 {
     private const int MostRows = 500;
     private const int MostTabs = 60;
+    private const string Trunk = "trunk";
+
+    /// <summary>What is told of trunks first.</summary>
+    private static readonly ImmutableArray<string> Ends =
+    [
+        Trunk, "count", "cable", "length-m", "fibres", "from-panel", "from-rack", "from-places", "to-panel", "to-rack", "to-places",
+        "cassette", "cassette-at", "method", "polarity", "existing",
+    ];
 
     /// <summary>Writes it.</summary>
     public static bool Write(SheetPaper paper)
@@ -26,10 +35,26 @@ internal static class PlantSheet
         paper.Heading("Plant");
         Tabs.Write(paper, "plant", [.. trunks.Take(MostTabs).Select(t => (t.Name, t.Name))], wanted);
         Trace(paper, designed, wanted);
-        Rows(paper, TrunksView.Of(designed), "trunks", _ => true);
+        Trunks(paper, designed);
         Rows(paper, PatchesView.Of(designed), $"what is patched through {wanted}", row => row.Any(cell => IsOf(cell.Text, wanted)));
         return true;
     }
+
+    /// <summary>Trunks in two tables: one would be wider than any sheet.</summary>
+    private static void Trunks(SheetPaper paper, DesignedPlan designed)
+    {
+        var view = TrunksView.Of(designed);
+        Rows(paper, FittedTable.Only(view, Ends), "trunks: where they end and how they are made", _ => true);
+        var rest = FittedTable.Only(view, [Trunk, .. view.Columns.Select(c => c.Name).Where(c => !Ends.Contains(c))]);
+        var states = designed.Plant.Value.Trunks;
+        PaperTable.Write(paper.Markup, rest, "trunks: what they carry, may lose and lie in; decibels open what they are made of", MostRows,
+            (column, text, row) => column.Contains("-dB", StringComparison.Ordinal)
+                ? paper.Site.To("why", WhyTrunk.Name(states[row].Trunk.Name))
+                : Address(paper, column, text));
+    }
+
+    private static string Address(SheetPaper paper, string column, string text) =>
+        !column.EndsWith("-m", StringComparison.Ordinal) && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "";
 
     /// <summary>Whether a cell names one of a group's trunks, such as the third of <c>rows</c>: rows-3.</summary>
     private static bool IsOf(string text, string trunk) =>
@@ -37,8 +62,8 @@ internal static class PlantSheet
         && Numerals.TryWhole(text.AsSpan(dash + 1), out _);
 
     private static void Rows(SheetPaper paper, TableView view, string caption, Func<Cell[], bool> isShown) =>
-        PaperTable.Write(paper.Markup, view with { Rows = () => view.Rows().Where(isShown) }, caption, MostRows, (column, text) =>
-            !column.EndsWith("-m", StringComparison.Ordinal) && paper.Now.Places?.Of(text) is { } found ? paper.Site.To(found.Page) : "");
+        PaperTable.Write(paper.Markup, view with { Rows = () => view.Rows().Where(isShown) }, caption, MostRows,
+            (column, text) => Address(paper, column, text));
 
     /// <summary>The way of the first cable through the trunk; others are told port by port in the table below.</summary>
     private static void Trace(SheetPaper paper, DesignedPlan designed, string trunk)

@@ -20,6 +20,7 @@ internal static class WhySheet
             "verdicts" => WhyVerdicts.Write(paper, designed),
             "length" => WhyLength.Write(paper, designed, rest),
             "tray" => WhyTray.Write(paper, designed, rest),
+            "trunk" => WhyTrunk.Write(paper, designed, rest),
             "feed" => WhyFeed.Write(paper, designed, rest),
             ReportLines.Delay => WhyDelay.Write(paper, designed, rest),
             ReportLines.Uptime => WhyUptime.Write(paper, designed, rest),

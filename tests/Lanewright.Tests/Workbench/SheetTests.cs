@@ -163,6 +163,25 @@ public sealed class SheetTests(Chromium chromium, OpenedDemo demo) : IClassFixtu
         }
     }
 
+    /// <summary>No table of the demo goes on out of sight, on the screens of two laptops and on a print of A3.</summary>
+    [Theory]
+    [InlineData(1440, Media.Screen)]
+    [InlineData(1280, Media.Screen)]
+    [InlineData(1512, Media.Print)]
+    public async Task Tables_FitTheSheet(int width, Media media)
+    {
+        var (page, _) = await chromium.Window(width, 900);
+        await page.EmulateMediaAsync(new() { Media = media });
+        foreach (var sheet in new[] { "parts", "floor", "lines", "plant", "options", "why/price", "why/verdicts", "why/trunk/headland" })
+        {
+            await page.GotoAsync(demo.Root + sheet);
+            await page.Locator(".roll").First.WaitForAsync();
+            var wide = await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.roll')]"
+                + ".filter(r => r.querySelector('table').scrollWidth > r.clientWidth).map(r => r.querySelector('caption').textContent)");
+            Assert.True(wide.Length == 0, $"{sheet} at {width}: {string.Join("; ", wide)}");
+        }
+    }
+
     private const string FaintWords = """
         () => {
           const parse = c => c.match(/[\d.]+/g).map(Number);
