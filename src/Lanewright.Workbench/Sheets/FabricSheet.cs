@@ -141,12 +141,17 @@ internal static class FabricSheet
         var table = PaperTable.Open(paper.Markup, "single failures, what costs most first", "what fails", "for example", "#alike",
             "#hosts cut off", "#traffic lost", "#fullest link then", "");
         foreach (var step in steps.Take(MostFailures))
+        {
+            var (sums, loads) = (Alone(paper, step, "why", WhyDown.Name(study)),
+                Alone(paper, step, "fabric", Identifiers.Demand(study.Demand.Index)));
             table.Row(LoadWords.Failure(step.Kind), new Entry(step.Example, paper.Site.Asking("find", step.Example)),
                 Numerals.Grouped(step.Size),
-                new Entry(step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "", "", step.HostsCut > 0 ? "alert" : ""),
-                step.LostGigabits > 0 ? Numerals.Shown(step.LostGigabits, "Gb/s") : "",
-                new Entry(LoadWords.Percent(step.Utilisation), "", step.Utilisation.Value > limit ? "alert" : ""),
+                step.HostsCut > 0 ? new Entry(Numerals.Grouped(step.HostsCut), sums, "alert") : "",
+                step.LostGigabits > 0 ? new Entry(Numerals.Shown(step.LostGigabits, "Gb/s"), sums) : "",
+                new Entry(LoadWords.Percent(step.Utilisation), loads.Length > 0 ? loads + "#fullest" : "",
+                    step.Utilisation.Value > limit ? "alert" : ""),
                 step.Kind == FailureKind.Link ? "" : Take(step, failures));
+        }
         table.Close();
         paper.Markup.Close();
         if (steps.Length > MostFailures)
@@ -154,9 +159,16 @@ internal static class FabricSheet
                 + "all.", ("class", "soft"));
     }
 
+    /// <summary>A page with this failure alone; none for a link, which the step names by its ends.</summary>
+    private static string Alone(SheetPaper paper, FailureStep step, string sheet, string thing) => step.Kind == FailureKind.Link ? ""
+        : $"{paper.Site.To(sheet, thing)}?{FabricFailures.Key}={Uri.EscapeDataString(NameOf(step))}";
+
+    private static string NameOf(FailureStep step) =>
+        step.Kind == FailureKind.Switch ? step.Example : $"{LoadWords.Failure(step.Kind)} {step.Example}";
+
     private static Entry Take(FailureStep step, FabricFailures failures)
     {
-        var name = step.Kind == FailureKind.Switch ? step.Example : $"{LoadWords.Failure(step.Kind)} {step.Example}";
+        var name = NameOf(step);
         return new Entry(failures.Down.Contains(name) ? "bring up" : "take down", failures.With(name), "stay");
     }
 }

@@ -32,6 +32,7 @@ internal static class OptionsSheet
         paper.Markup.Element("h2", "What they look like");
         paper.Figure(() => OptionSheet.Write(paper.Markup, designed.Plan, study, isFile: false));
         Bills(paper, designed.Plan, study);
+        OptionYears.Write(paper, designed.Plan, study);
         paper.Markup.Element("h2", "Why the others lost");
         foreach (var lost in study.Answer.Lost) paper.Markup.Element("p", $"{FabricShapes.Title(lost.Shape)}: {lost.Reason}.");
         foreach (var note in new[] { FabricWords.BoundHolds, FabricWords.EnergyCounted })
@@ -82,12 +83,12 @@ internal static class OptionsSheet
         var table = PaperTable.Open(paper.Markup, "side by side; what differs from the first is in brackets", heads);
         table.Row([$"{plan.Currency} to buy", .. options.Select((o, i) =>
             new Entry(Beside(o.Price, options[0].Price), "#bill-" + Numerals.Whole(i + 1)))]);
-        Money($"{plan.Currency} over {Numerals.Whole(study.Wanted.Years)} years", o => o.PriceOverYears);
-        Money("of it switches and cards", o => o.CostOverYears.Switches);
-        Money("of it modules", o => o.CostOverYears.Modules);
-        Money("of it cables and small parts", o => o.CostOverYears.Cables + o.CostOverYears.SmallParts);
-        Money("of it energy", o => o.CostOverYears.Energy);
-        Money("no design alike costs less than", o => o.LowerBound);
+        Money($"{plan.Currency} over {Numerals.Whole(study.Wanted.Years)} years", o => o.PriceOverYears, OptionYears.Anchor);
+        Money("of it switches and cards", o => o.CostOverYears.Switches, OptionYears.Anchor);
+        Money("of it modules", o => o.CostOverYears.Modules, OptionYears.Anchor);
+        Money("of it cables and small parts", o => o.CostOverYears.Cables + o.CostOverYears.SmallParts, OptionYears.Anchor);
+        Money("of it energy", o => o.CostOverYears.Energy, OptionYears.Anchor);
+        Money("no design alike costs less than", o => o.LowerBound, _ => "");
         Plain("gap to that", o => o.Gap.ToString());
         Plain("W, usual", o => Numerals.Grouped((decimal)o.Watts.Value));
         Plain("rack units", o => Numerals.Grouped(o.RackUnits));
@@ -100,10 +101,10 @@ internal static class OptionsSheet
         return;
 
         void Plain(string name, Func<FabricOption, string> words) => table.Row([name, .. options.Select(o => (Entry)words(o))]);
-        void Money(string name, Func<FabricOption, Money> amount)
+        void Money(string name, Func<FabricOption, Money> amount, Func<int, string> address)
         {
             if (options.All(o => amount(o).Units == 0)) return;
-            Plain(name, o => Beside(amount(o), amount(options[0])));
+            table.Row([name, .. options.Select((o, i) => new Entry(Beside(amount(o), amount(options[0])), address(i)))]);
         }
     }
 }

@@ -95,6 +95,73 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
             Number(told), 2e-6);
     }
 
+    /// <summary>How full a stretch is opens that stretch.</summary>
+    [Fact]
+    public async Task FillOfATray_OpensWhatFillsIt()
+    {
+        var (_, floor) = await demo.Get("floor");
+        var fills = All(PageOf(floor), "td").SelectMany(d => All(d, "a")).Where(a => Regex.IsMatch(a.Value, @"^\d")
+            && a.Attribute("href")!.Value.Contains("/why/tray/", StringComparison.Ordinal)).Take(5).ToList();
+        Assert.NotEmpty(fills);
+        foreach (var way in fills)
+        {
+            var (_, why) = await demo.Get(way.Attribute("href")!.Value.Split('/', 3)[2]);
+            Assert.Equal(Number(way.Value), Number(All(PageOf(why), "h1").Single().Value), 0.005);
+        }
+    }
+
+    /// <summary>What a single failure costs opens the sums of it.</summary>
+    [Fact]
+    public async Task CostOfAFailure_OpensWhatItIsTheSumOf()
+    {
+        var (_, fabric) = await demo.Get("fabric");
+        var failures = All(PageOf(fabric), "div").Single(d => d.Attribute("id")?.Value == "failures");
+        var cut = All(failures, "a").First(a => a.Attribute("href")!.Value.Contains("/why/down/", StringComparison.Ordinal));
+        Assert.True(Number(cut.Value) > 0);
+        var (_, why) = await demo.Get(cut.Attribute("href")!.Value.Split('/', 3)[2]);
+        Assert.Contains(Rows(why, "sum").SelectMany(r => r), c => c.Length > 0 && NumberIn(c) == (decimal)Number(cut.Value));
+    }
+
+    /// <summary>Decibels of trunks are sums: of the elements of a channel, and of the parts of a test.</summary>
+    [Fact]
+    public async Task DecibelsOfATrunk_OpenTheirParts()
+    {
+        var budget = Demo().Books.TrunkBudgets.Value[0]!;
+        var (_, plant) = await demo.Get("plant");
+        Assert.Contains("why/trunk/headland", plant, StringComparison.Ordinal);
+        var (_, why) = await demo.Get("why/trunk/headland");
+        var tables = All(PageOf(why), "tbody").ToList();
+        var channel = Cells(tables[0]).ToList();
+        Assert.Equal(budget.Channel, channel.SkipLast(1).Sum(r => Number(r[3])), 0.006);
+        Assert.Equal(budget.Trunk, channel.SkipLast(1).Where(r => r[4] == "yes").Sum(r => Number(r[3])), 0.006);
+        Assert.Equal(budget.TrunkMost, Number(Cells(tables[1]).Last()[1]), 0.001);
+        Assert.All(tables.Skip(2).Select(t => Cells(t).ToList()),
+            t => Assert.Equal(Number(t[^1][3]), t.SkipLast(1).Sum(r => Number(r[3])), 0.003));
+        Assert.True(tables.Count > 2, "the demo's fibre has a test");
+    }
+
+    /// <summary>The price of an option over the years is what its years and its kinds of parts come to.</summary>
+    [Fact]
+    public async Task PriceOverYears_OpensItsYears()
+    {
+        var study = Demo().Sizing.Value!;
+        var (_, page) = await demo.Get("options");
+        foreach (var (option, i) in study.Answer.Options.Select((o, i) => (o, i)))
+        {
+            Assert.Contains($"#years-{i + 1}\"", page, StringComparison.Ordinal);
+            var tables = All(All(PageOf(page), "div").Single(d => d.Attribute("id")?.Value == $"years-{i + 1}"), "tbody")
+                .Select(t => Cells(t).ToList()).ToList();
+            foreach (var column in new[] { 3, 4, 5 })
+                Assert.Equal(Number(tables[0][^1][column]), tables[0].SkipLast(1).Sum(r => Number(r[column])), 1.0);
+            Assert.Equal((double)option.PriceOverYears.Units, Number(tables[0][^1][3]) + Number(tables[0][^1][5]), 0.011);
+            Assert.Equal((double)option.PriceOverYears.Units, tables[1].SkipLast(1).Sum(r => Number(r[1])), 0.011);
+        }
+        // Where a stretch costs the same at both ends, that is said once.
+        Assert.DoesNotMatch(@"([0-9\u202f]+) to \1 CU", System.Net.WebUtility.HtmlDecode(page));
+    }
+
+    private static IEnumerable<string[]> Cells(XElement body) => All(body, "tr").Select(r => All(r, "td").Select(d => d.Value).ToArray());
+
     private async Task<XElement> Linked(string address)
     {
         var (_, lines) = await demo.Get("lines");
@@ -105,8 +172,8 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
     private static IEnumerable<string[]> Rows(string page, string style) => All(PageOf(page), "tbody").SelectMany(b => All(b, "tr"))
         .Where(r => (r.Attribute("class")?.Value ?? "") == style).Select(r => All(r, "td").Select(d => d.Value).ToArray());
 
-    private static double Number(string text) =>
-        double.Parse(text.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+    private static double Number(string text) => double.Parse(
+        text.Split(' ')[0].Replace("\u202f", "", StringComparison.Ordinal), System.Globalization.CultureInfo.InvariantCulture);
 
     private static DesignedPlan Demo() =>
         Expect.Designed(Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml"));
