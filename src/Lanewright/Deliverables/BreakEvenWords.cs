@@ -36,7 +36,7 @@ public static class BreakEvenWords
             return $"by turns, {Numerals.Whole(stretch.Turns)} changes: {string.Join("; ", stretch.Others.Prepend(name))}";
         if (stretch.IsProven) return name;
         return stretch.ProvenShare.Value > 0
-            ? $"{name} at every value solved, proven over {stretch.ProvenShare} of it"
+            ? $"{name} at every value solved, proven over {Part(stretch.ProvenShare)} of it"
             : $"{name} at every value solved, not proven between them";
     }
 
@@ -53,6 +53,9 @@ public static class BreakEvenWords
         return $"{proof}; {Numerals.Whole(found.Asked)} values were solved, changes to the step, and between two of one winner nothing "
             + $"else is to be had for as little; {RangeOf(found.Quantity)}";
     }
+
+    /// <summary>A part that is not the whole is never rounded up to it.</summary>
+    private static string Part(Share share) => Numerals.Plain(Math.Floor(share.Percent * 10) / 10) + " %";
 
     private static string RangeOf(BreakEvenQuantity quantity) => quantity == BreakEvenQuantity.Growth
         ? "looked at from none to twice the growth wanted, and to 30 % at least"

@@ -18,6 +18,9 @@ internal sealed class LabelRoom(LabelBox within)
     public bool IsFree(double x, double baseline, string text, double size) =>
         Place([LabelBox.About(x, baseline - (size / 3), TextFit.Width(text, size), size)]) is not null;
 
+    /// <summary>Whether a label there lies over a line.</summary>
+    public bool IsOverLine(LabelBox place) => lines.Exists(l => place.Meets(l.From, l.To));
+
     /// <summary>Gives the free place with the fewest lines below it, the earliest of several; null where none is free.</summary>
     public LabelBox? Place(IEnumerable<LabelBox> places)
     {

@@ -97,6 +97,8 @@ internal sealed class LoadFigures(Canvas canvas, FabricPicture picture, FabricLa
         var places = Beside(edge, ends, along, wide, high).ToList();
         // A figure is never left out: without room it stands where it belongs, over whatever is there.
         var place = room.Place(places) ?? places[0];
+        // The halo of letters leaves a line below to be seen between them, so that it would strike them through.
+        if (room.IsOverLine(place)) canvas.Box(place.Middle.X - (wide / 2) - 2, place.Top - 1, wide + 4, high + 3, "paper");
         canvas.Text(place.Middle.X, place.Top + Size - 1, figure, "small bold halo mid");
         if (words.Length > 0) canvas.Text(place.Middle.X, place.Bottom - 1, words, "tiny soft halo mid");
     }
