@@ -29,7 +29,7 @@ internal static class CompareSheet
         Found(paper, both.After.RulesWaiting > 0 ? "Findings that are gone, or hidden by the errors" : "Findings that are gone", both.Gone);
         Found(paper, "Findings that are not judged until the errors are mended", both.NotJudged);
         CompareLinks.Write(paper);
-        Parts(paper, paper.Now.Saved, paper.Judged);
+        Parts(paper, both.IsFair);
         return true;
     }
 
@@ -94,22 +94,24 @@ internal static class CompareSheet
         paper.Markup.Close();
     }
 
-    private static void Parts(SheetPaper paper, JudgedPlan before, JudgedPlan after)
+    private static void Parts(SheetPaper paper, bool isFair)
     {
         static Dictionary<(string, string, string), (long Buy, decimal Price)> Of(JudgedPlan judged) => judged.Parts.ToDictionary(
             p => (p.Item.Name, p.Length?.ToString() ?? "", p.Type), p => (p.ToBuy, p.Total.Units));
-        var (a, b) = (Of(before), Of(after));
+        var (a, b) = (Of(paper.Now.Saved), Of(paper.Judged));
         var changed = a.Keys.Union(b.Keys).Where(k => a.GetValueOrDefault(k) != b.GetValueOrDefault(k))
             .OrderBy(k => k.Item1, Text.NaturalOrder.Instance).ThenBy(k => k.Item2, Text.NaturalOrder.Instance)
             .ThenBy(k => k.Item3, StringComparer.Ordinal).ToList();
         if (changed.Count == 0) return;
-        var table = PaperTable.Open(paper.Markup, "parts that differ", "model", "type", "#length", "#to buy as saved", "#as typed",
-            "#difference", "#difference in price");
+        var table = PaperTable.Open(paper.Markup, isFair
+            ? "parts that differ"
+            : "parts that differ; what stands in a line with an error is not counted, which saves nothing", "model", "type", "#length",
+            "#to buy as saved", "#as typed", "#difference", "#difference in price");
         foreach (var key in changed.Take(MostRows))
         {
             var (one, other) = (a.GetValueOrDefault(key), b.GetValueOrDefault(key));
             table.Row(key.Item1, key.Item3, key.Item2, Numerals.Grouped(one.Buy), Numerals.Grouped(other.Buy),
-                WhatIf.Signed(other.Buy - one.Buy), WhatIf.Signed(other.Price - one.Price, 2));
+                isFair ? WhatIf.Signed(other.Buy - one.Buy) : "", isFair ? WhatIf.Signed(other.Price - one.Price, 2) : "");
         }
         table.Close();
         if (changed.Count > MostRows)

@@ -24,6 +24,7 @@ public sealed class ComparedTests
         Assert.Contains("LW3108", notJudged, StringComparison.Ordinal);
         // Of all differences only the new error is one.
         Assert.Equal(["+1"], Differences(compared));
+        Assert.DoesNotMatch(@">[+-]\d", Part(compared, "parts that differ").Split("</table>")[0]);
         Assert.DoesNotContain("least margin, dB", compared, StringComparison.Ordinal);
         Assert.DoesNotContain("has errors", await Sheet(plan, "brief?as=saved"), StringComparison.Ordinal);
     }

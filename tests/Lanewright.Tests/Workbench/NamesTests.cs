@@ -10,7 +10,8 @@ public sealed class NamesTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
     public static TheoryData<string> Sheets => new("brief", "floor", "racks", "fabric", "links", "links/L000300", "lines", "plant", "parts",
         "parts/fixed-32x400", "findings", "plan", "compare", "documents", "devices/spine-1", "rules/LW2401", "find?q=spine", "why/price",
         "why/power", "why/devices", "why/cables", "why/rack/bay/survey/A/01",
-        "why/tray/survey/over-S", "why/verdicts", "why/length/L000300", "why/channel/W01a/1", "why/delay/W01a", "why/uptime/W01a",
+        "why/tray/survey/over-S", "why/trunk/headland", "why/verdicts", "why/length/L000300", "why/channel/W01a/1",
+        "why/delay/W01a", "why/uptime/W01a",
         "why/down/D05?down=sleaf-01", "classes/K001");
 
     [Theory]
