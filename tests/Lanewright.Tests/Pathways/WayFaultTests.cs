@@ -69,6 +69,9 @@ public sealed class WayFaultTests
             [TrayGrid.Tray("west", 0, 0, 2, 0), TrayGrid.Tray("east", 2, 0, 4, 0)], [TrayGrid.Rack(0, 1.5, 0), TrayGrid.Rack(1, 3.5, 0)]);
         Assert.Equal(["west", "east"], TrayGrid.Names(net, TrayGrid.Way(net, 0, 1)));
         Assert.Equal(1, net.EdgesAt(net.PointOf(0)).Length);
+        net = TrayGrid.Net(
+            [TrayGrid.Tray("west", 0, 0, 2, 0), TrayGrid.Tray("east", 2.5, 0, 4, 0)], [TrayGrid.Rack(0, 1.5, 0), TrayGrid.Rack(1, 3.5, 0)]);
+        Assert.Null(TrayGrid.Way(net, 0, 1));
     }
 
     // Worked by hand: by the three trays that are nearest 10, 6.6 and 10 m; by the one across, to which nothing leads from these, 0.3 m

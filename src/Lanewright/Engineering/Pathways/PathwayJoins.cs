@@ -39,14 +39,20 @@ internal sealed class PathwayJoins(double dropOut)
     /// <summary>Whether cables get to a point along a pathway: a closed duct leads to its ends only.</summary>
     public static bool LeadsTo(Pathway pathway, WayPoint point) => Nearest(pathway, point).To(point) <= Touch;
 
-    /// <summary>Whether two trays run side by side where cables of one place come down to both.</summary>
-    public static bool RunBeside(Pathway one, WayPoint atOne, Pathway other, WayPoint atOther)
+    /// <summary>Whether two trays run in one direction; a duct or a riser does so with none.</summary>
+    public static bool AreParallel(Pathway one, Pathway other)
     {
         if (one.IsDuct || other.IsDuct || one.IsRiser || other.IsRiser) return false;
         var (a, b) = (Flat(one), Flat(other));
-        if (Math.Abs((a.X * b.Y) - (a.Y * b.X)) > Touch) return false;
-        // Of trays in line, one of which ends where the other begins, only one is beside an exit.
-        return Math.Abs((a.X * (atOther.X - atOne.X)) + (a.Y * (atOther.Y - atOne.Y))) <= Touch;
+        return Math.Abs((a.X * b.Y) - (a.Y * b.X)) <= Touch;
+    }
+
+    /// <summary>Whether two parallel trays are side by side where cables of one place come down to both: of trays in line, one of which
+    /// ends before the other begins, only one is beside it.</summary>
+    public static bool AreBeside(Pathway one, WayPoint atOne, WayPoint atOther)
+    {
+        var along = Flat(one);
+        return Math.Abs((along.X * (atOther.X - atOne.X)) + (along.Y * (atOther.Y - atOne.Y))) <= Touch;
     }
 
     /// <summary>Direction in plan, of length 1.</summary>

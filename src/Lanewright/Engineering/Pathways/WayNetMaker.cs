@@ -107,8 +107,9 @@ internal sealed class WayNetMaker
             var nearest = sorted[i][0];
             if (i > 0 && isRack && nearest.Metres > reach) continue;
             yield return (nearest.Pathway, nearest.At);
+            var own = pathways[nearest.Pathway];
             foreach (var (other, at, _) in sorted[i].Skip(1))
-                if (isRack || PathwayJoins.RunBeside(pathways[nearest.Pathway], nearest.At, pathways[other], at))
+                if (PathwayJoins.AreParallel(own, pathways[other]) ? PathwayJoins.AreBeside(own, nearest.At, at) : isRack)
                     yield return (other, at);
         }
     }
