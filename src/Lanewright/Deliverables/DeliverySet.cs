@@ -60,7 +60,9 @@ public static class DeliverySet
             .. PanelSet.Of(designed),
             .. TraceSet.Of(designed),
             .. Lines(designed),
-            .. designed.Sizing.Value is { } study ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.IsQuick) : [],
+            .. designed.Sizing.Value is { } study
+                ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.QuickQuantities)
+                : [],
         ];
     }
 

@@ -71,6 +71,34 @@ public sealed class FabricPictureTests
         Assert.Contains(chart.Words(), w => w.Contains("From 0.25 to 1: leaf-spine, y", StringComparison.Ordinal));
     }
 
+    /// <summary>What is proven of a stretch is no change of the cheapest option.</summary>
+    [Fact]
+    public void Chart_CountsChangesOfTheCheapestOptionAlone()
+    {
+        BreakEvenStretch Stretch(decimal from, string name, bool isProven) =>
+            new(from, from + 1, FabricShape.LeafSpine, name, Money.FromUnits(1000), Money.FromUnits(1000)) { IsProven = isProven };
+        var breakEven = new BreakEven(BreakEvenQuantity.Growth, 2,
+            [Stretch(0, "x", true), Stretch(1, "x", false), Stretch(2, "x", true), Stretch(3, "y", false), Stretch(4, "y", true)]);
+        var words = Draw(m => BreakEvenChart.Write(m, Answer.Value.Plan, breakEven, isFile: true)).Words();
+        Assert.Contains(words, w => w.StartsWith("The cheapest option changes 1 time over", StringComparison.Ordinal));
+    }
+
+    /// <summary>The demo's search is too long to be repeated for growth and hosts, and short enough for prices and the ratio.</summary>
+    [Fact]
+    public void Build_DrawsWhatIsFoundQuicklyAndNamesTheRest()
+    {
+        var demo = Lanewright.Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml");
+        var names = Lanewright.Compilation.Deliver(demo).Select(d => d.Name).Where(n => n.Contains("break-even", StringComparison.Ordinal));
+        Assert.Equal(
+            ["drawings/break-even-module-price.svg", "drawings/break-even-energy-price.svg", "drawings/break-even-oversubscription.svg"],
+            names);
+        var report = Delivered.Xml(demo, "report.html");
+        var titles = report.Descendants(Delivered.Svg + "title").Select(t => t.Value).ToList();
+        Assert.Equal(3, titles.Count(t => t.StartsWith("What would change the answer", StringComparison.Ordinal)));
+        Assert.Contains(report.Descendants(Delivered.Html + "p"),
+            p => p.Value.StartsWith("Where growth and hosts would change the answer takes long", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void NothingThatIsWritten_LeavesTheSheet()
     {

@@ -83,7 +83,7 @@ public sealed partial class ReadmeTests
         var sized = Compilation.Size(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml", null);
         var (plan, study) = Asked.Study(sized);
         using var stream = new MemoryStream();
-        FabricDocuments.Drawings(plan, study, "", withBreakEvens: false).Single(d => d.Name == "option-sheet.svg").Write(stream);
+        FabricDocuments.Drawings(plan, study, "", []).Single(d => d.Name == "option-sheet.svg").Write(stream);
         Hold("option-sheet.svg", stream.ToArray());
     }
 

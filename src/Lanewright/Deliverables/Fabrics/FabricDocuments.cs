@@ -18,7 +18,7 @@ public static class FabricDocuments
     /// <param name="withBreakEvens">Whether to find and draw what would change the answer, which takes many answers more.</param>
     public static ImmutableArray<Deliverable> Of(Plan plan, FabricStudy study, Func<string, string> refer, bool withBreakEvens) =>
     [
-        .. Drawings(plan, study, "", withBreakEvens),
+        .. Drawings(plan, study, "", withBreakEvens ? [.. Enum.GetValues<BreakEvenQuantity>()] : []),
         new Deliverable("options.json", stream => SizingJson.Write(study, plan.Currency, withBreakEvens, stream)),
         .. study.Answer.Options.Select(option => new Deliverable(
             $"option-{FabricShapes.Word(option.Shape)}.yaml", stream => OptionPlan.Write(plan, option, refer, stream))),
@@ -28,18 +28,18 @@ public static class FabricDocuments
     /// <param name="plan">The plan the question was asked in.</param>
     /// <param name="study">The answer.</param>
     /// <param name="folder">Where they go, with its last stroke.</param>
-    /// <param name="withBreakEvens">Whether the charts are drawn, which take many answers more.</param>
-    public static ImmutableArray<Deliverable> Drawings(Plan plan, FabricStudy study, string folder, bool withBreakEvens)
+    /// <param name="charts">The quantities that a chart is drawn of, which takes many answers more.</param>
+    public static ImmutableArray<Deliverable> Drawings(
+        Plan plan, FabricStudy study, string folder, ImmutableArray<BreakEvenQuantity> charts)
     {
         if (study.Answer.Options.IsEmpty) return [];
         var sheet = DrawingFile.Of($"{folder}{OptionSheet.Name}.svg", m => OptionSheet.Write(m, plan, study, isFile: true));
-        if (!withBreakEvens) return [sheet];
         return
         [
             sheet,
-            .. Enum.GetValues<BreakEvenQuantity>().Select(quantity => DrawingFile.Of(
+            .. charts.Select(quantity => DrawingFile.Of(
                 $"{folder}{BreakEvenChart.Name(quantity)}.svg",
-                m => BreakEvenChart.Write(m, plan, study.BreakEvens.Single(b => b.Quantity == quantity), isFile: true))),
+                m => BreakEvenChart.Write(m, plan, study.BreakEvenOf(quantity), isFile: true))),
         ];
     }
 }

@@ -16,17 +16,17 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
         markup.Element("h2", "What fabric to buy", ("id", "sizing"));
         if (study.Answer.Options.IsEmpty) Nothing();
         else Options();
-        if (!study.IsQuick)
+        if (study.Answer.Options.IsEmpty)
         {
-            markup.Element("p", study.Answer.Options.IsEmpty
-                ? "Which wishes cannot be had together takes long to find out for a fabric of this size: 'lanewright size' of this plan "
-                    + "tells it."
-                : "What would change the answer takes long to find out for a fabric of this size: 'lanewright size' of this plan with "
-                    + "--break-evens or --out tells it.");
+            if (!study.IsQuick)
+                markup.Element("p", "Which wishes cannot be had together takes long to find out for a fabric of this size: "
+                    + "'lanewright size' of this plan tells it.");
             return;
         }
-        foreach (var breakEven in study.BreakEvens.Where(b => b.Stretches.Any(s => s.Shape is not null)))
+        foreach (var breakEven in study.BreakEvensOf(study.QuickQuantities).Where(b => b.Stretches.Any(s => s.Shape is not null)))
             Figure(() => BreakEvenChart.Write(markup, plan, breakEven, isFile: false));
+        if (FabricWords.BreakEvensApart(study) is { Length: > 0 } apart)
+            markup.Element("p", char.ToUpperInvariant(apart[0]) + apart[1..] + ".");
     }
 
     private void Options()

@@ -12,6 +12,9 @@ public static class BreakEvenTurns
     /// <summary>A stretch at least so wide, as a part of the range, is told by itself in any case.</summary>
     private const decimal Wide = 0.04m;
 
+    /// <summary>How often the cheapest option changes: stretches that differ only in what is proven of them are one.</summary>
+    public static int Changes(BreakEven found) => Merged(found.Stretches).Count - 1;
+
     /// <summary>The stretches as people are told them.</summary>
     public static ImmutableArray<BreakEvenStretch> Told(BreakEven found)
     {

@@ -43,6 +43,18 @@ public sealed class BreakEvens
         return found.ToImmutable();
     }
 
+    /// <summary>One quantity alone.</summary>
+    /// <param name="quantity">The quantity.</param>
+    /// <param name="wanted">What is asked; something fits it.</param>
+    /// <param name="context">Limits, catalogue and policy.</param>
+    /// <param name="step">Told how many questions about it have been answered.</param>
+    public static BreakEven Of(
+        BreakEvenQuantity quantity, WantedFabric wanted, FinderContext context, Action<BreakEvenQuantity, int> step)
+    {
+        step(quantity, 0);
+        return new BreakEvens(wanted, context, step).Of(quantity);
+    }
+
     private BreakEven Of(BreakEvenQuantity quantity) => quantity switch
     {
         BreakEvenQuantity.ModulePrice => ModulePrice(),

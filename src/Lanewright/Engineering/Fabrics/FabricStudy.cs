@@ -10,7 +10,13 @@ public sealed class FabricStudy
     private const long MostQuick = 6_000;
     private const long MostGlanced = 4_000;
 
-    private readonly Lazy<ImmutableArray<BreakEven>> breakEvens;
+    /// <summary>Prices and the ratio take some dozen questions each, most of which nothing dearer has to be looked into for.</summary>
+    private const long MostQuickPrices = 40_000;
+
+    private static readonly ImmutableArray<BreakEvenQuantity> Sooner =
+        [BreakEvenQuantity.ModulePrice, BreakEvenQuantity.EnergyPrice, BreakEvenQuantity.Oversubscription];
+
+    private readonly ImmutableArray<Lazy<BreakEven>> breakEvens;
     private readonly Lazy<(ImmutableArray<ImmutableArray<Wish>> All, bool AreProven)> conflicts;
     private readonly Lazy<(ImmutableArray<Relaxation> All, bool AreProven)> relaxations;
     private Action<BreakEvenQuantity, int>? told;
@@ -19,7 +25,11 @@ public sealed class FabricStudy
     {
         Wanted = wanted;
         Answer = answer;
-        breakEvens = new(() => answer.Options.IsEmpty ? [] : Fabrics.BreakEvens.Of(wanted, context, (q, n) => told?.Invoke(q, n)));
+        breakEvens = answer.Options.IsEmpty ? [] :
+        [
+            .. Enum.GetValues<BreakEvenQuantity>().Select(quantity => new Lazy<BreakEven>(
+                () => Fabrics.BreakEvens.Of(quantity, wanted, context, (q, n) => told?.Invoke(q, n)))),
+        ];
         conflicts = new(() =>
         {
             if (!answer.Options.IsEmpty) return ([], true);
@@ -49,6 +59,12 @@ public sealed class FabricStudy
     /// Documents that nobody waits for leave it out otherwise.</summary>
     public bool IsQuick => Answer.Looked <= MostQuick;
 
+    /// <summary>The quantities of which it is found in some seconds what they would change: all, prices and the ratio, or none.</summary>
+    public ImmutableArray<BreakEvenQuantity> QuickQuantities =>
+        Answer.Options.IsEmpty || Answer.Looked > MostQuickPrices ? []
+        : IsQuick ? [.. Enum.GetValues<BreakEvenQuantity>()]
+        : Sooner;
+
     /// <summary>Where nothing fits: every minimal set of wishes that cannot be had together.</summary>
     public ImmutableArray<ImmutableArray<Wish>> Conflicts => conflicts.Value.All;
 
@@ -63,13 +79,23 @@ public sealed class FabricStudy
 
     /// <summary>Where something fits: what would change the answer, a quantity each. To find it many more questions are answered, once,
     /// when it is first asked for.</summary>
-    public ImmutableArray<BreakEven> BreakEvens => breakEvens.Value;
+    public ImmutableArray<BreakEven> BreakEvens => [.. breakEvens.Select(b => b.Value)];
+
+    /// <summary>The same for some quantities, looked for side by side: no one needs what another found.</summary>
+    public ImmutableArray<BreakEven> BreakEvensOf(ImmutableArray<BreakEvenQuantity> quantities)
+    {
+        Parallel.ForEach(quantities, q => BreakEvenOf(q));
+        return [.. quantities.Select(BreakEvenOf)];
+    }
+
+    /// <summary>The same for one quantity, which is found without the others.</summary>
+    public BreakEven BreakEvenOf(BreakEvenQuantity quantity) => breakEvens[(int)quantity].Value;
 
     /// <summary>The same, told of each quantity and how many questions about it have been answered.</summary>
     public ImmutableArray<BreakEven> WorkOut(Action<BreakEvenQuantity, int> step)
     {
         told = step;
-        return breakEvens.Value;
+        return BreakEvens;
     }
 
     /// <summary>A short look at whether anything can be had: what rules out each shape where nothing can. Null where something can, and

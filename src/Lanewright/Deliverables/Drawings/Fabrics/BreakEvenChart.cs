@@ -51,16 +51,12 @@ public static class BreakEvenChart
             ? ""
             : " The price goes in steps; the dots are where it was asked, and lines join them.");
 
-    /// <summary>A stretch may end where its proof does: a change is one of the winner.</summary>
-    private static string Changes(BreakEven breakEven)
+    private static string Changes(BreakEven breakEven) => BreakEvenTurns.Changes(breakEven) switch
     {
-        var changes = breakEven.Stretches.Zip(breakEven.Stretches.Skip(1))
-            .Count(pair => (pair.First.Shape, pair.First.Name) != (pair.Second.Shape, pair.Second.Name));
-        return changes == 0
-            ? "The same option is the cheapest over the whole range."
-            : $"The cheapest option changes {Numerals.Whole(changes)} {(changes == 1 ? "time" : "times")} over the range; everything else "
-                + "as asked.";
-    }
+        0 => "The same option is the cheapest over the whole range.",
+        var changes => $"The cheapest option changes {Numerals.Whole(changes)} {(changes == 1 ? "time" : "times")} over the range; "
+            + "everything else as asked.",
+    };
 
     private static string Description(BreakEven breakEven, Plan plan) =>
         string.Join(" ", BreakEvenTurns.Told(breakEven).Select(s => Sentence(breakEven.Quantity, s, plan.Currency)));

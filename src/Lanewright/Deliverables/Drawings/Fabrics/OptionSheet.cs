@@ -92,7 +92,9 @@ public static class OptionSheet
             $"{FabricShapes.Title(l.Shape)}: {l.Reason}"
                 + (l.Bound is { } b ? $" (no less than {Numerals.Grouped(b.Units)} {currency})" : ""),
             Sheet.Width - (2 * Sheet.Margin), SmallSize)),
-        .. study.IsQuick ? [] : TextFit.Lines(Sentence(FabricWords.BreakEvensApart), Sheet.Width - (2 * Sheet.Margin), SmallSize),
+        .. FabricWords.BreakEvensApart(study) is { Length: > 0 } apart
+            ? TextFit.Lines(Sentence(apart), Sheet.Width - (2 * Sheet.Margin), SmallSize)
+            : [],
     ];
 
     private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..] + ".";
