@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Lanewright.Deliverables.Drawings;
+using Lanewright.Deliverables.Drawings.Fabric;
 using Lanewright.Tests.Load.Support;
 
 namespace Lanewright.Tests.Deliverables;
@@ -69,7 +70,7 @@ public sealed class FabricDrawingTests
     }
 
     [Fact]
-    public void Curve_HasAStepForEachClass_WhatCostsMostFirst()
+    public void Curve_HasAStepForEachClass_TheFullestLinkFirst()
     {
         var judged = PlanBlock.Compile(LoadPlans.LeafSpine(4, 4, 8, "  shift: { kind: permutation, among: host }\n"));
         var drawing = Delivered.Xml(judged, "drawings/D01-failures.svg");
@@ -81,16 +82,34 @@ public sealed class FabricDrawingTests
         var cutting = different.Count(d => d.HostsLost > 0);
         Assert.Equal(different.Count + cutting, bars.Count);
         var hanging = bars.Skip(different.Count).Select(b => b.Real("height")).ToList();
-        Assert.Equal(hanging.OrderDescending(), hanging);
         // A leaf with eight hosts is lost, or one host.
-        Assert.Equal(8, hanging[0] / hanging[^1], 0.01);
-        var heights = bars.Take(different.Count).Skip(cutting).Select(b => b.Real("height")).ToList();
+        Assert.Equal(8, hanging.Max() / hanging.Min(), 0.01);
+        var heights = bars.Take(different.Count).Select(b => b.Real("height")).ToList();
         Assert.Equal(heights.OrderDescending(), heights);
         // All works at 100 %, and so it does with one host gone.
-        Assert.Equal(4 / 3.0, heights[0] / bars.Take(cutting).Max(b => b.Real("height")), 0.01);
+        var gone = bars.Skip(different.Count).Select(b => b.Real("x")).ToHashSet();
+        var highest = bars.Take(different.Count).Where(b => gone.Contains(b.Real("x"))).Max(b => b.Real("height"));
+        Assert.Equal(4 / 3.0, heights[0] / highest, 0.01);
         Assert.Contains("limit 100 %", drawing.Words());
         Assert.Contains("133 %", drawing.Words());
         OnSheet(drawing);
+    }
+
+    /// <summary>The highest bar says what it is, and the table lists it beside what cuts off most hosts.</summary>
+    [Fact]
+    public void Curve_NamesItsWorstFailure()
+    {
+        var demo = Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml");
+        var steps = FailureStep.Of(Expect.Designed(demo).Load.Demands[4]);
+        var worst = steps.MaxBy(s => s.Utilisation)!;
+        var drawing = Delivered.Xml(demo, "drawings/D05-failures.svg");
+        var words = drawing.Words().ToList();
+        Assert.Contains(words, w => w.StartsWith($"1  rack {worst.Example}: 320 %", StringComparison.Ordinal));
+        Assert.Contains(worst.Example, words);
+        Assert.Contains(steps[0].Example, words);
+        var heights = drawing.Elements(Delivered.Svg + "rect").Where(r => r.Attribute("fill") is not null).Select(r => r.Real("height"));
+        var curve = heights.Take(steps.Length).ToList();
+        Assert.Equal(curve.OrderDescending(), curve);
     }
 
     [Fact]

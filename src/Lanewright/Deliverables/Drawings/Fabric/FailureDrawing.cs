@@ -5,8 +5,8 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Deliverables.Drawings.Fabric;
 
-/// <summary>What every single failure does, what costs most first: a step a class, as wide as the class is large. Above the line how full
-/// the fullest link then is, below it the hosts that are cut off.</summary>
+/// <summary>What every single failure does, what fills a link most first: a step a class, as wide as the class is large. Above the line how
+/// full the fullest link then is, below it the hosts that are cut off.</summary>
 internal static class FailureDrawing
 {
     private const double Left = 92;
@@ -38,35 +38,37 @@ internal static class FailureDrawing
     public static void Write(MarkupWriter markup, DemandStudy study, string id, bool isFile)
     {
         var all = FailureStep.Of(study);
-        var steps = Joined(all);
+        var steps = FailureStep.ByFullest(Joined(all));
+        var rows = FailureStep.Telling(all, MostRows);
+        var mostCut = all.Max(s => s.HostsCut);
         var plan = study.Fabric.Map.Plan;
         var head = new SheetHead(id + "-failures", $"Single failures under '{study.Demand.Name}'",
-            $"{LoadWords.About(study)} {Numerals.Grouped(all.Sum(s => s.Size))} failures, what costs most first; "
+            $"{LoadWords.About(study)} {Numerals.Grouped(all.Sum(s => s.Size))} failures, the fullest link first; "
                 + "each step as wide as the logarithm of how many are alike.",
-            string.Join("; ", steps.Take(MostRows).Select(Words)) + ". " + LeftOut(all));
+            string.Join("; ", FailureStep.ByFullest(rows).Select(Words)) + ". " + LeftOut(all, rows));
         var block = TitleBlock.Of(plan, study.Demand.Name,
             ("demand", study.Demand.Name, 2), ("split", LoadWords.Split(study.Fabric.Rule), 1.2),
             ("while all works", LoadWords.Percent(study.Intact), 1.3),
             ("fullest after one failure", LoadWords.Percent(all.Max(s => s.Utilisation)), 1.7),
-            ("most hosts cut off", Numerals.Grouped(all[0].HostsCut), 1.5));
-        var rows = Math.Min(steps.Length, MostRows);
-        var below = all[0].HostsCut > 0 ? CutTop + CutHeight : PlotBottom;
-        var bottom = below + 66 + ((rows + (LeftOut(all).Length > 0 ? 1 : 0)) * RowStep);
+            ("most hosts cut off", Numerals.Grouped(mostCut), 1.5));
+        var below = mostCut > 0 ? CutTop + CutHeight : PlotBottom;
+        var bottom = below + 66 + ((rows.Length + (rows.Length < all.Length ? 1 : 0)) * RowStep);
         Sheet.Write(markup, head, block, bottom, isFile, canvas =>
         {
             Plot(canvas, study, steps);
-            if (all[0].HostsCut > 0) Cut(canvas, steps);
-            Table(canvas, steps, LeftOut(all), below + 56);
+            if (mostCut > 0) Cut(canvas, steps);
+            Table(canvas, [.. steps.Select((s, i) => (i + 1, s)).Where(n => rows.Contains(n.s))], LeftOut(all, rows), below + 56);
         });
     }
 
     /// <summary>What the table does not list, so that nobody takes its end for the end of what can fail.</summary>
-    private static string LeftOut(ImmutableArray<FailureStep> all)
+    private static string LeftOut(ImmutableArray<FailureStep> all, ImmutableArray<FailureStep> rows)
     {
-        var rest = all.Skip(MostRows).ToList();
+        var rest = all.Except(rows).ToList();
         if (rest.Count == 0) return "";
+        var cut = rest.Max(s => s.HostsCut);
         return $"Not listed: {Numerals.Grouped(rest.Sum(s => s.Size))} failures of {Numerals.Whole(rest.Count)} more steps; "
-            + (rest[0].HostsCut > 0 ? $"none cuts off more than {Numerals.Grouped(rest[0].HostsCut)} hosts" : "they cut nobody off")
+            + (cut > 0 ? $"none cuts off more than {Numerals.Grouped(cut)} hosts" : "they cut nobody off")
             + $", and the fullest link is {LoadWords.Percent(rest.Max(s => s.Utilisation))} full.";
     }
 
@@ -74,13 +76,14 @@ internal static class FailureDrawing
     private static ImmutableArray<FailureStep> Joined(ImmutableArray<FailureStep> steps)
     {
         if (steps.Length <= MostSteps) return steps;
-        var rest = steps.Skip(MostSteps - 1).ToList();
-        return [.. steps.Take(MostSteps - 1), Sum(rest)];
+        var kept = FailureStep.Telling(steps, MostSteps - 1);
+        return [.. kept, Sum([.. steps.Except(kept)])];
     }
 
     private static FailureStep Sum(List<FailureStep> rest) => rest[0] with
     {
         Size = rest.Sum(s => s.Size), Example = rest[0].Example + " and others", Utilisation = rest.Max(s => s.Utilisation),
+        HostsCut = rest.Max(s => s.HostsCut),
     };
 
     private static string Words(FailureStep step) =>
@@ -153,9 +156,18 @@ internal static class FailureDrawing
                 step.Utilisation.Value > limit ? DrawingStyle.Accent : LoadColour.Of(step.Utilisation));
             canvas.Line(x, top, x + width, top, "ink");
             if (width >= 15) canvas.Text(x + (width / 2), PlotBottom + 16, Numerals.Whole(number), "small mid");
-            Word(canvas, step, x + (width / 2), width, top, lines);
+            if (number > 1) Word(canvas, step, x + (width / 2), width, top, lines);
         }
+        Worst(canvas, steps[0], y(steps[0].Utilisation.Value), lines);
         canvas.Text(Left, PlotTop - 8, "fullest link between switches after the failure", "small soft");
+    }
+
+    /// <summary>The highest bar says what it is, also where it is too narrow for a number.</summary>
+    private static void Worst(Canvas canvas, FailureStep step, double top, double[] lines)
+    {
+        var words = $"1  {LoadWords.Failure(step.Kind)} {step.Example}: {LoadWords.Percent(step.Utilisation)}"
+            + (step.Size > 1 ? $", {Numerals.Grouped(step.Size)} alike" : "");
+        canvas.Text(Left + 3, Clear(top - 6, WordHigh, lines), TextFit.Short(words, Right - Left, WordHigh, bold: true), "small bold halo");
     }
 
     /// <summary>The kind stands in its bar, or over it where the bar is too low or would hide it.</summary>
@@ -182,25 +194,24 @@ internal static class FailureDrawing
     private const double WordHigh = 10.5;
     private const double WordClear = 5;
 
-    private static void Table(Canvas canvas, ImmutableArray<FailureStep> steps, string leftOut, double top)
+    private static void Table(Canvas canvas, ImmutableArray<(int Number, FailureStep Step)> steps, string leftOut, double top)
     {
         double[] at = [Sheet.Margin + 20, Sheet.Margin + 34, 130, 720, 850, 990, 1120];
         string[] style = [" end", "", "", " end", " end", " end", " end"];
         string[] heads = ["", "what fails", "for example", "alike", "hosts cut off", "traffic lost", "fullest link"];
         for (var i = 0; i < at.Length; i++) canvas.Text(at[i], top, heads[i], "small soft" + style[i]);
         canvas.Line(Sheet.Margin, top + 6, at[^1], top + 6, "fine");
-        var rows = Math.Min(steps.Length, MostRows);
-        for (var row = 0; row < rows; row++)
+        for (var row = 0; row < steps.Length; row++)
         {
-            var (step, y) = (steps[row], top + 4 + ((row + 1) * RowStep));
+            var ((number, step), y) = (steps[row], top + 4 + ((row + 1) * RowStep));
             string[] cells =
             [
-                Numerals.Whole(row + 1), LoadWords.Failure(step.Kind), TextFit.Short(step.Example, at[3] - at[2] - 60, 12),
+                Numerals.Whole(number), LoadWords.Failure(step.Kind), TextFit.Short(step.Example, at[3] - at[2] - 60, 12),
                 Numerals.Grouped(step.Size), step.HostsCut > 0 ? Numerals.Grouped(step.HostsCut) : "",
                 step.LostGigabits > 0 ? Numerals.Shown(step.LostGigabits, "Gb/s") : "", LoadWords.Percent(step.Utilisation),
             ];
             for (var i = 0; i < at.Length; i++) canvas.Text(at[i], y, cells[i], style[i].Trim());
         }
-        canvas.Text(Sheet.Margin + 34, top + 6 + ((rows + 1) * RowStep), leftOut, "small soft");
+        canvas.Text(Sheet.Margin + 34, top + 6 + ((steps.Length + 1) * RowStep), leftOut, "small soft");
     }
 }

@@ -29,6 +29,21 @@ public sealed record FailureStep(
         ];
     }
 
+    /// <summary>The same steps as a curve shows them: the fullest link first, then what costs most.</summary>
+    public static ImmutableArray<FailureStep> ByFullest(ImmutableArray<FailureStep> steps) =>
+        [.. steps.OrderByDescending(s => s.Utilisation)];
+
+    /// <summary>So many of the steps, in their order: those with the fullest links and those that cost most, in turn.</summary>
+    /// <param name="steps">The steps, what costs most first.</param>
+    /// <param name="most">How many at most.</param>
+    public static ImmutableArray<FailureStep> Telling(ImmutableArray<FailureStep> steps, int most)
+    {
+        if (steps.Length <= most) return steps;
+        var fullest = ByFullest(steps);
+        var kept = fullest.Zip(steps, (full, dear) => new[] { full, dear }).SelectMany(s => s).Distinct().Take(most).ToHashSet();
+        return [.. steps.Where(kept.Contains)];
+    }
+
     /// <summary>The step after which a link is fullest; the first of those equally full.</summary>
     public static FailureStep? Fullest(IEnumerable<FailureStep> steps) => steps.MaxBy(s => s.Utilisation);
 }

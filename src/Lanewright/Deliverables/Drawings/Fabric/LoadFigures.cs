@@ -15,10 +15,17 @@ internal sealed class LoadFigures(Canvas canvas, FabricPicture picture, FabricLa
     private const double SmallSize = 9.5;
     private const double Step = 13;
 
+    /// <summary>Both sides of a line, and farther off it where other lines come near.</summary>
+    private static readonly double[] Sides = [-1, 1, -1.5, 1.5];
+
     /// <summary>How high the middle of an arch stands of what its curve is drawn by.</summary>
     private const double Arch = 0.75;
 
-    private static readonly double[] Along = [0, 0.08, -0.08, 0.16, -0.16, -0.24, -0.32, -0.4];
+    /// <summary>Room kept about a figure, since lines are wider than the way they go.</summary>
+    private const double Clear = 5;
+
+    private static readonly double[] Along =
+        [0, 0.04, -0.04, 0.08, -0.08, 0.12, -0.12, 0.16, -0.16, 0.2, -0.2, 0.24, -0.24, -0.28, -0.32, -0.36, -0.4, -0.44, -0.48];
 
     /// <summary>Figures on the lines below a tier while there are few enough to read.</summary>
     public void Below(int tier)
@@ -92,15 +99,15 @@ internal sealed class LoadFigures(Canvas canvas, FabricPicture picture, FabricLa
     {
         var figure = LoadWords.Percent(edge.Worst);
         var words = picture.IsByClass ? ClassWords(edge) : "";
-        var wide = Math.Max(TextFit.Width(figure, Size, bold: true), TextFit.Width(words, SmallSize));
-        var high = words.Length > 0 ? Step + Size : Size;
+        var wide = Math.Max(TextFit.Width(figure, Size, bold: true), TextFit.Width(words, SmallSize)) + Clear;
+        var high = (words.Length > 0 ? Step + Size : Size) + Clear;
         var places = Beside(edge, ends, along, wide, high).ToList();
         // A figure is never left out: without room it stands where it belongs, over whatever is there.
         var place = room.Place(places) ?? places[0];
         // The halo of letters leaves a line below to be seen between them, so that it would strike them through.
-        if (room.IsOverLine(place)) canvas.Box(place.Middle.X - (wide / 2) - 2, place.Top - 1, wide + 4, high + 3, "paper");
-        canvas.Text(place.Middle.X, place.Top + Size - 1, figure, "small bold halo mid");
-        if (words.Length > 0) canvas.Text(place.Middle.X, place.Bottom - 1, words, "tiny soft halo mid");
+        if (room.IsOverLine(place)) canvas.Box(place.Middle.X - (wide / 2), place.Top, wide, high, "paper");
+        canvas.Text(place.Middle.X, place.Top + (Clear / 2) + Size - 1, figure, "small bold halo mid");
+        if (words.Length > 0) canvas.Text(place.Middle.X, place.Bottom - (Clear / 2) - 1, words, "tiny soft halo mid");
     }
 
     /// <summary>Places on both sides of a line, from where figures stand best, clear of its width.</summary>
@@ -114,7 +121,7 @@ internal sealed class LoadFigures(Canvas canvas, FabricPicture picture, FabricLa
         foreach (var share in Along.Select(a => along + (along > 0.5 ? a : -a)))
         {
             var (x, y) = (from.X + (share * (to.X - from.X)), from.Y + (share * (to.Y - from.Y)));
-            foreach (var side in new[] { -1, 1 })
+            foreach (var side in Sides)
                 yield return LabelBox.About(x + (side * off * across), y + (side * off * up), wide, high);
         }
     }
