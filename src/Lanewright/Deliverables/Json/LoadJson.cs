@@ -113,6 +113,8 @@ public static class LoadJson
 
     private static void WriteFailures(Utf8JsonWriter writer, DemandStudy study)
     {
+        // An empty list may mean that nothing can fail, or that nobody looked.
+        writer.WriteBoolean("areFailuresWorkedOut", study.AreFailuresWorkedOut);
         writer.WriteStartArray("failures");
         var units = study.Fabric.Failures;
         foreach (var failure in study.Failures)

@@ -154,6 +154,10 @@ public sealed class DemandStudy
             .ThenByDescending(c => Math.Round(After(c).Value, Places)).ThenBy(c => c.Units[0]),
     ];
 
+    /// <summary>Whether it is known what single failures do; not without traffic, and not where that is too much work or the split has no
+    /// answer to it.</summary>
+    public bool AreFailuresWorkedOut => (Sweep ?? HoseSweep) is not null;
+
     /// <summary>How full the fullest link between switches is with something down; null without traffic, and where the ideal split is
     /// too large to solve.</summary>
     public Share? AfterLosing(Outage outage)
