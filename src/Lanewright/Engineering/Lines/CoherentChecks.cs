@@ -223,11 +223,17 @@ internal sealed class CoherentChecks(
         };
     }
 
-    /// <summary>Of all channels, without its sign.</summary>
-    private double LeastDispersion(LineSpan span) =>
-        span.Glass is { } glass && (span.MeasuredDispersion ?? span.Fibre.Dispersion?.Value) is { } rate
-            ? channels.Min(c => Math.Abs(glass.DispersionAt(rate, c.Frequency.Wavelength).PicosecondsPerNanometre)) / span.Length.Kilometres
-            : double.PositiveInfinity;
+    /// <summary>Of all channels, without its sign: over wavelengths it is a straight line.</summary>
+    private double LeastDispersion(LineSpan span)
+    {
+        if (span.Glass is not { } glass || (span.MeasuredDispersion ?? span.Fibre.Dispersion?.Value) is not { } rate)
+            return double.PositiveInfinity;
+        var (one, other) = (At(channels[0]), At(channels[^1]));
+        return one * other <= 0 ? 0 : Math.Min(Math.Abs(one), Math.Abs(other));
+
+        double At(LineChannel channel) =>
+            glass.DispersionAt(rate, channel.Frequency.Wavelength).PicosecondsPerNanometre / span.Length.Kilometres;
+    }
 
     private IEnumerable<Check> Advice()
     {
