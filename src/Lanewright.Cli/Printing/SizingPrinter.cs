@@ -86,7 +86,7 @@ internal static class SizingPrinter
             [
                 BreakEvenWords.Value(quantity, s.From), BreakEvenWords.Value(quantity, s.To),
                 BreakEvenWords.Cheapest(s),
-                s.Shape is null ? "" : $"{Numerals.Grouped(s.CostFrom.Units)} to {Numerals.Grouped(s.CostTo.Units)}",
+                s.Shape is null ? "" : BreakEvenWords.Cost(s),
             ]));
         Screen.Line(BreakEvenWords.Proof(breakEven));
     }

@@ -64,14 +64,8 @@ internal sealed class BreakEvenSliders(SheetPaper paper, Plan plan, FabricStudy 
         paper.Markup.Text($" {BreakEvenWords.Value(quantity, stretch.From)} to {BreakEvenWords.Value(quantity, stretch.To)}: "
             + (stretch.Shape is null
                 ? "nothing fits"
-                : $"{BreakEvenWords.Cheapest(stretch)}, {Costs(stretch)} {plan.Currency}"));
+                : $"{BreakEvenWords.Cheapest(stretch)}, {BreakEvenWords.Cost(stretch)} {plan.Currency}"));
         paper.Markup.Close();
-    }
-
-    private static string Costs(BreakEvenStretch stretch)
-    {
-        var (from, to) = (Numerals.Grouped(stretch.CostFrom.Units), Numerals.Grouped(stretch.CostTo.Units));
-        return from == to ? from : $"{from} to {to}";
     }
 
     /// <summary>The scale of the slider with its break-evens, to scale.</summary>

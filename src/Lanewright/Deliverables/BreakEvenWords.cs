@@ -40,6 +40,13 @@ public static class BreakEvenWords
             : $"{name} at every value solved, not proven between them";
     }
 
+    /// <summary>What a stretch costs from its beginning to its end; told once where that is the same.</summary>
+    public static string Cost(BreakEvenStretch stretch)
+    {
+        var (from, to) = (Numerals.Grouped(stretch.CostFrom.Units), Numerals.Grouped(stretch.CostTo.Units));
+        return from == to ? from : $"{from} to {to}";
+    }
+
     /// <summary>What is proven of an answer, what is not, and where the range ends.</summary>
     public static string Proof(BreakEven found)
     {

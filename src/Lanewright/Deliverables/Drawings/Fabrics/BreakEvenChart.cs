@@ -65,8 +65,7 @@ public static class BreakEvenChart
         $"From {BreakEvenWords.Value(quantity, stretch.From)} to {BreakEvenWords.Value(quantity, stretch.To)}: "
         + (stretch.Shape is null
             ? "nothing fits."
-            : $"{BreakEvenWords.Cheapest(stretch)}, {Numerals.Grouped(stretch.CostFrom.Units)} to "
-                + $"{Numerals.Grouped(stretch.CostTo.Units)} {currency}.");
+            : $"{BreakEvenWords.Cheapest(stretch)}, {BreakEvenWords.Cost(stretch)} {currency}.");
 
     private static void Axes(Canvas canvas, BreakEvenScale scale, BreakEven breakEven, string currency)
     {
