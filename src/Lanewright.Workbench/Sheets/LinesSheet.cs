@@ -20,8 +20,10 @@ internal static class LinesSheet
             .SelectMany(l => l.Routes.SelectMany((r, route) => r.Answer.Design.Channels.Select((_, channel) =>
                 WhyChannel.Name(l.Statement.Index, route, channel))))
             .ToList();
-        PaperTable.Write(paper.Markup, LinesView.Of(designed), "lines, channel by channel; a margin opens what it is made of", MostRows,
-            (column, _, row) => column is "margin-db" && row < names.Count ? paper.Site.To("why", names[row]) : "");
+        PaperTable.Write(paper.Markup, LinesView.Of(designed),
+            "lines, channel by channel; a level, a noise or a margin opens what it is made of",
+            MostRows, (column, _, row) => column is "launch-dbm" or "received-dbm" or "osnr-db" or "gsnr-db" or "margin-db"
+                && row < names.Count ? paper.Site.To("why", names[row]) : "");
         PaperTable.Write(paper.Markup, SpansView.Of(designed), "spans", MostRows, (_, _) => "");
         return true;
     }

@@ -92,14 +92,16 @@ internal static class OptionsSheet
         Plain("gap to that", o => o.Gap.ToString());
         Plain("W, usual", o => Numerals.Grouped((decimal)o.Watts.Value));
         Plain("rack units", o => Numerals.Grouped(o.RackUnits));
-        Plain("modules", o => Numerals.Grouped(o.Modules));
-        Plain("cables", o => Numerals.Grouped(o.Cables));
+        Counted("modules", o => Numerals.Grouped(o.Modules));
+        Counted("cables", o => Numerals.Grouped(o.Cables));
         Plain("room for hosts beyond the start", o => Numerals.Grouped(o.GrowthLeft));
         Plain("switches", o => string.Join("; ", o.Switches.Select(FabricWords.Switches)));
         table.Close();
         paper.Markup.Close();
         return;
 
+        void Counted(string name, Func<FabricOption, string> words) => table.Row(
+            [name, .. options.Select((o, i) => new Entry(words(o), "#bill-" + Numerals.Whole(i + 1)))]);
         void Plain(string name, Func<FabricOption, string> words) => table.Row([name, .. options.Select(o => (Entry)words(o))]);
         void Money(string name, Func<FabricOption, Money> amount, Func<int, string> address)
         {

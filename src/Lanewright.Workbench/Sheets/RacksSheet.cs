@@ -50,8 +50,12 @@ internal static class RacksSheet
         if (designed.Plan.Power.IsEmpty) return true;
         var feeds = FeedsView.Of(designed);
         var loads = designed.Strips;
+        var here = loads.Where(l => shown.Contains(l.Rack)).ToList();
         PaperTable.Write(paper.Markup, feeds with { Rows = () => feeds.Rows().Where((_, i) => shown.Contains(loads[i].Rack)) },
-            "their strips, in amperes", MostRows, (column, text) => column == "feed" ? paper.Site.To("why", "feed/" + text) : "");
+            "their strips, in amperes; a number opens what it is made of", MostRows, (column, _, row) =>
+                column is "feed" || column.StartsWith("phase-", StringComparison.Ordinal)
+                || column is "may-carry-A" or "unbalance-%" or "after-loss-A"
+                    ? paper.Site.To("why", "feed/" + here[row].Feed.Name) : "");
         return true;
     }
 
