@@ -61,7 +61,7 @@ public static class DeliverySet
             .. TraceSet.Of(designed),
             .. Lines(designed),
             .. designed.Sizing.Value is { } study
-                ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.QuickQuantities)
+                ? FabricDocuments.Drawings(designed.Plan, study, "drawings/", study.DrawnQuantities)
                 : [],
         ];
     }

@@ -37,16 +37,11 @@ public static class FabricWords
     public static string Uplinks(TierUplinks tier) =>
         $"{Numerals.Whole(tier.Uplinks)} x {tier.Rate} each to {Numerals.Whole(tier.Uppers)} above, {Ratio(tier.Achieved)}{Split(tier)}";
 
-    /// <summary>How to get what takes too long to be found for documents that nobody waits for; empty where nothing is left out.</summary>
-    public static string BreakEvensApart(FabricStudy study)
-    {
-        var left = Enum.GetValues<BreakEvenQuantity>().Except(study.QuickQuantities).ToList();
-        if (left.Count == 0) return "";
-        var what = study.QuickQuantities.IsEmpty
-            ? "what would change the answer"
-            : $"where {string.Join(" and ", left.Select(BreakEvenWords.Key))} would change the answer";
-        return what + " takes long to find for a fabric of this size: 'lanewright size' with --break-evens finds and draws it";
-    }
+    /// <summary>How to get what takes too long to be found for documents; empty where nothing is left out.</summary>
+    public static string BreakEvensApart(FabricStudy study) => study.DrawnQuantities.IsEmpty
+        ? "what would change the answer takes long to find for a fabric of this size: 'lanewright size' with --break-evens finds and "
+            + "draws it"
+        : "";
 
     /// <summary>What serves when lanes become one step faster, and what does not, with the reason; once for all options.</summary>
     public static IEnumerable<string> FasterLanes(ImmutableArray<FabricOption> options) => options

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Model.Catalogues;
@@ -97,6 +98,39 @@ public sealed class BreakEvenTests
         var drawn = left.Cost + ((right.Cost - left.Cost) * share);
         var now = new Sizing(context).Of(wanted).Options[0].PriceOverYears.Units;
         Assert.True(Math.Abs(drawn - now) <= now * 0.0005m, $"{drawn} is drawn where the answer costs {now}");
+    }
+
+    /// <summary>Source: compound growth in whole numbers of any size, the count after each year rounded up (derived).</summary>
+    [Theory]
+    [InlineData(96, 4, 3000)]
+    [InlineData(7, 3, 3000)]
+    [InlineData(256, 5, 4000)]
+    public void StepsOfGrowth_AreTheValuesThatAskForOtherHosts(int hosts, int years, int most)
+    {
+        var (_, wanted, _) = Asking.Value;
+        var asked = wanted with { Years = years, Hosts = [wanted.Hosts[0] with { Count = hosts }] };
+        var steps = GrowthSteps.Of(most, parts => BreakEvens.WithGrowth(asked, parts));
+        var byHand = Enumerable.Range(0, most + 1).Select(parts => (parts, Counts: Counts(hosts, years, parts)))
+            .GroupBy(p => p.Counts).Select(g => (g.First().parts, g.Last().parts)).ToList();
+        Assert.Equal(byHand, Enumerable.Range(0, steps.Count).Select(s => (steps.First(s), steps.Last(s))));
+        Assert.All(Enumerable.Range(0, most + 1), parts =>
+            Assert.InRange(parts, steps.First(steps.At(parts)), steps.Last(steps.At(parts))));
+    }
+
+    /// <summary>Exact arithmetic: hosts times (10000 + parts)^y over 10000^y, rounded up.</summary>
+    private static string Counts(int hosts, int years, int parts) => string.Join(' ', Enumerable.Range(0, years + 1).Select(y =>
+        (hosts * BigInteger.Pow(10_000 + parts, y) + BigInteger.Pow(10_000, y) - 1) / BigInteger.Pow(10_000, y)));
+
+    [Fact]
+    public void Growth_IsProvenOverItsWholeRange()
+    {
+        var (context, wanted, _) = Asking.Value;
+        var few = wanted with { Years = 4, Hosts = [wanted.Hosts[0] with { Count = 32 }] };
+        var growth = BreakEvens.Of(BreakEvenQuantity.Growth, few, context, (_, _) => { });
+        Assert.True(growth.IsWholeRangeProven);
+        Assert.True(growth.Stretches.Length > 1, "a growth that changes nothing proves nothing");
+        Assert.Equal((0m, 40m), (growth.Stretches[0].From, growth.Stretches[^1].To));
+        foreach (var (below, above) in growth.Stretches.Zip(growth.Stretches.Skip(1))) Assert.Equal(below.To + 0.01m, above.From);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ internal sealed class ReportSizing(MarkupWriter markup, Plan plan, FabricStudy s
                     + "'lanewright size' of this plan tells it.");
             return;
         }
-        foreach (var breakEven in study.BreakEvensOf(study.QuickQuantities).Where(b => b.Stretches.Any(s => s.Shape is not null)))
+        foreach (var breakEven in study.BreakEvensOf(study.DrawnQuantities).Where(b => b.Stretches.Any(s => s.Shape is not null)))
             Figure(() => BreakEvenChart.Write(markup, plan, breakEven, isFile: false));
         if (FabricWords.BreakEvensApart(study) is { Length: > 0 } apart)
             markup.Element("p", char.ToUpperInvariant(apart[0]) + apart[1..] + ".");

@@ -135,10 +135,13 @@ public sealed class BreakEvens
     private BreakEven Growth()
     {
         var now = (int)Math.Round(wanted.Growth.Value * GrowthParts);
-        var axis = new StepAxis(0, now, Math.Max(2 * now, LeastGrowthLooked), parts => WithGrowth(wanted, parts));
+        var steps = GrowthSteps.Of(Math.Max(2 * now, LeastGrowthLooked), parts => WithGrowth(wanted, parts));
+        var axis = new StepAxis(0, steps.At(now), steps.Count - 1, step => WithGrowth(wanted, steps.First(step)));
         return Solved(BreakEvenQuantity.Growth, (decimal)wanted.Growth.Percent, axis,
-            (parts, _) => decimal.Round((decimal)Share.From((double)parts / GrowthParts).Percent, 2));
+            (step, _) => Percent(steps.First(step)), (step, _) => Percent(steps.Last(step)));
     }
+
+    private static decimal Percent(int parts) => decimal.Round((decimal)Share.From((double)parts / GrowthParts).Percent, 2);
 
     private BreakEven Hosts()
     {
@@ -168,10 +171,18 @@ public sealed class BreakEvens
         return exact <= asked && asked - exact < 1m / RatioParts ? exact : asked;
     }
 
-    private BreakEven Solved(BreakEvenQuantity quantity, decimal now, StepAxis axis, Func<int, Winner?, decimal> value)
+    /// <summary>Stretches of a quantity that goes in steps.</summary>
+    /// <param name="quantity">The quantity.</param>
+    /// <param name="now">What it is now.</param>
+    /// <param name="axis">Its steps.</param>
+    /// <param name="value">What a step is told as.</param>
+    /// <param name="last">What a step that stands for several values ends with; null where each stands for one.</param>
+    private BreakEven Solved(
+        BreakEvenQuantity quantity, decimal now, StepAxis axis, Func<int, Winner?, decimal> value, Func<int, Winner?, decimal>? last = null)
     {
         var stretches = StepProof.Of(sizing, axis, answers => step?.Invoke(quantity, answers), out var prices);
-        decimal At(int step) => value(step, prices.GetValueOrDefault(step));
+        decimal First(int step) => value(step, prices.GetValueOrDefault(step));
+        decimal Last(int step) => (last ?? value)(step, prices.GetValueOrDefault(step));
         Money Cost(int step) => prices.TryGetValue(step, out var winner) ? winner.Cost : Money.Zero;
         return new BreakEven(quantity, now,
         [
@@ -179,11 +190,16 @@ public sealed class BreakEvens
             {
                 var inside = prices.Where(p => p.Key >= s.From && p.Key <= s.To).Select(p => p.Key).ToList();
                 // A part that was proven as a whole may end at a value that was not asked; its price is that of the nearest one.
-                var (first, last) = inside.Count > 0 ? (inside[0], inside[^1]) : (Nearest(prices, s.From), Nearest(prices, s.To));
-                return new BreakEvenStretch(At(s.From), At(s.To), s.Winner.Shape, s.Winner.Name, Cost(first), Cost(last))
+                var (lowest, highest) = inside.Count > 0 ? (inside[0], inside[^1]) : (Nearest(prices, s.From), Nearest(prices, s.To));
+                var (from, to) = (First(s.From), Last(s.To));
+                return new BreakEvenStretch(from, to, s.Winner.Shape, s.Winner.Name, Cost(lowest), Cost(highest))
                 {
                     IsProven = s.IsProven,
-                    Between = [.. inside.Where(v => v > s.From && v < s.To).Select(v => (At(v), Cost(v)))],
+                    Between =
+                    [
+                        .. inside.SelectMany(v => new[] { (At: First(v), Cost(v)), (At: Last(v), Cost(v)) }).Distinct()
+                            .Where(p => p.At > from && p.At < to),
+                    ],
                 };
             }),
         ])

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Pathways;
+using Lanewright.Engineering.Power;
 using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
@@ -60,7 +61,8 @@ internal sealed class FabricHall
     public ImmutableArray<int> FirstRack { get; private init; } = [];
 
     /// <summary>The hall for a demand, or null with what is in the way.</summary>
-    public static FabricHall? Of(WantedFabric wanted, ImmutableArray<HostBuild> hosts, FinderContext context, out string fault)
+    public static FabricHall? Of(
+        WantedFabric wanted, ImmutableArray<HostBuild> hosts, FinderContext context, PhaseDealer dealer, out string fault)
     {
         fault = "";
         var first = ImmutableArray.CreateBuilder<int>();
@@ -79,7 +81,7 @@ internal sealed class FabricHall
             fault = "the racks named stand in several halls; name racks of one";
             return null;
         }
-        var limits = HallLimits.Of(wanted.Site, [.. wanted.HostRacks, .. wanted.SpineRacks], context);
+        var limits = HallLimits.Of(wanted.Site, [.. wanted.HostRacks, .. wanted.SpineRacks], context, dealer);
         var filling = RackFilling.Of(wanted, hosts, limits);
         if (filling.Fault.Length > 0)
         {

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Model.Wanted;
@@ -10,12 +11,11 @@ public sealed class FabricStudy
     private const long MostQuick = 6_000;
     private const long MostGlanced = 4_000;
 
-    /// <summary>Prices and the ratio take some dozen questions each, most of which nothing dearer has to be looked into for.</summary>
-    private const long MostQuickPrices = 40_000;
+    /// <summary>Most questions asked for a break-even look into few of so many, as nothing dearer than a neighbour's answer has to
+    /// be.</summary>
+    private const long MostDrawn = 40_000;
 
-    private static readonly ImmutableArray<BreakEvenQuantity> Sooner =
-        [BreakEvenQuantity.ModulePrice, BreakEvenQuantity.EnergyPrice, BreakEvenQuantity.Oversubscription];
-
+    private readonly Lock telling = new();
     private readonly ImmutableArray<Lazy<BreakEven>> breakEvens;
     private readonly Lazy<(ImmutableArray<ImmutableArray<Wish>> All, bool AreProven)> conflicts;
     private readonly Lazy<(ImmutableArray<Relaxation> All, bool AreProven)> relaxations;
@@ -55,15 +55,13 @@ public sealed class FabricStudy
     /// <summary>The options, and the shapes that have none.</summary>
     public SizingAnswer Answer { get; }
 
-    /// <summary>Whether what would change the answer is found in some seconds: a search of so many steps is repeated some dozens of times.
-    /// Documents that nobody waits for leave it out otherwise.</summary>
+    /// <summary>Whether what would change the answer is found while somebody waits: a search of so many steps is repeated some dozens of
+    /// times.</summary>
     public bool IsQuick => Answer.Looked <= MostQuick;
 
-    /// <summary>The quantities of which it is found in some seconds what they would change: all, prices and the ratio, or none.</summary>
-    public ImmutableArray<BreakEvenQuantity> QuickQuantities =>
-        Answer.Options.IsEmpty || Answer.Looked > MostQuickPrices ? []
-        : IsQuick ? [.. Enum.GetValues<BreakEvenQuantity>()]
-        : Sooner;
+    /// <summary>The quantities of which documents draw what they would change: all, or none where that takes long.</summary>
+    public ImmutableArray<BreakEvenQuantity> DrawnQuantities =>
+        Answer.Options.IsEmpty || Answer.Looked > MostDrawn ? [] : [.. Enum.GetValues<BreakEvenQuantity>()];
 
     /// <summary>Where nothing fits: every minimal set of wishes that cannot be had together.</summary>
     public ImmutableArray<ImmutableArray<Wish>> Conflicts => conflicts.Value.All;
@@ -84,7 +82,8 @@ public sealed class FabricStudy
     /// <summary>The same for some quantities, looked for side by side: no one needs what another found.</summary>
     public ImmutableArray<BreakEven> BreakEvensOf(ImmutableArray<BreakEvenQuantity> quantities)
     {
-        Parallel.ForEach(quantities, q => BreakEvenOf(q));
+        // One by one, so that a long one does not wait behind another.
+        Parallel.ForEach(Partitioner.Create(quantities, EnumerablePartitionerOptions.NoBuffering), q => BreakEvenOf(q));
         return [.. quantities.Select(BreakEvenOf)];
     }
 
@@ -94,8 +93,11 @@ public sealed class FabricStudy
     /// <summary>The same, told of each quantity and how many questions about it have been answered.</summary>
     public ImmutableArray<BreakEven> WorkOut(Action<BreakEvenQuantity, int> step)
     {
-        told = step;
-        return BreakEvens;
+        told = (quantity, answers) =>
+        {
+            lock (telling) step(quantity, answers);
+        };
+        return BreakEvensOf([.. Enum.GetValues<BreakEvenQuantity>().Take(breakEvens.Length)]);
     }
 
     /// <summary>A short look at whether anything can be had: what rules out each shape where nothing can. Null where something can, and

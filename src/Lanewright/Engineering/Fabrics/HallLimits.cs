@@ -14,15 +14,16 @@ namespace Lanewright.Engineering.Fabrics;
 internal sealed class HallLimits
 {
     private readonly FinderContext context;
-    private readonly PhaseDealer dealer = new();
+    private readonly PhaseDealer dealer;
     private readonly Dictionary<int, ImmutableArray<StandingDevice>> standing;
     private readonly Dictionary<int, ImmutableArray<PowerFeed>> feedsOf;
     private readonly Dictionary<(int Rack, int Hosts, int HostKind, SwitchBuild Build, int Switches), string> stacks = [];
 
-    private HallLimits(WantedSite site, FinderContext context)
+    private HallLimits(WantedSite site, FinderContext context, PhaseDealer dealer)
     {
         Site = site;
         this.context = context;
+        this.dealer = dealer;
         standing = site.Standing.GroupBy(d => d.Rack.Index).ToDictionary(g => g.Key, g => g.ToImmutableArray());
         feedsOf = site.Feeds.SelectMany(f => f.Racks, (feed, rack) => (feed, rack)).GroupBy(f => f.rack)
             .ToDictionary(g => g.Key, g => g.Select(f => f.feed).ToImmutableArray());
@@ -32,8 +33,12 @@ internal sealed class HallLimits
     public WantedSite Site { get; }
 
     /// <summary>The limits of some racks; null where nothing is said of them.</summary>
-    public static HallLimits? Of(WantedSite? site, ImmutableArray<Rack> racks, FinderContext context) =>
-        site is not null && site.Binds(racks) ? new HallLimits(site, context) : null;
+    /// <param name="site">What the plan says of the place; null where there is none.</param>
+    /// <param name="racks">The racks.</param>
+    /// <param name="context">Limits, catalogue and policy.</param>
+    /// <param name="dealer">Knows racks alike that were dealt for earlier questions.</param>
+    public static HallLimits? Of(WantedSite? site, ImmutableArray<Rack> racks, FinderContext context, PhaseDealer dealer) =>
+        site is not null && site.Binds(racks) ? new HallLimits(site, context, dealer) : null;
 
     /// <summary>Lowest units of devices so high from the floor of a rack up, around what stands there.</summary>
     public IEnumerable<int> UnitsUp(Rack rack, int units)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
+using Lanewright.Engineering.Power;
 using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
@@ -15,6 +16,7 @@ public sealed class Sizing
     private readonly StateCounter counter;
     private readonly SwitchSpace space;
     private readonly NextLanes lanes;
+    private readonly PhaseDealer dealer = new();
 
     private readonly SizingEffort effort;
 
@@ -156,7 +158,7 @@ public sealed class Sizing
             if (HostBuild.Of(demand, context, units, out fault) is not { } host) return null;
             hosts.Add(host);
         }
-        if (FabricHall.Of(wanted, hosts.ToImmutable(), context, out fault) is not { } hall) return null;
+        if (FabricHall.Of(wanted, hosts.ToImmutable(), context, dealer, out fault) is not { } hall) return null;
         var all = new FabricDemand(wanted, hosts.ToImmutable(), hall, new FreeItems(wanted.Reuse));
         // Without any switch: what hosts alone give off.
         fault = all.RoomFault(default);

@@ -36,13 +36,4 @@ internal sealed record StepAxis(int Low, int Now, int High, Func<int, WantedFabr
 
     /// <summary>The harder of two values.</summary>
     public int Harder(int low, int high) => IsHarderUpward ? high : low;
-
-    /// <summary>Whether two values ask for the same fabric.</summary>
-    public bool IsSame(int low, int high)
-    {
-        if (KeepsHosts) return false;
-        var (one, other) = (Ask(low), Ask(high));
-        return one.Hosts.Length == other.Hosts.Length && Enumerable.Range(0, one.Hosts.Length).All(k => Enumerable.Range(0, one.Years + 1)
-            .All(y => HostBuild.CountIn(one.Hosts[k], y, one.Growth) == HostBuild.CountIn(other.Hosts[k], y, other.Growth)));
-    }
 }

@@ -94,7 +94,6 @@ internal sealed class StepProof
     private bool IsProven(int low, int high)
     {
         var (from, to) = (known[low], known[high]);
-        if (axis.IsSame(low, high)) return true;
         if (axis.IsUneven) return false;
         // What cannot be had at the easy end cannot be had at any harder one.
         if (from.Option is null) return known[axis.Easier(low, high)].IsNothing;
