@@ -6,7 +6,6 @@ using Lanewright.Engineering.Space;
 using Lanewright.Findings;
 using Lanewright.Model.Binding;
 using Lanewright.Model.Catalogues;
-using Lanewright.Model.Places;
 using Lanewright.Notation;
 using Lanewright.Quantities;
 using Lanewright.Standards;
@@ -114,33 +113,12 @@ public sealed class BuildingCaseTests
     private static double ManualsArea(int cables, double diameter, double fill) =>
         AreaFor(cables, diameter, fill) * 0.785 / (Math.PI / 4);
 
-    /// <summary>The area of the tray in which the fill of so many cables is just what is wanted.</summary>
-    private static double AreaFor(int cables, double diameter, double fill)
-    {
-        var (low, high) = (1.0, 1e7);
-        for (var i = 0; i < 80; i++)
-        {
-            var middle = (low + high) / 2;
-            if (Fill(middle, 1, diameter, cables) > fill) low = middle;
-            else high = middle;
-        }
-        return high;
-    }
+    private static double AreaFor(int cables, double diameter, double fill) => Tray(1, 1, diameter, cables).WantedFor(fill);
 
-    private static int Fitting(double width, double depth, double diameter, double fill)
-    {
-        var cables = 0;
-        while (Fill(width, depth, diameter, cables + 1) <= fill + 1e-12) cables++;
-        return cables;
-    }
+    private static int Fitting(double width, double depth, double diameter, double fill) => Tray(width, depth, diameter, 1).CablesAt(fill);
 
-    private static double Fill(double width, double depth, double diameter, int cables)
-    {
-        var tray = new Pathway(
-            new Hall(0, "site", "hall", Length.FromMetres(2.6), default, default, default), "tray", default, default, Length.FromMetres(1),
-            default, Length.FromMillimetres(width), Length.FromMillimetres(depth), false, default);
-        return cables * SegmentFill.Round(Length.FromMillimetres(diameter)) / SegmentFill.AreaOf(tray);
-    }
+    private static CableRoom Tray(double width, double depth, double diameter, int cables) => new(
+        Length.FromMillimetres(width), Length.FromMillimetres(depth), Length.FromMillimetres(diameter), cables, Limits);
 
     private static CordModel Cord(double diameter) =>
         CatalogueBinder.Shipped.Find<CordModel>("cord-os2-mpo12")! with { Diameter = Length.FromMillimetres(diameter) };

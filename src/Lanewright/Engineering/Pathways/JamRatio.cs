@@ -6,7 +6,8 @@ namespace Lanewright.Engineering.Pathways;
 /// <summary>Whether three cables in a duct may wedge side by side.</summary>
 public static class JamRatio
 {
-    private const int Cables = 3;
+    /// <summary>Cables that may wedge.</summary>
+    internal const int Cables = 3;
 
     /// <summary>Inside diameter of a duct over that of its cables, taken as alike; null where it does not hold three of known
     /// diameter.</summary>

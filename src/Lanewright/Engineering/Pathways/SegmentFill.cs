@@ -44,7 +44,11 @@ public sealed record SegmentFill(WayNet Net, int Segment, int Cables, double Squ
     public Known<double> Most(StandardsLibrary standards) => MostOf(Pathway, Cables, standards);
 
     /// <summary>The most that may be taken of a pathway with so many cables.</summary>
-    public static Known<double> MostOf(Pathway pathway, int cables, StandardsLibrary standards) => !pathway.IsDuct
+    public static Known<double> MostOf(Pathway pathway, int cables, StandardsLibrary standards) =>
+        MostOf(pathway.IsDuct, cables, standards);
+
+    /// <summary>The most that may be taken of a duct or a tray with so many cables.</summary>
+    public static Known<double> MostOf(bool isDuct, int cables, StandardsLibrary standards) => !isDuct
         ? standards.Facility("tray", "most-fill")
         : cables switch
         {
