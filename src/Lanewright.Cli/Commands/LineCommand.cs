@@ -231,7 +231,9 @@ internal sealed class LineCommand
     {
         const string wanted = "a dispersion such as 17ps/nm/km";
         if (QuantityOptions.Read(parsed, dispersion, UnitText.DispersionRates, wanted) is not { } value) return null;
-        return Math.Abs(value) is > 0 and < 1000 ? DispersionRate.From(value) : throw new UsageFault($"{dispersion.Name}: write {wanted}");
+        return Math.Abs(value) is > 0 and < 1000
+            ? DispersionRate.From(value)
+            : throw new UsageFault($"{dispersion.Name} lies within 1000 ps/nm/km of 0, which no fibre has; write {wanted}");
     }
 
     private LineEquipment EquipmentOf(ParseResult parsed, StandardsLibrary standards)

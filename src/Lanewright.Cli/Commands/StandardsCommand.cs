@@ -26,7 +26,10 @@ internal sealed class StandardsCommand
     {
         Description = "only types a shipped module of this form factor runs",
     };
-    private readonly Option<string?> find = new("--find") { Description = "only subjects whose name or values hold this text" };
+    private readonly Option<string?> find = new("--find")
+    {
+        Description = "only subjects whose name, values or sources hold this text, such as G.694.1",
+    };
     private readonly Option<bool> json = CommonOptions.Json();
 
     /// <summary>The command.</summary>
@@ -75,7 +78,8 @@ internal sealed class StandardsCommand
                 Value(f.Sheet, "fibre", "medium", "kind"), Value(f.Sheet, "reach-os2", "reach-om4", "reach-om3", "reach"),
                 f.Sheet.Facts[0].Source.Document, Marks.Name(f.Sheet.Facts.Max(x => x.Source.Mark)),
             ]));
-        Screen.Line($"{found.Count} subjects; 'lanewright standards SUBJECT' shows one whole with its sources");
+        var subjects = found.Count == 1 ? "1 subject" : $"{found.Count} subjects";
+        Screen.Line($"{subjects}; 'lanewright standards SUBJECT' shows one whole with its sources");
     }
 
     private static string Signal(FactSheet sheet) =>

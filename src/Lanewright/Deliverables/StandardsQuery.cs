@@ -89,7 +89,8 @@ public sealed record StandardsQuery(StandardsLibrary Library, Catalogue Catalogu
     {
         if (Rate is { } rate && sheet.Rate("rate") != rate) return false;
         if (Find is { } text && !sheet.Subject.Contains(text, StringComparison.OrdinalIgnoreCase)
-            && !sheet.Facts.Any(f => f.Value.Contains(text, StringComparison.OrdinalIgnoreCase))) return false;
+            && !sheet.Facts.Any(f => f.Value.Contains(text, StringComparison.OrdinalIgnoreCase)
+                || f.Source.ToString().Contains(text, StringComparison.OrdinalIgnoreCase))) return false;
         if (FormFactor is { } formFactor && !RunsIn(sheet.Subject, formFactor)) return false;
         return Medium is null && Reach is null || ReachOf(sheet) is { } reach && (Reach is not { } least || reach >= least);
     }

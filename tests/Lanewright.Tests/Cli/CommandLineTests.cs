@@ -32,6 +32,16 @@ public sealed class CommandLineTests
     }
 
     [Theory]
+    [InlineData("G.694.1", "DWDM")]
+    [InlineData("clause 151", "400GBASE-FR4")]
+    [InlineData("NEC chapter 9", "duct")]
+    public void Standards_AreFoundByTheDocumentThatSetsThem(string document, string subject)
+    {
+        var found = JsonDocument.Parse(Program.Run($"standards --find \"{document}\" --json").Output).RootElement;
+        Assert.Contains(subject, found.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("check examples/kestrel-bay-mistakes")]
     [InlineData("link --type 400GBASE-DR4 --length 501m")]
     [InlineData("link --rate 400G --medium DAC --length 30m")]
