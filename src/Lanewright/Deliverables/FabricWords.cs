@@ -62,7 +62,8 @@ public static class FabricWords
     /// <summary>What holds for every option that is called the best: of which designs it is.</summary>
     public const string BoundHolds =
         "'no less than' holds for designs that stand where 'size' places them: leaves in the middle of the racks they serve, or near where "
-        + "those are full, upper tiers in the racks kept for them; with leaves filled most evenly, to the full or by whole racks";
+        + "those are full, upper tiers in the racks kept for them; where hosts are of several kinds, with leaves filled most evenly or by "
+        + "whole racks";
 
     /// <summary>What ports of one host that are in different rails or planes have of each other.</summary>
     public static string Meeting(FabricOption option) => option switch

@@ -100,6 +100,42 @@ public sealed class BreakEvenTests
         Assert.True(Math.Abs(drawn - now) <= now * 0.0005m, $"{drawn} is drawn where the answer costs {now}");
     }
 
+    /// <summary>Who may have less bandwidth may buy what has more: the least price never rises where the ratio gets looser. That no other
+    /// option wins between two answers rests on it.</summary>
+    [Theory]
+    [InlineData(96, 1)]
+    [InlineData(150, 0)]
+    [InlineData(256, 0)]
+    [InlineData(600, 0, FabricShape.ThreeTier)]
+    public void LooserRatio_CostsNoMore(int hosts, int survive, FabricShape shape = FabricShape.LeafSpine)
+    {
+        var (context, wanted, _) = Asking.Value;
+        var asked = wanted with { Hosts = [wanted.Hosts[0] with { Count = hosts }], Survive = survive, Shapes = [shape] };
+        var sizing = new Sizing(context);
+        var prices = Enumerable.Range(0, 60).Select(i => 1000 + (50 * i))
+            .Select(parts => (parts, sizing.Of(BreakEvens.WithRatio(asked, parts)).Options))
+            .Where(a => !a.Options.IsEmpty).Select(a => (a.parts, Price: a.Options[0].PriceOverYears.Units)).ToList();
+        Assert.True(prices.Select(p => p.Price).Distinct().Count() > 3, "a ratio that changes nothing proves nothing");
+        foreach (var (tight, loose) in prices.Zip(prices.Skip(1)))
+            Assert.True(loose.Price <= tight.Price, $"{tight} and {loose}");
+    }
+
+    /// <summary>Who needs fewer hosts may buy what holds more: the least price never falls where hosts are added.</summary>
+    [Theory]
+    [InlineData(60, 1)]
+    [InlineData(250, 0)]
+    public void MoreHosts_CostNoLess(int least, int survive)
+    {
+        var (context, wanted, _) = Asking.Value;
+        var sizing = new Sizing(context);
+        var asked = wanted with { Survive = survive };
+        var prices = Enumerable.Range(least, 40).Select(hosts => (hosts, sizing.Of(BreakEvens.WithHosts(asked, hosts)).Options))
+            .Where(a => !a.Options.IsEmpty).Select(a => (a.hosts, Price: a.Options[0].PriceOverYears.Units)).ToList();
+        Assert.True(prices.Count > 30, "too few answers to compare");
+        foreach (var (fewer, more) in prices.Zip(prices.Skip(1)))
+            Assert.True(fewer.Price <= more.Price, $"{fewer} and {more}");
+    }
+
     /// <summary>Source: compound growth in whole numbers of any size, the count after each year rounded up (derived).</summary>
     [Theory]
     [InlineData(96, 4, 3000)]

@@ -13,7 +13,7 @@ public sealed class FabricStudy
 
     /// <summary>Most questions asked for a break-even look into few of so many, as nothing dearer than a neighbour's answer has to
     /// be.</summary>
-    private const long MostDrawn = 40_000;
+    private const long MostDrawn = 100_000;
 
     private readonly Lock telling = new();
     private readonly ImmutableArray<Lazy<BreakEven>> breakEvens;

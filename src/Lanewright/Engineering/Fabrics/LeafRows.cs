@@ -1,12 +1,14 @@
 namespace Lanewright.Engineering.Fabrics;
 
-/// <summary>Lists the leaves of a kind of host under so many upper switches of a model. Of the fills that make the same number of leaves
-/// it keeps the most even, the fullest, and those that go evenly into racks.</summary>
+/// <summary>Lists the leaves of a kind of host under so many upper switches of a model. Where hosts are of one kind, leaves are filled to
+/// any number of them; of several kinds, most evenly or by whole racks, as each fill of one goes with each of the others. What ratio is
+/// asked for leaves none out: it would be missing where a looser one is asked, and the answer would cost more for less.</summary>
 internal sealed class LeafRows(SearchContext context, int kind, int planes, SwitchBuild upper, int uppers, Incumbent incumbent)
 {
     private readonly HostBuild host = context.Demand.Hosts[kind];
     private readonly SharedRoom upperRoom = SharedRoom.Of(upper, (long)planes * uppers);
     private readonly int final = context.Demand.Finals[kind];
+    private readonly bool isOneOfSeveral = context.Demand.Hosts.Length > 1;
 
     /// <summary>All leaves that cost less.</summary>
     /// <param name="limit">Hundredths they have to stay below.</param>
@@ -51,7 +53,7 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
         var inPlane = host.Demand.Ports / planes;
         // Whatever the fill, the uplinks of all leaves together carry no less.
         if ((long)((double)final / fullest * inPlane * Parallel(config, 1)) > most) return;
-        var (isFullest, place) = (true, context.PlaceAbove(config));
+        var place = context.PlaceAbove(config);
         var reach = context.Floor.Between(new LinkEnds(config.UpPorts, use));
         for (var hosts = fullest; hosts > 0; hosts--)
         {
@@ -60,11 +62,10 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
             var room = context.RoomOf(kind, config, hosts);
             if (leaves >= limit || !context.KeepsRoom(upperRoom, kind, room, incumbent)) return;
             var blocks = (final + hosts - 1) / hosts;
-            if (!isFullest && !IsWorthwhile(hosts, blocks)) continue;
+            if (isOneOfSeveral && !IsEvenOrByRacks(hosts, blocks)) continue;
             var parallel = Parallel(config, hosts);
             var upperLinks = (long)blocks * inPlane * parallel;
             if (upperLinks > most) continue;
-            isFullest = false;
             var links = upperLinks * planes * uppers;
             var linkYears = context.BlockYears(kind, hosts) * inPlane * parallel * planes * uppers;
             if (reach.From(context.FarthestPlace(kind, config, hosts)).IsEmpty) continue;
@@ -76,7 +77,7 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
         }
     }
 
-    private bool IsWorthwhile(int hosts, int blocks)
+    private bool IsEvenOrByRacks(int hosts, int blocks)
     {
         var perRack = host.Demand.PerRack;
         return hosts == 1 || (final + hosts - 2) / (hosts - 1) > blocks || hosts % perRack == 0 || perRack % hosts == 0;
