@@ -69,11 +69,12 @@ public sealed class Sizing
     /// <summary>The cheapest option of all shapes.</summary>
     /// <param name="wanted">What is asked.</param>
     /// <param name="first">The shape to begin with, as it has won nearby; the others need only be searched below its price.</param>
-    internal Winner Cheapest(WantedFabric wanted, FabricShape? first = null)
+    /// <param name="most">What it costs at most, as something that needs no less is had for that; null where nobody knows.</param>
+    internal Winner Cheapest(WantedFabric wanted, FabricShape? first = null, Money? most = null)
     {
         if (DemandOf(wanted, out _) is not { } demand) return Winner.Of(new SizingAnswer([], [], null));
         var search = new ShapeSearch(SearchOf(demand, effort));
-        var (cost, bound) = (double.PositiveInfinity, double.PositiveInfinity);
+        var (cost, bound) = (most is { } known ? (double)known.Hundredths : double.PositiveInfinity, double.PositiveInfinity);
         PricedDesign? best = null;
         foreach (var shape in Enum.GetValues<FabricShape>().OrderBy(s => s == first ? 0 : 1))
         {
@@ -86,6 +87,8 @@ public sealed class Sizing
             if (price > cost || (price == cost && best is not null && found.Design.Shape > best.Design.Shape)) continue;
             (best, cost) = (found, price);
         }
+        // What stands elsewhere may cost a little more in the places of this question.
+        if (best is null && most is not null) return Cheapest(wanted, first);
         Money? least = double.IsInfinity(bound) ? null : Money.FromHundredths((decimal)Math.Floor(bound));
         return Winner.Of(new SizingAnswer(
             best is null || least is null ? [] : [new OptionMaker(demand, best).Option(least.Value, lanes)], [], least));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -71,7 +72,16 @@ internal sealed class StepProof
         if (known.TryGetValue(value, out var winner)) return winner;
         step?.Invoke(++asked);
         var near = known.Count == 0 ? null : known.MinBy(k => Math.Abs((long)k.Key - value)).Value.Shape;
-        return known[value] = sizing.Cheapest(axis.Ask(value), near);
+        return known[value] = sizing.Cheapest(axis.Ask(value), near, MostAt(value));
+    }
+
+    /// <summary>What the nearest harder value costs: what does for it does here. Null where none is known, and where no value bounds
+    /// another.</summary>
+    private Money? MostAt(int value)
+    {
+        if (axis.IsUneven) return null;
+        var harder = known.Where(k => k.Key != value && axis.Harder(k.Key, value) == k.Key && k.Value.Option is not null).ToList();
+        return harder.Count == 0 ? null : harder.MinBy(k => Math.Abs((long)k.Key - value)).Value.Cost;
     }
 
     private void Settle(int low, int high)
