@@ -23,7 +23,7 @@ internal sealed class PlanDesk : IAsyncDisposable
     private readonly Edits edits;
     private readonly Dictionary<string, OpenFile> open = new(StringComparer.Ordinal);
     private readonly CancellationTokenSource closing = new();
-    private readonly SemaphoreSlim work = new(1);
+    private readonly Bell bell = new();
     private readonly Task judging;
     private readonly Task watching;
     private readonly Practice? practice;
@@ -81,14 +81,14 @@ internal sealed class PlanDesk : IAsyncDisposable
             saved?.By.BreakOff();
             saved = null;
         }
-        work.Release();
+        bell.Ring();
     }
 
     /// <summary>A person wants broken off work after all.</summary>
     public void Resume(string place)
     {
         Works.Resume(place);
-        if (place == JudgingPlace) work.Release();
+        if (place == JudgingPlace) bell.Ring();
         Tick();
     }
 
@@ -147,9 +147,10 @@ internal sealed class PlanDesk : IAsyncDisposable
             newest.BreakOff();
             saved?.By.BreakOff();
         }
-        Want();
+        bell.Close();
+        practice?.BreakOff();
         Tick();
-        // A request that is still under way may yet release the work, so that only what nobody else holds is disposed of.
+        // A request that is still under way may yet ring the bell, so that only what nobody else holds is disposed of.
         await Task.WhenAll(judging, watching).ConfigureAwait(false);
     }
 
@@ -223,10 +224,9 @@ internal sealed class PlanDesk : IAsyncDisposable
     {
         while (true)
         {
-            if (!await IsWanted().ConfigureAwait(false)) continue;
-            if (closing.IsCancellationRequested) return;
             // Several changes that waited are judged together.
-            while (await work.WaitAsync(0).ConfigureAwait(false)) { }
+            if (!await IsWanted().ConfigureAwait(false)) continue;
+            if (bell.IsClosed) return;
             JudgeOnce();
             Tick();
         }
@@ -239,17 +239,17 @@ internal sealed class PlanDesk : IAsyncDisposable
     private async Task<bool> IsWanted()
     {
         var rest = practice is { IsLeft: true } && Current is { Fault.Length: 0 } ? Practice.Pause : Timeout.InfiniteTimeSpan;
-        if (await work.WaitAsync(rest).ConfigureAwait(false)) return true;
+        if (await bell.Heard(rest).ConfigureAwait(false)) return true;
         Dictionary<string, string> texts;
         lock (gate) texts = open.Values.ToDictionary(f => f.Name, f => f.Text, StringComparer.Ordinal);
-        practice?.Round(folder, texts, First, earlier, () => work.CurrentCount > 0);
+        practice?.Round(folder, texts, First, earlier, () => bell.IsRinging);
         return false;
     }
 
     /// <summary>Has the newest texts judged.</summary>
     private void Want()
     {
-        work.Release();
+        bell.Ring();
         practice?.BreakOff();
     }
 
@@ -282,7 +282,7 @@ internal sealed class PlanDesk : IAsyncDisposable
         {
             lock (gate)
             {
-                if (TakeIn(files)) work.Release();
+                if (TakeIn(files)) bell.Ring();
                 var known = Current ?? new Snapshot(new JudgedPlan { Findings = [] }, new(SavedPlan), files.Asked);
                 Current = known.Failed(fault.Message);
             }
@@ -303,7 +303,7 @@ internal sealed class PlanDesk : IAsyncDisposable
     {
         lock (gate)
         {
-            if (TakeIn(files)) work.Release();
+            if (TakeIn(files)) bell.Ring();
             // Sheets of the result before are no longer wanted, unless it is the one that others are held against.
             if (!ReferenceEquals(saved?.By, newest)) newest.BreakOff();
             newest = by;

@@ -33,6 +33,7 @@ internal static class OptionsSheet
         paper.Figure(() => OptionSheet.Write(paper.Markup, designed.Plan, study, isFile: false));
         Bills(paper, designed.Plan, study);
         OptionYears.Write(paper, designed.Plan, study);
+        OptionSums.Write(paper, designed.Plan, study);
         paper.Markup.Element("h2", "Why the others lost");
         foreach (var lost in study.Answer.Lost) paper.Markup.Element("p", $"{FabricShapes.Title(lost.Shape)}: {lost.Reason}.");
         foreach (var note in new[] { FabricWords.BoundHolds, FabricWords.EnergyCounted })
@@ -88,20 +89,21 @@ internal static class OptionsSheet
         Money("of it modules", o => o.CostOverYears.Modules, OptionYears.Anchor);
         Money("of it cables and small parts", o => o.CostOverYears.Cables + o.CostOverYears.SmallParts, OptionYears.Anchor);
         Money("of it energy", o => o.CostOverYears.Energy, OptionYears.Anchor);
-        Money("no design alike costs less than", o => o.LowerBound, _ => "");
-        Plain("gap to that", o => o.Gap.ToString());
-        Plain("W, usual", o => Numerals.Grouped((decimal)o.Watts.Value));
-        Plain("rack units", o => Numerals.Grouped(o.RackUnits));
+        Money("no design alike costs less than", o => o.LowerBound, OptionSums.Gap);
+        Linked("gap to that", o => o.Gap.ToString(), OptionSums.Gap);
+        Linked("W, usual", o => Numerals.Grouped((decimal)o.Watts.Value), OptionSums.Watts);
+        Linked("rack units", o => Numerals.Grouped(o.RackUnits), OptionSums.Units);
         Counted("modules", o => Numerals.Grouped(o.Modules));
         Counted("cables", o => Numerals.Grouped(o.Cables));
-        Plain("room for hosts beyond the start", o => Numerals.Grouped(o.GrowthLeft));
+        Linked("room for hosts beyond the start", o => Numerals.Grouped(o.GrowthLeft), OptionSums.Room);
         Plain("switches", o => string.Join("; ", o.Switches.Select(FabricWords.Switches)));
         table.Close();
         paper.Markup.Close();
         return;
 
-        void Counted(string name, Func<FabricOption, string> words) => table.Row(
-            [name, .. options.Select((o, i) => new Entry(words(o), "#bill-" + Numerals.Whole(i + 1)))]);
+        void Counted(string name, Func<FabricOption, string> words) => Linked(name, words, i => "#bill-" + Numerals.Whole(i + 1));
+        void Linked(string name, Func<FabricOption, string> words, Func<int, string> address) => table.Row(
+            [name, .. options.Select((o, i) => new Entry(words(o), address(i)))]);
         void Plain(string name, Func<FabricOption, string> words) => table.Row([name, .. options.Select(o => (Entry)words(o))]);
         void Money(string name, Func<FabricOption, Money> amount, Func<int, string> address)
         {

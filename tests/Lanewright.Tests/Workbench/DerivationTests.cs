@@ -95,6 +95,36 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
             Number(told), 2e-6);
     }
 
+    /// <summary>Watts, units, room and gap of an option lead to sums that come to them, row by row.</summary>
+    [Fact]
+    public async Task FiguresOfAnOption_OpenWhatTheyAreTheSumOf()
+    {
+        var (_, page) = await demo.Get("options");
+        var side = Rows(page, "").ToList();
+        for (var i = 1; i <= 3; i++)
+        {
+            var watts = Table($"watts-{i}");
+            Assert.Equal(Told("W, usual"), Number(watts[^1][3]));
+            Assert.Equal(Number(watts[^1][3]), watts.SkipLast(1).Sum(r => Number(r[1]) * Number(r[2])), 0.5);
+            var units = Table($"units-{i}");
+            Assert.Equal(Told("rack units"), Number(units[^1][3]));
+            Assert.Equal(Number(units[^1][3]), units.SkipLast(1).Sum(r => Number(r[1]) * Number(r[2])));
+            Assert.Equal(Number(units[^1][4]), units.SkipLast(1).Sum(r => Number(r[4])));
+            var room = Table($"room-{i}");
+            var (ports, each) = (Number(room[0][1]), Number(room[1][1]));
+            var hosts = room.Where(r => r[0] == "hosts of each").Select(r => Number(r[1])).FirstOrDefault(1);
+            Assert.Equal(Told("room for hosts beyond the start"), (Math.Floor(ports / each) * hosts) - Number(room[^2][1]));
+            Assert.Equal(Told("room for hosts beyond the start"), Number(room[^1][1]));
+            var gap = Table($"gap-{i}");
+            Assert.Equal(Number(gap[2][1]), Number(gap[0][1]) - Number(gap[1][1]), 0.005);
+
+            double Told(string name) => Number(side.First(r => r[0] == name)[i]);
+        }
+
+        List<string[]> Table(string id) =>
+            [.. All(All(PageOf(page), "div").Single(d => d.Attribute("id")?.Value == id), "tbody").SelectMany(Cells)];
+    }
+
     /// <summary>How full a stretch is opens that stretch.</summary>
     [Fact]
     public async Task FillOfATray_OpensWhatFillsIt()

@@ -85,7 +85,13 @@ public sealed record FabricOption
 
     /// <summary>Hosts that can be added to those of the start, of the most numerous kind, before the tier above the leaves is
     /// full.</summary>
-    public required int GrowthLeft { get; init; }
+    public int GrowthLeft => Room.Left;
+
+    /// <summary>What that is worked out from.</summary>
+    public required GrowthRoom Room { get; init; }
+
+    /// <summary>What the watts are the sum of.</summary>
+    public required ImmutableArray<FabricDraw> Draws { get; init; }
 
     /// <summary>The years, from the start to the end of the last.</summary>
     public required ImmutableArray<FabricYear> Years { get; init; }

@@ -43,7 +43,8 @@ internal sealed class OptionMaker(FabricDemand demand, PricedDesign priced)
             ModulesByModel = modules,
             CablesByModel = cables,
             SmallParts = bill.Parts<SundryModel>(),
-            GrowthLeft = new PortBook(demand, design).GrowthLeft(),
+            Room = new PortBook(demand, design).Room(),
+            Draws = Draws(),
             Years = priced.Years,
             NextLaneRate = lanes.Of(priced.Start.Tallies.SelectMany(t => t.Lines)),
             Needs = Needs(demand.Wanted),
@@ -108,6 +109,32 @@ internal sealed class OptionMaker(FabricDemand demand, PricedDesign priced)
                 })
                 .OrderBy(s => s.Role),
         ];
+    }
+
+    /// <summary>What draws power at the start: switches with their cards, then what sits in cages, hosts' included.</summary>
+    private ImmutableArray<FabricDraw> Draws()
+    {
+        var boxes = layout.Groups.Where(g => g.Role != SwitchRole.Host).SelectMany(g => g.Cards
+            .Select(c => new FabricDraw(c.Name, g.Places.Length, c.Typical))
+            .Prepend(new FabricDraw(g.Model.Name, g.Places.Length, g.Model.Typical)));
+        var inCages = priced.Start.Tallies.SelectMany(t => t.Lines).SelectMany(InCages);
+        return
+        [
+            .. boxes.Concat(inCages).GroupBy(d => (d.What, d.Each))
+                .Select(g => new FabricDraw(g.Key.What, g.Sum(d => d.Count), g.Key.Each)).Where(d => d.Count > 0 && d.Each.Value > 0),
+        ];
+    }
+
+    private static IEnumerable<FabricDraw> InCages(TallyLine line)
+    {
+        if (line.Solution.Cable is AssemblyModel cable)
+        {
+            // A fan-out has its near end in the cage that is split.
+            yield return new FabricDraw(cable.Name + ", near end", line.Cables, cable.NearPower);
+            yield return new FabricDraw(cable.Name + ", far end", line.FromCages + line.ToCages - line.Cables, cable.FarPower);
+        }
+        if (line.Solution.FromModule is { } from) yield return new FabricDraw(from.Name, line.FromCages, from.Power);
+        if (line.Solution.ToModule is { } to) yield return new FabricDraw(to.Name, line.ToCages, to.Power);
     }
 
     /// <summary>The kind of host a group of leaves serves; 0 for all others.</summary>

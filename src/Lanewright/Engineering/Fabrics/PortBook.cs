@@ -24,9 +24,8 @@ internal sealed class PortBook(FabricDemand demand, FabricDesign design)
             yield return taking.Take(use, int.MaxValue).Length * use.Mode.Ways;
     }
 
-    /// <summary>Hosts that can be added to those of the start, of the most numerous kind, before the tier above the leaves is
-    /// full.</summary>
-    public int GrowthLeft()
+    /// <summary>How many hosts of the most numerous kind find room before the tier above the leaves is full.</summary>
+    public GrowthRoom Room()
     {
         var starts = demand.CountsIn(0);
         var kind = Enumerable.Range(0, starts.Length).MaxBy(k => starts[k]);
@@ -34,14 +33,14 @@ internal sealed class PortBook(FabricDemand demand, FabricDesign design)
         var inPlane = demand.Hosts[kind].Demand.Ports / design.Planes;
         if (design is { Upper: { } upper, Core: { } core })
         {
-            var pods = new PodPlan(demand, design);
-            var most = PortTaking.Most(core.Build.Layout, core.Down[0]) / upper.Parallel;
-            var own = leaf.PodsFor(demand.Finals[kind]);
-            return ((own + most - pods.Count) * leaf.BlocksPerPod * leaf.HostsPerLeaf) - starts[kind];
+            // Pods of other kinds take ports of the core as well.
+            var others = leaf.PodsFor(demand.Finals[kind]) - new PodPlan(demand, design).Count;
+            return new GrowthRoom("pods", PortTaking.Most(core.Build.Layout, core.Down[0]), upper.Parallel, others,
+                leaf.BlocksPerPod * leaf.HostsPerLeaf, starts[kind]);
         }
-        if (design.Upper is not null)
-            return (PortsFor(SwitchRole.Spine, kind) / (inPlane * leaf.Parallel) * leaf.HostsPerLeaf) - starts[kind];
-        return (PortsFor(SwitchRole.Box, kind) / inPlane) - starts[kind];
+        return design.Upper is not null
+            ? new GrowthRoom("leaves", PortsFor(SwitchRole.Spine, kind), inPlane * leaf.Parallel, 0, leaf.HostsPerLeaf, starts[kind])
+            : new GrowthRoom("hosts", PortsFor(SwitchRole.Box, kind), inPlane, 0, 1, starts[kind]);
     }
 
     private int PortsFor(SwitchRole role, int kind)
