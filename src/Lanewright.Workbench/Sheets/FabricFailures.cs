@@ -17,6 +17,7 @@ internal sealed class FabricFailures
     private readonly DemandStudy study;
     private readonly string address;
     private readonly Lazy<Dictionary<string, Outage>> known;
+    private readonly Lazy<ImmutableArray<string>> names;
     private readonly ImmutableArray<string> named;
     private readonly Lazy<DamagedNetwork?> damage;
     private readonly Lazy<ILookup<int, int>> planLinks;
@@ -30,6 +31,7 @@ internal sealed class FabricFailures
         (this.study, this.address) = (study, address);
         this.named = [.. named.OfType<string>().Distinct(StringComparer.Ordinal).Take(Most)];
         known = new(Known);
+        names = new(Names);
         planLinks = new(() => PlanLinks().ToLookup(study.Fabric.Map.LinkOf));
         damage = new(() => DamagedNetwork.Of(study, Together()));
     }
@@ -59,8 +61,9 @@ internal sealed class FabricFailures
     public string With(string name) =>
         Address(named.Contains(name) ? named.Remove(name) : named.Length < Most ? named.Add(name) : named);
 
-    /// <summary>How a failing unit is named; a link is named by its number among links.</summary>
-    public static string NameOf(FailureUnit unit) => unit.Kind == FailureKind.Switch ? unit.Name : LoadWords.Failure(unit);
+    /// <summary>How one of all that may fail is named in an address.</summary>
+    /// <param name="unit">Its number.</param>
+    public string NameOf(int unit) => names.Value[unit];
 
     private Outage Together() => Down.Aggregate(Outage.None, (all, name) => all.With(known.Value[name]));
 
@@ -96,13 +99,24 @@ internal sealed class FabricFailures
             foreach (var host in map.Devices(node))
                 all.TryAdd(map.Plan.Devices.Name(host), new Outage([], [], [new MemberOutage(node, map.MemberOf(host), 1)]));
         }
-        var links = PlanLinks().GetEnumerator();
-        foreach (var unit in study.Fabric.Failures)
-        {
-            // Units that are links come in the order of the plan's links.
-            if (unit.Kind != FailureKind.Link) all.TryAdd(NameOf(unit), unit.Outage);
-            else if (links.MoveNext()) all.TryAdd(Identifiers.Link(links.Current), unit.Outage);
-        }
+        for (var unit = 0; unit < study.Fabric.Failures.Length; unit++) all.TryAdd(NameOf(unit), study.Fabric.Failures[unit].Outage);
         return all;
+    }
+
+    /// <summary>A switch is named by its own name, a link by its identifier, anything else by its kind and name.</summary>
+    private ImmutableArray<string> Names()
+    {
+        // Units that are links come in the order of the plan's links.
+        var links = PlanLinks().ToImmutableArray();
+        var link = 0;
+        return
+        [
+            .. study.Fabric.Failures.Select(unit => unit.Kind switch
+            {
+                FailureKind.Link => link < links.Length ? Identifiers.Link(links[link++]) : unit.Name,
+                FailureKind.Switch => unit.Name,
+                _ => LoadWords.Failure(unit),
+            }),
+        ];
     }
 }

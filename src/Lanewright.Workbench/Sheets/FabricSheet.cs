@@ -142,15 +142,15 @@ internal static class FabricSheet
             "#hosts cut off", "#traffic lost", "#fullest link then", "");
         foreach (var step in steps.Take(MostFailures))
         {
-            var (sums, loads) = (Alone(paper, step, "why", WhyDown.Name(study)),
-                Alone(paper, step, "fabric", Identifiers.Demand(study.Demand.Index)));
+            var (sums, loads) = (Alone(paper, failures, step, "why", WhyDown.Name(study)),
+                Alone(paper, failures, step, "fabric", Identifiers.Demand(study.Demand.Index)));
             table.Row(LoadWords.Failure(step.Kind), new Entry(step.Example, paper.Site.Asking("find", step.Example)),
                 Numerals.Grouped(step.Size),
                 step.HostsCut > 0 ? new Entry(Numerals.Grouped(step.HostsCut), sums, "alert") : "",
                 step.LostGigabits > 0 ? new Entry(Numerals.Shown(step.LostGigabits, "Gb/s"), sums) : "",
-                new Entry(LoadWords.Percent(step.Utilisation), loads.Length > 0 ? loads + "#fullest" : "",
+                new Entry(LoadWords.Percent(step.Utilisation), loads + "#fullest",
                     step.Utilisation.Value > limit ? "alert" : ""),
-                step.Kind == FailureKind.Link ? "" : Take(step, failures));
+                Take(step, failures));
         }
         table.Close();
         paper.Markup.Close();
@@ -159,16 +159,13 @@ internal static class FabricSheet
                 + "all.", ("class", "soft"));
     }
 
-    /// <summary>A page with this failure alone; none for a link, which the step names by its ends.</summary>
-    private static string Alone(SheetPaper paper, FailureStep step, string sheet, string thing) => step.Kind == FailureKind.Link ? ""
-        : $"{paper.Site.To(sheet, thing)}?{FabricFailures.Key}={Uri.EscapeDataString(NameOf(step))}";
-
-    private static string NameOf(FailureStep step) =>
-        step.Kind == FailureKind.Switch ? step.Example : $"{LoadWords.Failure(step.Kind)} {step.Example}";
+    /// <summary>A page with this failure alone.</summary>
+    private static string Alone(SheetPaper paper, FabricFailures failures, FailureStep step, string sheet, string thing) =>
+        $"{paper.Site.To(sheet, thing)}?{FabricFailures.Key}={Uri.EscapeDataString(failures.NameOf(step.Unit))}";
 
     private static Entry Take(FailureStep step, FabricFailures failures)
     {
-        var name = NameOf(step);
+        var name = failures.NameOf(step.Unit);
         return new Entry(failures.Down.Contains(name) ? "bring up" : "take down", failures.With(name), "stay");
     }
 }

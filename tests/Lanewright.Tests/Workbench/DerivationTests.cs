@@ -152,6 +152,27 @@ public sealed class DerivationTests(OpenedDemo demo) : IClassFixture<OpenedDemo>
         Assert.Contains(Rows(why, "sum").SelectMany(r => r), c => c.Length > 0 && NumberIn(c) == (decimal)Number(cut.Value));
     }
 
+    /// <summary>How full a link gets when one thing fails opens the network with that thing down, links among them.</summary>
+    [Theory]
+    [InlineData("link")]
+    [InlineData("switch")]
+    [InlineData("module")]
+    public async Task FullestLinkAfterAFailure_IsThatOfTheNetworkWithoutIt(string kind)
+    {
+        var (_, fabric) = await demo.Get("fabric");
+        var failures = All(PageOf(fabric), "div").Single(d => d.Attribute("id")?.Value == "failures");
+        var rows = All(failures, "tr").Select(r => All(r, "td").ToList()).Where(d => d.Count > 0 && d[0].Value == kind).Take(4).ToList();
+        Assert.NotEmpty(rows);
+        foreach (var row in rows)
+        {
+            var told = All(row[5], "a").Single();
+            var (_, down) = await demo.Get(told.Attribute("href")!.Value.Split('/', 3)[2].Split('#')[0]);
+            var figure = All(PageOf(down), "div")
+                .First(d => d.Elements().FirstOrDefault()?.Value == "fullest link between switches");
+            Assert.Equal(told.Value, All(figure, "b").Single().Value);
+        }
+    }
+
     /// <summary>Decibels of trunks are sums: of the elements of a channel, and of the parts of a test.</summary>
     [Fact]
     public async Task DecibelsOfATrunk_OpenTheirParts()

@@ -6,13 +6,14 @@ namespace Lanewright.Deliverables.Drawings.Fabric;
 
 /// <summary>Failures of one kind that do the same: a step of the curve.</summary>
 /// <param name="Kind">What fails.</param>
-/// <param name="Example">One of them by name.</param>
+/// <param name="Unit">One of them, by its number among all that may fail.</param>
+/// <param name="Example">That one by name.</param>
 /// <param name="Size">How many there are.</param>
 /// <param name="Utilisation">How full the fullest link then is, in whole tenths of a per cent.</param>
 /// <param name="HostsCut">Hosts that nobody reaches then: cut off, or down themselves.</param>
 /// <param name="LostGigabits">Traffic lost, in Gb/s: of the worst of them.</param>
 public sealed record FailureStep(
-    FailureKind Kind, string Example, long Size, Share Utilisation, long HostsCut, double LostGigabits)
+    FailureKind Kind, int Unit, string Example, long Size, Share Utilisation, long HostsCut, double LostGigabits)
 {
     /// <summary>The steps of a demand, what costs most first: hosts cut off, then traffic lost, then fullest link, then kind.</summary>
     public static ImmutableArray<FailureStep> Of(DemandStudy study)
@@ -22,8 +23,9 @@ public sealed record FailureStep(
         [
             .. study.Failures
                 .GroupBy(c => (c.Kind, Tenths: Math.Round(study.After(c).Percent, 1), c.HostsLost))
-                .Select(g => new FailureStep(g.Key.Kind, units[g.Min(c => c.Units[0])].Name, g.Sum(c => (long)c.Size),
-                    Share.FromPercent(g.Key.Tenths), g.Key.HostsLost, Math.Round(g.Max(c => c.LostGigabits), 1)))
+                .Select(g => (g.Key, First: g.Min(c => c.Units[0]), All: g))
+                .Select(g => new FailureStep(g.Key.Kind, g.First, units[g.First].Name, g.All.Sum(c => (long)c.Size),
+                    Share.FromPercent(g.Key.Tenths), g.Key.HostsLost, Math.Round(g.All.Max(c => c.LostGigabits), 1)))
                 .OrderByDescending(s => s.HostsCut).ThenByDescending(s => s.LostGigabits).ThenByDescending(s => s.Utilisation)
                 .ThenBy(s => s.Kind).ThenBy(s => s.Example, Text.NaturalOrder.Instance),
         ];
