@@ -204,10 +204,11 @@ internal sealed class Router(PlanDesk desk, Doorkeeper doorkeeper)
     /// <summary>A document as <c>build</c> writes it, to be kept.</summary>
     private async Task Document(HttpContext http, string name)
     {
+        var isSaved = SheetSides.Read(http.Request.Query[SheetSides.Key].ToString()) == SheetSide.Saved;
         byte[]? made;
         try
         {
-            made = desk.Current is { } now
+            made = (isSaved ? desk.Current?.AsSaved : desk.Current) is { } now
                 ? await Task.Run(() => Made(now, name, http.RequestAborted), http.RequestAborted).ConfigureAwait(false)
                 : null;
         }

@@ -14,7 +14,8 @@ internal static class DocumentsSheet
         var all = DeliverySet.Of(paper.Judged);
         if (paper.Thing.Length > 0) return One(paper, all.FirstOrDefault(d => d.Name == paper.Thing && d.Name.EndsWith(Drawing,
             StringComparison.Ordinal)));
-        paper.Heading("Documents", "As 'lanewright build' writes them, of the text as it is now.");
+        paper.Heading("Documents", "As 'lanewright build' writes them, of the text "
+            + (paper.IsSaved ? "on disk." : "as it is now."));
         List(paper, all.Select(d => d.Name).Where(n => !n.Contains('/')));
         paper.Markup.Element("h2", "Drawings");
         // Drawings are named by what they are of and by what they show of it, such as K001-ladder.
@@ -39,7 +40,7 @@ internal static class DocumentsSheet
         foreach (var name in names)
         {
             var words = shows == Shows(name) ? Plain(name)[..^(shows.Length + 1)] : Plain(name);
-            paper.Markup.Inline("a", words, ("href", paper.Site.To("documents", name)), ("aria-label", Plain(name)));
+            paper.Markup.Inline("a", words, ("href", paper.Same(paper.Site.To("documents", name))), ("aria-label", Plain(name)));
             paper.Markup.Text(" ");
         }
         paper.Markup.Close();
@@ -49,7 +50,7 @@ internal static class DocumentsSheet
     {
         paper.Markup.Element("h2", "To buy and to build from");
         var table = PaperTable.OpenNarrow(paper.Markup, "a document is kept by its name", "document", "what it holds");
-        foreach (var name in names) table.Row(new Entry(name, paper.Site.To("files", name)), DocumentWords.OfFile(name));
+        foreach (var name in names) table.Row(new Entry(name, paper.Same(paper.Site.To("files", name))), DocumentWords.OfFile(name));
         table.Close();
     }
 
@@ -58,8 +59,8 @@ internal static class DocumentsSheet
         if (drawing is null) return paper.Unknown("Documents", $"There is no drawing '{paper.Thing}'.");
         paper.Heading(drawing.Name[(drawing.Name.IndexOf('/') + 1)..]);
         paper.Markup.Open("p", ("class", "list"));
-        paper.Way("keep it", paper.Site.To("files", drawing.Name));
-        paper.Way("all documents", paper.Site.To("documents"));
+        paper.Way("keep it", paper.Same(paper.Site.To("files", drawing.Name)));
+        paper.Way("all documents", paper.Same(paper.Site.To("documents")));
         paper.Markup.Close();
         paper.Figure(() => paper.Markup.Trusted(InPage(drawing)));
         return true;

@@ -234,6 +234,7 @@ internal sealed class Frame
             Cell("fail", Numerals.Grouped(summary.Failing), summary.Failing > 0 ? "act" : "", site.Asking("links", "fail"));
         }
         if (judged is not null) Counts(judged.Findings);
+        if (judged is { RulesWaiting: > 0 and var waiting }) Cell("rules that wait", Numerals.Grouped(waiting), "act", site.To("findings"));
         var typed = desk.Files().Where(f => f.IsTyped).Select(f => f.Name).ToList();
         Cell("text", typed.Count == 0 ? "as saved" : "not saved: " + string.Join(", ", typed), typed.Count == 0 ? "" : "typed",
             site.To("compare"));

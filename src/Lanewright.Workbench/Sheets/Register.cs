@@ -20,12 +20,12 @@ internal static class Register
         new("findings", "Findings", true, SideChoice.Beside, FindingsSheet.Write),
         new("plan", "Plan", true, SideChoice.None, PlanSheet.Write),
         new("compare", "What if", true, SideChoice.None, CompareSheet.Write),
-        new("documents", "Documents", true, SideChoice.None, DocumentsSheet.Write),
+        new("documents", "Documents", true, SideChoice.Beside, DocumentsSheet.Write),
         new("classes", "Class of links", false, SideChoice.Beside, ClassSheet.Write),
         new("devices", "Device", false, SideChoice.Beside, DeviceSheet.Write),
         new("why", "Where a number comes from", false, SideChoice.Beside, WhySheet.Write),
         new("rules", "Rule", false, SideChoice.None, RuleSheet.Write),
-        new("find", "Search", false, SideChoice.None, FindSheet.Write),
+        new("find", "Search", false, SideChoice.Beside, FindSheet.Write),
     ];
 
     /// <summary>The sheets that are listed.</summary>

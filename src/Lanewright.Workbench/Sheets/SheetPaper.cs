@@ -26,6 +26,12 @@ internal sealed class SheetPaper
     /// <summary>What else the address asks.</summary>
     public required IQueryCollection Asked { get; init; }
 
+    /// <summary>Whether it shows the text as saved because it was asked for.</summary>
+    public bool IsSaved { get; private init; }
+
+    /// <summary>An address of the same text as this sheet shows.</summary>
+    public string Same(string address) => IsSaved ? $"{address}?{SheetSides.Key}={SheetSides.Word(SheetSide.Saved)}" : address;
+
     /// <summary>What is searched for.</summary>
     public string Query => Asked["q"].ToString();
 
@@ -39,16 +45,17 @@ internal sealed class SheetPaper
     public static Page Page(RegisterEntry entry, string thing, IQueryCollection asked, Snapshot now, PlanDesk desk, Site site)
     {
         var side = SheetSides.Read(asked[SheetSides.Key].ToString(), entry.Choice);
-        if (side != SheetSide.Both) return One(side == SheetSide.Saved ? now.AsSaved : now);
-        var (saved, typed) = (One(now.AsSaved), One(now));
+        if (side != SheetSide.Both) return One(side == SheetSide.Saved);
+        var (saved, typed) = (One(isSaved: true), One(isSaved: false));
         return typed with { Body = Beside(saved.Body, typed.Body), IsFound = saved.IsFound || typed.IsFound };
 
-        Page One(Snapshot of)
+        Page One(bool isSaved)
         {
             using var text = new StringWriter();
             var paper = new SheetPaper
             {
-                Markup = new MarkupWriter(text), Now = of, Desk = desk, Site = site, Thing = thing, Asked = asked,
+                Markup = new MarkupWriter(text), Now = isSaved ? now.AsSaved : now, IsSaved = isSaved, Desk = desk, Site = site,
+                Thing = thing, Asked = asked,
             };
             var isFound = entry.Write(paper);
             return new Page(paper.Title.Length > 0 ? paper.Title : entry.Title, text.ToString(), isFound);

@@ -45,6 +45,23 @@ public sealed class ComparedTests
         Assert.DoesNotContain(Differences(page), d => d.Contains("0.00", StringComparison.Ordinal));
     }
 
+    /// <summary>Documents, drawings and answers to a search can be had of either text, and of both side by side.</summary>
+    [Fact]
+    public async Task DocumentsAndSearch_AreShownOfEitherText()
+    {
+        await using var plan = await OpenedPlan.OfText(Small);
+        await Type(plan, "plan.yaml", "unit: 20", "unit: 12", "parts that differ");
+        Assert.Contains("files/cables.csv?as=saved", await Sheet(plan, "documents?as=saved"), StringComparison.Ordinal);
+        var (saved, typed) = ((await plan.Get("files/cables.csv?as=saved")).Text, (await plan.Get("files/cables.csv")).Text);
+        Assert.NotEqual(saved, typed);
+        foreach (var sheet in new[] { "documents", "find?q=leaf" })
+        {
+            var both = await Sheet(plan, sheet + (sheet.Contains('?', StringComparison.Ordinal) ? "&as=both" : "?as=both"));
+            Assert.Contains("aria-label=\"as saved\"", both, StringComparison.Ordinal);
+            Assert.Contains("aria-label=\"as typed\"", both, StringComparison.Ordinal);
+        }
+    }
+
     /// <summary>Links can be had of either text, and those that only their margin tells apart are listed.</summary>
     [Fact]
     public async Task Links_AreShownOfEitherTextAndThoseThatChangedAreListed()
