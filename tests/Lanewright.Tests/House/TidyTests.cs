@@ -208,6 +208,7 @@ public sealed partial class TidyTests
         ("FabricStudy.cs", 100_000),
         ("SizingEffort.cs", 1_000_000),
         ("SizingEffort.cs", 4_000_000),
+        ("WaySearch.cs", 2_000), // bound of a search
         ("LeafChooser.cs", 2_000), // choices tried before a solver is begun
         ("SizingEffort.cs", 50),
         ("SizingEffort.cs", 200),

@@ -64,7 +64,7 @@ public sealed class RackRoute(Policy policy, StandardsLibrary standards)
     /// <param name="heightTo">Height of the device in that.</param>
     public RouteParts Along(CableWay way, Rack from, Length heightFrom, Rack to, Length heightTo) => OutOfRack(
         Length.FromMetres(way.Metres), (way.HeightAt(from, to) - heightFrom).Abs(), (way.HeightAt(to, from) - heightTo).Abs(),
-        way.Route?.Length ?? default);
+        way.Surveyed);
 
     /// <summary>A way that leaves a rack, with its detours, a service loop and the way inside the rack at both ends.</summary>
     /// <param name="across">The way inside halls, along the pathways.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lanewright.Engineering.Pathways;
 using Lanewright.Model;
 using Lanewright.Model.Places;
@@ -17,7 +18,9 @@ public sealed class RouteLength
     {
         this.plan = plan;
         route = new RackRoute(plan.Policy, plan.Standards);
-        Ways = WayNet.IsNeeded(plan.Building) ? new ShortestWays(WayNet.Of(plan.Building, plan.Standards)) : null;
+        Ways = WayNet.IsNeeded(plan.Building) || ThirdHalls.ArePassed(plan)
+            ? new ShortestWays(WayNet.Of(plan.Building, plan.Standards))
+            : null;
     }
 
     /// <summary>Shortest ways along pathways; null where the plan has none.</summary>
@@ -50,10 +53,10 @@ public sealed class RouteLength
         if (from.Index != to.Index && WayBetween(from, heightFrom, to, heightTo, side) is { } way)
             return route.Along(way, from, heightFrom, to, heightTo);
         if (from.Hall == to.Hall) return route.Parts(from, heightFrom, to, heightTo, RackRoute.Across(from, to));
-        if (plan.Building.RouteBetween(from.Hall, to.Hall) is not { } surveyed) return null;
+        if (Straight(from, to) is not { } chain) return null;
         // A route is as long as it was surveyed; only ways inside the halls are reckoned, and may turn out to have detours.
-        var inside = route.Parts(from, heightFrom, to, heightTo, ToExit(from, surveyed) + ToExit(to, surveyed));
-        return inside with { Surveyed = surveyed.Length, Total = inside.Total + surveyed.Length };
+        var inside = route.Parts(from, heightFrom, to, heightTo, chain.Across);
+        return inside with { Surveyed = chain.Surveyed, Total = inside.Total + chain.Surveyed };
     }
 
     /// <summary>The length by a way along pathways, part by part from one device to the other.</summary>
@@ -70,15 +73,15 @@ public sealed class RouteLength
     /// <param name="units">Its height in rack units.</param>
     public Length Height(Rack rack, int lowest, int units) => route.Height(rack.Type, lowest, units);
 
-    /// <summary>The route between the halls of two devices that the shortest way takes; null in one hall and where there is none.</summary>
+    /// <summary>The routes between the halls of two devices that the shortest way takes; none in one hall and where there are
+    /// none.</summary>
     /// <param name="from">One device.</param>
     /// <param name="to">The other.</param>
     /// <param name="side">The side of pathways it lies in; empty for any.</param>
-    public HallRoute? RouteOf(int from, int to, string side)
+    public ImmutableArray<HallRoute> RoutesOf(int from, int to, string side)
     {
-        if (plan.Devices.Rack(from) is not { } one || plan.Devices.Rack(to) is not { } other || one.Hall == other.Hall) return null;
-        return WayBetween(one, Height(from, one), other, Height(to, other), side)?.Route
-            ?? plan.Building.RouteBetween(one.Hall, other.Hall);
+        if (plan.Devices.Rack(from) is not { } one || plan.Devices.Rack(to) is not { } other || one.Hall == other.Hall) return [];
+        return WayBetween(one, Height(from, one), other, Height(to, other), side)?.Routes ?? Straight(one, other)?.Routes ?? [];
     }
 
     /// <summary>What is asked of pathways for a cable between two devices; null where none is laid along any.</summary>
@@ -99,11 +102,10 @@ public sealed class RouteLength
     private CableWay? WayBetween(Rack from, Length heightFrom, Rack to, Length heightTo, string side) =>
         Ways?.Between(Ways.Net.QuestionOf(from, heightFrom, to, heightTo, Math.Max(0, Ways.Net.SideOf(side))));
 
-    private static Length ToExit(Rack rack, HallRoute surveyed)
-    {
-        var exit = surveyed.From == rack.Hall ? surveyed.FromExit : surveyed.ToExit;
-        return (rack.X - exit.X).Abs() + (rack.Y - exit.Y).Abs();
-    }
+    /// <summary>Where no pathway leads the way: the first route that joins the two halls, or else the shortest chain of routes.</summary>
+    private HallChain? Straight(Rack from, Rack to) => plan.Building.RouteBetween(from.Hall, to.Hall) is { } direct
+        ? HallChain.Along(direct, from, to)
+        : HallChain.Between(plan.Building, from, to);
 
     private Length Height(int device, Rack rack) =>
         Height(rack, plan.Devices.Unit(device), plan.Devices.Group(device).Model.Units);

@@ -97,14 +97,14 @@ internal sealed class FibreJudge(FinderContext context)
         var statement = link.Statement;
         var policy = context.Policy;
         var usual = link.Through is { } way ? way.Connections
-            : link.Route is { } route ? route.Connections ?? policy.ConnectionsBetweenHalls : policy.ConnectionsInHall;
+            : link.Joins?.ConnectionsWith(policy.ConnectionsBetweenHalls) ?? policy.ConnectionsInHall;
         return new Channel
         {
             Fibre = fibre,
             Length = length,
             Connections = (statement.Connections ?? usual) + extraConnections,
             ConnectionLoss = Stated(statement.ConnectionLoss, policy.ConnectionLoss),
-            Splices = statement.Splices ?? link.Through?.Splices ?? link.Route?.Splices ?? 0,
+            Splices = statement.Splices ?? link.Through?.Splices ?? link.Joins?.Splices ?? 0,
             SpliceLoss = Stated(statement.SpliceLoss, policy.SpliceLoss),
             Reflectance = statement.Reflectance is { } r ? new Known<Decibels>(r, Citation.OfPlan) : policy.Reflectance,
             Attenuation = statement.Attenuation is { } a ? new Known<Attenuation>(a, Citation.OfPlan) : null,

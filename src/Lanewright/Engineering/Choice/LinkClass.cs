@@ -40,8 +40,8 @@ public sealed record LinkClass
     /// <summary>Length the second cord must at least have, where the links go through trunks.</summary>
     public Length? FarNeeded { get; init; }
 
-    /// <summary>The route between halls; null inside one hall.</summary>
-    public HallRoute? Route { get; init; }
+    /// <summary>What the routes between halls on the way are joined by; null inside one hall.</summary>
+    public RouteJoins? Joins { get; init; }
 
     /// <summary>Kind of rack at the first end; null without one.</summary>
     public RackType? FromRack { get; init; }

@@ -26,6 +26,8 @@ public sealed class LinkClasses
     private readonly Dictionary<(Model.Catalogues.CageModel Cage, int Ways, Watts? Limit), short> endByContent = [];
     private readonly Dictionary<(int Cage, int Ways), short>[] endByPort;
     private readonly ImmutableArray<Model.Places.RackType> rackTypes;
+    private readonly List<ImmutableArray<Model.Places.HallRoute>> routesPassed = [];
+    private readonly Dictionary<(int One, string More), short> routesByKey = [];
 
     /// <summary>Kind of each rack, as a place among the kinds.</summary>
     private readonly short[] typeOfRack;
@@ -164,8 +166,21 @@ public sealed class LinkClasses
             ? route.Along(way, from, to).Total
             : route.Between(from, to, SideOf(link));
 
-    private Model.Places.HallRoute? RouteOf(int link, int from, int to) =>
-        detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way) ? way.Route : route.RouteOf(from, to, SideOf(link));
+    /// <summary>Number of the routes between halls that a link passes, whichever way round; -1 where it passes none.</summary>
+    private short RoutesOf(int link, int from, int to)
+    {
+        var passed = detours.Ways.TryGetValue(new CableKey(CableKind.Cable, link), out var way)
+            ? way.Routes
+            : route.RoutesOf(from, to, SideOf(link));
+        if (passed.IsEmpty) return -1;
+        var key = passed is [var only]
+            ? (plan.Building.Routes.IndexOf(only), "")
+            : (-1, string.Join(' ', passed.Select(r => plan.Building.Routes.IndexOf(r)).Order().Select(i => Numerals.Whole(i))));
+        if (routesByKey.TryGetValue(key, out var number)) return number;
+        number = checked((short)routesPassed.Count);
+        routesPassed.Add(passed);
+        return routesByKey[key] = number;
+    }
 
     private string SideOf(int link) => plan.Statements[plan.Links.Statement(link)].Side;
 
@@ -194,15 +209,13 @@ public sealed class LinkClasses
         var stated = plan.Statements[statement].Length;
         var rackFrom = plan.Devices.Rack(from);
         var rackTo = plan.Devices.Rack(to);
-        var surveyed = RouteOf(link, from, to);
-        var routeIndex = surveyed is null ? -1 : plan.Building.Routes.IndexOf(surveyed);
         return new LinkClassKey(
             kindOf[statement],
             EndOf(from, links.FromPort(link)),
             EndOf(to, links.ToPort(link)),
             stated is null ? place : -1,
             stated is { } length ? WayPlace(metres, place, length) : -1,
-            (short)routeIndex,
+            RoutesOf(link, from, to),
             rackFrom is null ? (short)-1 : typeOfRack[rackFrom.Index],
             rackTo is null ? (short)-1 : typeOfRack[rackTo.Index],
             Bundles.ShapeOf(link),
@@ -253,7 +266,7 @@ public sealed class LinkClasses
             Way = way,
             Through = WayOf(firsts[index]),
             FarNeeded = key.FarPlace < 0 ? null : grid.LengthOf(key.FarPlace),
-            Route = key.Route < 0 ? null : plan.Building.Routes[key.Route],
+            Joins = key.Routes < 0 ? null : RouteJoins.Of(routesPassed[key.Routes]),
             FromRack = key.FromRack < 0 ? null : rackTypes[key.FromRack],
             ToRack = key.ToRack < 0 ? null : rackTypes[key.ToRack],
             Shape = key.Shape,

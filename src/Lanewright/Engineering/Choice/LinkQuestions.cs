@@ -4,7 +4,6 @@ using Lanewright.Model;
 using Lanewright.Model.Catalogues;
 using Lanewright.Model.Demands;
 using Lanewright.Model.Links;
-using Lanewright.Model.Places;
 using Lanewright.Standards;
 
 namespace Lanewright.Engineering.Choice;
@@ -14,8 +13,6 @@ namespace Lanewright.Engineering.Choice;
 /// question, so a field that is added later makes a question new rather than an answer wrong.</summary>
 internal sealed class LinkQuestions
 {
-    private static readonly Hall Nowhere = new(0, "", "", default, default, default, default);
-
     private readonly SharedArrays<string> words = new();
     private readonly SharedArrays<CageModel> cages = new();
     private readonly SharedArrays<CopperLimit> copper = new();
@@ -39,7 +36,6 @@ internal sealed class LinkQuestions
         From = Of(link.From),
         To = Of(link.To),
         Through = link.Through is { } way ? new TrunkWay(legs.Of([.. way.Legs.Select(Of)]), bridges.Of(way.Bridges)) : null,
-        Route = link.Route is { } route ? new HallRoute(Nowhere, Nowhere, default, route.Connections, route.Splices, default) : null,
         Count = 1,
         FirstLink = 0,
     };

@@ -46,7 +46,7 @@ public sealed record ApartPair(int One, int Other, int Rack, ImmutableArray<int>
 
     private static IEnumerable<int> Stretches(CableWay[] ways) => ways.SelectMany(w => w.Stretches);
 
-    private static IEnumerable<HallRoute> Routes(CableWay[] ways) => ways.Select(w => w.Route).OfType<HallRoute>();
+    private static IEnumerable<HallRoute> Routes(CableWay[] ways) => ways.SelectMany(w => w.Routes);
 
     private static IEnumerable<int> Inner(WayNet net, CableWay[] ways) => ways.SelectMany(w => Inner(net, w));
 

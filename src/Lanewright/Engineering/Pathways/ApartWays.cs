@@ -71,7 +71,7 @@ public sealed class ApartWays
         if (one.Side == other.Side)
         {
             var both = search.Find(one.At(rack), one.Beyond(rack), other.Beyond(rack), one.Side);
-            found = (both?.One, both?.Other, true);
+            found = search.IsUndecided ? OfTwoSides(one, other) with { IsProven = false } : (both?.One, both?.Other, true);
         }
         else
         {

@@ -9,14 +9,18 @@ namespace Lanewright.Engineering.Pathways;
 /// <param name="Metres">How long it is inside halls, without what goes up and down at the racks.</param>
 /// <param name="LowHeight">Height of the pathway where it leaves the rack of the lower number.</param>
 /// <param name="HighHeight">Height of the pathway where it leaves the other rack.</param>
-/// <param name="Route">The route between halls on the way; null inside a hall.</param>
-public sealed record CableWay(ImmutableArray<int> Stretches, double Metres, double LowHeight, double HighHeight, HallRoute? Route)
+/// <param name="Routes">The routes between halls on the way, in the same order; none inside a hall.</param>
+public sealed record CableWay(
+    ImmutableArray<int> Stretches, double Metres, double LowHeight, double HighHeight, ImmutableArray<HallRoute> Routes)
 {
+    /// <summary>How long its routes between halls were surveyed.</summary>
+    public Length Surveyed => Routes.Aggregate(default(Length), (sum, route) => sum + route.Length);
+
     /// <summary>All of it: for telling which of two ways is longer.</summary>
-    public double Total => Metres + (Route?.Length.Metres ?? 0);
+    public double Total => Metres + Surveyed.Metres;
 
     /// <summary>What is to be closed to a way that keeps apart from this one.</summary>
-    internal IEnumerable<int> Closing(WayNet net) => Route is { } route ? Stretches.Append(net.ClosableOf(route)) : Stretches;
+    internal IEnumerable<int> Closing(WayNet net) => Routes.IsEmpty ? Stretches : Stretches.Concat(Routes.Select(net.ClosableOf));
 
     /// <summary>Height of the pathway where it leaves a rack for another.</summary>
     public Length HeightAt(Rack rack, Rack other) => Length.FromMetres(rack.Index < other.Index ? LowHeight : HighHeight);
@@ -26,7 +30,7 @@ public sealed record CableWay(ImmutableArray<int> Stretches, double Metres, doub
 
     /// <inheritdoc/>
     public bool Equals(CableWay? other) => other is not null && Metres.Equals(other.Metres) && LowHeight.Equals(other.LowHeight)
-        && HighHeight.Equals(other.HighHeight) && Equals(Route, other.Route) && Stretches.SequenceEqual(other.Stretches);
+        && HighHeight.Equals(other.HighHeight) && Routes.SequenceEqual(other.Routes) && Stretches.SequenceEqual(other.Stretches);
 
     /// <inheritdoc/>
     public override int GetHashCode() =>

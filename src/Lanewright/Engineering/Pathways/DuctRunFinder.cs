@@ -60,7 +60,7 @@ internal sealed class DuctRunFinder
     {
         var meeting = stretchesAt[place].Where(s => s != duct).ToList();
         if (openPlaces.Contains(place) || meeting is not [var next] || !net.Stretches[next].Pathway.IsDuct) return -1;
-        // Cables never go from one route to another.
+        // Between two routes lies a hall, where cables are pulled on.
         return net.Stretches[next].Pathway.Route is not null && net.Stretches[duct].Pathway.Route is not null ? -1 : next;
     }
 

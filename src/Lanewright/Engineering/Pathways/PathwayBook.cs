@@ -129,7 +129,7 @@ public sealed class PathwayBook
 
     /// <summary>The routes between halls that the cable of a link goes through, each once; of a link through trunks those of its cords
     /// and trunks.</summary>
-    public IEnumerable<HallRoute> RoutesOf(int link) => WaysOf(link).Select(w => w.Route).OfType<HallRoute>().Distinct();
+    public IEnumerable<HallRoute> RoutesOf(int link) => WaysOf(link).SelectMany(w => w.Routes).Distinct();
 
     /// <summary>What moved the cable of a link, or a cord of it, off its shortest way; null where nothing did.</summary>
     public CableMove? MoveOf(int link)

@@ -49,7 +49,7 @@ public sealed class WayNet
             for (var i = first[p]; i < first[p + 1]; i++)
             {
                 var (e, edge) = (edgesAt[i], Edges[edgesAt[i]]);
-                arcs[i] = new WayArc(edge.Far(p), e, edge.Metres, edge.Hall, edge.Side, edge.Route);
+                arcs[i] = new WayArc(edge.Far(p), StateOf(edge.Far(p), edge.Route >= 0), e, edge.Metres, edge.Side, edge.Route);
             }
         drops = new RackDrops(this);
     }
@@ -69,7 +69,7 @@ public sealed class WayNet
     /// <summary>The graph of a building.</summary>
     public static WayNet Of(Building building, StandardsLibrary standards) => new WayNetMaker(building, standards).Make();
 
-    /// <summary>Whether ways of a building are more than straight lines and one route from hall to hall.</summary>
+    /// <summary>Whether ways of a building are more than straight lines and one route from a hall to the next.</summary>
     public static bool IsNeeded(Building building) => !building.Pathways.IsEmpty || building.Routes.Any(r => r.Side.Length > 0)
         || building.Routes.Select(r => (Math.Min(r.From.Index, r.To.Index), Math.Max(r.From.Index, r.To.Index))).Distinct().Count()
             < building.Routes.Length;
@@ -92,6 +92,47 @@ public sealed class WayNet
     /// <summary>Whether a point is an exit: cables pass it from a hall to a route and from a route to a hall, never from tray to
     /// tray.</summary>
     public bool IsExit(int point) => point < exits;
+
+    /// <summary>Number of the states in which points are reached: an exit by a route, from where cables go on into the hall or along the
+    /// next route, or from within the hall, from where they leave by a route. So the one never hides a way by the other.</summary>
+    internal int States => Points.Length + exits;
+
+    /// <summary>Number of a point as it is reached by a route, or from within its hall.</summary>
+    internal int StateOf(int point, bool isByRoute) => point >= exits ? point + exits : isByRoute ? point + point + 1 : point + point;
+
+    /// <summary>The point of a state.</summary>
+    internal int PointAt(int state) => state >= exits + exits ? state - exits : state / 2;
+
+    /// <summary>Whether from a state no way leads but along a route.</summary>
+    internal bool IsLeaving(int state) => state < exits + exits && state % 2 == 0;
+
+    /// <summary>Whether a route leads on from one of its ends: never back into the hall where a way begins, nor out of the one where it
+    /// ends.</summary>
+    /// <param name="edge">The edge of the route.</param>
+    /// <param name="at">The point it is left from.</param>
+    /// <param name="ownHall">Index of the hall where the way begins.</param>
+    /// <param name="farHall">Index of the hall where it ends.</param>
+    internal bool LeadsOn(in WayEdge edge, int at, int ownHall, int farHall)
+    {
+        var route = Building.Routes[edge.Route];
+        var (left, entered) = edge.A == at ? (route.From.Index, route.To.Index) : (route.To.Index, route.From.Index);
+        return left != farHall && entered != ownHall;
+    }
+
+    /// <summary>An exit that a way along edges from a rack passes twice: from within its hall, and then by a route back into it; -1 where
+    /// there is none.</summary>
+    internal int PassedTwice(int source, ReadOnlySpan<int> edges)
+    {
+        var (passed, at) = (default(List<int>), source);
+        foreach (var e in edges)
+        {
+            at = Edges.ItemRef(e).Far(at);
+            if (!IsExit(at)) continue;
+            if (passed?.Contains(at) == true) return at;
+            (passed ??= []).Add(at);
+        }
+        return -1;
+    }
 
     /// <summary>Number of what may be closed to a search: stretches, then routes between halls.</summary>
     public int Closable => Stretches.Length + Building.Routes.Length;
@@ -152,9 +193,10 @@ public sealed class WayNet
         return nearest;
     }
 
-    /// <summary>Whether ways lead from a rack to an exit of its hall from which a route goes on to another hall.</summary>
+    /// <summary>Whether ways lead from a rack to an exit of its hall from which routes go on to another hall.</summary>
     public bool LeadsOut(Rack rack, Hall other)
     {
+        var onward = Building.Routes.Select(r => LeadsFrom(r, rack.Hall, other)).ToArray();
         var source = PointOf(rack.Index);
         var (seen, open) = (new HashSet<int> { source }, new Stack<int>([source]));
         while (open.TryPop(out var point))
@@ -163,15 +205,16 @@ public sealed class WayNet
             foreach (var e in EdgesAt(point))
             {
                 var edge = Edges[e];
-                if (edge.Route >= 0 && IsExit(point) && Joins(Building.Routes[edge.Route], rack.Hall, other)) return true;
+                if (edge.Route >= 0 && IsExit(point) && onward[edge.Route]) return true;
                 if (edge.Route < 0 && !(IsExit(point) && point != source) && seen.Add(edge.Far(point))) open.Push(edge.Far(point));
             }
         }
         return false;
     }
 
-    private static bool Joins(HallRoute route, Hall one, Hall other) =>
-        (route.From == one && route.To == other) || (route.From == other && route.To == one);
+    /// <summary>Whether a route leads from a hall to one from which others go on, without coming back.</summary>
+    private bool LeadsFrom(HallRoute route, Hall own, Hall other) => (route.From == own || route.To == own)
+        && Building.AreJoined(route.From == own ? route.To : route.From, other, r => r.From != own && r.To != own);
 
     private WayEdge? NearestDrop(Rack rack)
     {

@@ -62,6 +62,7 @@ internal sealed class WayNetMaker
     {
         if (pathways.IsEmpty)
         {
+            JoinExits(hall);
             foreach (var rack in racks)
                 foreach (var exit in ExitsOf(hall))
                 {
@@ -94,6 +95,17 @@ internal sealed class WayNetMaker
             var (place, side) = (exitPoints[(hall.Index, exit.Name)], SideOf(pathways[drop.Pathway]));
             edges.Add(new WayEdge(IndexOf(hall.Index, side, drop.At), place, Rise(points[place], drop.At), -1, hall.Index, side, -1));
         }
+    }
+
+    /// <summary>Where no pathway is, cables pass through a hall straight along and across its rows.</summary>
+    private void JoinExits(Hall hall)
+    {
+        var exits = building.Routes
+            .SelectMany(r => new[] { r.EndOf(isTo: false), r.EndOf(isTo: true) })
+            .Where(e => e.Hall == hall).Select(e => exitPoints[(hall.Index, e.Exit.Name)]).Distinct().Order().ToList();
+        for (var i = 0; i < exits.Count; i++)
+            for (var j = i + 1; j < exits.Count; j++)
+                edges.Add(new WayEdge(exits[i], exits[j], points[exits[i]].Across(points[exits[j]]), -1, hall.Index, 0, -1));
     }
 
     /// <summary>A place meets the pathway nearest to it, and of each further side the nearest that a rack's cables reach unsupported; and

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Lanewright.Quantities;
 
@@ -11,65 +12,93 @@ internal sealed class WaySearch
     private readonly int[] by;
     private readonly WayHeap heap;
     private readonly List<int> edges = [];
+    private WaySearch? again;
     private int source;
 
     public WaySearch(WayNet net)
     {
         this.net = net;
-        metres = new double[net.Points.Length];
-        by = new int[net.Points.Length];
-        heap = new WayHeap(net.Points.Length);
+        metres = new double[net.States];
+        by = new int[net.States];
+        heap = new WayHeap(net.States);
     }
 
-    /// <summary>Searches from a rack to all of its hall and, when another hall is named, to all of that.</summary>
+    /// <summary>Searches from a rack to all of its hall or, when another hall is named, to all of that.</summary>
     /// <param name="start">The rack, and where ways from it are to begin and to end.</param>
-    public void From(WayStart start) => Search(start, null, -1, default);
+    public void From(WayStart start) => Search(start, null, [], -1, default);
 
     /// <summary>The shortest way to one rack past what is closed; null where none is left. Nothing that lies farther is looked at, and in
     /// one hall what lies towards the rack first (Hart, Nilsson and Raphael 1968).</summary>
     /// <param name="question">The racks.</param>
-    /// <param name="isClosed">What may not be used, by the numbers of <see cref="WayNet.Closable"/>.</param>
-    public CableWay? Past(WayQuestion question, Predicate<int> isClosed)
+    /// <param name="isClosed">What may not be used, by the numbers of <see cref="WayNet.Closable"/>; null for nothing.</param>
+    public CableWay? Past(WayQuestion question, Predicate<int>? isClosed)
     {
-        Search(WayStart.Of(net, question), isClosed, net.PointOf(question.To), question);
-        return To(question with { ToHeight = null });
+        if (Past(question, isClosed, []) is not { } shortest) return null;
+        // A way that passes an exit twice goes out of a hall only to come back beside where it was. Of all ways that pass each once, each
+        // either never reaches that exit from within, or never goes from it into the hall: what is left after both is the answer.
+        var open = new PriorityQueue<(ImmutableHashSet<int> Shut, CableWay Way, int Twice), (double Metres, int Number)>();
+        var number = 0;
+        open.Enqueue(([], shortest.Way, shortest.Twice), (shortest.Metres, number));
+        while (open.TryDequeue(out var next, out _))
+        {
+            if (next.Twice < 0) return next.Way;
+            if (number > MostTried) return null;
+            foreach (var isByRoute in new[] { false, true })
+            {
+                var shut = next.Shut.Add(net.StateOf(next.Twice, isByRoute));
+                if (Past(question, isClosed, shut) is { } found) open.Enqueue((shut, found.Way, found.Twice), (found.Metres, ++number));
+            }
+        }
+        return null;
     }
 
-    private void Search(WayStart start, Predicate<int>? isClosed, int goal, WayQuestion question)
+    private (CableWay Way, double Metres, int Twice)? Past(WayQuestion question, Predicate<int>? isClosed, ImmutableHashSet<int> shut)
+    {
+        var end = net.PointOf(question.To);
+        Search(WayStart.Of(net, question), isClosed, shut, end, question);
+        if (!Trace(question with { ToHeight = null })) return null;
+        var found = CollectionsMarshal.AsSpan(edges);
+        return (WayOf(net, source, found), metres[net.StateOf(end, false)], net.PassedTwice(source, found));
+    }
+
+    private void Search(WayStart start, Predicate<int>? isClosed, ImmutableHashSet<int> shut, int goal, WayQuestion question)
     {
         var (farHall, side) = (start.FarHall, start.Side);
         source = net.PointOf(start.Rack);
-        // Between halls the way is as long as it was surveyed, however near their points seem.
-        var isStraight = goal >= 0 && net.Building.Racks[start.Rack].Hall.Index == farHall;
         var ownHall = net.Building.Racks[start.Rack].Hall.Index;
+        // Between halls the way is as long as it was surveyed, however near their points seem.
+        var (isOneHall, mayBeShut) = (ownHall == farHall, !shut.IsEmpty);
+        var isStraight = goal >= 0 && isOneHall;
         var end = goal < 0 ? default : net.Points[goal] with { Z = question.ToHeight?.Metres ?? net.Points[goal].Z };
         Array.Fill(metres, double.PositiveInfinity);
         Array.Fill(by, -1);
-        metres[source] = 0;
+        metres[net.StateOf(source, false)] = 0;
         heap.Clear();
-        heap.Lower(source, 0);
-        while (heap.TryTake(out var point))
+        heap.Lower(net.StateOf(source, false), 0);
+        while (heap.TryTake(out var state))
         {
+            var (point, here) = (net.PointAt(state), metres[state]);
             if (point == goal) return;
-            var (isExit, here) = (net.IsExit(point), metres[point]);
-            var cameByRoute = isExit && net.Edges[by[point]].Route >= 0;
+            var isLeaving = net.IsLeaving(state);
+            var isShut = mayBeShut && shut.Contains(state);
             foreach (ref readonly var arc in net.ArcsAt(point))
             {
                 var way = here + (arc.Far == goal ? net.DropMetres(goal, point, question.ToHeight)
                     : point == source ? net.DropMetres(source, arc.Far, question.FromHeight)
                     : arc.Metres);
-                if (way >= metres[arc.Far]) continue;
+                if (way >= metres[arc.State]) continue;
                 if (point == source && start.IsOtherHeight(net.Points[arc.Far])) continue;
-                if (isExit && cameByRoute == (arc.Route >= 0)) continue;
                 if (arc.Side != side && arc.Side != 0 && side != 0) continue;
-                if (arc.Route >= 0 ? !Leads(arc, point, ownHall, farHall) : arc.Hall != ownHall && arc.Hall != farHall) continue;
+                if (arc.Route >= 0 ? isOneHall || !net.LeadsOn(net.Edges.ItemRef(arc.Edge), point, ownHall, farHall)
+                    : isLeaving || isShut) continue;
                 if (isClosed is not null && IsClosed(arc.Edge, isClosed)) continue;
-                metres[arc.Far] = way;
-                by[arc.Far] = arc.Edge;
+                if (mayBeShut && net.IsLeaving(arc.State) && shut.Contains(arc.State)) continue;
+                metres[arc.State] = way;
+                by[arc.State] = arc.Edge;
                 // A rack is an end of a way, never on it.
                 if (net.IsRack(arc.Far) && arc.Far != goal) continue;
                 // No way is shorter than the straight line, so what is taken from the heap first is reached by its shortest way.
-                heap.Lower(arc.Far, isStraight ? way + net.Points[arc.Far].To(end) : way);
+                heap.Lower(arc.State, isStraight ? way + net.Points[arc.Far].To(end) : way);
             }
         }
     }
@@ -78,24 +107,42 @@ internal sealed class WaySearch
     /// <param name="question">The question.</param>
     public CableWay? To(WayQuestion question)
     {
+        if (!Trace(question)) return null;
+        var found = CollectionsMarshal.AsSpan(edges);
+        return net.PassedTwice(source, found) < 0 ? WayOf(net, source, found) : (again ??= new WaySearch(net)).Past(question, null);
+    }
+
+    /// <summary>Writes down the edges to the other rack; false where no way leads there.</summary>
+    private bool Trace(WayQuestion question)
+    {
         var end = net.PointOf(question.To);
-        if (double.IsInfinity(metres[end])) return null;
+        if (double.IsInfinity(metres[net.StateOf(end, false)])) return false;
         edges.Clear();
-        var last = question.ToHeight is { } height ? LastTo(end, height, question.Side) : by[end];
+        var last = question.ToHeight is { } height ? LastTo(end, height, question.Side) : by[net.StateOf(end, false)];
         edges.Add(last);
-        for (var at = net.Edges[last].Far(end); at != source; at = net.Edges[by[at]].Far(at)) edges.Add(by[at]);
+        for (var at = net.Edges[last].Far(end); at != source; at = net.Edges[last].Far(at)) edges.Add(last = by[Before(last, at)]);
         edges.Reverse();
-        return WayOf(net, source, CollectionsMarshal.AsSpan(edges));
+        return true;
+    }
+
+    /// <summary>The state in which a point was left along an edge: into a hall as it was reached by a route, along a route as it was
+    /// reached soonest.</summary>
+    private int Before(int edge, int point)
+    {
+        var byRoute = net.StateOf(point, true);
+        if (!net.IsExit(point) || net.Edges[edge].Route < 0) return byRoute;
+        var within = net.StateOf(point, false);
+        return metres[within] <= metres[byRoute] ? within : byRoute;
     }
 
     /// <summary>The edge by which a height in a rack is reached soonest.</summary>
     private int LastTo(int end, Length height, int side)
     {
-        var (last, least) = (by[end], double.PositiveInfinity);
+        var (last, least) = (by[net.StateOf(end, false)], double.PositiveInfinity);
         foreach (ref readonly var arc in net.ArcsAt(end))
         {
             if (arc.Side != side && arc.Side != 0 && side != 0) continue;
-            var way = metres[arc.Far] + net.DropMetres(end, arc.Far, height);
+            var way = metres[net.StateOf(arc.Far, true)] + net.DropMetres(end, arc.Far, height);
             if (way < least) (last, least) = (arc.Edge, way);
         }
         return last;
@@ -115,35 +162,30 @@ internal sealed class WaySearch
     /// <summary>The way along edges that begin at a rack.</summary>
     public static CableWay WayOf(WayNet net, int source, ReadOnlySpan<int> edges)
     {
-        var inPathways = 0;
+        var (inPathways, onRoutes) = (0, 0);
         foreach (var e in edges)
+        {
             if (net.Edges.ItemRef(e).Stretch >= 0) inPathways++;
+            if (net.Edges.ItemRef(e).Route >= 0) onRoutes++;
+        }
         var (stretches, next, metres) = (new int[inPathways], 0, 0.0);
-        Model.Places.HallRoute? route = null;
+        var (routes, nextRoute) = (onRoutes > 0 ? new Model.Places.HallRoute[onRoutes] : [], 0);
         foreach (var e in edges)
         {
             ref readonly var edge = ref net.Edges.ItemRef(e);
             if (edge.Stretch >= 0) stretches[next++] = edge.Stretch;
-            if (edge.Route >= 0) route = net.Building.Routes[edge.Route];
+            if (edge.Route >= 0) routes[nextRoute++] = net.Building.Routes[edge.Route];
             else metres += Inside(net, edge);
         }
         var (low, high) = (Height(net, edges[0], source), Height(net, edges[^1], -1));
-        return new CableWay(ImmutableCollectionsMarshal.AsImmutableArray(stretches), metres, low, high, route);
+        return new CableWay(ImmutableCollectionsMarshal.AsImmutableArray(stretches), metres, low, high,
+            ImmutableCollectionsMarshal.AsImmutableArray(routes));
     }
 
     private bool IsClosed(int index, Predicate<int> isClosed)
     {
         var edge = net.Edges[index];
         return (edge.Stretch >= 0 && isClosed(edge.Stretch)) || (edge.Route >= 0 && isClosed(net.Stretches.Length + edge.Route));
-    }
-
-    /// <summary>A route leads out of the own hall and into the other, never back and never through a third.</summary>
-    private bool Leads(in WayArc arc, int at, int ownHall, int farHall)
-    {
-        var (route, edge) = (net.Building.Routes[arc.Route], net.Edges[arc.Edge]);
-        var (from, to) = (route.From.Index, route.To.Index);
-        return ownHall != farHall
-            && ((edge.A == at && from == ownHall && to == farHall) || (edge.B == at && to == ownHall && from == farHall));
     }
 
     /// <summary>What goes up and down at a rack depends on the device and is counted with it.</summary>
@@ -156,4 +198,7 @@ internal sealed class WaySearch
         // Edges of racks are written from the pathway to the rack.
         return net.Points[rackPoint >= 0 ? joined.Far(rackPoint) : joined.A].Z;
     }
+
+    /// <summary>Choices tried at most where exits would be passed twice; each searches once.</summary>
+    private const int MostTried = 2_000;
 }

@@ -25,12 +25,12 @@ public sealed class LengthPrices
         ranking = new Ranking(plan.Policy);
         Grid = new LengthGrid(plan.Catalogue, []);
         // Classes that differ by length alone cost the same at the same length.
-        var first = new Dictionary<(int, int, int, FanShape, RackType?, RackType?, HallRoute?), int>();
+        var first = new Dictionary<(int, int, int, FanShape, RackType?, RackType?, RouteJoins?), int>();
         templateOf = new int[design.Choices.Length];
         for (var i = 0; i < templateOf.Length; i++)
         {
             var link = design.Choices[i].Class;
-            var key = (link.Statement.Index, link.From.Index, link.To.Index, link.Shape, link.FromRack, link.ToRack, link.Route);
+            var key = (link.Statement.Index, link.From.Index, link.To.Index, link.Shape, link.FromRack, link.ToRack, link.Joins);
             if (!first.TryGetValue(key, out templateOf[i])) first[key] = templateOf[i] = i;
         }
     }

@@ -56,7 +56,7 @@ public sealed class PlacementStudy
     public ImmutableArray<(LinkClass Link, ImmutableArray<MediaStep> Steps)> Steps(Length longest) =>
     [
         .. prices.Templates.Select(t => design.Choices[t].Class)
-            .Where(c => c is { Statement.Length: null, Through: null, Route: null })
+            .Where(c => c is { Statement.Length: null, Through: null, Joins: null })
             .Select(c => (Link: c, Steps: MediaStep.Of(prices, c.Index, longest)))
             .DistinctBy(s => (s.Link.Statement.Name, string.Join('|', s.Steps))),
     ];

@@ -98,11 +98,17 @@ internal sealed class TrunkBinder(
         return sides is [var only] ? only : "";
     }
 
-    /// <summary>A trunk between halls has what the routes between them say; of several the most, whichever it is laid along.</summary>
-    private int OfRoutes(int near, int far, Func<HallRoute, int> count) =>
-        devices.Rack(near)?.Hall is { } from && devices.Rack(far)?.Hall is { } to && from != to
-            ? building.RoutesBetween(from, to).Select(count).DefaultIfEmpty(0).Max()
-            : 0;
+    /// <summary>A trunk between halls has what the routes on its way say, all together where it passes further halls; of several ways the
+    /// most, whichever it is laid along.</summary>
+    private int OfRoutes(int near, int far, Func<HallRoute, int> count)
+    {
+        if (devices.Rack(near) is not { } from || devices.Rack(far) is not { } to || from.Hall == to.Hall) return 0;
+        var direct = building.RoutesBetween(from.Hall, to.Hall).Select(count).DefaultIfEmpty(0).Max();
+        // Of several routes between two halls on the way the most as well.
+        return HallChain.Between(building, from, to) is { Routes.Length: > 1 } chain
+            ? Math.Max(direct, chain.Routes.Sum(r => building.RoutesBetween(r.From, r.To).Max(count)))
+            : direct;
+    }
 
     /// <summary>Which ends have the cassette; null where the plan says where it is and not which.</summary>
     private CassetteEnds? Ends(MapNode map, SundryModel? cassette)

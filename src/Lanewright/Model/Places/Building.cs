@@ -37,6 +37,26 @@ public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> R
         return null;
     }
 
+    /// <summary>Whether routes lead from a hall to another, however many one after the other.</summary>
+    /// <param name="from">The hall.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="isOpen">Which routes may be taken; null for all.</param>
+    public bool AreJoined(Hall from, Hall to, Predicate<HallRoute>? isOpen = null)
+    {
+        var (seen, open) = (new HashSet<int> { from.Index }, new Stack<Hall>([from]));
+        while (open.TryPop(out var hall))
+        {
+            if (hall == to) return true;
+            foreach (var route in Routes)
+            {
+                if ((route.From != hall && route.To != hall) || isOpen?.Invoke(route) == false) continue;
+                var next = route.From == hall ? route.To : route.From;
+                if (seen.Add(next.Index)) open.Push(next);
+            }
+        }
+        return false;
+    }
+
     private static bool Joins(HallRoute route, Hall from, Hall to) =>
         (route.From == from && route.To == to) || (route.From == to && route.To == from);
 }

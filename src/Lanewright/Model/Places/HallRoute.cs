@@ -23,4 +23,8 @@ public sealed record HallRoute(Hall From, Hall To, Length Length, int? Connectio
 
     /// <summary>Where it ends.</summary>
     public HallExit ToExit { get; init; } = To.Exit;
+
+    /// <summary>One of its ends: the hall and the exit there.</summary>
+    /// <param name="isTo">Whether it is the end that is named second.</param>
+    public (Hall Hall, HallExit Exit) EndOf(bool isTo) => isTo ? (To, ToExit) : (From, FromExit);
 }

@@ -2,7 +2,7 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Rules.Cabling;
 
-/// <summary>Links between halls that no route joins.</summary>
+/// <summary>Links between halls that no routes join, not even one after the other.</summary>
 internal sealed class RouteMissing() : Rule("LW1402", nameof(RouteMissing))
 {
     /// <inheritdoc/>

@@ -39,7 +39,9 @@ internal sealed class PathwaysApart() : Rule("LW4103", nameof(PathwaysApart))
     }
 
     private static string Why(WayNet net, Rack one, Rack other, Hall hall) => net.LeadsOut(one, other.Hall) && net.LeadsOut(other, one.Hall)
-        ? "the pathways of the two halls lead to exits of different routes"
+        ? net.Building.RouteBetween(one.Hall, other.Hall) is null
+            ? "in a hall on the way the pathways at the exit of one route do not meet those at the exit of the next"
+            : "the pathways of the two halls lead to exits of different routes"
         : $"in {hall.PlainName} the pathways over the racks do not meet those at the exit";
 
     /// <summary>What is laid between halls that a route joins and finds no way.</summary>
@@ -50,7 +52,7 @@ internal sealed class PathwaysApart() : Rule("LW4103", nameof(PathwaysApart))
         {
             var question = book.Pieces[i].Question;
             var (one, other) = (net.Building.Racks[question.From], net.Building.Racks[question.To]);
-            if (one.Hall == other.Hall || book.WayOf(i) is not null || net.Building.RouteBetween(one.Hall, other.Hall) is null) continue;
+            if (one.Hall == other.Hall || book.WayOf(i) is not null || !net.Building.AreJoined(one.Hall, other.Hall)) continue;
             // Where a way leads there in pathways of any side, it is the side that is missing.
             if (judgement.Design.Lengths.Ways?.Between(question with { Side = 0 }) is null) yield return (one, other);
         }
