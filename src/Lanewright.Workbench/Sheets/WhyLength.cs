@@ -38,7 +38,7 @@ internal static class WhyLength
         }
         if (designed.Pathways.Value.PartsOf(link) is not { } parts)
         {
-            markup.Element("p", "An end of it has no place in a rack, or no route joins the halls, so that no length can be told.");
+            markup.Element("p", "An end of it has no place in a rack, or no routes join the halls, so that no length can be told.");
             return;
         }
         Table(paper, designed, link, parts);
@@ -62,7 +62,10 @@ internal static class WhyLength
             across -= length;
         }
         Row(across == parts.Across ? "along and across the rows" : "to the pathways and from them", across);
-        Row("between the halls, as surveyed", parts.Surveyed);
+        if (designed.Pathways.Value.RoutesOf(link).ToList() is { Count: > 1 } routes)
+            foreach (var route in routes) Row($"along the route {route.Name}, as surveyed", route.Length);
+        else
+            Row("between the halls, as surveyed", parts.Surveyed);
         Row("from the pathway down to the second device", parts.Drop);
         Row($"for detours, {designed.Plan.Policy.Contingency}", parts.Detours);
         Row("service loops at both ends", parts.Loops);

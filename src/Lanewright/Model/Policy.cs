@@ -30,7 +30,7 @@ public sealed record Policy
     /// <summary>Mated pairs in a channel inside a hall.</summary>
     public int ConnectionsInHall { get; init; }
 
-    /// <summary>Mated pairs in a channel between halls.</summary>
+    /// <summary>Mated pairs on each route between halls that states none.</summary>
     public int ConnectionsBetweenHalls { get; init; } = 2;
 
     /// <summary>Extra length on the way for detours.</summary>

@@ -139,7 +139,7 @@ public sealed class ThirdHallTests
         var designed = Expect.Designed(PlanBlock.Compile(text));
         var pair = Assert.Single(designed.Pathways.Value.Pairs);
         Assert.False(pair.IsTogether);
-        double[] totals = [designed.Pathways.Value.PartsOf(0)!.Value.Surveyed.Metres, designed.Pathways.Value.PartsOf(1)!.Value.Surveyed.Metres];
+        var totals = new[] { 0, 1 }.Select(link => designed.Pathways.Value.PartsOf(link)!.Value.Surveyed.Metres);
         Assert.Equal([100.0, 120.0], totals.Order());
     }
 

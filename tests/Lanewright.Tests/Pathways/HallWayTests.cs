@@ -90,6 +90,65 @@ public sealed class HallWayTests
         Assert.Equal(80, TrayGrid.Way(net, 0, 3)!.Surveyed.Metres, 9);
     }
 
+    // All pairs of ways there are (brute force): two share as little as any two do. Where a way would pass an exit twice the answer is left
+    // open, which is rare.
+    [Fact]
+    public void TwoWays_ShareAsLittleAsAnyTwo()
+    {
+        var (apart, sharing, open) = (0, 0, 0);
+        Gen.Select(Gen.Int[3, 5], Gen.Int[0, 4].Array[5], Gen.Int[0, 59].Array[36], Gen.Int[1, 60].Array[9], Gen.Int[1, 4]).Sample(
+            (halls, kinds, ends, lengths, spare) =>
+            {
+                var net = Net(halls, kinds, [.. Routes(halls, ends, lengths).Take(halls + spare)]);
+                var search = new DisjointSearch(net);
+                var ways = Ways(net, 0, 2).ToList();
+                var found = search.Find((0, null), (2, null), (2, null), 0);
+                if (search.IsUndecided) open++;
+                if (search.IsUndecided) return;
+                Assert.Equal(ways.Count > 0, found is not null);
+                if (found is not { } pair) return;
+                var common = pair.One.Stretches.Intersect(pair.Other.Stretches).Count()
+                    + pair.One.Routes.Intersect(pair.Other.Routes).Count();
+                Assert.Equal(ways.Min(one => ways.Min(other => one.Intersect(other).Count())), common);
+                if (common == 0) apart++;
+                else sharing++;
+            },
+            iter: 600, threads: 1);
+        Assert.True(apart > 50 && sharing > 50 && open < apart, $"{apart} apart, {sharing} sharing, {open} open");
+    }
+
+    /// <summary>The stretches and routes of every way there is, routes numbered below nothing.</summary>
+    private static IEnumerable<HashSet<int>> Ways(WayNet net, int one, int other)
+    {
+        var (source, end, taken) = (net.PointOf(one), net.PointOf(other), new Stack<int>());
+        var (own, far) = (net.Building.Racks[one].Hall, net.Building.Racks[other].Hall);
+        var passed = new HashSet<int> { source };
+        return From(source, false);
+
+        IEnumerable<HashSet<int>> From(int point, bool cameByRoute)
+        {
+            if (point == end)
+            {
+                yield return [.. taken];
+                yield break;
+            }
+            foreach (var e in net.EdgesAt(point).ToArray())
+            {
+                var (edge, next) = (net.Edges[e], net.Edges[e].Far(point));
+                if (edge.Route >= 0 && !LeadsOn(net.Building.Routes[edge.Route], edge.A == point)) continue;
+                if (edge.Route < 0 && net.IsExit(point) && !cameByRoute) continue;
+                if ((net.IsRack(next) && next != end) || !passed.Add(next)) continue;
+                var isKept = edge.Stretch >= 0 || edge.Route >= 0;
+                if (isKept) taken.Push(edge.Route >= 0 ? -1 - edge.Route : edge.Stretch);
+                foreach (var way in From(next, edge.Route >= 0)) yield return way;
+                if (isKept) taken.Pop();
+                passed.Remove(next);
+            }
+        }
+
+        bool LeadsOn(HallRoute route, bool isOnward) => route.EndOf(!isOnward).Hall != far && route.EndOf(isOnward).Hall != own;
+    }
+
     private const string Script = """
         import json, sys, networkx
         for line in sys.stdin:

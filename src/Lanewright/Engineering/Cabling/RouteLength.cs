@@ -26,7 +26,7 @@ public sealed class RouteLength
     /// <summary>Shortest ways along pathways; null where the plan has none.</summary>
     public ShortestWays? Ways { get; }
 
-    /// <summary>The length by the shortest way, or null when an end has no place or no route joins the halls.</summary>
+    /// <summary>The length by the shortest way, or null when an end has no place or no routes join the halls.</summary>
     /// <param name="from">One device.</param>
     /// <param name="to">The other.</param>
     /// <param name="side">The side of pathways it lies in; empty for any.</param>
@@ -42,7 +42,7 @@ public sealed class RouteLength
         return Parts(rackFrom, Height(from, rackFrom), rackTo, Height(to, rackTo), side);
     }
 
-    /// <summary>The length by the shortest way between two heights in racks, part by part, or null when no route joins the halls.</summary>
+    /// <summary>The length by the shortest way between two heights in racks, part by part, or null when no routes join the halls.</summary>
     /// <param name="from">One rack.</param>
     /// <param name="heightFrom">Height of the device in it, above the floor.</param>
     /// <param name="to">The other rack.</param>

@@ -139,7 +139,7 @@ public static class PlanLanguage
         new("from", PlaceShapes.Hall, "one hall") { IsRequired = true },
         new("to", PlaceShapes.Hall, "the other") { IsRequired = true },
         new("length", Shapes.Distance, "how long the way is, from exit to exit") { IsRequired = true },
-        new("connections", Shapes.Whole(0, 50), "mated pairs on the way") { Otherwise = "policy" },
+        new("connections", Shapes.Whole(0, 50), "mated pairs on it, those at its ends counted") { Otherwise = "policy" },
         new("splices", Shapes.Whole(0, 500), "splices on the way") { Otherwise = "0" },
         new("name", Shapes.Text, "its name") { Otherwise = "the halls it joins" },
         new("side", Shapes.Text, "the side it belongs to, such as A or B") { Otherwise = "none" },
@@ -256,7 +256,10 @@ public static class PlanLanguage
         new("ageing-margin", Shapes.Loss, "loss kept back for ageing and repair") { Otherwise = "0 dB" },
         new("least-margin", Shapes.Loss, "a fibre link with less margin is warned of") { Otherwise = "0 dB" },
         new("connections-in-hall", Shapes.Whole(0, 50), "mated pairs in a channel inside a hall") { Otherwise = "0" },
-        new("connections-between-halls", Shapes.Whole(0, 50), "mated pairs in a channel between halls") { Otherwise = "2" },
+        new("connections-between-halls", Shapes.Whole(0, 50), "mated pairs on each route between halls that states none")
+        {
+            Otherwise = "2",
+        },
         new("contingency", Shapes.Share, "extra length for detours inside halls; a route is as long as stated") { Otherwise = "5 %" },
         new("service", Shapes.Length, "extra length at each end of a cable that leaves its rack")
         {

@@ -7,7 +7,7 @@ namespace Lanewright.Model.Places;
 /// <param name="From">One hall.</param>
 /// <param name="To">The other.</param>
 /// <param name="Length">How long the way is.</param>
-/// <param name="Connections">Mated pairs on the way; null when the policy decides.</param>
+/// <param name="Connections">Mated pairs on it, those at its ends counted; null when the policy decides.</param>
 /// <param name="Splices">Splices on the way.</param>
 /// <param name="Span">Where the plan says so.</param>
 public sealed record HallRoute(Hall From, Hall To, Length Length, int? Connections, int Splices, SourceSpan Span)
