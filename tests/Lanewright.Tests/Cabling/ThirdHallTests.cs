@@ -43,7 +43,11 @@ public sealed class ThirdHallTests
         Assert.Equal(0.3 + between + 0.3, parts.Across.Metres, 9);
         Assert.Equal(40 + 60 + 0.6 + between + (2 * (2.6 - Height)), parts.Total.Metres, 9);
         Assert.Equal(["mid to aa", "mid to zz"], designed.Pathways.Value.RoutesOf(0).Select(r => r.Name));
-        Assert.Equal(middle.Length > 0 ? ["mid/t"] : [], designed.Pathways.Value.Through(0));
+        string[] tray = middle.Length > 0 ? ["mid/t"] : [];
+        Assert.Equal(["mid to aa", .. tray, "mid to zz"], designed.Pathways.Value.Through(0));
+        var back = Expect.Designed(PlanBlock.Compile(Plan(middle, from, "width: 200 mm", Up)
+            .Replace("from: low, to: high", "from: high, to: low", StringComparison.Ordinal)));
+        Assert.Equal(["mid to zz", .. tray, "mid to aa"], back.Pathways.Value.Through(0));
     }
 
     [Theory]

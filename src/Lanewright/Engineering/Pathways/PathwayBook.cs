@@ -92,13 +92,13 @@ public sealed class PathwayBook
     public string MovedOff(CableKey key) =>
         Piece(key) is >= 0 and var piece && moves.TryGetValue(piece, out var move) ? Fills[move.Full].Pathway.FullName : "";
 
-    /// <summary>The pathways of a way in order from one device to another, each once in a row.</summary>
+    /// <summary>The pathways of a way in order from one device to another, each once in a row; where it leads through further halls with
+    /// every route.</summary>
     public IEnumerable<string> Names(CableWay way, int from, int to)
     {
         var last = "";
-        foreach (var stretch in InOrder(way, from, to))
+        foreach (var name in NamesInOrder(way, from, to))
         {
-            var name = Fills[stretch].Pathway.FullName;
             if (name != last) yield return name;
             last = name;
         }
@@ -168,9 +168,20 @@ public sealed class PathwayBook
         return found.ToImmutable();
     }
 
+    private IEnumerable<string> NamesInOrder(CableWay way, int from, int to)
+    {
+        var isWritten = IsWrittenFrom(from, to);
+        if (Net is not { } net || way.Routes.Length < 2 || plan.Devices.Rack(isWritten ? from : to) is not { } rack)
+            return InOrder(way, from, to).Select(s => Fills[s].Pathway.FullName);
+        var names = WayNames.Of(net, way, rack.Hall);
+        return isWritten ? names : names.Reverse();
+    }
+
     /// <summary>Ways are written from the rack of the lower number.</summary>
+    private bool IsWrittenFrom(int from, int to) => plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to);
+
     private IEnumerable<int> InOrder(CableWay way, int from, int to) =>
-        plan.Devices.RackIndex(from) < plan.Devices.RackIndex(to) ? way.Stretches : way.Stretches.Reverse();
+        IsWrittenFrom(from, to) ? way.Stretches : way.Stretches.Reverse();
 
     /// <summary>All that the light of a link goes through from rack to rack, by number: its cable or its cords, and the trunks it is
     /// patched through.</summary>
