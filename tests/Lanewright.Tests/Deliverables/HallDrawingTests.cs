@@ -101,6 +101,29 @@ public sealed class HallDrawingTests
         Assert.Equal(2, dots.Select(d => d.Real("cx")).Distinct().Count());
     }
 
+    // By hand: a tray under another has the lower half of their band, whichever way it is written and named, and the sheet says so.
+    [Theory]
+    [InlineData("a-under: { from: { x: 0 m, y: 0 m, height: 0.3 m }, to: { x: 6 m, y: 0 m, height: 0.3 m }, width: 50 mm }")]
+    [InlineData("under: { from: { x: 6 m, y: 0 m, height: 0.3 m }, to: { x: 1 m, y: 0 m, height: 0.3 m }, width: 50 mm }")]
+    public void Floor_DrawsTraysAboveOneAnotherSideBySide(string under)
+    {
+        var plain = Hall("63 A", "900 kg");
+        var stacked = plain.Replace("over-a:", under + "\n          over-a:", StringComparison.Ordinal);
+        var (before, after) = (Levels(plain), Levels(stacked));
+        Assert.Equal((2, 3), (before.Count, after.Count));
+        // The two lie evenly about where the one was: the higher nearer to the top.
+        Assert.Equal(before.Min(), (after[0] + after[1]) / 2, 0.02);
+        Assert.True(after[1] - after[0] > 4);
+        Assert.Contains(Delivered.Xml(PlanBlock.Compile(stacked), "drawings/F01-floor.svg").Words(), w => w.Contains("share a band"));
+
+        static List<double> Levels(string plan) =>
+        [
+            .. Delivered.Xml(PlanBlock.Compile(plan), "drawings/F01-floor.svg").Descendants(Delivered.Svg + "path")
+                .Where(p => (string?)p.Attribute("class") == "rim").Select(p => ((string)p.Attribute("d")!).Split('M', ' ', 'L'))
+                .Where(d => d[2] == d[4]).Select(d => double.Parse(d[2], CultureInfo.InvariantCulture)).Distinct().Order(),
+        ];
+    }
+
     // Which side fronts are on is marked where a plan says so, and nowhere else.
     [Fact]
     public void Floor_MarksFrontsThatAreStated()

@@ -34,6 +34,7 @@ internal sealed class FloorDrawing
     private readonly ImmutableArray<SegmentFill> fills;
     private readonly ImmutableArray<Rack> racks;
     private readonly FloorLayout layout;
+    private readonly FloorStacks stacks;
 
     public FloorDrawing(DesignedPlan designed, Hall hall, ImmutableArray<SegmentFill> fills, FloorView? view = null)
     {
@@ -41,6 +42,7 @@ internal sealed class FloorDrawing
         this.designed = designed;
         this.hall = hall;
         this.fills = fills;
+        stacks = new FloorStacks(fills.Select(f => f.Pathway).Distinct());
         racks = [.. designed.Plan.Building.Racks.Where(r => r.Hall == hall)];
         var xs = racks.SelectMany(r => new[] { r.X.Metres - (r.Type.Width.Metres / 2), r.X.Metres + (r.Type.Width.Metres / 2) })
             .Concat(Ends().Select(e => e.X)).Concat(Exits.Select(e => e.X.Metres)).ToList();
@@ -214,9 +216,10 @@ internal sealed class FloorDrawing
     private void Band(SegmentFill fill, Action<string, double> draw)
     {
         var (a, b) = (fill.Net.Points[fill.Stretch.A], fill.Net.Points[fill.Stretch.B]);
-        var width = Math.Max(LeastBand, fill.Pathway.Width.Metres * layout.Scale);
-        foreach (var (x1, y1, x2, y2) in layout.Line(a.X, a.Y, b.X, b.Y))
+        var (width, beside) = stacks.Of(fill.Pathway, layout.Scale, LeastBand);
+        foreach (var line in layout.Line(a.X, a.Y, b.X, b.Y))
         {
+            var (x1, y1, x2, y2) = FloorStacks.Moved(line, beside);
             // A riser is a point of the floor and is seen as one.
             var end = fill.Pathway.IsRiser ? x2 + 0.01 : x2;
             draw($"M{Canvas.N(x1)} {Canvas.N(y1)}L{Canvas.N(end)} {Canvas.N(y2)}", fill.Pathway.IsRiser ? width + RiserMore : width);
@@ -281,7 +284,8 @@ internal sealed class FloorDrawing
         for (var i = 0; i <= 20; i++) canvas.Filled(x + (i * wide), y + 9, wide, 8, LoadColour.Of(Share.FromPercent(i * 5)));
         canvas.Filled(x + (22 * wide), y + 9, wide, 8, DrawingStyle.Accent);
         canvas.Text(Sheet.Margin, y + 40,
-            (fills.Any(f => Height(f.Pathway).Length > 0) ? "" : $"Pathways hang at {Numerals.Fixed(hall.PathwayHeight.Metres, 1)} m. ")
+            (stacks.Any ? "Pathways above one another share a band, the highest towards the top or the left. " : "")
+            + (fills.Any(f => Height(f.Pathway).Length > 0) ? "" : $"Pathways hang at {Numerals.Fixed(hall.PathwayHeight.Metres, 1)} m. ")
             + "Openings in rated walls and floors take fire-stopping to the local code. Trays are bonded and kept clear of sprinklers; "
             + "work on ladders is for trained persons.", "small soft");
     }

@@ -37,6 +37,8 @@ internal sealed class TraceCells
         "cassette" => 1.4,
         "trunk" or "cable" => 2.4,
         "connection" => 0.7,
+        // The name of its trunk stands under it.
+        "splices" => 1.2,
         _ => 0.9,
     };
 }
