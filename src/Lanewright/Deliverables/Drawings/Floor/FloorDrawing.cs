@@ -284,10 +284,12 @@ internal sealed class FloorDrawing
         for (var i = 0; i <= 20; i++) canvas.Filled(x + (i * wide), y + 9, wide, 8, LoadColour.Of(Share.FromPercent(i * 5)));
         canvas.Filled(x + (22 * wide), y + 9, wide, 8, DrawingStyle.Accent);
         canvas.Text(Sheet.Margin, y + 40,
-            (stacks.Any ? "Pathways above one another share a band, the highest towards the top or the left. " : "")
-            + (fills.Any(f => Height(f.Pathway).Length > 0) ? "" : $"Pathways hang at {Numerals.Fixed(hall.PathwayHeight.Metres, 1)} m. ")
+            (fills.Any(f => Height(f.Pathway).Length > 0) ? "" : $"Pathways hang at {Numerals.Fixed(hall.PathwayHeight.Metres, 1)} m. ")
             + "Openings in rated walls and floors take fire-stopping to the local code. Trays are bonded and kept clear of sprinklers; "
             + "work on ladders is for trained persons.", "small soft");
+        if (!stacks.Any) return;
+        canvas.Text(
+            Sheet.Margin, y + 54, "Pathways above one another share a band, the highest towards the top or the left.", "small soft");
     }
 
     private static string Percent(Share share) => Numerals.Fixed(share.Percent, 1) + " %";
