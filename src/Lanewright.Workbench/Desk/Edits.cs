@@ -78,7 +78,8 @@ internal sealed class Edits(PlanFolder folder, Keepsakes keepsakes)
             return new EditAnswer(false, "The text was changed elsewhere a moment ago; look at it first.", file.Version, file.Text);
         if (file.Typed is { } typed) keepsakes.PutAside(file.Name, typed);
         file.Settle(file.Disk);
-        var shown = file.Unreadable.Length > 0 ? $"{file.Name} on disk cannot be read: {file.Unreadable}. The text that was read last is shown."
+        var shown = file.Unreadable.Length > 0
+            ? $"{file.Name} on disk cannot be read: {file.Unreadable}. The text that was read last is shown."
             : file.IsGone ? $"{file.Name} is not on disk any more. The text that was read last is shown."
             : "The text on disk is shown.";
         return new EditAnswer(true, shown + " What was typed is kept in .lanewright.", file.Version, file.Text);

@@ -10,7 +10,10 @@ namespace Lanewright.Workbench.Desk;
 /// <param name="IsTorn">Whether the file was changed outside where it is typed over here.</param>
 internal sealed record FileState(string Name, string Text, long Version, bool IsTyped, bool IsGone, string Unreadable, bool IsTorn)
 {
+    /// <summary>The text on disk, as it was read last.</summary>
+    public string Disk { get; private init; } = "";
+
     /// <summary>The state of a file.</summary>
     public static FileState Of(OpenFile file) =>
-        new(file.Name, file.Text, file.Version, file.Typed is not null, file.IsGone, file.Unreadable, file.IsTorn);
+        new(file.Name, file.Text, file.Version, file.Typed is not null, file.IsGone, file.Unreadable, file.IsTorn) { Disk = file.Disk };
 }

@@ -1,6 +1,7 @@
 using Lanewright.Findings;
 using Lanewright.Quantities;
 using Lanewright.Rules;
+using Lanewright.Workbench.Desk;
 
 namespace Lanewright.Workbench.Sheets;
 
@@ -30,6 +31,7 @@ internal static class CompareSheet
         Found(paper, "Findings that are not judged until the errors are mended", both.NotJudged);
         CompareLinks.Write(paper);
         Parts(paper, both.IsFair);
+        foreach (var file in paper.Desk.Files().Where(f => f.IsTyped)) Lines(paper, file);
         return true;
     }
 
@@ -92,6 +94,21 @@ internal static class CompareSheet
         paper.Markup.Open("ul", ("class", "wrong"));
         foreach (var (was, now) in findings.OrderByDescending(f => f.Is.Severity).Take(MostRows)) FindingWords.Item(paper, now, was);
         paper.Markup.Close();
+    }
+
+    private static void Lines(SheetPaper paper, FileState file)
+    {
+        var changes = LineChanges.Of(file.Disk, file.Text);
+        paper.Markup.Element("h2", $"Lines of {file.Name} that differ, {Numerals.Grouped(changes.Length)}");
+        var table = PaperTable.Open(
+            paper.Markup, "a line that is gone beside the one in its place", "#line", "as saved", "#line", "as typed");
+        foreach (var change in changes.Take(MostRows))
+            table.Row(Number(change.OldNumber), change.OldText.Trim(), Number(change.NewNumber), change.NewText.Trim());
+        table.Close();
+        if (changes.Length > MostRows)
+            paper.Markup.Element("p", $"{Numerals.Grouped(changes.Length - MostRows)} more lines differ.", ("class", "soft"));
+
+        static string Number(int line) => line > 0 ? Numerals.Whole(line) : "";
     }
 
     private static void Parts(SheetPaper paper, bool isFair)

@@ -76,7 +76,10 @@ public sealed class ComparedTests
         var margins = Regex.Matches(saved + typed, @"([\d.]+) dB").Select(m => m.Groups[1].Value).Distinct().ToList();
         Assert.Equal(2, margins.Count);
         Assert.All(margins, m => Assert.Contains($">{m}<", changed, StringComparison.Ordinal));
-        Assert.Contains("typed text alone", await Sheet(plan, "documents"), StringComparison.Ordinal);
+        var lines = Part(await Sheet(plan, "compare"), "Lines of plan.yaml that differ, 1");
+        Assert.Contains("unit: 20", lines, StringComparison.Ordinal);
+        Assert.Contains("unit: 12", lines, StringComparison.Ordinal);
+        Assert.Contains("lines that differ stand on What if", await Sheet(plan, "plan"), StringComparison.Ordinal);
     }
 
     /// <summary>A name that would turn the words after it is shown with what turns them written out.</summary>
