@@ -151,6 +151,20 @@ public sealed class SizeCommandTests
         Assert.DoesNotContain("together: \n", run.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>Designs of which one switch alone is too hot for a rack do not use up the search: that nothing fits is proven, and a watt
+    /// more does.</summary>
+    [Fact]
+    public void RackPowerOneWattTooLow_IsProvenToBeInTheWay()
+    {
+        using var json = Json(1, "size --hosts 64 --host-rate 100G --rack-power 411W --json");
+        var conflicts = json.RootElement.GetProperty("conflicts").EnumerateArray()
+            .Select(c => string.Join(' ', c.EnumerateArray().Select(w => w.GetString()))).ToList();
+        Assert.Contains("hosts oversubscription rack-power", conflicts);
+        Assert.True(json.RootElement.GetProperty("areConflictsProven").GetBoolean());
+        using var more = Json(0, "size --hosts 64 --host-rate 100G --rack-power 412W --json");
+        Assert.NotEmpty(more.RootElement.GetProperty("options").EnumerateArray());
+    }
+
     [Theory]
     [InlineData("2.6:1", "13:5")]
     [InlineData("2.624:1", "328:125")]

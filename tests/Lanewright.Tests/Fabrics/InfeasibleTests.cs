@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CsCheck;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Fabrics;
 using Lanewright.Model.Catalogues;
@@ -12,11 +13,12 @@ public sealed class InfeasibleTests
 {
     private static readonly string[] Models = ["fixed-32x400", "fixed-64x400"];
 
-    private static readonly Lazy<(Sizing Sizing, WantedFabric Wanted)> Asking = new(() =>
+    private static readonly Lazy<(Sizing Sizing, WantedFabric Wanted, FinderContext Context)> Asking = new(() =>
     {
         var (plan, study) = Asked.Study(Asked.Question("{ hosts: { host: { count: 200, rate: 200G } }, oversubscription: '2:1' }"));
         var items = plan.Catalogue.Items.Where(i => i is not DeviceModel { Kind: not DeviceKind.Host } || Models.Contains(i.Name));
-        return (new Sizing(new FinderContext(plan.Standards, new Catalogue(items), plan.Policy)), study.Wanted);
+        var context = new FinderContext(plan.Standards, new Catalogue(items), plan.Policy);
+        return (new Sizing(context), study.Wanted, context);
     });
 
     /// <summary>Limits that bind in different ways, from one that is far out of reach to several that only clash together.</summary>
@@ -33,19 +35,33 @@ public sealed class InfeasibleTests
     public void Conflicts_AreThoseThatAskingEverySubsetFinds(int units, int budget, int tiers, string form)
     {
         var wanted = With(units, budget, tiers, form);
-        var wishes = WishList.Of(wanted);
-        var impossible = Enumerable.Range(0, 1 << wishes.Length)
-            .Where(s => Solve(WishList.Only(wanted, k => wishes.Select((w, i) => (w, i)).Any(w => w.w.Key == k && (s & (1 << w.i)) != 0)))
-                .IsEmpty)
-            .ToHashSet();
-        var minimal = impossible.Where(s =>
-            Enumerable.Range(0, wishes.Length).All(m => (s & (1 << m)) == 0 || !impossible.Contains(s & ~(1 << m))));
         var found = Conflicts.Of(wanted, Solve);
         Assert.NotEmpty(found);
-        Assert.Equal(
-            minimal.Select(s => string.Join(' ', wishes.Where((_, i) => (s & (1 << i)) != 0).Select(w => w.Key))).Order(),
-            found.Select(set => string.Join(' ', set.Select(w => w.Key))).Order());
+        Assert.Equal(MinimalSets(wanted), Words(found));
     }
+
+    /// <summary>What a study tells is found with less effort than what is asked subset by subset; all sets have to be there, or it has to
+    /// say that a search was broken off, and then those it tells are still minimal.</summary>
+    [Fact]
+    public void Study_TellsEveryMinimalSet() => Gen.Select(
+        Gen.Int[20, 300], Gen.Int[200, 900], Gen.Int[5, 20], Gen.Int[1, 12], Gen.Int[0, 2], Gen.Int[1, 31]).Sample(
+        (hosts, watts, kilograms, units, survive, limits) =>
+        {
+            bool Has(int limit) => (limits & (1 << limit)) != 0;
+            var wanted = BreakEvens.WithHosts(Asking.Value.Wanted, hosts) with
+            {
+                RackPower = Has(0) ? Watts.From(watts) : null,
+                RackWeight = Has(1) ? Mass.FromKilograms(kilograms) : null,
+                RackUnits = Has(2) ? units : null,
+                MostTiers = Has(3) ? 1 : null,
+                Survive = Has(4) ? survive : 0,
+            };
+            var study = FabricStudy.Of(wanted, Asking.Value.Context);
+            if (!study.Answer.Options.IsEmpty) return;
+            if (study.AreConflictsProven) Assert.Equal(MinimalSets(wanted), Words(study.Conflicts));
+            else Assert.Subset(MinimalSets(wanted).ToHashSet(), Words(study.Conflicts).ToHashSet());
+        },
+        iter: 12);
 
     [Theory]
     [InlineData(5, 200_000, 2, "")]
@@ -65,6 +81,23 @@ public sealed class InfeasibleTests
         if (Whole(found["hosts"]) is { } most)
             Border(BreakEvens.WithHosts(wanted, most), BreakEvens.WithHosts(wanted, most + 1));
     }
+
+    /// <summary>The minimal sets that asking every subset by itself finds.</summary>
+    private static IEnumerable<string> MinimalSets(WantedFabric wanted)
+    {
+        var wishes = WishList.Of(wanted);
+        var impossible = Enumerable.Range(0, 1 << wishes.Length)
+            .Where(s => Solve(WishList.Only(wanted, k => wishes.Select((w, i) => (w, i)).Any(w => w.w.Key == k && (s & (1 << w.i)) != 0)))
+                .IsEmpty)
+            .ToHashSet();
+        return impossible
+            .Where(s => Enumerable.Range(0, wishes.Length).All(m => (s & (1 << m)) == 0 || !impossible.Contains(s & ~(1 << m))))
+            .Select(s => string.Join(' ', wishes.Where((_, i) => (s & (1 << i)) != 0).Select(w => w.Key)))
+            .Order();
+    }
+
+    private static IEnumerable<string> Words(ImmutableArray<ImmutableArray<Wish>> sets) =>
+        sets.Select(set => string.Join(' ', set.Select(w => w.Key))).Order();
 
     private static void Border(WantedFabric possible, WantedFabric beyond)
     {

@@ -102,6 +102,14 @@ public sealed record Solution
     /// <summary>Power of both ends, in watts for one link.</summary>
     public required Watts Power { get; init; }
 
+    /// <summary>Watts of what sits in the cage of each end.</summary>
+    /// <param name="shape">How the cages are split: the end with all lanes sits in the one that is.</param>
+    public (double From, double To) WattsIn(FanShape shape) => Cable is not AssemblyModel cable
+        ? (FromModule?.Power.Value ?? 0, ToModule?.Power.Value ?? 0)
+        : shape == FanShape.ToEnd
+            ? (cable.FarPower.Value, cable.NearPower.Value)
+            : (cable.NearPower.Value, cable.FarPower.Value);
+
     /// <summary>Price of one link's share, bought new.</summary>
     public Money Price => Money.FromHundredths(NewPrice(this));
 

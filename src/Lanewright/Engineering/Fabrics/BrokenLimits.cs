@@ -11,14 +11,19 @@ internal static class BrokenLimits
     {
         if (wanted.RackUnits is { } units && design.End.RackUnits > units)
             return $"its switches take {Numerals.Whole(design.End.RackUnits)} rack units and {Numerals.Whole(units)} are allowed";
-        if (wanted.RackPower is { } power && design.End.RackWatts > power.Value)
-            return $"its switches draw {Shown(design.End.RackWatts, "W")} in one rack and {power} are allowed";
+        if (Draw(design, wanted) is { Length: > 0 } draw) return draw;
         if (wanted.RackWeight is { } mass && design.End.RackKilograms > mass.Kilograms)
             return $"its switches weigh {Shown(design.End.RackKilograms, "kg")} in one rack and {mass} are allowed";
         if (wanted.Budget is { } budget && design.Total > budget)
             return $"it costs {design.Total} over the years and the budget is {budget}";
         return "";
     }
+
+    /// <summary>That its switches in one rack draw too much; empty where they do not.</summary>
+    public static string Draw(PricedDesign design, WantedFabric wanted) =>
+        wanted.RackPower is { } power && design.End.RackWatts > power.Value
+            ? $"its switches draw {Shown(design.End.RackWatts, "W")} in one rack and {power} are allowed"
+            : "";
 
     /// <summary>The same as far as it can be told from the counts alone, before a design is placed.</summary>
     public static string BeforePricing(FabricDesign design, FabricDemand demand)
@@ -54,6 +59,10 @@ internal static class BrokenLimits
             return $"one {build.Name} weighs {Shown(build.Weight, "kg")} and {mass} are allowed in a rack";
         return "";
     }
+
+    /// <summary>That one switch with what sits in its cages is too much for a rack.</summary>
+    public static string WithModules(SwitchBuild build, double watts, Watts limit) =>
+        $"one {build.Name} with its modules draws {Shown(watts, "W")} or more and {limit} are allowed in a rack";
 
     private static string Shown(double value, string unit) => Numerals.Shown(value, unit);
 }

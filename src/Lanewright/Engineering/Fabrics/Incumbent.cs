@@ -8,9 +8,10 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="demand">What is wanted.</param>
 /// <param name="pricer">Exact prices.</param>
 /// <param name="effort">How long to look.</param>
+/// <param name="draw">What single switches draw.</param>
 /// <param name="ceiling">Hundredths from which on nothing is of interest.</param>
 /// <param name="barred">A family that is left out; null for none.</param>
-internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, SizingEffort effort,
+internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, SizingEffort effort, SwitchDraw draw,
     double ceiling = double.PositiveInfinity, FabricFamily? barred = null)
 {
     /// <summary>How deep to search, in times what the ports alone cost; at last without a limit, since switches may be far apart in
@@ -31,6 +32,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     private int spread;
     private long pricingParts;
     private SharedRoom? tooMuch;
+    private (double Watts, string Reason) least = (double.PositiveInfinity, "");
     private (double Bound, string Reason) fault = (double.PositiveInfinity, "");
 
     /// <summary>The best so far.</summary>
@@ -88,6 +90,13 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
             Note(bound, early);
             return;
         }
+        // One switch too hot for a rack by itself is too hot wherever it stands: such designs are not priced, so that they do not use up
+        // what may be priced.
+        if (demand.Wanted.RackPower is { } limit && draw.TooMuch(design) is var (watts, build))
+        {
+            NoteDraw(bound, watts, BrokenLimits.WithModules(build, watts, limit));
+            return;
+        }
         if (priced >= effort.MostPriced && pricing >= effort.MostPricing)
         {
             Skip(bound);
@@ -97,7 +106,9 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         pricing += Work;
         var found = pricer.Price(design, out var reason);
         if (found is not null) reason = BrokenLimits.Of(found, demand.Wanted);
-        if (found is null || reason.Length > 0) Note(bound, reason);
+        if (found is not null && reason.Length > 0 && reason == BrokenLimits.Draw(found, demand.Wanted))
+            NoteDraw(bound, found.End.RackWatts, reason);
+        else if (found is null || reason.Length > 0) Note(bound, reason);
         else Keep(found);
         if (design.Upper is not null && found is not null) placed.Add((design, bound, found.MostUppersInRack));
     }
@@ -158,6 +169,14 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         if (bound < fault.Bound) fault = (bound, reason);
     }
 
+    /// <summary>Remembers a draw that is too much for a rack; where such a design speaks for the shape, the smallest is told.</summary>
+    private void NoteDraw(double bound, double watts, string reason)
+    {
+        if (watts < least.Watts) least = (watts, reason);
+        // An empty reason stands for the smallest draw, which may yet be seen.
+        Note(bound, "");
+    }
+
     /// <summary>Remembers the least room that was too much; told where nothing dearer speaks for the shape.</summary>
     public void NoteRoom(SharedRoom taken)
     {
@@ -184,14 +203,17 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     {
         var bound = Math.Min(Cost, skipped);
         if (double.IsFinite(bound)) return new ShapeResult(Best, bound, Best is null ? BrokenOff(bound) : "");
-        if (fault.Reason.Length > 0) return ShapeResult.None(fault.Reason);
+        if (Told.Length > 0) return ShapeResult.None(Told);
         if (tooMuch is { } room) return ShapeResult.None(demand.RoomFault(room));
         return ShapeResult.None(
             double.IsFinite(budget) ? $"nothing of it costs as little as the budget of {demand.Wanted.Budget}" : otherwise);
     }
 
+    /// <summary>The reason of the cheapest, or the smallest draw where it draws too much.</summary>
+    private string Told => fault.Reason.Length > 0 ? fault.Reason : least.Reason;
+
     private string BrokenOff(double bound) =>
         "none was found before the search was broken off; "
-        + (fault.Reason.Length > 0 ? $"of the cheapest one tried, {fault.Reason}; " : "")
+        + (Told.Length > 0 ? $"of the cheapest one tried, {Told}; " : "")
         + $"it would cost no less than {Money.FromHundredths((decimal)Math.Floor(bound))}";
 }

@@ -19,6 +19,7 @@ internal sealed class LinkPricer(FinderContext context)
     private readonly Dictionary<string, int> cageByContent = new(StringComparer.Ordinal);
     private readonly Dictionary<LinkKey, Solution?> chosen = [];
     private readonly Dictionary<LinkKey, ImmutableArray<LinkFloor>> floors = [];
+    private readonly Dictionary<LinkKey, (double From, double To)> leastWatts = [];
     private readonly Dictionary<BitRate, LinkStatement> statements = [];
 
     /// <summary>Lengths cables can have.</summary>
@@ -39,18 +40,30 @@ internal sealed class LinkPricer(FinderContext context)
     /// without those that another beats in both. Empty when there is none.</summary>
     public ImmutableArray<LinkFloor> Floors(LinkEnds ends, int place)
     {
-        var key = new LinkKey(CageId(ends.From.Cage), ends.From.Mode, CageId(ends.To.Cage), ends.To.Mode, place, true, true, null, null);
+        var key = FloorKey(ends, place);
         if (floors.TryGetValue(key, out var found)) return found;
-        var all = finder.All(ClassOf(ends, key, ends.From.Cage.HighestLimit, ends.To.Cage.HighestLimit))
-            .Where(CouldPass)
-            .Select(s => new LinkFloor(s, s.Power.Value))
-            .OrderBy(f => f.Solution.Price)
-            .ThenBy(f => f.Watts);
+        var ways = finder.All(ClassOf(ends, key, ends.From.Cage.HighestLimit, ends.To.Cage.HighestLimit)).Where(CouldPass).ToList();
+        leastWatts[key] = ways.Count == 0
+            ? default
+            : (ways.Min(w => w.WattsIn(ends.Shape).From), ways.Min(w => w.WattsIn(ends.Shape).To));
+        var all = ways.Select(s => new LinkFloor(s, s.Power.Value)).OrderBy(f => f.Solution.Price).ThenBy(f => f.Watts);
         var kept = ImmutableArray.CreateBuilder<LinkFloor>();
         foreach (var floor in all)
             if (kept.Count == 0 || floor.Watts < kept[^1].Watts) kept.Add(floor);
         return floors[key] = kept.ToImmutable();
     }
+
+    /// <summary>Watts that what sits in a cage at each end of a link of at least a length draws at the least; none where no way is
+    /// known.</summary>
+    public (double From, double To) LeastWatts(LinkEnds ends, int place)
+    {
+        var key = FloorKey(ends, place);
+        if (!leastWatts.ContainsKey(key)) _ = Floors(ends, place);
+        return leastWatts[key];
+    }
+
+    private LinkKey FloorKey(LinkEnds ends, int place) =>
+        new(CageId(ends.From.Cage), ends.From.Mode, CageId(ends.To.Cage), ends.To.Mode, place, true, true, null, null);
 
     /// <summary>A number for all cages alike, so that models with the same cage share their prices. How else it may be split does not
     /// count: what is asked about is one of its modes.</summary>

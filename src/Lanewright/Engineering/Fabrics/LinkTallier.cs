@@ -3,7 +3,6 @@ using System.Runtime.CompilerServices;
 using Lanewright.Engineering.Cabling;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Pathways;
-using Lanewright.Model.Catalogues;
 using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
@@ -140,16 +139,7 @@ internal sealed class LinkTallier(LinkPricer pricer, RackRoute route)
         public Count(Solution solution, FanShape shape)
         {
             Solution = solution;
-            if (solution.Cable is AssemblyModel cable)
-            {
-                // The end with all lanes sits in the cage that is split.
-                (FromWatts, ToWatts) = shape == FanShape.ToEnd
-                    ? (cable.FarPower.Value, cable.NearPower.Value)
-                    : (cable.NearPower.Value, cable.FarPower.Value);
-                return;
-            }
-            FromWatts = solution.FromModule?.Power.Value ?? 0;
-            ToWatts = solution.ToModule?.Power.Value ?? 0;
+            (FromWatts, ToWatts) = solution.WattsIn(shape);
         }
 
         public Solution Solution { get; }

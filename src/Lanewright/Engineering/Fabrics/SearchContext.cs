@@ -10,8 +10,9 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Pricer">Exact prices.</param>
 /// <param name="PeerLinks">Links between the two of a collapsed pair.</param>
 /// <param name="Effort">How long to look.</param>
+/// <param name="Draw">What single switches draw.</param>
 internal sealed record SearchContext(
-    FabricDemand Demand, SwitchSpace Space, CostFloor Floor, DesignPricer Pricer, int PeerLinks, SizingEffort Effort)
+    FabricDemand Demand, SwitchSpace Space, CostFloor Floor, DesignPricer Pricer, int PeerLinks, SizingEffort Effort, SwitchDraw Draw)
 {
     private readonly Dictionary<int, List<LeafConfig>> configs = [];
     private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Leaves, long LeafYears)>> places = [];

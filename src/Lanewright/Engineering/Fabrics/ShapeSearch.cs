@@ -16,7 +16,7 @@ internal sealed class ShapeSearch(SearchContext context)
     public ShapeResult Of(FabricShape shape, double ceiling = double.PositiveInfinity, FabricFamily? barred = null)
     {
         if (NotAsked(shape) is { Length: > 0 } reason) return ShapeResult.None(reason);
-        var incumbent = new Incumbent(context.Demand, context.Pricer, context.Effort, ceiling, barred);
+        var incumbent = new Incumbent(context.Demand, context.Pricer, context.Effort, context.Draw, ceiling, barred);
         return shape switch
         {
             FabricShape.FixedBox => boxes.Run(shape, context.Space.Boxes, 1, 0, incumbent),

@@ -146,9 +146,12 @@ public sealed class Sizing
         return lost.ToImmutable();
     }
 
-    private SearchContext SearchOf(FabricDemand demand, SizingEffort effort) =>
-        new(demand, space, new CostFloor(demand, context, pricer), new DesignPricer(demand, counter),
-            (int)context.Standards.Practice("pair", "peer-links").Value, effort);
+    private SearchContext SearchOf(FabricDemand demand, SizingEffort effort)
+    {
+        var floor = new CostFloor(demand, context, pricer);
+        return new SearchContext(demand, space, floor, new DesignPricer(demand, counter),
+            (int)context.Standards.Practice("pair", "peer-links").Value, effort, new SwitchDraw(demand, pricer, floor));
+    }
 
     private FabricDemand? DemandOf(WantedFabric wanted, out string fault)
     {
