@@ -21,6 +21,22 @@ public sealed class InfeasibleTests
         return (new Sizing(context), study.Wanted, context);
     });
 
+    /// <summary>Limits drawn at random, each of them stated or not.</summary>
+    private static readonly Gen<WantedFabric> Drawn = Gen.Select(
+        Gen.Int[20, 300], Gen.Int[200, 900], Gen.Int[5, 20], Gen.Int[1, 12], Gen.Int[0, 2], Gen.Int[1, 31],
+        (hosts, watts, kilograms, units, survive, limits) =>
+        {
+            bool Has(int limit) => (limits & (1 << limit)) != 0;
+            return BreakEvens.WithHosts(Asking.Value.Wanted, hosts) with
+            {
+                RackPower = Has(0) ? Watts.From(watts) : null,
+                RackWeight = Has(1) ? Mass.FromKilograms(kilograms) : null,
+                RackUnits = Has(2) ? units : null,
+                MostTiers = Has(3) ? 1 : null,
+                Survive = Has(4) ? survive : 0,
+            };
+        });
+
     /// <summary>Limits that bind in different ways, from one that is far out of reach to several that only clash together.</summary>
     public static TheoryData<int, int, int, string> Limits => new()
     {
@@ -43,25 +59,29 @@ public sealed class InfeasibleTests
     /// <summary>What a study tells is found with less effort than what is asked subset by subset; all sets have to be there, or it has to
     /// say that a search was broken off, and then those it tells are still minimal.</summary>
     [Fact]
-    public void Study_TellsEveryMinimalSet() => Gen.Select(
-        Gen.Int[20, 300], Gen.Int[200, 900], Gen.Int[5, 20], Gen.Int[1, 12], Gen.Int[0, 2], Gen.Int[1, 31]).Sample(
-        (hosts, watts, kilograms, units, survive, limits) =>
+    public void Study_TellsEveryMinimalSet() => Drawn.Sample(
+        wanted =>
         {
-            bool Has(int limit) => (limits & (1 << limit)) != 0;
-            var wanted = BreakEvens.WithHosts(Asking.Value.Wanted, hosts) with
-            {
-                RackPower = Has(0) ? Watts.From(watts) : null,
-                RackWeight = Has(1) ? Mass.FromKilograms(kilograms) : null,
-                RackUnits = Has(2) ? units : null,
-                MostTiers = Has(3) ? 1 : null,
-                Survive = Has(4) ? survive : 0,
-            };
             var study = FabricStudy.Of(wanted, Asking.Value.Context);
             if (!study.Answer.Options.IsEmpty) return;
             if (study.AreConflictsProven) Assert.Equal(MinimalSets(wanted), Words(study.Conflicts));
             else Assert.Subset(MinimalSets(wanted).ToHashSet(), Words(study.Conflicts).ToHashSet());
         },
         iter: 12);
+
+    [Fact]
+    public void ToldRelaxation_IsFoundAndNothingTighter() => Drawn.Sample(
+        wanted =>
+        {
+            var study = FabricStudy.Of(wanted, Asking.Value.Context);
+            foreach (var told in study.Relaxations)
+            {
+                if (told.Figures?.Possible is not { } possible) continue;
+                Assert.NotEmpty(Solve(Moved(wanted, told.Wish.Key, possible, 0)));
+                if (study.IsProven) Assert.Empty(Solve(Moved(wanted, told.Wish.Key, possible, 1)));
+            }
+        },
+        iter: 20);
 
     [Theory]
     [InlineData(5, 200_000, 2, "")]
@@ -81,6 +101,22 @@ public sealed class InfeasibleTests
         if (Whole(found["hosts"]) is { } most)
             Border(BreakEvens.WithHosts(wanted, most), BreakEvens.WithHosts(wanted, most + 1));
     }
+
+    /// <summary>What is wanted with another limit, and by so many steps tighter.</summary>
+    private static WantedFabric Moved(WantedFabric wanted, string key, decimal limit, int steps) => key switch
+    {
+        "rack-units" => wanted with { RackUnits = (int)limit - steps },
+        "rack-power" => wanted with { RackPower = Watts.From((double)(limit - (steps * 0.01m))) },
+        "rack-weight" => wanted with { RackWeight = Mass.FromKilograms((double)(limit - (steps * 0.01m))) },
+        "tiers" => wanted with { MostTiers = (int)limit - steps },
+        "survive" => wanted with { Survive = (int)limit + steps },
+        "hosts" => BreakEvens.WithHosts(wanted, (int)limit + steps),
+        "oversubscription" => wanted with
+        {
+            Oversubscription = [new Ratio((long)Math.Ceiling((limit - (steps * 0.0001m)) * 1_000_000), 1_000_000)],
+        },
+        _ => throw new ArgumentOutOfRangeException(nameof(key), key, "a wish without a figure"),
+    };
 
     /// <summary>The minimal sets that asking every subset by itself finds.</summary>
     private static IEnumerable<string> MinimalSets(WantedFabric wanted)

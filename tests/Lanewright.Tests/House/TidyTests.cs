@@ -125,7 +125,6 @@ public sealed partial class TidyTests
         ("LengthGrid.cs", 1e-9), // rounding of the last places
         ("SpareParts.cs", 1e-9), // rounding of the last places
         ("HostBuild.cs", 1e-9), // rounding of the last places
-        ("SwitchDraw.cs", 1e-9), // rounding of the last places
         ("FabricHall.cs", 0.5), // the middle of a rack
         ("NonlinearNoise.cs", 0.3), // exponent of noise in step, Poggiolini et al.
         ("NonlinearNoise.cs", 6), // in the same

@@ -21,8 +21,14 @@ internal sealed record Loosening(
     /// <summary>What a design needs, as a number in the unit; null where that is the value itself.</summary>
     public Func<FabricNeeds, decimal>? Shown { get; init; }
 
+    /// <summary>The question with what a design needs, as it is told; null where that is the question with the value.</summary>
+    public Func<FabricNeeds, WantedFabric>? Again { get; init; }
+
     /// <summary>The unit of both; empty for plain counts and ratios.</summary>
     public string Unit { get; init; } = "";
+
+    /// <summary>The question with what a design needs, as it is told.</summary>
+    public WantedFabric Told(FabricNeeds best) => Again?.Invoke(best) ?? With(Value(best));
 
     /// <summary>The limit in numbers.</summary>
     /// <param name="best">The design that makes it possible; null for none.</param>

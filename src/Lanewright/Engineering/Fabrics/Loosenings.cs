@@ -34,6 +34,7 @@ internal static class Loosenings
         {
             Wanted = Plain(wanted.OversubscriptionOf(0)),
             Shown = n => n.OversubscriptionLeft.IsEmpty ? 1 : Plain(n.OversubscriptionLeft[0]),
+            Again = n => n.OversubscriptionLeft.IsEmpty ? wanted : wanted with { Oversubscription = n.OversubscriptionLeft },
         },
         _ => null,
     };

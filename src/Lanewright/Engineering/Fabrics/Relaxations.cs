@@ -71,19 +71,24 @@ public sealed class Relaxations(
         var ask = wish.Key == WishList.Budget ? solve : quick;
         if (Least(ask(loosening.With(null)), loosening) is not { } best)
             return new Relaxation(wish, null, "") { Figures = loosening.Figures(null) };
+        var known = new Stack<FabricNeeds>([best]);
         var impossible = loosening.Stated;
         while (loosening.Value(best) - loosening.Step is var less && less > impossible
             && Least(ask(loosening.With(less)), loosening) is { } nearer)
         {
-            best = nearer;
+            known.Push(best = nearer);
             var middle = (impossible + loosening.Value(best)) / 2;
-            if (Least(ask(loosening.With(middle)), loosening) is { } halfway) best = halfway;
+            if (Least(ask(loosening.With(middle)), loosening) is { } halfway) known.Push(best = halfway);
             else impossible = middle;
         }
-        return new Relaxation(wish, loosening.Words(best), NameOf(loosening.With(loosening.Value(best)), best))
-        {
-            Figures = loosening.Figures(best),
-        };
+        // What is told has to be found when it is asked for; where searches are broken off, a question in between may have had more luck.
+        foreach (var needs in known)
+            if (quick(loosening.Told(needs)) is [var some, ..])
+                return new Relaxation(wish, loosening.Words(needs), NameOf(loosening.Told(needs), some))
+                {
+                    Figures = loosening.Figures(needs),
+                };
+        return new Relaxation(wish, null, "") { Figures = loosening.Figures(null) };
     }
 
     /// <summary>The cheapest design of a question that has one.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Choice;
 using Lanewright.Engineering.Power;
+using Lanewright.Model.Catalogues;
 using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
@@ -47,7 +48,7 @@ public sealed class Sizing
         foreach (var shape in Enum.GetValues<FabricShape>())
         {
             step?.Invoke(shape);
-            var result = search is null ? ShapeResult.None(fault) : search.Of(shape);
+            var result = search is null || demand is null ? ShapeResult.None(fault) : Found(search.Of(shape), shape, demand);
             looked += result.Looked;
             if (!double.IsNaN(result.Bound)) bound = Math.Min(bound, result.Bound);
             if (demand is not null && result.Best is { } best)
@@ -115,12 +116,13 @@ public sealed class Sizing
 
     /// <summary>Some design that keeps everything asked for; none where there is none.</summary>
     /// <param name="wanted">What is asked.</param>
+    /// <param name="most">How long to look.</param>
     /// <param name="isProven">Whether none is proven to be one: no search was broken off.</param>
-    public ImmutableArray<FabricNeeds> Any(WantedFabric wanted, out bool isProven)
+    public ImmutableArray<FabricNeeds> Any(WantedFabric wanted, SizingEffort most, out bool isProven)
     {
         isProven = true;
         if (DemandOf(wanted, out _) is not { } demand) return [];
-        var search = new ShapeSearch(SearchOf(demand, SizingEffort.First with { Cancel = context.Cancel }));
+        var search = new ShapeSearch(SearchOf(demand, most with { Cancel = context.Cancel }));
         foreach (var shape in Enum.GetValues<FabricShape>())
         {
             var result = search.Of(shape);
@@ -144,6 +146,29 @@ public sealed class Sizing
             lost.Add(new ShapeLost(shape, result.Reason, null));
         }
         return lost.ToImmutable();
+    }
+
+    /// <summary>Rates that ports of hosts of the catalogue have, lowest first.</summary>
+    internal ImmutableArray<BitRate> HostRates =>
+    [
+        .. context.Catalogue.Cards.SelectMany(c => c.Banks)
+            .Concat(context.Catalogue.Devices.Where(d => d.Kind == DeviceKind.Host).SelectMany(d => d.Banks))
+            .SelectMany(b => b.Cage.Modes).Where(m => m.Ways == 1).Select(m => m.Rate).Distinct().Order(),
+    ];
+
+    /// <summary>The result for a shape; where its search was broken off before it found anything, with the first design of a search that
+    /// takes any, so that the answer has what conflicts and relaxations count on.</summary>
+    private ShapeResult Found(ShapeResult result, FabricShape shape, FabricDemand demand)
+    {
+        if (result.Best is not null || !double.IsFinite(result.Bound)) return result;
+        foreach (var most in new[] { SizingEffort.First, SizingEffort.Again })
+        {
+            var first = new ShapeSearch(SearchOf(demand, most with { Cancel = context.Cancel })).Of(shape);
+            result = result with { Looked = result.Looked + first.Looked };
+            if (first.Best is not null) return first with { Bound = result.Bound, Looked = result.Looked };
+            if (!double.IsFinite(first.Bound)) return first with { Looked = result.Looked };
+        }
+        return result;
     }
 
     private SearchContext SearchOf(FabricDemand demand, SizingEffort effort)

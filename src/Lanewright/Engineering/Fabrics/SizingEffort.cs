@@ -23,6 +23,9 @@ public sealed record SizingEffort(long MostLooked, int MostPriced, long MostPric
     /// <summary>For who asks, some dozens of times, whether some wishes can be kept.</summary>
     public static SizingEffort First { get; } = new(200_000, 50, 20_000, 0, 200_000) { StopsAtFirst = true };
 
+    /// <summary>The same where the first search was broken off.</summary>
+    public static SizingEffort Again { get; } = Whole with { StopsAtFirst = true };
+
     /// <summary>For who asks only whether anything can be had at all.</summary>
     public static SizingEffort Glance { get; } = new(20_000, 10, 0, 0, 20_000) { StopsAtFirst = true };
 }

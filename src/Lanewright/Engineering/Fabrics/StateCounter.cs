@@ -8,6 +8,9 @@ namespace Lanewright.Engineering.Fabrics;
 /// <summary>Counts a placed fabric: parts, watts and weight.</summary>
 internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
 {
+    /// <summary>Places after the point of watts and kilograms.</summary>
+    internal const int Places = 4;
+
     private readonly LinkTallier tallier = new(pricer, new RackRoute(context.Policy, context.Standards));
 
     /// <summary>The fabric counted.</summary>
@@ -57,9 +60,13 @@ internal sealed class StateCounter(FinderContext context, LinkPricer pricer)
                     fault = $"the modules of one {group.Model.Name} draw {Watts.From(watts[g][i])} and it can spare {budget}";
             }
         }
-        return new FabricState(fabric, tallies, bill, typical, units, byRack.Values.Select(r => r.Watts).DefaultIfEmpty(0).Max(),
-            byRack.Values.Select(r => r.Kilograms).DefaultIfEmpty(0).Max(), worst, watts, fault);
+        return new FabricState(fabric, tallies, bill, typical, units, Most(byRack.Values.Select(r => r.Watts)),
+            Most(byRack.Values.Select(r => r.Kilograms)), worst, watts, fault);
     }
+
+    /// <summary>The most of some sums, without the last places in which sums in another order differ: what is told has to be kept when it
+    /// is asked for.</summary>
+    private static double Most(IEnumerable<double> sums) => Math.Round(sums.DefaultIfEmpty(0).Max(), Places);
 
     private static void Spread(double[] from, FabricEnd end, double[][] watts)
     {

@@ -4,12 +4,11 @@ namespace Lanewright.Engineering.Fabrics;
 /// and spine with the thriftiest way of each link.</summary>
 internal sealed class SwitchDraw(FabricDemand demand, LinkPricer pricer, CostFloor floor)
 {
-    /// <summary>A hair that a sum in another order may differ by.</summary>
-    private const double Rounding = 1e-9;
-
     /// <summary>Whether one switch of a design is more than a rack may draw, with what it draws and which it is.</summary>
     public (double Watts, SwitchBuild Build)? TooMuch(FabricDesign design) =>
-        demand.Wanted.RackPower is { } limit && Of(design) is var most && most.Watts > limit.Value * (1 + Rounding) ? most : null;
+        demand.Wanted.RackPower is { } limit && Of(design) is var most && Math.Round(most.Watts, StateCounter.Places) > limit.Value
+            ? most
+            : null;
 
     /// <summary>The most that one switch draws at the least, and which it is.</summary>
     private (double Watts, SwitchBuild Build) Of(FabricDesign design)
