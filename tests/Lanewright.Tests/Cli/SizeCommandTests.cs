@@ -147,8 +147,50 @@ public sealed class SizeCommandTests
     {
         var run = Program.Run("size --hosts 40 --host-rate 37G");
         Assert.Equal(1, run.Code);
-        Assert.Contains("whatever wish is given up", run.Output, StringComparison.Ordinal);
+        Assert.Contains("not to be had: host-rate 37G", run.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("together: \n", run.Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>What is said of hosts may be in the way by itself, together, or beside other wishes; asked again with what is told,
+    /// something is found.</summary>
+    [Theory]
+    [InlineData("--hosts 40 --host-rate 37G", "--host-rate", "host-rate")]
+    [InlineData("--hosts 40 --host-rate 2000G", "--host-rate", "host-rate")]
+    [InlineData("--hosts 40 --host-rate 100G --per-rack 60", "--per-rack", "per-rack")]
+    [InlineData("--hosts 40 --host-rate 100G --host-ports 9", "--host-ports", "host-ports per-rack")]
+    [InlineData("--hosts 40 --host-rate 100G --host-ports 9", "--per-rack", "host-ports per-rack")]
+    [InlineData("--hosts 40 --host-rate 37G --rack-power 1W", "", "host-rate", "rack-power")]
+    public void HostThatCannotBe_IsNamedWithTheNearest(string flags, string flag, params string[] sets)
+    {
+        using var json = Json(1, $"size {flags} --json");
+        Assert.Equal(sets, json.RootElement.GetProperty("conflicts").EnumerateArray()
+            .Select(c => string.Join(' ', c.EnumerateArray().Select(w => w.GetString()))).Order());
+        var possible = json.RootElement.GetProperty("relaxations").EnumerateArray()
+            .Where(r => "--" + r.GetProperty("wish").GetString() == flag).Select(r => r.GetProperty("possible").GetString()).ToList();
+        if (flag.Length == 0) return;
+        var asked = $"size {flags} {flag} {Assert.Single(possible)} --json";
+        using var again = Json(0, asked.Replace(Stated(flags, flag), "", StringComparison.Ordinal));
+        Assert.NotEmpty(again.RootElement.GetProperty("options").EnumerateArray());
+    }
+
+    /// <summary>The first writing of a flag with its value; empty where it is not stated.</summary>
+    private static string Stated(string flags, string flag)
+    {
+        var words = flags.Split(' ');
+        var at = Array.IndexOf(words, flag);
+        return at < 0 ? " --none-stated" : $"{flag} {words[at + 1]} ";
+    }
+
+    /// <summary>A question whose search is broken off where another, looser one tells what is possible.</summary>
+    [Fact]
+    public void ToldRackPower_IsFoundWhenItIsAskedFor()
+    {
+        const string flags = "--hosts 150 --host-rate 200G --oversubscription 1:1 --uplink-rate 40G";
+        using var json = Json(1, $"size {flags} --rack-power 300W --json");
+        var told = json.RootElement.GetProperty("relaxations").EnumerateArray()
+            .Single(r => r.GetProperty("wish").GetString() == "rack-power").GetProperty("possibleValue").GetRawText();
+        using var again = Json(0, $"size {flags} --rack-power {told}W --json");
+        Assert.NotEmpty(again.RootElement.GetProperty("options").EnumerateArray());
     }
 
     /// <summary>Designs of which one switch alone is too hot for a rack do not use up the search: that nothing fits is proven, and a watt

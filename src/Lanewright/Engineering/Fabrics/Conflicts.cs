@@ -13,9 +13,16 @@ public static class Conflicts
     /// <param name="solve">Some designs that keep everything asked for; none when nothing does.</param>
     /// <param name="isProven">Whether the last answer without a design is proven to have none; null where all are.</param>
     public static ImmutableArray<ImmutableArray<Wish>> Of(
-        WantedFabric wanted, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve, Func<bool>? isProven = null)
+        WantedFabric wanted, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve, Func<bool>? isProven = null) =>
+        Of(WishList.Of(wanted), isKept => solve(WishList.Only(wanted, isKept)), isProven);
+
+    /// <summary>The same of any wishes.</summary>
+    /// <param name="wishes">The wishes.</param>
+    /// <param name="solve">Some designs that keep the wishes whose keys stay; none when nothing does.</param>
+    /// <param name="isProven">Whether the last answer without a design is proven to have none; null where all are.</param>
+    internal static ImmutableArray<ImmutableArray<Wish>> Of(
+        ImmutableArray<Wish> wishes, Func<Func<string, bool>, ImmutableArray<FabricNeeds>> solve, Func<bool>? isProven = null)
     {
-        var wishes = WishList.Of(wanted);
         var broken = new List<uint>();
         var (asked, open) = (new HashSet<uint>(), new HashSet<uint>());
         while (true)
@@ -23,7 +30,7 @@ public static class Conflicts
             var sets = ConflictSets.Of(wishes.Length, broken);
             if (sets.Select(Bits).Where(s => !asked.Contains(s)).Select(s => (uint?)s).FirstOrDefault() is not { } next)
                 return [.. sets.Where(s => !open.Contains(Bits(s))).Select(set => set.Select(i => wishes[i]).ToImmutableArray())];
-            var designs = solve(WishList.Only(wanted, k => (next & (1u << IndexOf(wishes, k))) != 0));
+            var designs = solve(k => (next & (1u << IndexOf(wishes, k))) != 0);
             if (designs.IsEmpty) asked.Add(next);
             // A search that was broken off proves nothing: such a set is neither told nor looked into further.
             if (designs.IsEmpty && isProven?.Invoke() == false) open.Add(next);

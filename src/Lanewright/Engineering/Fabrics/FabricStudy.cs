@@ -30,11 +30,19 @@ public sealed class FabricStudy
             .. Enum.GetValues<BreakEvenQuantity>().Select(quantity => new Lazy<BreakEven>(
                 () => Fabrics.BreakEvens.Of(quantity, wanted, context, (q, n) => told?.Invoke(q, n)))),
         ];
+        var hostWishes = new HostWishes(wanted, sizing.HostRates);
         conflicts = new(() =>
         {
             if (!answer.Options.IsEmpty) return ([], true);
             var search = new ProvenSearch(sizing);
-            return (Fabrics.Conflicts.Of(wanted, search.Any, () => search.IsLastProven), search.IsProven);
+            var sets = Fabrics.Conflicts.Of(wanted, search.Any, () => search.IsLastProven);
+            // Not even one host of each kind: then it is what is said of the hosts.
+            if (sets.Any(c => c.IsEmpty))
+            {
+                sets = Fabrics.Conflicts.Of([.. WishList.Of(wanted), .. hostWishes.All],
+                    isKept => search.Any(hostWishes.Without(WishList.Only(wanted, isKept), isKept)), () => search.IsLastProven);
+            }
+            return (sets, search.IsProven);
         });
         relaxations = new(() =>
         {
@@ -43,7 +51,10 @@ public sealed class FabricStudy
             // is in the way, nothing can give way.
             if (!answer.Options.IsEmpty || sets.Any(c => c.IsEmpty) || (sets.IsEmpty && areProven)) return ([], true);
             var search = new ProvenSearch(sizing);
-            return (new Relaxations(wanted, sets, Solve, search.Any).All(), search.IsProven);
+            var all = new Relaxations(wanted, sets, Solve, search.Any).All();
+            if (sets.Any(c => c.Any(w => hostWishes.All.Any(h => h.Key == w.Key))))
+                all = [.. all.Where(r => r.Wish.Key != HostWishes.PerRack), .. hostWishes.Relaxations(sets, search.Any, Solve)];
+            return (all, search.IsProven);
         });
 
         ImmutableArray<FabricNeeds> Solve(WantedFabric question) => [.. sizing.Of(question).Options.Select(o => o.Needs)];
