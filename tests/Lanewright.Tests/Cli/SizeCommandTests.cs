@@ -181,6 +181,23 @@ public sealed class SizeCommandTests
         return at < 0 ? " --none-stated" : $"{flag} {words[at + 1]} ";
     }
 
+    private static IEnumerable<string?> Shapes(JsonDocument json) =>
+        json.RootElement.GetProperty("options").EnumerateArray().Select(o => o.GetProperty("shape").GetString());
+
+    /// <summary>Fewer things beside are less of a relaxation than cheaper ones.</summary>
+    [Fact]
+    public void FormFactorsToAllow_AreTheFewest()
+    {
+        const string flags = "size --hosts 300 --host-rate 100G --oversubscription 1:1 --rack-units 40";
+        using var json = Json(1, $"{flags} --form-factor SFP --json");
+        var relaxation = json.RootElement.GetProperty("relaxations").EnumerateArray()
+            .Single(r => r.GetProperty("wish").GetString() == "form-factors");
+        var beside = relaxation.GetProperty("allowBeside").EnumerateArray().Select(b => b.GetString()).ToList();
+        using var asked = Json(0, $"{flags} --form-factor SFP,{string.Join(',', beside)} --json");
+        Assert.NotEmpty(Shapes(asked));
+        Assert.Single(beside);
+    }
+
     /// <summary>A question whose search is broken off where another, looser one tells what is possible.</summary>
     [Fact]
     public void ToldRackPower_IsFoundWhenItIsAskedFor()

@@ -51,7 +51,7 @@ public sealed class FabricStudy
             // is in the way, nothing can give way.
             if (!answer.Options.IsEmpty || sets.Any(c => c.IsEmpty) || (sets.IsEmpty && areProven)) return ([], true);
             var search = new ProvenSearch(sizing);
-            var all = new Relaxations(wanted, sets, Solve, search.Any).All();
+            var all = new Relaxations(wanted, sets, Solve, search.Any, sizing.Offer).All();
             if (sets.Any(c => c.Any(w => hostWishes.All.Any(h => h.Key == w.Key))))
                 all = [.. all.Where(r => r.Wish.Key != HostWishes.PerRack), .. hostWishes.Relaxations(sets, search.Any, Solve)];
             return (all, search.IsProven);

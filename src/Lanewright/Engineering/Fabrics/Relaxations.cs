@@ -10,9 +10,10 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="conflicts">The sets of wishes that cannot be had together: a wish outside any of them cannot give way enough.</param>
 /// <param name="solve">The cheapest designs that keep everything asked for; none when nothing does.</param>
 /// <param name="any">Some design that does, found sooner; null to ask for the cheapest always.</param>
+/// <param name="offer">What may be allowed beside; null to know only what the cheapest designs use.</param>
 public sealed class Relaxations(
     WantedFabric wanted, ImmutableArray<ImmutableArray<Wish>> conflicts, Func<WantedFabric, ImmutableArray<FabricNeeds>> solve,
-    Func<WantedFabric, ImmutableArray<FabricNeeds>>? any = null)
+    Func<WantedFabric, ImmutableArray<FabricNeeds>>? any = null, SwitchOffer? offer = null)
 {
     private readonly Func<WantedFabric, ImmutableArray<FabricNeeds>> quick = any ?? solve;
     private const int PerMille = 1000;
@@ -51,10 +52,12 @@ public sealed class Relaxations(
                     Figures = new WishFigures(wanted.HostRacks.Length, best.HostRacks, ""),
                 }
                 : new Relaxation(wish, null, ""),
-            WishList.FormFactors => Joined(wish, wanted with { FormFactors = [] }, n => n.FormFactors.Except(wanted.FormFactors)),
-            WishList.UplinkRates => Joined(wish, wanted with { UplinkRates = [] },
-                n => n.UplinkRates.Except(wanted.UplinkRates).Select(r => r.ToString())),
-            WishList.Shapes => Joined(wish, wanted with { Shapes = [] }, n => new[] { FabricShapes.Word(n.Shape) }),
+            WishList.FormFactors => Joined(
+                wish, wanted.FormFactors, offer?.FormFactors, n => n.FormFactors, f => wanted with { FormFactors = f }, f => f),
+            WishList.UplinkRates => Joined(
+                wish, wanted.UplinkRates, offer?.Rates, n => n.UplinkRates, r => wanted with { UplinkRates = r }, r => r.ToString()),
+            WishList.Shapes => Joined(
+                wish, wanted.Shapes, null, n => [n.Shape], s => wanted with { Shapes = s }, FabricShapes.Word),
             _ => new Relaxation(wish, null, ""),
         };
     }
@@ -185,15 +188,39 @@ public sealed class Relaxations(
     }
 
     /// <summary>What has to be allowed beside: the fewest things, then the cheapest design.</summary>
-    private Relaxation Joined(Wish wish, WantedFabric dropped, Func<FabricNeeds, IEnumerable<string>> beside)
+    /// <param name="wish">The wish.</param>
+    /// <param name="stated">What is allowed.</param>
+    /// <param name="all">All that could be; null for what the cheapest designs use.</param>
+    /// <param name="used">What a design uses.</param>
+    /// <param name="with">The question that allows some; everything where there are none.</param>
+    /// <param name="word">One of them in words.</param>
+    private Relaxation Joined<T>(Wish wish, ImmutableArray<T> stated, ImmutableArray<T>? all, Func<FabricNeeds, ImmutableArray<T>> used,
+        Func<ImmutableArray<T>, WantedFabric> with, Func<T, string> word)
     {
-        var best = solve(dropped).MinBy(n => (beside(n).Count(), n.PriceOverYears));
-        return best is null
-            ? new Relaxation(wish, null, "")
-            : new Relaxation(wish, "also " + string.Join(", ", beside(best)), best.Name)
+        var cheapest = solve(with([])).OrderBy(n => (Beside(n).Length, n.PriceOverYears)).ToList();
+        foreach (var beside in FewerThan(cheapest.Count == 0 ? 0 : Beside(cheapest[0]).Length).Concat(cheapest.Select(Beside)))
+        {
+            if (quick(with([.. stated, .. beside])) is not [var found, ..]) continue;
+            return new Relaxation(
+                wish, "also " + string.Join(", ", beside.Select(word)), NameOf(with([.. stated, .. beside]), found))
             {
-                Figures = new WishFigures(null, null, "") { Beside = [.. beside(best)] },
+                Figures = new WishFigures(null, null, "") { Beside = [.. beside.Select(word)] },
             };
+        }
+        return new Relaxation(wish, null, "");
+
+        ImmutableArray<T> Beside(FabricNeeds needs) => [.. used(needs).Except(stated)];
+
+        // Dearer designs may do with fewer things than the cheapest of each shape.
+        IEnumerable<ImmutableArray<T>> FewerThan(int most)
+        {
+            var others = (all ?? []).Except(stated).ToList();
+            if (most > 1)
+                foreach (var one in others) yield return [one];
+            if (most <= 2) yield break;
+            for (var i = 0; i < others.Count; i++)
+                for (var j = i + 1; j < others.Count; j++) yield return [others[i], others[j]];
+        }
     }
 
     private static IEnumerable<int> Up(int above, int most) => Enumerable.Range(above + 1, Math.Max(0, most - above));

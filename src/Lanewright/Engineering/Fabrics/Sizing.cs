@@ -5,6 +5,7 @@ using Lanewright.Model.Catalogues;
 using Lanewright.Model.Places;
 using Lanewright.Model.Wanted;
 using Lanewright.Quantities;
+using Lanewright.Text;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -155,6 +156,11 @@ public sealed class Sizing
             .Concat(context.Catalogue.Devices.Where(d => d.Kind == DeviceKind.Host).SelectMany(d => d.Banks))
             .SelectMany(b => b.Cage.Modes).Where(m => m.Ways == 1).Select(m => m.Rate).Distinct().Order(),
     ];
+
+    /// <summary>What cages of its switches can be.</summary>
+    internal SwitchOffer Offer => new(
+        [.. space.All.SelectMany(b => b.Cages).Select(c => c.FormFactor.Name).Distinct().Order(NaturalOrder.Instance)],
+        [.. space.All.SelectMany(b => b.Cages).SelectMany(c => c.Modes).Select(m => m.Rate).Distinct().Order()]);
 
     /// <summary>The result for a shape; where its search was broken off before it found anything, with the first design of a search that
     /// takes any, so that the answer has what conflicts and relaxations count on.</summary>
