@@ -181,6 +181,24 @@ public sealed class SizeCommandTests
         return at < 0 ? " --none-stated" : $"{flag} {words[at + 1]} ";
     }
 
+    /// <summary>A third tier that costs, draws and takes more and grows less than two do loses, unless it is asked for by name.</summary>
+    [Fact]
+    public void ShapeThatAnotherBeatsInEverything_LosesWithTheReason()
+    {
+        const string flags = "size --hosts 3000 --host-rate 400G --oversubscription 1:1";
+        using var json = Json(0, $"{flags} --json");
+        Assert.DoesNotContain("three-tier", Shapes(json));
+        var lost = json.RootElement.GetProperty("lost").EnumerateArray().Single(l => l.GetProperty("shape").GetString() == "three-tier");
+        Assert.StartsWith(
+            "leaf-spine beats the cheapest of it in everything", lost.GetProperty("reason").GetString(), StringComparison.Ordinal);
+        using var named = Json(0, $"{flags} --shape leaf-spine,three-tier --json");
+        Assert.Contains("three-tier", Shapes(named));
+        var (two, three) = (named.RootElement.GetProperty("options")[0], named.RootElement.GetProperty("options")[1]);
+        Assert.Equal(three.GetProperty("lowerBound").GetDecimal(), lost.GetProperty("bound").GetDecimal());
+        foreach (var less in new[] { "price", "priceOverYears", "watts", "rackUnits" })
+            Assert.True(two.GetProperty(less).GetDecimal() <= three.GetProperty(less).GetDecimal(), less);
+    }
+
     private static IEnumerable<string?> Shapes(JsonDocument json) =>
         json.RootElement.GetProperty("options").EnumerateArray().Select(o => o.GetProperty("shape").GetString());
 

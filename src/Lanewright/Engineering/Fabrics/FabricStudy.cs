@@ -126,6 +126,6 @@ public sealed class FabricStudy
     public static FabricStudy Of(WantedFabric wanted, FinderContext context, Action<FabricShape>? step = null)
     {
         var sizing = new Sizing(context);
-        return new FabricStudy(wanted, context, sizing, sizing.Of(wanted, step));
+        return new FabricStudy(wanted, context, sizing, BeatenOptions.Lost(sizing.Of(wanted, step), wanted));
     }
 }
