@@ -70,7 +70,7 @@ internal static class OptionSums
         var table = PaperTable.OpenNarrow(paper.Markup, $"{title}: room for hosts", "step", "#");
         table.Row(room.Unit == "hosts" ? "ports of one box for hosts" : $"ports of one switch above for {room.Unit}",
             Numerals.Grouped(room.Ports));
-        table.Row($"ports that each takes of {room.Unit}", Numerals.Grouped(room.PortsEach));
+        table.Row("ports that each of them takes", Numerals.Grouped(room.PortsEach));
         if (room.Others != 0) table.Row($"{room.Unit} of other hosts", Numerals.Grouped(room.Others));
         table.Row($"{room.Unit} at the most", Numerals.Grouped(room.Units));
         if (room.HostsEach > 1) table.Row("hosts of each", Numerals.Grouped(room.HostsEach));
