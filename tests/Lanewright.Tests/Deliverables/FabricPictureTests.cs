@@ -83,20 +83,20 @@ public sealed class FabricPictureTests
         Assert.Contains(words, w => w.StartsWith("The cheapest option changes 1 time over", StringComparison.Ordinal));
     }
 
-    /// <summary>The demo's search is too long to be repeated for growth and hosts, and short enough for prices and the ratio.</summary>
+    /// <summary>The demo's documents tell of every quantity what it would change.</summary>
     [Fact]
-    public void Build_DrawsWhatIsFoundQuicklyAndNamesTheRest()
+    public void Build_DrawsWhatWouldChangeTheAnswer()
     {
         var demo = Lanewright.Compilation.Of(new FolderFiles(Repository.Path("examples", "kestrel-bay")), "plan.yaml");
         var names = Lanewright.Compilation.Deliver(demo).Select(d => d.Name).Where(n => n.Contains("break-even", StringComparison.Ordinal));
         Assert.Equal(
-            ["drawings/break-even-module-price.svg", "drawings/break-even-energy-price.svg", "drawings/break-even-oversubscription.svg"],
+            [.. Enum.GetValues<BreakEvenQuantity>().Select(q => $"drawings/break-even-{BreakEvenWords.Key(q)}.svg")],
             names);
         var report = Delivered.Xml(demo, "report.html");
         var titles = report.Descendants(Delivered.Svg + "title").Select(t => t.Value).ToList();
-        Assert.Equal(3, titles.Count(t => t.StartsWith("What would change the answer", StringComparison.Ordinal)));
-        Assert.Contains(report.Descendants(Delivered.Html + "p"),
-            p => p.Value.StartsWith("Where growth and hosts would change the answer takes long", StringComparison.Ordinal));
+        Assert.Equal(names.Count(), titles.Count(t => t.StartsWith("What would change the answer", StringComparison.Ordinal)));
+        Assert.DoesNotContain(report.Descendants(Delivered.Html + "p"),
+            p => p.Value.Contains("with --break-evens finds and draws it", StringComparison.Ordinal));
     }
 
     [Fact]
