@@ -216,15 +216,17 @@ public sealed class SizeCommandTests
         Assert.Single(beside);
     }
 
-    /// <summary>A question whose search is broken off where another, looser one tells what is possible.</summary>
-    [Fact]
-    public void ToldRackPower_IsFoundWhenItIsAskedFor()
+    /// <summary>Questions whose search is broken off where another, looser one tells what is possible, and one that only a design
+    /// spread over more racks than it needs keeps.</summary>
+    [Theory]
+    [InlineData("--hosts 150 --host-rate 200G --oversubscription 1:1 --uplink-rate 40G", "rack-power", "300W", "W")]
+    [InlineData("--hosts 400 --host-rate 50G --tiers 2 --survive 2 --growth 10% --years 3", "budget", "50000", "")]
+    public void ToldLimit_IsFoundWhenItIsAskedFor(string flags, string wish, string limit, string unit)
     {
-        const string flags = "--hosts 150 --host-rate 200G --oversubscription 1:1 --uplink-rate 40G";
-        using var json = Json(1, $"size {flags} --rack-power 300W --json");
+        using var json = Json(1, $"size {flags} --{wish} {limit} --json");
         var told = json.RootElement.GetProperty("relaxations").EnumerateArray()
-            .Single(r => r.GetProperty("wish").GetString() == "rack-power").GetProperty("possibleValue").GetRawText();
-        using var again = Json(0, $"size {flags} --rack-power {told}W --json");
+            .Single(r => r.GetProperty("wish").GetString() == wish).GetProperty("possibleValue").GetRawText();
+        using var again = Json(0, $"size {flags} --{wish} {told}{unit} --json");
         Assert.NotEmpty(again.RootElement.GetProperty("options").EnumerateArray());
     }
 

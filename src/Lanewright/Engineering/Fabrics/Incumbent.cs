@@ -127,7 +127,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     {
         foreach (var (design, bound, inRack) in placed.OrderBy(p => p.Bound).ToList())
         {
-            if (!(bound < Math.Min(Cost, Math.Min(budget, ceiling)))) break;
+            if (!(bound < Math.Min(Cost, Math.Min(budget, ceiling))) || (effort.StopsAtFirst && Best is not null)) break;
             if (spread++ >= effort.MostSpread && pricing >= effort.MostPricing)
             {
                 Skip(bound);
@@ -195,7 +195,8 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// <param name="otherwise">What is in the way where no design was even offered.</param>
     public ShapeResult Result(string otherwise)
     {
-        if (!effort.StopsAtFirst) Spread();
+        // Spread out, a design may keep a budget that it breaks as close as it may stand.
+        if (!effort.StopsAtFirst || (Best is null && double.IsFinite(budget))) Spread();
         return Outcome(otherwise) with { Looked = looked + pricing };
     }
 

@@ -86,7 +86,7 @@ public sealed class Relaxations(
         }
         // What is told has to be found when it is asked for; where searches are broken off, a question in between may have had more luck.
         foreach (var needs in known)
-            if (quick(loosening.Told(needs)) is [var some, ..])
+            if (ask(loosening.Told(needs)) is [var some, ..])
                 return new Relaxation(wish, loosening.Words(needs), NameOf(loosening.Told(needs), some))
                 {
                     Figures = loosening.Figures(needs),
