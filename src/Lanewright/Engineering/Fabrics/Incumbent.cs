@@ -97,7 +97,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
             NoteDraw(bound, watts, BrokenLimits.WithModules(build, watts, limit));
             return;
         }
-        if (priced >= effort.MostPriced && pricing >= effort.MostPricing)
+        if ((priced >= effort.MostPriced && pricing >= effort.MostPricing) || pricing >= effort.MostPricingEver)
         {
             Skip(bound);
             return;

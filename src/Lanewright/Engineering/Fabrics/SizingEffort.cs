@@ -14,8 +14,12 @@ public sealed record SizingEffort(long MostLooked, int MostPriced, long MostPric
     /// <summary>Breaks the search off.</summary>
     public CancellationToken Cancel { get; init; }
 
+    /// <summary>No more is priced once all counts so much, however few: fabrics of several hundred thousand hosts take about a second
+    /// each.</summary>
+    public long MostPricingEver { get; init; } = long.MaxValue;
+
     /// <summary>For who asks what to buy.</summary>
-    public static SizingEffort Whole { get; } = new(4_000_000, 200, 200_000, 8, 1_000_000);
+    public static SizingEffort Whole { get; } = new(4_000_000, 200, 200_000, 8, 1_000_000) { MostPricingEver = 4_000_000 };
 
     /// <summary>Whether one design of a shape is enough, however dear: for who asks what can be had and not what is best.</summary>
     public bool StopsAtFirst { get; init; }
