@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using Lanewright.Deliverables;
 using Lanewright.Deliverables.Drawings.Fabrics;
 using Lanewright.Deliverables.Markup;
 using Lanewright.Engineering.Fabrics;
