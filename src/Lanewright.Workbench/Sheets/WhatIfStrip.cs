@@ -30,7 +30,7 @@ internal sealed class WhatIfStrip(MarkupWriter markup, PlanDesk desk, Site site)
         else markup.Element("p", "The text on disk is being worked out to be held against.", ("class", "soft"));
         if (entry is { Choice: not SideChoice.None }) Choice(entry.Choice, address, side);
         else if (entry is { IsListed: true, Key: not "compare" })
-            markup.Element("p", "This sheet is of the typed text; lines that differ stand on What if.", ("class", "soft"));
+            markup.Element("p", "Lines that differ: on What if.", ("class", "soft"));
         markup.Inline("button", "Keep", ("type", "button"), ("data-act", "save"));
         markup.Inline("button", "Give up", ("type", "button"), ("data-act", "discard"));
         markup.Close();

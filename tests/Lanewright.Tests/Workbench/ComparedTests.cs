@@ -79,7 +79,7 @@ public sealed class ComparedTests
         var lines = Part(await Sheet(plan, "compare"), "Lines of plan.yaml that differ, 1");
         Assert.Contains("unit: 20", lines, StringComparison.Ordinal);
         Assert.Contains("unit: 12", lines, StringComparison.Ordinal);
-        Assert.Contains("lines that differ stand on What if", await Sheet(plan, "plan"), StringComparison.Ordinal);
+        Assert.Contains("Lines that differ: on What if", await Sheet(plan, "plan"), StringComparison.Ordinal);
     }
 
     /// <summary>A name that would turn the words after it is shown with what turns them written out.</summary>
