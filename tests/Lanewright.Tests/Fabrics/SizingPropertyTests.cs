@@ -87,6 +87,36 @@ public sealed class SizingPropertyTests
         Assert.Equal(first, Text(warm.Of(wanted)));
     }
 
+    /// <summary>What is ruled out before it is placed has to be out of reach: what an option draws in one rack is enough for it.</summary>
+    [Theory]
+    [InlineData(30, 100, 1)]
+    [InlineData(150, 200, 2)]
+    [InlineData(700, 100, 1)]
+    [InlineData(1500, 400, 3)]
+    public void WhatAnOptionDraws_IsEnoughForIt(int hosts, double rate, int ratio)
+    {
+        var wanted = Question(hosts, rate) with { Oversubscription = [new Ratio(ratio, 1)] };
+        var sizing = new Sizing(Shipped);
+        var options = sizing.Of(wanted).Options;
+        Assert.NotEmpty(options);
+        foreach (var option in options)
+        {
+            var asked = sizing.Of(wanted with { Shapes = [option.Shape], RackPower = option.Needs.RackPower });
+            Assert.True(asked.Options is [var kept] && kept.PriceOverYears <= option.PriceOverYears, $"{option.Needs.Name} is not found");
+        }
+    }
+
+    /// <summary>Switches that fill more racks than are kept for upper tiers are not priced one by one until the search is broken
+    /// off.</summary>
+    [Theory]
+    [InlineData(1000, 400, 900)]
+    [InlineData(2000, 100, 500)]
+    public void WhatRacksDoNotTake_IsProven(int hosts, double rate, double watts)
+    {
+        var wanted = Question(hosts, rate) with { Oversubscription = [Ratio.One], RackPower = Watts.From(watts) };
+        Assert.Null(new Sizing(Shipped).Of(wanted).LowerBound);
+    }
+
     [Fact]
     public void Years_AddUpToThePriceOverThem()
     {

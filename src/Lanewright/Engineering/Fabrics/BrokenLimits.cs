@@ -64,5 +64,11 @@ internal static class BrokenLimits
     public static string WithModules(SwitchBuild build, double watts, Watts limit) =>
         $"one {build.Name} with its modules draws {Shown(watts, "W")} or more and {limit} are allowed in a rack";
 
+    /// <summary>That the leaves of one rack are too much for it.</summary>
+    public static string LeavesInRack(SwitchBuild build, int leaves, double watts, Watts limit) => leaves == 1
+        ? WithModules(build, watts, limit)
+        : $"{Numerals.Whole(leaves)} x {build.Name} in one rack draw {Shown(watts, "W")} or more with their modules and {limit} are "
+            + "allowed";
+
     private static string Shown(double value, string unit) => Numerals.Shown(value, unit);
 }

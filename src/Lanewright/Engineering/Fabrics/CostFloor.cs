@@ -12,12 +12,10 @@ internal sealed class CostFloor
     private readonly FabricDemand demand;
     private readonly LinkPricer pricer;
     private readonly double wattYear;
-    private readonly int placeInRack;
     private readonly RackRoute route;
     private readonly Dictionary<int, int> nearest = [];
     private readonly Dictionary<LinkEnds, LinkReach> reaches = [];
     private readonly int placeAcross;
-    private readonly int placeTrunk;
     private readonly Dictionary<int, ImmutableArray<(int Place, long Hosts, long HostYears)>> apart = [];
 
     public CostFloor(FabricDemand demand, FinderContext context, LinkPricer pricer)
@@ -25,15 +23,15 @@ internal sealed class CostFloor
         this.demand = demand;
         this.pricer = pricer;
         wattYear = EnergyUse.PriceOfWattYear(demand.Wanted);
-        placeInRack = pricer.Grid.PlaceOf(context.Policy.InRack * 2);
+        PlaceInRack = pricer.Grid.PlaceOf(context.Policy.InRack * 2);
         route = new RackRoute(context.Policy, context.Standards);
         placeAcross = pricer.Grid.PlaceOf(Shortest(demand.Hall.HostRacks, demand.Hall.SpineRacks));
         ImmutableArray<Rack> leafRacks = [.. demand.Hall.LeafRacks];
         // Leaves apart share a rack with an upper tier only where racks are named.
         PlaceApart = demand.Hall.IsStandard
             ? pricer.Grid.PlaceOf(Shortest(leafRacks, leafRacks))
-            : placeInRack;
-        placeTrunk = pricer.Grid.PlaceOf(Shortest(demand.Hall.SpineRacks, demand.Hall.SpineRacks));
+            : PlaceInRack;
+        PlaceTrunk = pricer.Grid.PlaceOf(Shortest(demand.Hall.SpineRacks, demand.Hall.SpineRacks));
     }
 
     /// <summary>Switches: so many at the end, and so many added up over the years they run.</summary>
@@ -43,7 +41,13 @@ internal sealed class CostFloor
     }
 
     /// <summary>Links between hosts and the lowest tier, which may stand in one rack; not a number when none can be made.</summary>
-    public double Edge(LinkEnds ends, long links, long linkYears) => Links(ends, placeInRack, links, linkYears);
+    public double Edge(LinkEnds ends, long links, long linkYears) => Links(ends, PlaceInRack, links, linkYears);
+
+    /// <summary>Place in the grid of lengths of the shortest way between a host and a switch.</summary>
+    public int PlaceInRack { get; }
+
+    /// <summary>Place in the grid of lengths of the shortest way between two upper tiers.</summary>
+    public int PlaceTrunk { get; }
 
     /// <summary>Place in the grid of lengths of the shortest way between an upper tier and leaves in racks of their own.</summary>
     public int PlaceApart { get; }
@@ -83,7 +87,7 @@ internal sealed class CostFloor
         : reaches[ends] = new LinkReach(ends, pricer, demand.Free, wattYear);
 
     /// <summary>Watts that a link between a host and the lowest tier draws at the least.</summary>
-    public double EdgeWatts(LinkEnds ends) => RatesOf(ends, placeInRack).LeastWatts;
+    public double EdgeWatts(LinkEnds ends) => RatesOf(ends, PlaceInRack).LeastWatts;
 
     /// <summary>Place in the grid of lengths of the way from a rack of hosts to the nearest rack of an upper tier.</summary>
     public int NearestAbove(Rack rack)
@@ -93,7 +97,7 @@ internal sealed class CostFloor
     }
 
     /// <summary>Links between two upper tiers, which stand in racks of their own.</summary>
-    public LinkRates Trunks(LinkEnds ends) => RatesOf(ends, placeTrunk);
+    public LinkRates Trunks(LinkEnds ends) => RatesOf(ends, PlaceTrunk);
 
     private double Links(LinkEnds ends, int place, long links, long linkYears) => RatesOf(ends, place).Cost(links, linkYears);
 

@@ -21,8 +21,10 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// <summary>So many links take about as long to price as one part of the search to look into.</summary>
     private const long LinksAsOne = 10;
 
+    private readonly UpperRacks racks = new(demand, draw);
     private readonly double budget = demand.Wanted.Budget is { } most ? (double)most.Hundredths + 1 : double.PositiveInfinity;
     private double depth = double.PositiveInfinity;
+    private double refused;
     private long allowed = effort.MostLooked;
     private double skipped = double.PositiveInfinity;
     private long looked;
@@ -69,12 +71,15 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         }
         for (var i = 0; i < Depths.Length && Best is null; i++)
         {
+            // What was offered less deep was not taken and is not looked at again; of several kinds of host not all of it was offered.
+            if (demand.Hosts.Length == 1 && double.IsInfinity(skipped) && !double.IsInfinity(depth)) refused = depth;
             depth = Math.Max(1, floor) * Depths[i];
             // Where even the cheapest takes long to look through, something has to be left for what is dearer and can be had.
             allowed = effort.MostLooked * (i + 1) / (Depths.Length + 1);
             search();
         }
         allowed = effort.MostLooked;
+        refused = 0;
         // What was found may cost more than the depth it was found at, and everything below its cost has to be looked at.
         var isOpen = Best is not null && Cost > depth;
         depth = double.PositiveInfinity;
@@ -84,7 +89,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     /// <summary>Prices a design if it can still win, and keeps it if it wins.</summary>
     public void Offer(FabricDesign design, double bound)
     {
-        if (!CouldWin(bound) || barred?.Holds(design) == true) return;
+        if (bound < refused || !CouldWin(bound) || barred?.Holds(design) == true) return;
         if (BrokenLimits.BeforePricing(design, demand) is { Length: > 0 } early)
         {
             Note(bound, early);
@@ -92,9 +97,14 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
         }
         // One switch too hot for a rack by itself is too hot wherever it stands: such designs are not priced, so that they do not use up
         // what may be priced.
-        if (demand.Wanted.RackPower is { } limit && draw.TooMuch(design) is var (watts, build))
+        if (draw.FaultOf(design) is var (watts, tooHot))
         {
-            NoteDraw(bound, watts, BrokenLimits.WithModules(build, watts, limit));
+            NoteDraw(bound, watts, tooHot);
+            return;
+        }
+        if (racks.FaultOf(design) is { Length: > 0 } few)
+        {
+            Note(bound, few);
             return;
         }
         if ((priced >= effort.MostPriced && pricing >= effort.MostPricing) || pricing >= effort.MostPricingEver)
@@ -170,7 +180,7 @@ internal sealed class Incumbent(FabricDemand demand, DesignPricer pricer, Sizing
     }
 
     /// <summary>Remembers a draw that is too much for a rack; where such a design speaks for the shape, the smallest is told.</summary>
-    private void NoteDraw(double bound, double watts, string reason)
+    public void NoteDraw(double bound, double watts, string reason)
     {
         if (watts < least.Watts) least = (watts, reason);
         // An empty reason stands for the smallest draw, which may yet be seen.

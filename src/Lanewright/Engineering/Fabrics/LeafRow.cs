@@ -17,6 +17,9 @@ internal sealed record LeafRow(
     /// <summary>Most watts of all leaves, with the modules of their links at the least.</summary>
     public double Watts { get; init; }
 
+    /// <summary>Links of each leaf to all upper switches.</summary>
+    public int Uplinks { get; init; }
+
     /// <summary>The leaf in a design.</summary>
     public LeafChoice Choice => new(Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel) { IsApart = Config.IsApart };
 

@@ -53,6 +53,7 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
         var inPlane = host.Demand.Ports / planes;
         // Whatever the fill, the uplinks of all leaves together carry no less.
         if ((long)((double)final / fullest * inPlane * Parallel(config, 1)) > most) return;
+        var binds = context.Draw.Binds(config.Build);
         var place = context.PlaceAbove(config);
         var reach = context.Floor.Between(new LinkEnds(config.UpPorts, use));
         for (var hosts = fullest; hosts > 0; hosts--)
@@ -73,7 +74,16 @@ internal sealed class LeafRows(SearchContext context, int kind, int planes, Swit
             if (double.IsNaN(least)) return;
             room += new SharedRoom(0, links * reach.From(place).LeastWatts);
             if (least >= limit || !context.KeepsRoom(upperRoom, kind, room, incumbent)) continue;
-            rows.Add(new LeafRow(config, use, hosts, parallel, blocks, (int)upperLinks, least) { Units = room.Units, Watts = room.Watts });
+            var row = new LeafRow(config, use, hosts, parallel, blocks, (int)upperLinks, least)
+            {
+                Units = room.Units,
+                Watts = room.Watts,
+                Uplinks = parallel * uppers,
+            };
+            if (binds && context.Draw.OfLeaf(kind, row.Choice, use, uppers) is var (watts, tooHot))
+                incumbent.NoteDraw(least, watts, tooHot);
+            else
+                rows.Add(row);
         }
     }
 

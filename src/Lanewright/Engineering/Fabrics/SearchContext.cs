@@ -18,7 +18,7 @@ internal sealed record SearchContext(
     private readonly Dictionary<(int Kind, int HostsPerLeaf), List<(int Place, long Leaves, long LeafYears)>> places = [];
     private readonly Dictionary<(SwitchBuild, PortUse, PortUse), LeafConfig> middles = [];
     private readonly Dictionary<PortUse, List<CoreChoice>> cores = [];
-    private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), (PartPrice Price, string Fault)> leafLevels = [];
+    private readonly Dictionary<(int Kind, SwitchBuild, PortUse, int HostsPerLeaf), LeafLevel> leafLevels = [];
 
     private readonly Dictionary<(int Kind, SwitchBuild Upper), double> leavesUnder = [];
     private readonly Dictionary<int, List<(LeafConfig Config, double Least, int Place)>> leastByUplink = [];
@@ -277,8 +277,13 @@ internal sealed record SearchContext(
     {
         // Where leaves apart stand depends on what else does, so that they have no price of their own.
         if (row.Config.IsApart) return row;
-        var (level, fault) = LeafLevel(kind, row, shape);
+        var (level, fault, racks) = LevelOf(kind, row, shape);
         if (fault.Length > 0) incumbent.Note(row.Least, fault);
+        else if (Draw.OfRacks(racks, row) is var (watts, tooHot))
+        {
+            incumbent.NoteDraw(row.Least, watts, tooHot);
+            level = PartPrice.None;
+        }
         return row with
         {
             Least = row.Least + Math.Max(0, level.Cost - LeafFloor(kind, row.Config, row.HostsPerLeaf)),
@@ -286,15 +291,16 @@ internal sealed record SearchContext(
         };
     }
 
-    private (PartPrice Price, string Fault) LeafLevel(int kind, LeafRow row, FabricShape shape)
+    private LeafLevel LevelOf(int kind, LeafRow row, FabricShape shape)
     {
         var key = (kind, row.Config.Build, row.Config.HostPorts, row.HostsPerLeaf);
         if (leafLevels.TryGetValue(key, out var found)) return found;
         var leaves = Demand.Hosts.Select(_ => row.Choice);
         var design = new FabricDesign { Shape = shape, Leaves = [.. leaves], OnlyKind = kind };
-        if (Pricer.Price(design, out var fault) is not { } priced) return leafLevels[key] = (PartPrice.None, fault);
+        if (Pricer.Price(design, out var fault) is not { } priced) return leafLevels[key] = new LeafLevel(PartPrice.None, fault, []);
         // What leaves break with their hosts alone, they break in any design.
-        if (BrokenLimits.Of(priced, Wanted) is { Length: > 0 } broken) return leafLevels[key] = (PartPrice.None, broken);
-        return leafLevels[key] = (new PartPrice((double)priced.Total.Hundredths - 1, priced.End.MostWatts), "");
+        if (BrokenLimits.Of(priced, Wanted) is { Length: > 0 } broken) return leafLevels[key] = new LeafLevel(PartPrice.None, broken, []);
+        ImmutableArray<LeafRack> racks = Wanted.RackPower is null ? [] : [.. LeafRack.Of(priced.End)];
+        return leafLevels[key] = new LeafLevel(new PartPrice((double)priced.Total.Hundredths - 1, priced.End.MostWatts), "", racks);
     }
 }
