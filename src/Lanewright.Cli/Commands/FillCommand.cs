@@ -72,7 +72,8 @@ internal sealed class FillCommand
         Screen.Print(["", "fill", "cables", room.IsDuct ? "inside diameter wanted" : "cross-section wanted", "source", "known"], rows);
         Screen.Line($"{Numerals.Whole(room.Cables)} of {Numerals.Unit(room.Cable.Millimetres, "mm")} fill "
             + $"{Numerals.Shown(room.Fill.Percent, "%")} of {Numerals.Shown(room.SquareMillimetres, "mm2")}"
-            + (room.Holds ? "" : room.Enters ? ": more than may lie in it" : ": a cable is thicker than it is wide"));
+            + (room.Holds ? "" : room.Enters ? ": more than may lie in it"
+                : $": a cable is thicker than the {(room.IsDuct ? "duct is wide" : "tray is wide or deep")}"));
         if (room.Jam is { } jam && JamRatio.MayJam(jam, room.Standards))
             Screen.Line($"three cables in a duct {Numerals.Plain(Math.Round(jam, 2))} times as wide as one may jam while they are pulled");
         Screen.Line(room.IsDuct

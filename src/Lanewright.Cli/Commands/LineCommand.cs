@@ -233,7 +233,7 @@ internal sealed class LineCommand
         if (QuantityOptions.Read(parsed, dispersion, UnitText.DispersionRates, wanted) is not { } value) return null;
         return Math.Abs(value) is > 0 and < 1000
             ? DispersionRate.From(value)
-            : throw new UsageFault($"{dispersion.Name} lies within 1000 ps/nm/km of 0, which no fibre has; write {wanted}");
+            : throw new UsageFault($"{dispersion.Name} is not 0 and less than 1000 ps/nm/km either way; write {wanted}");
     }
 
     private LineEquipment EquipmentOf(ParseResult parsed, StandardsLibrary standards)

@@ -59,16 +59,16 @@ internal static class WhyTrunk
     {
         if (test.Limit is not { } limit)
         {
-            paper.Markup.Element("p", $"Edition {test.Edition} gives no value for this kind of fibre.", ("class", "soft"));
+            paper.Markup.Element("p", $"The test by {test.Title} has no value for this kind of fibre.", ("class", "soft"));
             return;
         }
         var (standards, trunk) = (designed.Plan.Standards, state.Trunk);
         if (standards.Fibre(trunk.Cable.Fibre) is not { } fibre || state.Length is not { } length) return;
         var end = fibre.Kind == Standards.FibreKind.MultiMode ? "end-multi-mode" : "end-single-mode";
         var table = PaperTable.OpenNarrow(paper.Markup,
-            $"what the test may show by edition {test.Edition}, known as {Marks.Name(limit.Source.Mark)}", "part", "#how much",
+            $"what the test may show by {test.Title}, known as {Marks.Name(limit.Source.Mark)}", "part", "#how much",
             "#dB of one", "#dB");
-        Part("fibre, by the kilometre", length.Kilometres, standards.Cabling("cable-" + fibre.Name, "attenuation")?.Value);
+        Part("fibre, by the kilometre", length.Kilometres, TestLimit.Cable(standards, test.Edition, fibre)?.Value);
         Part("pairs at the ends", 2, standards.Cabling("edition-" + test.Edition, end)?.Value);
         Part("pairs between", trunk.Connections - 2, standards.Cabling("pair", "loss")?.Value);
         Part("splices", trunk.Splices, standards.Cabling("splice", "loss")?.Value);

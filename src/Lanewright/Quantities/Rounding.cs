@@ -9,6 +9,9 @@ public static class Rounding
     /// <summary>Whether a value is below a limit by more than rounding.</summary>
     public static bool IsBelow(double value, double limit) => limit - value > Step(limit);
 
+    /// <summary>The whole number that a value reaches, also where it falls short of it by rounding.</summary>
+    public static double Whole(double value) => IsBelow(value, Math.Floor(value) + 1) ? Math.Floor(value) : Math.Floor(value) + 1;
+
     /// <summary>What a distance from a limit may be on the wrong side.</summary>
     /// <remarks>Of large limits a part of them: doubles have no finer steps there.</remarks>
     private static double Step(double limit) => Small * Math.Max(1, Math.Abs(limit));

@@ -57,6 +57,32 @@ public sealed class ReckoningCommandTests
     public void Three_MayJam(string duct, bool mayJam) =>
         Assert.Equal(mayJam, Answer($"fill --duct {duct} --cable 1in --cables 3").GetProperty("mayJam").GetBoolean());
 
+    // 5.88 is 2.8 times 2.1 and 16.32 3.2 times 5.1, whatever the last place of a quotient says.
+    [Theory]
+    [InlineData("5.88mm", "2.1mm")]
+    [InlineData("16.32mm", "5.1mm")]
+    public void Three_MayJamAtTheEndsOfTheRange(string duct, string cable) =>
+        Assert.True(Answer($"fill --duct {duct} --cable {cable} --cables 3").GetProperty("mayJam").GetBoolean());
+
+    // A cable of 20 mm does not go into a tray of 10 mm, however much of it would be left.
+    [Fact]
+    public void CableThatDoesNotEnter_HasNoRoom()
+    {
+        var answer = Answer("fill --tray 300mmx10mm --cable 20mm --cables 3");
+        Assert.Equal((0, 0, false), (answer.GetProperty("cablesPlanned").GetInt32(), answer.GetProperty("cablesAtMost").GetInt32(),
+            answer.GetProperty("holds").GetBoolean()));
+    }
+
+    // Source: binomial tail by hand: ten units of which each is down 0.02 x 4 / 8760 of the time, two or more at once 45 times that
+    // squared (derived).
+    [Fact]
+    public void ShareOfTimeNearlyAll_IsNotRoundedToAll()
+    {
+        var down = 0.02 * 4 / 8760;
+        var up = Answer("spares --units 10 --per-year 0.02 --needed 9").GetProperty("enoughUp").GetDouble();
+        Assert.Equal(45 * down * down, 1 - up, 1e-12);
+    }
+
     // Source: sparing procedures of two telecom equipment guides (seen): 100 units, 10 days, 99.9 %, 3 spares; convention F one less.
     [Theory]
     [InlineData(3619, 0.086856)]

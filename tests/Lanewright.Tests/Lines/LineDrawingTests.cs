@@ -68,6 +68,28 @@ public sealed class LineDrawingTests
         Assert.EndsWith(told, legend.Value, StringComparison.Ordinal);
     }
 
+    // Of sixty spans with an amplifier behind every few, as many are told as lie in the gap: its length over that of one.
+    [Fact]
+    public void SpansInTheMiddle_AreCountedOneByOne()
+    {
+        var sites = string.Join(", ", Enumerable.Range(0, 61).Select(i => $"p{i}: {{ }}"));
+        var spans = string.Join("\n", Enumerable.Range(0, 60).Select(i => $"  s{i}: {{ from: p{i}, to: p{i + 1}, length: 20 km }}"));
+        var judged = PlanBlock.Compile($$"""
+            lanewright: 1
+            sites: { {{sites}} }
+            spans:
+            {{spans}}
+            lines: { away: { from: p0, to: p60, type: OR-400G-63.1GBd-16QAM, channels: 1 } }
+            """);
+        var told = Texts(judged, "W01a-power", "mid")
+            .Select(t => System.Text.RegularExpressions.Regex.Match(t.Value, "^([0-9]+) more spans, ([0-9 \u202f]+) km"))
+            .Single(m => m.Success);
+        Assert.Equal(Number(2) / 20, Number(1));
+
+        double Number(int group) => double.Parse(told.Groups[group].Value.Replace("\u202f", "", StringComparison.Ordinal)
+            .Replace(" ", "", StringComparison.Ordinal), System.Globalization.CultureInfo.InvariantCulture);
+    }
+
     // Twelve spans of the plan are too many to read one by one: the first and the last are drawn, and the others told by their number.
     [Theory]
     [InlineData("W01a-power", "8 more spans, 960 km")]

@@ -98,6 +98,27 @@ public sealed class PlanLineTests
         Assert.True(ducts.Availability.Value < 0.99995 * 0.99995 * (1 - (0.05 * 2 * 43.8 / 8760)) + 1e-12);
     }
 
+    // More of two routes in one duct never leaves a line more of the time: of two spans against one in a duct, and of two against two.
+    [Fact]
+    public void MoreInOneDuct_IsNoBetter()
+    {
+        const string plan = """
+            lanewright: 1
+            sites: { bay: { }, cape: { }, moor: { }, town: { } }
+            policy: { fibre-cuts: 1000, fibre-repair: 12 h }
+            spans:
+              a1: { from: bay, to: cape, length: 50 km, ducts: [d] }
+              a2: { from: cape, to: town, length: 50 km, ducts: [DUCT] }
+              b1: { from: bay, to: moor, length: 50 km, ducts: [d] }
+              b2: { from: moor, to: town, length: 50 km }
+            lines:
+              away: { from: bay, to: town, type: 400ZR, over: [a1, a2], other-way: [b1, b2], scheme: coherent-in-line }
+            """;
+        var less = Book(plan.Replace("DUCT", "own", StringComparison.Ordinal)).Lines.Single().Availability;
+        var more = Book(plan.Replace("DUCT", "d", StringComparison.Ordinal)).Lines.Single().Availability;
+        Assert.True(more <= less, $"{more} with more in common, {less} with less");
+    }
+
     [Fact]
     public void Costs_DecideWhereEverySpanHasOne()
     {

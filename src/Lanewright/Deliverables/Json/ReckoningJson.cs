@@ -49,7 +49,8 @@ public static class ReckoningJson
         if (answer.Needed is { } needed) writer.WriteNumber("needed", needed);
         else writer.WriteNull("needed");
         writer.Number("up", answer.Needed is null ? null : answer.Up.Value);
-        writer.Number("enoughUp", answer.EnoughUp?.Value);
+        if (answer.EnoughUp is { } enough) writer.WriteNumber("enoughUp", Math.Round(enough.Value, UpDigits));
+        else writer.WriteNull("enoughUp");
         writer.WriteEndObject();
     });
 
@@ -70,6 +71,9 @@ public static class ReckoningJson
         writer.Number("inletAllowableHighC", inlet?.AllowableHigh.Value.Celsius);
         writer.WriteEndObject();
     });
+
+    /// <summary>Shares of time close to all of it differ in late digits.</summary>
+    private const int UpDigits = 12;
 
     private static void Spares(Utf8JsonWriter writer, string name, SpareAnswer answer, SpareCount count)
     {

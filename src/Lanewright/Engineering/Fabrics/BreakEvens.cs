@@ -135,10 +135,19 @@ public sealed class BreakEvens
     private BreakEven Growth()
     {
         var now = (int)Math.Round(wanted.Growth.Value * GrowthParts);
-        var steps = GrowthSteps.Of(Math.Max(2 * now, LeastGrowthLooked), parts => WithGrowth(wanted, parts));
+        var steps = GrowthSteps.Of(MostGrowth(now), parts => WithGrowth(wanted, parts));
         var axis = new StepAxis(0, steps.At(now), steps.Count - 1, step => WithGrowth(wanted, steps.First(step)));
         return Solved(BreakEvenQuantity.Growth, (decimal)wanted.Growth.Percent, axis,
             (step, _) => Percent(steps.First(step)), (step, _) => Percent(steps.Last(step)));
+    }
+
+    /// <summary>How far growth is looked at: no farther than hosts can be counted.</summary>
+    private int MostGrowth(int now)
+    {
+        var most = Math.Max(2 * now, LeastGrowthLooked);
+        while (most > now && wanted.Hosts.Any(h => h.Count * Math.Pow(1 + ((double)most / GrowthParts), wanted.Years) >= int.MaxValue))
+            most = now + ((most - now) / 2);
+        return most;
     }
 
     private static decimal Percent(int parts) => decimal.Round((decimal)Share.From((double)parts / GrowthParts).Percent, 2);

@@ -102,14 +102,15 @@ internal sealed class HallLimits
     {
         var type = rack.Type;
         var kilograms = loads.Sum(l => l.Kilograms) + StandingIn(rack).Sum(d => LoadOf(d).Kilograms);
-        if (type.WeightLimit is { } most && kilograms > most.Kilograms)
+        if (type.WeightLimit is { } most && Rounding.IsAbove(kilograms, most.Kilograms))
             return $"rack {rack.Name} would hold {Numerals.Shown(kilograms, "kg")} and may hold {most}";
         var onFloor = Mass.FromKilograms(kilograms) + (type.OwnWeight ?? default);
-        if (rack.Hall.FloorLoad is { } bears && FloorPressure.Of(rack, onFloor, context.Standards) is var load && load > bears)
+        if (rack.Hall.FloorLoad is { } bears && FloorPressure.Of(rack, onFloor, context.Standards) is var load
+            && Rounding.IsAbove(load, bears))
             return $"rack {rack.Name} would press on the floor with {Numerals.Shown(load, "kPa")} and the floor bears "
                 + $"{Numerals.Plain(bears)} kPa";
         var watts = loads.Sum(l => l.Watts) + StandingIn(rack).Sum(d => LoadOf(d).Watts);
-        if (type.PowerLimit is { } limit && watts > limit.Value)
+        if (type.PowerLimit is { } limit && Rounding.IsAbove(watts, limit.Value))
             return $"rack {rack.Name} may draw {Numerals.Shown(watts, "W")} and {Numerals.Shown(limit.Value, "W")} can be fed and cooled "
                 + "there";
         return feedsOf.TryGetValue(rack.Index, out var feeds) ? OfStrips(rack, loads, feeds) : "";
@@ -126,10 +127,10 @@ internal sealed class HallLimits
         {
             if (StripLoads.BearsPlainly(uses, feeds, feed, context.Policy)) continue;
             var strip = StripLoads.Of(rack, uses, feeds, feed, context.Policy, dealer);
-            if (strip.Highest > strip.Limit)
+            if (Rounding.IsAbove(strip.Highest.Value, strip.Limit.Value))
                 return $"the strip of '{feed.Name}' in rack {rack.Name} would carry {strip.Highest} and may carry {strip.Limit} "
                     + "without end";
-            if (strip is { Lost: { } lost } && strip.AfterLoss > strip.Limit)
+            if (strip is { Lost: { } lost } && Rounding.IsAbove(strip.AfterLoss.Value, strip.Limit.Value))
                 return $"the strip of '{feed.Name}' in rack {rack.Name} would carry {strip.AfterLoss} when '{lost.Name}' is lost and may "
                     + $"carry {strip.Limit} without end";
         }
@@ -157,7 +158,7 @@ internal sealed class HallLimits
             if (Fault(rack, loads) is { Length: > 0 } fault) return (rack, fault);
         if (inRack.Values.FirstOrDefault().Rack is not { } first) return (null, "");
         var over = inRack.Values.Sum(r => r.Loads.Sum(l => l.Watts)) - WattsLeft(first.Hall, 0);
-        if (over > 0) return (null, HeatFault(first.Hall, over, ""));
+        if (Rounding.IsAbove(over, 0)) return (null, HeatFault(first.Hall, over, ""));
         return (null, state.Fabric.Hall.Ways is { } ways ? TrayFill.Fault(ways, state.Tallies, context.Standards) : "");
     }
 

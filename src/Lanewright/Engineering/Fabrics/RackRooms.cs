@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lanewright.Engineering.Space;
 using Lanewright.Model.Places;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Fabrics;
 
@@ -34,9 +35,9 @@ internal sealed class RackRooms(FabricDemand demand, int mostInRack)
         var room = Of(rack);
         var most = Math.Min(mostInRack - room.Loads.Count, InUnits(rack, build));
         if (demand.Wanted.RackPower is { } power && build.Maximum > 0)
-            most = (int)Math.Min(most, Math.Floor((power.Value - room.Loads.Sum(l => l.Watts)) / build.Maximum));
+            most = (int)Math.Min(most, Rounding.Whole((power.Value - room.Loads.Sum(l => l.Watts)) / build.Maximum));
         if (demand.Wanted.RackWeight is { } mass && build.Weight > 0)
-            most = (int)Math.Min(most, Math.Floor((mass.Kilograms - room.Loads.Sum(l => l.Kilograms)) / build.Weight));
+            most = (int)Math.Min(most, Rounding.Whole((mass.Kilograms - room.Loads.Sum(l => l.Kilograms)) / build.Weight));
         if (demand.Hall.Limits is { } limits)
             while (most > 0 && LimitOf(limits, rack, build, most).Length > 0) most--;
         return most;

@@ -103,7 +103,8 @@ internal sealed class AmplifierPlaces
         return (marked.ToImmutable(), least[stretches, all.Length]);
     }
 
-    private double Noise(double loss) => Decibels.From(loss).Ratio * (highest is { } most && loss > most.Value ? BeyondGain : 1);
+    private double Noise(double loss) => Decibels.From(loss).Ratio
+        * (highest is { } most && Rounding.IsAbove(loss, most.Value) ? BeyondGain : 1);
 
     /// <summary>The pieces, and whether an amplifier has to stand behind each: a span is divided for no other reason.</summary>
     private (ImmutableArray<LineSpan> All, bool[] IsForced) Pieces()

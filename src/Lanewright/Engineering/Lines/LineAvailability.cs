@@ -16,16 +16,17 @@ internal sealed class LineAvailability(Plan plan)
     {
         var ends = Works([line.From, line.To]);
         if (routes is not [var first, var second, ..])
-            return new LineUptime(ends, Share.From(1), default, Share.From(1), [.. routes.Select(r => Own(r, 0, []))]);
+            return new LineUptime(ends, Share.From(1), default, Share.From(1), [.. routes.Select(r => Own(r, default, []))]);
         var shared = first.Sites[1..^1].Intersect(second.Sites[1..^1]).ToList();
         var (ofFirst, ofSecond) = (InCommon(first, second), InCommon(second, first));
         var common = Length.FromKilometres(Math.Min(ofFirst, ofSecond));
-        return new LineUptime(ends, Works(shared), common, Whole(common), [Own(first, ofFirst, shared), Own(second, ofSecond, shared)]);
+        return new LineUptime(ends, Works(shared), common, Whole(common), [Own(first, common, shared), Own(second, common, shared)]);
     }
 
-    private RouteUptime Own(LineRoute route, double inCommon, IEnumerable<Site> shared)
+    private RouteUptime Own(LineRoute route, Length inCommon, IEnumerable<Site> shared)
     {
-        var own = Length.FromKilometres(route.Length.Kilometres - inCommon);
+        // What one route has in a duct beyond the other is its own: every kilometre counts once.
+        var own = Length.FromKilometres(route.Length.Kilometres - inCommon.Kilometres);
         return new RouteUptime(route.Name, own, Whole(own), Works(route.Sites[1..^1].Except(shared)));
     }
 

@@ -105,7 +105,7 @@ public static class LineLadder
         for (var stretches = 2; stretches <= MostStretches; stretches++)
         {
             if (AmplifierPlaces.Of(question.Spans, stretches, highest) is not { } spans) break;
-            if (highest is { } most && Stretches.MostLoss(spans, LineScheme.InLine) > most) continue;
+            if (highest is { } most && Rounding.IsAbove(Stretches.MostLoss(spans, LineScheme.InLine).Value, most.Value)) continue;
             var made = CoherentLine.Of(question with { Spans = spans }, type, LineScheme.InLine);
             if (made.Verdict == Verdict.Pass) return made;
             if (nearest is null || IsNearer(made, nearest)) nearest = made;

@@ -31,19 +31,15 @@ public sealed record CableRoom(Length Width, Length? Depth, Length Cable, int Ca
     {
         get
         {
-            for (var cables = CablesAt(Math.Max(Limit(1), Limit(int.MaxValue))); cables > 0; cables--)
-                if (cables <= CablesAt(Limit(cables))) return cables;
-            return 0;
+            var many = CablesAt(Limit(int.MaxValue));
+            return many > Alone ? many : Enumerable.Range(0, Alone + 1).Last(n => n == 0 || n <= CablesAt(Limit(n)));
         }
     }
 
-    /// <summary>Cables that take no more than a share of the cross-section.</summary>
-    public int CablesAt(double share)
-    {
-        var exact = SquareMillimetres * share / SegmentFill.Round(Cable);
-        var whole = Math.Floor(exact);
-        return (int)Math.Min(int.MaxValue, Rounding.IsAbove(whole + 1, exact) ? whole : whole + 1);
-    }
+    /// <summary>Cables that take no more than a share of the cross-section; none where one is too thick to enter.</summary>
+    public int CablesAt(double share) => Enters
+        ? (int)Math.Min(int.MaxValue, Rounding.Whole(SquareMillimetres * share / SegmentFill.Round(Cable)))
+        : 0;
 
     /// <summary>The cross-section in square millimetres of which the cables take a share.</summary>
     public double WantedFor(double share) => Cables * SegmentFill.Round(Cable) / share;
@@ -58,4 +54,7 @@ public sealed record CableRoom(Length Width, Length? Depth, Length Cable, int Ca
     public bool Holds => Enters && !Rounding.IsAbove(Fill.Value, Most.Value);
 
     private double Limit(int cables) => SegmentFill.MostOf(IsDuct, cables, Standards).Value;
+
+    /// <summary>So many cables have a limit of a duct for their number.</summary>
+    private const int Alone = 2;
 }

@@ -26,7 +26,8 @@ public static class JamRatio
 
     /// <summary>Whether three cables wedge at a ratio.</summary>
     public static bool MayJam(double ratio, StandardsLibrary standards) =>
-        ratio >= standards.Facility("duct", "jam-from").Value && ratio <= standards.Facility("duct", "jam-to").Value;
+        !Rounding.IsBelow(ratio, standards.Facility("duct", "jam-from").Value)
+        && !Rounding.IsAbove(ratio, standards.Facility("duct", "jam-to").Value);
 
     private static readonly Length OneMillimetre = Length.FromMillimetres(1);
 }

@@ -5,6 +5,7 @@ using Lanewright.Model;
 using Lanewright.Model.Devices;
 using Lanewright.Model.Places;
 using Lanewright.Model.Power;
+using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Placement;
 
@@ -81,11 +82,10 @@ internal sealed class RackBearing
     /// <summary>How often something goes into what is left; nothing goes where more is used than may be.</summary>
     private static int Count(double left, double own)
     {
-        if (left < 0) return 0;
-        if (own <= 0 || double.IsInfinity(left)) return int.MaxValue;
-        var whole = Math.Min(int.MaxValue - 1, Math.Floor(left / own));
-        // A quotient may fall short of a whole number by its last place.
-        return (int)(whole + ((whole + 1) * own <= left ? 1 : 0));
+        if (Rounding.IsBelow(left, 0)) return 0;
+        return own <= 0 || double.IsInfinity(left)
+            ? int.MaxValue
+            : (int)Math.Min(int.MaxValue - 1, Rounding.Whole(Math.Max(0, left) / own));
     }
 
     /// <summary>Whether all feeds lead there that the group names, and no fewer than where it stands now; in a hall with feeds, one at
@@ -112,6 +112,7 @@ internal sealed class RackBearing
     private bool Bears(Rack rack, ImmutableArray<StripUse> uses, ImmutableArray<PowerFeed> feeds, PowerFeed feed)
     {
         var load = StripLoads.Of(rack, uses, feeds, feed, plan.Policy, dealer);
-        return load.Highest <= load.Limit && load.AfterLoss <= load.Limit;
+        return !Rounding.IsAbove(load.Highest.Value, load.Limit.Value)
+            && !Rounding.IsAbove(load.AfterLoss.Value, load.Limit.Value);
     }
 }

@@ -30,9 +30,7 @@ public sealed record TestLimit(string Edition, Known<double>? Limit)
     public static TestLimit Of(StandardsLibrary standards, string edition, Fibre fibre, Length length, int inner, int splices)
     {
         var end = standards.Cabling("edition-" + edition, fibre.Kind == FibreKind.MultiMode ? "end-multi-mode" : "end-single-mode");
-        var cable = standards.Cabling("cable-" + fibre.Name, "attenuation-" + edition)
-            ?? standards.Cabling("cable-" + fibre.Name, "attenuation");
-        if (end is not { } ends || cable is not { } glass
+        if (end is not { } ends || Cable(standards, edition, fibre) is not { } glass
             || standards.Cabling("pair", "loss") is not { } pair || standards.Cabling("splice", "loss") is not { } splice)
         {
             return new TestLimit(edition, null);
@@ -43,6 +41,10 @@ public sealed record TestLimit(string Edition, Known<double>? Limit)
         var used = parts.Where((_, i) => (i != 2 || inner > 0) && (i != 3 || splices > 0));
         return new TestLimit(edition, used.MaxBy(k => k.Source.Mark).As(_ => sum));
     }
+
+    /// <summary>What a kilometre of cable may lose by an edition; null where none is known.</summary>
+    public static Known<double>? Cable(StandardsLibrary standards, string edition, Fibre fibre) =>
+        standards.Cabling("cable-" + fibre.Name, "attenuation-" + edition) ?? standards.Cabling("cable-" + fibre.Name, "attenuation");
 
     /// <summary>The limits of several permanent links one behind the other: a sum for each edition, and none where one has none.</summary>
     public static ImmutableArray<TestLimit> Together(IEnumerable<ImmutableArray<TestLimit>> links)

@@ -17,12 +17,15 @@ internal sealed record FoldedStages(ImmutableArray<LineStage> Stages, int Gap, s
     /// <summary>Folds a line with more stages than there is room for.</summary>
     public static FoldedStages Of(ImmutableArray<LineStage> all, int most)
     {
+        var told = all;
         if (all.Length > most) all = Joined(all);
         var spans = Enumerable.Range(1, Math.Max(0, all.Length - 1)).Where(i => all[i].At > all[i - 1].At).ToList();
         if (all.Length <= most || spans.Count <= First + Last + 1) return new FoldedStages(all, -1, "");
         // From the amplifier behind the last of the first spans to the one before the first of the last.
         var (from, to) = (spans[First] - 1, spans[^Last] - 1);
-        var left = spans.Count - First - Last;
+        // Those that were put together above count as they are.
+        var left = Enumerable.Range(1, told.Length - 1).Count(i => told[i].At > told[i - 1].At && told[i].At > all[from].At
+            && told[i].At <= all[to].At);
         var far = LineSheet.Of((all[to].At - all[from].At).Kilometres, "km");
         var words = $"{Numerals.Whole(left)} more spans, {far}";
         return new FoldedStages([.. all[..(from + 1)], all[to], .. all[(to + 1)..]], from + 1, words);
