@@ -3,8 +3,9 @@ using Lanewright.Quantities;
 
 namespace Lanewright.Engineering.Lines;
 
-/// <summary>Where in-line amplifiers stand: at sites between spans, or on spans that have huts anywhere. Of all divisions of a line into
-/// so many stretches the one is taken whose amplifiers add least noise; light goes on unamplified past the other sites.</summary>
+/// <summary>Where in-line amplifiers stand: at sites between spans, or on spans that have huts anywhere. Of all divisions of a line at
+/// its sites into so many stretches the one is taken whose amplifiers add least noise; light goes on unamplified past the other sites.
+/// Spans with huts are cut into equal pieces, which need not be the best.</summary>
 internal sealed class AmplifierPlaces
 {
     /// <summary>A stretch that no amplifier makes up for counts as more than any other.</summary>
