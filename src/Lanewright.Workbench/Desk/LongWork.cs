@@ -3,20 +3,17 @@ using System.Collections.Concurrent;
 namespace Lanewright.Workbench.Desk;
 
 /// <summary>Work that somebody may be waiting for, by the place it is shown at: when it began, and what a person broke off.</summary>
-internal sealed class LongWork(TimeProvider clock)
+public sealed class LongWork(TimeProvider clock)
 {
-    private readonly ConcurrentDictionary<string, long> begun = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, End> begun = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, bool> brokenOff = new(StringComparer.Ordinal);
 
-    /// <summary>Work at a place goes on until what comes back is disposed of.</summary>
-    public IDisposable Begin(string place)
-    {
-        begun[place] = clock.GetTimestamp();
-        return new End(this, place);
-    }
+    /// <summary>Work at a place goes on until what comes back is disposed of. Where the same is begun anew before that, from a newer
+    /// text, it goes on until the newer ends.</summary>
+    public IDisposable Begin(string place) => begun[place] = new End(this, place, clock.GetTimestamp());
 
     /// <summary>How long work at a place has gone on; null when none does.</summary>
-    public TimeSpan? AgeOf(string place) => begun.TryGetValue(place, out var since) ? clock.GetElapsedTime(since) : null;
+    public TimeSpan? AgeOf(string place) => begun.TryGetValue(place, out var work) ? clock.GetElapsedTime(work.Since) : null;
 
     /// <summary>A person does not want to wait for it; it is not begun again until they ask.</summary>
     public void BreakOff(string place) => brokenOff[place] = true;
@@ -27,8 +24,10 @@ internal sealed class LongWork(TimeProvider clock)
     /// <summary>Whether a person broke it off.</summary>
     public bool IsBrokenOff(string place) => brokenOff.ContainsKey(place);
 
-    private sealed class End(LongWork work, string place) : IDisposable
+    private sealed class End(LongWork work, string place, long since) : IDisposable
     {
-        public void Dispose() => work.begun.TryRemove(place, out _);
+        public long Since => since;
+
+        public void Dispose() => work.begun.TryRemove(new KeyValuePair<string, End>(place, this));
     }
 }

@@ -19,12 +19,14 @@ public sealed class FabricStudy
     private readonly ImmutableArray<Lazy<BreakEven>> breakEvens;
     private readonly Lazy<(ImmutableArray<ImmutableArray<Wish>> All, bool AreProven)> conflicts;
     private readonly Lazy<(ImmutableArray<Relaxation> All, bool AreProven)> relaxations;
+    private readonly CancellationToken cancel;
     private Action<BreakEvenQuantity, int>? told;
 
     private FabricStudy(WantedFabric wanted, FinderContext context, Sizing sizing, SizingAnswer answer)
     {
         Wanted = wanted;
         Answer = answer;
+        cancel = context.Cancel;
         breakEvens = answer.Options.IsEmpty ? [] :
         [
             .. Enum.GetValues<BreakEvenQuantity>().Select(quantity => new Lazy<BreakEven>(
@@ -91,10 +93,12 @@ public sealed class FabricStudy
     public ImmutableArray<BreakEven> BreakEvens => [.. breakEvens.Select(b => b.Value)];
 
     /// <summary>The same for some quantities, looked for side by side: no one needs what another found.</summary>
+    /// <exception cref="OperationCanceledException">It was broken off.</exception>
     public ImmutableArray<BreakEven> BreakEvensOf(ImmutableArray<BreakEvenQuantity> quantities)
     {
         // One by one, so that a long one does not wait behind another.
-        Parallel.ForEach(Partitioner.Create(quantities, EnumerablePartitionerOptions.NoBuffering), q => BreakEvenOf(q));
+        Parallel.ForEach(Partitioner.Create(quantities, EnumerablePartitionerOptions.NoBuffering),
+            new ParallelOptions { CancellationToken = cancel }, q => BreakEvenOf(q));
         return [.. quantities.Select(BreakEvenOf)];
     }
 
