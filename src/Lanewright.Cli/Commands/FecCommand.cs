@@ -88,11 +88,8 @@ internal sealed class FecCommand
         };
     }
 
-    private static double? Share(ParseResult parsed, Option<string?> option)
-    {
-        if (parsed.GetValue(option) is not { } text) return null;
-        return Numerals.TryReal(text, out var value) ? value : throw new UsageFault($"{option.Name} '{text}' is no number such as 2.4e-4");
-    }
+    private static double? Share(ParseResult parsed, Option<string?> option) =>
+        QuantityOptions.Number(parsed, option, "number such as 2.4e-4");
 
     private static void Print(CodeAnswer answer)
     {

@@ -39,6 +39,13 @@ internal static class QuantityOptions
     public static Share? Share(ParseResult parsed, Option<string?> option) =>
         Read(parsed, option, UnitText.Shares, "a share such as 25%") is { } v ? Quantities.Share.From(Least(v, 0, option)) : null;
 
+    /// <summary>A plain number, or null when not given.</summary>
+    public static double? Number(ParseResult parsed, Option<string?> option, string wanted)
+    {
+        if (parsed.GetValue(option) is not { } text) return null;
+        return Numerals.TryReal(text, out var value) ? value : throw new UsageFault($"{option.Name} '{text}' is no {wanted}");
+    }
+
     /// <summary>A number with one of the units, or null when not given.</summary>
     public static double? Read(ParseResult parsed, Option<string?> option, IReadOnlyList<UnitScale> units, string wanted)
     {

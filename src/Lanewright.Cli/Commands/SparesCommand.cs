@@ -83,10 +83,11 @@ internal sealed class SparesCommand
 
     private static double? Number(ParseResult parsed, Option<string?> option)
     {
-        if (parsed.GetValue(option) is not { } text) return null;
-        return Numerals.TryReal(text, out var value) && value is >= 0 and <= UnitText.Largest
+        const string wanted = "number of failures, zero or more";
+        if (QuantityOptions.Number(parsed, option, wanted) is not { } value) return null;
+        return value is >= 0 and <= UnitText.Largest
             ? value
-            : throw new UsageFault($"{option.Name} '{text}' is no number of failures, zero or more");
+            : throw new UsageFault($"{option.Name} '{parsed.GetValue(option)}' is no {wanted}");
     }
 
     private static Duration Time(ParseResult parsed, Option<string?> option) =>

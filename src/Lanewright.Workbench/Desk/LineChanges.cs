@@ -15,12 +15,8 @@ public static class LineChanges
     public static ImmutableArray<LineChange> Of(string before, string after)
     {
         string[] old = before.Split('\n'), now = after.Split('\n');
-        var most = Math.Min(old.Length, now.Length);
-        var start = 0;
-        while (start < most && Same(old[start], now[start])) start++;
-        var tail = 0;
-        while (tail < most - start && Same(old[^(tail + 1)], now[^(tail + 1)])) tail++;
-        var (gone, come) = (old[start..(old.Length - tail)], now[start..(now.Length - tail)]);
+        var (start, end) = LineMerge.Changed(old, now);
+        var (gone, come) = (old[start..end], now[start..(now.Length - (old.Length - end))]);
         var common = (long)gone.Length * come.Length <= MostCompared ? Common(gone, come) : [];
         return Beside(gone, come, start, [.. common, (gone.Length, come.Length)]);
     }

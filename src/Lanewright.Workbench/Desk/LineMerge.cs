@@ -30,7 +30,7 @@ internal static class LineMerge
     }
 
     /// <summary>Which lines of the old text a change replaces: from the first up to, not with, the end.</summary>
-    private static (int Start, int End) Changed(string[] old, string[] changed)
+    internal static (int Start, int End) Changed(string[] old, string[] changed)
     {
         var most = Math.Min(old.Length, changed.Length);
         var start = 0;

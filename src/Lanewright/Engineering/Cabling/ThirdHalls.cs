@@ -27,7 +27,7 @@ internal static class ThirdHalls
     }
 
     private static bool MayPass(Building building, Hall from, Hall to) =>
-        building.AreJoined(from, to, r => !((r.From == from && r.To == to) || (r.From == to && r.To == from)));
+        building.AreJoined(from, to, r => !Building.Joins(r, from, to));
 
     /// <summary>The racks that cables, cords and trunks join. What a set of links or a line ends in and passes is little, so that any two
     /// of it count.</summary>

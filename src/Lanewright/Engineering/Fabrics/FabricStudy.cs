@@ -27,9 +27,9 @@ public sealed class FabricStudy
         Wanted = wanted;
         Answer = answer;
         cancel = context.Cancel;
-        breakEvens = answer.Options.IsEmpty ? [] :
+        breakEvens =
         [
-            .. Enum.GetValues<BreakEvenQuantity>().Select(quantity => new Lazy<BreakEven>(
+            .. Quantities.Select(quantity => new Lazy<BreakEven>(
                 () => Fabrics.BreakEvens.Of(quantity, wanted, context, (q, n) => told?.Invoke(q, n)))),
         ];
         var hostWishes = new HostWishes(wanted, sizing.HostRates);
@@ -74,7 +74,7 @@ public sealed class FabricStudy
 
     /// <summary>The quantities of which documents draw what they would change: all, or none where that takes long.</summary>
     public ImmutableArray<BreakEvenQuantity> DrawnQuantities =>
-        Answer.Options.IsEmpty || Answer.Looked > MostDrawn ? [] : [.. Enum.GetValues<BreakEvenQuantity>()];
+        Answer.Looked > MostDrawn ? [] : Quantities;
 
     /// <summary>Where nothing fits: every minimal set of wishes that cannot be had together.</summary>
     public ImmutableArray<ImmutableArray<Wish>> Conflicts => conflicts.Value.All;
@@ -90,7 +90,7 @@ public sealed class FabricStudy
 
     /// <summary>Where something fits: what would change the answer, a quantity each. To find it many more questions are answered, once,
     /// when it is first asked for.</summary>
-    public ImmutableArray<BreakEven> BreakEvens => [.. breakEvens.Select(b => b.Value)];
+    public ImmutableArray<BreakEven> BreakEvens => BreakEvensOf(Quantities);
 
     /// <summary>The same for some quantities, looked for side by side: no one needs what another found.</summary>
     /// <exception cref="OperationCanceledException">It was broken off.</exception>
@@ -112,8 +112,11 @@ public sealed class FabricStudy
         {
             lock (telling) step(quantity, answers);
         };
-        return BreakEvensOf([.. Enum.GetValues<BreakEvenQuantity>().Take(breakEvens.Length)]);
+        return BreakEvens;
     }
+
+    /// <summary>Where something fits, the quantities that may change the answer.</summary>
+    private ImmutableArray<BreakEvenQuantity> Quantities => Answer.Options.IsEmpty ? [] : [.. Enum.GetValues<BreakEvenQuantity>()];
 
     /// <summary>A short look at whether anything can be had: what rules out each shape where nothing can. Null where something can, and
     /// for fabrics so large that even a look takes long.</summary>

@@ -21,7 +21,7 @@ internal sealed class LeafConfig
         HostPorts = hostPorts;
         UpPorts = upPorts;
         MostHosts = mostHosts;
-        uplinks = new int[((mostHosts + hostPorts.Mode.Ways - 1) / hostPorts.Mode.Ways) + 1];
+        uplinks = new int[hostPorts.CagesFor(mostHosts) + 1];
         Array.Fill(uplinks, Unknown);
         isPlain = IsPlain(build.Layout, hostPorts, upPorts);
         isShared = ReferenceEquals(hostPorts.Cage, upPorts.Cage);
@@ -72,7 +72,7 @@ internal sealed class LeafConfig
     /// <summary>Uplinks that can be opened beside so many ports for hosts.</summary>
     public int UplinksBeside(int hosts)
     {
-        var cages = (hosts + HostPorts.Mode.Ways - 1) / HostPorts.Mode.Ways;
+        var cages = HostPorts.CagesFor(hosts);
         if (isPlain) return (upCages - (isShared ? cages : 0)) * UpPorts.Mode.Ways;
         if (uplinks[cages] != Unknown) return uplinks[cages];
         var taking = new PortTaking(Build.Layout);

@@ -24,5 +24,5 @@ internal sealed record LeafRow(
     public LeafChoice Choice => new(Config.Build, Config.HostPorts, Config.UpPorts, HostsPerLeaf, Parallel) { IsApart = Config.IsApart };
 
     /// <summary>Cages of an upper switch that it takes.</summary>
-    public int UpperCages => (UpperLinks + UpperPorts.Mode.Ways - 1) / UpperPorts.Mode.Ways;
+    public int UpperCages => UpperPorts.CagesFor(UpperLinks);
 }

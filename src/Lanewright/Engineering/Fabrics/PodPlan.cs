@@ -46,7 +46,7 @@ internal sealed class PodPlan
         return Enumerable.Range(0, demand.Hosts.Length)
             .Select(k => (Kind: k, Ports: design.Leaves[k].BlocksPerPod
                 * (demand.Hosts[k].Demand.Ports / design.Planes) * design.Leaves[k].Parallel))
-            .OrderByDescending(k => (k.Ports + upper.Down[k.Kind].Mode.Ways - 1) / upper.Down[k.Kind].Mode.Ways)
+            .OrderByDescending(k => upper.Down[k.Kind].CagesFor(k.Ports))
             .First();
     }
 }

@@ -8,6 +8,12 @@ namespace Lanewright.Engineering.Fabrics;
 /// <param name="Mode">Ports it is split into.</param>
 internal readonly record struct PortUse(CageModel Cage, PortMode Mode)
 {
+    /// <summary>Cages that so many ports take.</summary>
+    public long CagesFor(long ports) => (ports + Mode.Ways - 1) / Mode.Ways;
+
+    /// <summary>Cages that so many ports take.</summary>
+    public int CagesFor(int ports) => (int)CagesFor((long)ports);
+
     /// <summary>Kinds of cage are told apart as objects: every switch has its own, and comparing all they say costs more than
     /// searching.</summary>
     public bool Equals(PortUse other) => ReferenceEquals(Cage, other.Cage) && Mode == other.Mode;

@@ -42,7 +42,7 @@ internal sealed class SwitchDraw(FabricDemand demand, LinkPricer pricer, CostFlo
     {
         var each = pricer.LeastWatts(new LinkEnds(leaf.UpPorts, upper), PlaceOf(leaf)).From;
         return Fault(leaf.Build, Below(kind, leaf, Math.Min(leaf.HostsPerLeaf, demand.Finals[kind]))
-            + (Cages((long)uppers * leaf.Parallel, leaf.UpPorts) * each));
+            + (leaf.UpPorts.CagesFor((long)uppers * leaf.Parallel) * each));
     }
 
     /// <summary>That the leaves of some rack, which stand there whatever is above them, draw too much with their uplinks.</summary>
@@ -52,7 +52,7 @@ internal sealed class SwitchDraw(FabricDemand demand, LinkPricer pricer, CostFlo
     {
         if (limit is not { } most || racks.IsEmpty) return null;
         var leaf = row.Choice;
-        var up = Cages(row.Uplinks, leaf.UpPorts) * pricer.LeastWatts(new LinkEnds(leaf.UpPorts, row.UpperPorts), PlaceOf(leaf)).From;
+        var up = leaf.UpPorts.CagesFor(row.Uplinks) * pricer.LeastWatts(new LinkEnds(leaf.UpPorts, row.UpperPorts), PlaceOf(leaf)).From;
         var hottest = racks.MaxBy(r => r.Watts + (r.Leaves * up));
         var watts = Rounded(hottest.Watts + (hottest.Leaves * up));
         return watts > most.Value ? (watts, BrokenLimits.LeavesInRack(leaf.Build, hottest.Leaves, watts, most)) : null;
@@ -71,10 +71,10 @@ internal sealed class SwitchDraw(FabricDemand demand, LinkPricer pricer, CostFlo
     private double UpperModules(FabricDesign design, UpperChoice upper) => design.Core is not { } core
         ? Kinds(design).Sum(k => Leaves(design, k, upper, int.MaxValue))
         : Kinds(design).Max(k => Leaves(design, k, upper, design.Leaves[k].BlocksPerPod))
-            + (Cages((long)core.Count * upper.Parallel, upper.Up) * Trunks(upper, core).From);
+            + (upper.Up.CagesFor((long)core.Count * upper.Parallel) * Trunks(upper, core).From);
 
     private double CoreModules(FabricDesign design, UpperChoice upper, UpperChoice core) =>
-        Cages((long)new PodPlan(demand, design).Count * upper.Parallel, core.Down[0]) * Trunks(upper, core).To;
+        core.Down[0].CagesFor((long)new PodPlan(demand, design).Count * upper.Parallel) * Trunks(upper, core).To;
 
     private (double From, double To) Trunks(UpperChoice upper, UpperChoice core) =>
         pricer.LeastWatts(new LinkEnds(upper.Up, core.Down[0]), floor.PlaceTrunk);
@@ -90,7 +90,7 @@ internal sealed class SwitchDraw(FabricDemand demand, LinkPricer pricer, CostFlo
     private double Below(int kind, LeafChoice leaf, int ports)
     {
         var each = pricer.LeastWatts(new LinkEnds(demand.Hosts[kind].Port, leaf.HostPorts), floor.PlaceInRack).To;
-        return Cages(ports, leaf.HostPorts) * each;
+        return leaf.HostPorts.CagesFor(ports) * each;
     }
 
     /// <summary>Modules toward the leaves of a kind, at most so many blocks of them, of one upper switch.</summary>
@@ -99,10 +99,8 @@ internal sealed class SwitchDraw(FabricDemand demand, LinkPricer pricer, CostFlo
         var leaf = design.Leaves[kind];
         var blocks = (long)Math.Min(mostBlocks, leaf.BlocksFor(demand.Finals[kind]));
         var each = pricer.LeastWatts(new LinkEnds(leaf.UpPorts, upper.Down[kind]), PlaceOf(leaf)).To;
-        return Cages(blocks * (demand.Hosts[kind].Demand.Ports / design.Planes) * leaf.Parallel, upper.Down[kind]) * each;
+        return upper.Down[kind].CagesFor(blocks * (demand.Hosts[kind].Demand.Ports / design.Planes) * leaf.Parallel) * each;
     }
 
     private int PlaceOf(LeafChoice leaf) => leaf.IsApart ? Math.Min(floor.PlaceApart, floor.PlaceAcross) : floor.PlaceAcross;
-
-    private static long Cages(long ports, PortUse use) => (ports + use.Mode.Ways - 1) / use.Mode.Ways;
 }

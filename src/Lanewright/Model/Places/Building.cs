@@ -57,6 +57,7 @@ public sealed record Building(ImmutableArray<Hall> Halls, ImmutableArray<Rack> R
         return false;
     }
 
-    private static bool Joins(HallRoute route, Hall from, Hall to) =>
+    /// <summary>Whether a route joins two halls.</summary>
+    public static bool Joins(HallRoute route, Hall from, Hall to) =>
         (route.From == from && route.To == to) || (route.From == to && route.To == from);
 }
